@@ -1,0 +1,3 @@
+// Starts the page.
+const page = document.getElementById('page');
+if (page) page.textContent = 'Battenbook';

@@ -1,0 +1,20 @@
+// Makes a fresh clone ready: installs what the lock file lists when that has not been
+// done, or the lock file has changed since. Plain Node, for it runs before anything
+// is installed. Speaks on stderr only, so that a command's own output stays clean.
+
+import { spawnSync } from 'node:child_process';
+import { existsSync, statSync } from 'node:fs';
+import { inRoot } from './root.mjs';
+
+const lock = inRoot('package-lock.json');
+const installed = inRoot('node_modules/.package-lock.json');
+
+if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(lock).mtimeMs) {
+  process.stderr.write('Installing packages (once) ...\n');
+  const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+    cwd: inRoot(''),
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32',
+  });
+  if (npm.status !== 0) process.exit(npm.status ?? 1);
+}
