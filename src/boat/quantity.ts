@@ -1,0 +1,62 @@
+/**
+ * Quantities: the named numbers that everything in the notebook is made of.
+ *
+ * A quantity is either *given* (the builder may write it; until then its preset holds)
+ * or *derived* (it follows from others by a pure function). The boat offers both kinds,
+ * and so does every calculator cell; the notebook's graph links them.
+ */
+import type { Issue, KindId } from '../measure';
+import type { Hull } from './hull';
+
+/** What a quantity holds: an SI number, the id of a choice, or why there is none. Never NaN. */
+export type Value = number | string | Issue;
+
+/** One of the answers a choice can take. */
+export interface Option {
+  /** What is stored and named in formulas: `douglasFir`. */
+  readonly id: string;
+  /** What the builder reads: `Douglas-fir, coast`. */
+  readonly label: string;
+}
+
+export interface Quantity {
+  /** Dotted camelCase name, unique in the notebook: `keelson.thickness`. */
+  readonly name: string;
+  readonly kind: KindId;
+  /** What it is, as a noun phrase without a full stop: `thickness of the keelson`. */
+  readonly meaning: string;
+  /** Where the number comes from, if a table or a rule stands behind it. */
+  readonly source?: string;
+}
+
+/** A quantity that the builder may write. */
+export interface Given extends Quantity {
+  /** The entry that holds until something is written: a value (`19 mm`) or a link (`keelson.thickness`). */
+  readonly preset: string;
+  /** A preset that depends on another answer: the edge chosen names the length linked to. */
+  readonly presetFrom?: (read: Read) => string;
+  /** Least and greatest value taken, as entries. */
+  readonly min?: string;
+  readonly max?: string;
+  /** One useful step of the value, as an entry, for the + and - keys. */
+  readonly step?: string;
+  /** The answers offered when the kind is `choice`. */
+  readonly options?: readonly Option[];
+}
+
+/** A quantity that follows from others. */
+export interface Derived extends Quantity {
+  readonly from: (read: Read) => number | string | Issue;
+}
+
+/**
+ * The way a derived quantity looks at others. Each call notes the dependence.
+ * If what is asked for has no value, the call does not return: the asking quantity
+ * becomes an issue that says what it waits for.
+ */
+export interface Read {
+  number(name: string): number;
+  choice(name: string): string;
+  /** The hull drawn from the offsets as they stand. */
+  hull(): Hull;
+}

@@ -1,0 +1,208 @@
+/**
+ * The form of a calculator cell: one declaration that says all there is to say about it.
+ *
+ * A cell asks a question, takes inputs, works in steps and gives answers. Inputs are entries
+ * that a link to the hull or to another cell fills until the builder types over it. Steps are
+ * formulas as text: what is shown is what runs. Everything here is data or a pure function of
+ * the cell's own values, so a cell is tested without a page.
+ */
+import type { Hull, Option } from '../boat';
+import type { Drawing } from '../drawing';
+import type { KindId } from '../measure';
+
+/** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
+export type Stage =
+  | 'shape'
+  | 'frames'
+  | 'timber'
+  | 'skin'
+  | 'finish'
+  | 'afloat'
+  | 'handling'
+  | 'buying';
+
+/** A number the cell asks for. All texts are entries: `18 mm`, `keelson.thickness`. */
+export interface InputSpec {
+  readonly kind: KindId;
+  readonly label: string;
+  /** The quantity that fills it by default. `{along}` stands for the cell's own choice `along`. */
+  readonly from?: string;
+  /** What holds when there is no link, or the linked quantity does not exist. */
+  readonly preset: string;
+  readonly min?: string;
+  readonly max?: string;
+  /** One useful step for the + and - keys. */
+  readonly step?: string;
+  /** Where the preset comes from, or what to measure: a short sentence. */
+  readonly note?: string;
+  /** Offer a slider from min to max. */
+  readonly slider?: boolean;
+}
+
+/** Lists that depend on the boat in hand and can be chosen from. */
+export type BoatList = 'edges' | 'longEdges' | 'chines' | 'panels' | 'frames' | 'stations';
+
+/** A choice between named things. */
+export interface ChoiceSpec {
+  readonly kind: 'choice';
+  readonly label: string;
+  readonly options: readonly Option[] | BoatList;
+  /** Another choice that fills it by default: `keelson.timber`. */
+  readonly from?: string;
+  readonly preset: string;
+  readonly note?: string;
+}
+
+export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
+
+/** One line of working. */
+export interface StepSpec {
+  readonly kind: KindId;
+  /** Over inputs, earlier steps and the cell's functions: `slope * thickness`. */
+  readonly formula: string;
+  readonly meaning: string;
+  /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
+  readonly source: string;
+}
+
+export type Steps = Readonly<Record<string, StepSpec>>;
+
+/** What a formula cannot say: a kernel function called from a step, with the kinds it takes and gives. */
+export interface CellFunction {
+  readonly takes: readonly KindId[];
+  readonly gives: KindId;
+  /** What it does, for the working: `least sum of packs that covers the need`. */
+  readonly says: string;
+  readonly run: (...values: number[]) => number;
+}
+
+/** The cell's values as its drawing sees them: all finite, choices as ids. */
+export type ValuesOf<I extends Inputs, S extends Steps> = {
+  readonly [K in keyof I]: I[K] extends ChoiceSpec ? string : number;
+} & { readonly [K in keyof S]: number };
+
+/** What a drawing or a chart may use besides the cell's values. */
+export interface OnHand {
+  /** Writes a value in the units the builder has chosen: `14 5/8 in`. */
+  readonly say: (value: number, kind: KindId) => string;
+  /** The hull as it stands, or null where it cannot be drawn. */
+  readonly hull: Hull | null;
+}
+
+/** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
+export interface Chart {
+  readonly title: string;
+  /** Text alternative: the trend in a sentence. */
+  readonly says: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly lines: readonly ChartLine[];
+  /** Limits drawn across, each named on the line. */
+  readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
+  /** Points spoken of: the present setting, the tightest place. */
+  readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+}
+export interface Axis {
+  readonly label: string;
+  readonly kind: KindId;
+  /** Held steady while a slider moves. */
+  readonly from?: number;
+  readonly to?: number;
+}
+export interface ChartLine {
+  readonly name: string;
+  readonly points: readonly (readonly [x: number, y: number])[];
+  /** 'line' joins points, 'steps' holds each value to the next, 'dots' leaves them apart. */
+  readonly as?: 'line' | 'steps' | 'dots';
+}
+
+/** A large figure at the head of the cell. */
+export interface Answer<K extends string> {
+  readonly of: K;
+  /** What it is, in three or four words: `taper`. */
+  readonly label: string;
+  /** Datum, face and side, so that a tape can be laid: `along the board, from the feather edge`. */
+  readonly from: string;
+  /** How far off is still good work, as an entry; common practice unless the cell says more. */
+  readonly tolerance?: string;
+}
+
+/** Speaks up when its formula is true. */
+export interface Warning {
+  /** A comparison over the cell's values: `share > 0.5`. */
+  readonly when: string;
+  /** A sentence; `{share}` puts in a value as written in the chosen units. */
+  readonly says: string;
+  /** Which limit, and whose. */
+  readonly limit: string;
+  /** 'stop': it will break or not fit. 'mind': look again. */
+  readonly weight: 'stop' | 'mind';
+}
+
+export interface Source {
+  readonly text: string;
+  readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
+}
+
+/** A table of the same steps for each answer of one choice: a bevel at every frame. */
+export interface TableSpec<C extends string, K extends string> {
+  readonly caption: string;
+  /** The choice that is run through. */
+  readonly over: C;
+  readonly columns: readonly { readonly of: K; readonly label: string }[];
+}
+
+export interface CellSpec<I extends Inputs, S extends Steps> {
+  readonly id: string;
+  readonly stage: Stage;
+  readonly title: string;
+  /** Asked as a builder would. */
+  readonly question: string;
+  readonly inputs: I;
+  readonly steps: S;
+  readonly functions?: Readonly<Record<string, CellFunction>>;
+  /** One to three. */
+  readonly answers: readonly Answer<Extract<keyof I | keyof S, string>>[];
+  /** One sentence that says the result in words: `Taper the last {taper} of each board.` */
+  readonly inWords: string;
+  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof I | keyof S, string>>;
+  readonly warnings: readonly Warning[];
+  /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
+  readonly cautions: readonly string[];
+  readonly sources: readonly Source[];
+  /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
+  readonly lights: readonly string[];
+  readonly draw?: (values: ValuesOf<I, S>, on: OnHand) => Drawing;
+  readonly chart?: (values: ValuesOf<I, S>, on: OnHand) => Chart;
+}
+
+/** A cell as the rest of the notebook sees it, whatever its inputs. */
+export type Cell = CellSpec<Inputs, Steps>;
+
+/**
+ * Declares a cell. Keys of inputs and steps become typed values in `draw` and `chart`,
+ * and quantities `<id>.<key>` in the notebook.
+ */
+export function defineCell<const I extends Inputs, const S extends Steps>(spec: CellSpec<I, S>): Cell {
+  // Inside, draw and chart get exactly the values the declaration names; outside, only the graph calls them.
+  return spec as unknown as Cell;
+}
+
+/** A number to ask for. */
+export function input<K extends KindId>(
+  kind: K,
+  label: string,
+  more: Omit<InputSpec, 'kind' | 'label'>,
+): InputSpec & { readonly kind: K } {
+  return { kind, label, ...more };
+}
+
+/** A choice to ask for. */
+export function choice(label: string, more: Omit<ChoiceSpec, 'kind' | 'label'>): ChoiceSpec {
+  return { kind: 'choice', label, ...more };
+}
+
+/** A line of working. */
+export function step(kind: KindId, formula: string, meaning: string, source: string): StepSpec {
+  return { kind, formula, meaning, source };
+}

@@ -1,0 +1,172 @@
+/**
+ * A cell's declaration turned into quantities, under the name of one instance of it.
+ *
+ * The same cell may stand in a notebook several times: `scarf`, `keelsonScarf`. Each instance
+ * offers `<instance>.<input>` (given) and `<instance>.<step>` (derived). A cell with a table
+ * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
+ */
+import type { BoatLists, Derived, Given, Option, Read } from '../boat';
+import { formula, type Formula, isIssue, type Issue } from '../measure';
+import type { Cell, ChoiceSpec, InputSpec, StepSpec } from './define';
+
+/** One placing of a cell: which cell, under which name, with which presets of its own. */
+export interface Instance {
+  readonly cell: Cell;
+  readonly name: string;
+  /** Entries that replace the cell's own links and presets, by input. */
+  readonly presets: Readonly<Record<string, string>>;
+}
+
+/** The cell under its own name with its own links. */
+export function plainInstance(cell: Cell): Instance {
+  return { cell, name: cell.id, presets: {} };
+}
+
+export function isChoice(spec: InputSpec | ChoiceSpec): spec is ChoiceSpec {
+  return spec.kind === 'choice';
+}
+
+/** Puts the cell's choices into a link such as `{along}.length`. */
+export function fillIn(template: string, chosen: (key: string) => string): string {
+  return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
+}
+
+/**
+ * @param exists tells whether a quantity is on hand, so that a link to what this boat lacks falls back to the preset
+ */
+export function cellQuantities(
+  instance: Instance,
+  lists: BoatLists,
+  exists: (name: string) => boolean,
+): { given: Given[]; derived: Derived[] } {
+  const { cell } = instance;
+  const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, lists, exists));
+  const derived = Object.entries(cell.steps).map(([key, spec]) =>
+    derivedOf(cell, `${instance.name}.${key}`, spec, (read, name) => valueOf(instance, name, read)),
+  );
+  return { given, derived: [...derived, ...tableQuantities(instance, lists)] };
+}
+
+/** The options a choice offers on this boat. */
+export function optionsOf(spec: ChoiceSpec, lists: BoatLists): readonly Option[] {
+  return typeof spec.options === 'string' ? lists[spec.options] : spec.options;
+}
+
+function givenOf(
+  instance: Instance,
+  key: string,
+  spec: InputSpec | ChoiceSpec,
+  lists: BoatLists,
+  exists: (name: string) => boolean,
+): Given {
+  const own = instance.presets[key];
+  const link = own === undefined ? spec.from : undefined;
+  const base = {
+    name: `${instance.name}.${key}`,
+    kind: spec.kind,
+    meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
+    ...(spec.note === undefined ? {} : { source: spec.note }),
+  };
+  const preset = own ?? (isChoice(spec) ? firstKnown(spec, optionsOf(spec, lists)) : spec.preset);
+  const linked = link === undefined ? {} : linkPreset(instance, link, preset, exists);
+  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists) };
+  const { min, max, step } = spec;
+  return {
+    ...base,
+    preset,
+    ...linked,
+    ...(min === undefined ? {} : { min }),
+    ...(max === undefined ? {} : { max }),
+    ...(step === undefined ? {} : { step }),
+  };
+}
+
+/** A boat may lack the part a preset names; its first one serves instead. */
+function firstKnown(spec: ChoiceSpec, options: readonly Option[]): string {
+  return options.some((option) => option.id === spec.preset) ? spec.preset : (options[0]?.id ?? spec.preset);
+}
+
+function linkPreset(
+  instance: Instance,
+  link: string,
+  preset: string,
+  exists: (name: string) => boolean,
+): { preset?: string; presetFrom?: (read: Read) => string } {
+  if (!link.includes('{')) return exists(link) ? { preset: link } : {};
+  return {
+    presetFrom: (read: Read) => {
+      const filled = fillIn(link, (key) => read.choice(`${instance.name}.${key}`));
+      return exists(filled) ? filled : preset;
+    },
+  };
+}
+
+/** The value of an input or step of the instance. */
+export function valueOf(instance: Instance, key: string, read: Read): number | string {
+  const name = `${instance.name}.${key}`;
+  const input = instance.cell.inputs[key];
+  return input && isChoice(input) ? read.choice(name) : read.number(name);
+}
+
+function derivedOf(
+  cell: Cell,
+  name: string,
+  spec: StepSpec,
+  lookUp: (read: Read, key: string) => number | string,
+): Derived {
+  return {
+    name,
+    kind: spec.kind,
+    meaning: spec.meaning,
+    source: spec.source,
+    from: (read) => evaluateFormula(compiled(cell, spec.formula), (key) => lookUp(read, key)),
+  };
+}
+
+/** Runs a formula of the cell; every name in it is an input or a step of the cell. */
+export function evaluateFormula(runnable: Formula, lookUp: (key: string) => number | string): number | Issue {
+  const scope: Record<string, number | string> = {};
+  for (const key of runnable.names) scope[key] = lookUp(key);
+  return runnable.evaluate(scope);
+}
+
+const formulas = new WeakMap<Cell, Map<string, Formula>>();
+/** Compiles a formula of the cell once; one that can't be read is a fault of ours and is thrown. */
+export function compiled(cell: Cell, text: string): Formula {
+  const ofCell = formulas.get(cell) ?? new Map<string, Formula>();
+  formulas.set(cell, ofCell);
+  const known = ofCell.get(text);
+  if (known) return known;
+  const made = formula(text, cell.functions);
+  if (isIssue(made)) throw new Error(`${cell.id}: the formula "${text}" can't be read: ${made.issue}`);
+  ofCell.set(text, made);
+  return made;
+}
+
+function tableQuantities(instance: Instance, lists: BoatLists): Derived[] {
+  const { cell } = instance;
+  if (!cell.table) return [];
+  const { over } = cell.table;
+  const spec = cell.inputs[over];
+  if (!spec || !isChoice(spec)) throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
+  return optionsOf(spec, lists).flatMap((option) =>
+    Object.entries(cell.steps).map(([key, step]) => {
+      const row = derivedOf(cell, `${instance.name}.${option.id}.${key}`, step, (read, name) =>
+        rowValue(instance, over, option.id, name, read),
+      );
+      return { ...row, meaning: `${step.meaning}, ${option.label}` };
+    }),
+  );
+}
+
+/** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
+function rowValue(instance: Instance, over: string, option: string, key: string, read: Read): number | string {
+  const { cell, name } = instance;
+  if (key === over) return option;
+  if (key in cell.steps) return read.number(`${name}.${option}.${key}`);
+  const from = instance.presets[key] ?? cell.inputs[key]?.from;
+  if (!from?.includes(`{${over}}`)) return valueOf(instance, key, read);
+  const filled = fillIn(from, (other) => (other === over ? option : read.choice(`${name}.${other}`)));
+  const spec = cell.inputs[key];
+  return spec && isChoice(spec) ? read.choice(filled) : read.number(filled);
+}

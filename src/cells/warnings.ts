@@ -1,0 +1,55 @@
+/** Which of a cell's warnings apply, with the numbers put in. */
+import type { Read } from '../boat';
+import { isIssue, type KindId } from '../measure';
+import type { Cell, Warning } from './define';
+import { compiled, evaluateFormula, type Instance, isChoice, valueOf } from './quantities';
+
+export interface Applies {
+  /** Stays the same while the numbers in the sentence change: `bend.1`. */
+  readonly name: string;
+  readonly warning: Warning;
+  readonly says: string;
+}
+
+/**
+ * @param say writes a value in the chosen units
+ * @returns the warnings that apply; one whose values are still missing does not
+ */
+export function warningsOf(
+  instance: Instance,
+  read: Read,
+  say: (value: number, kind: KindId) => string,
+): Applies[] {
+  const { cell } = instance;
+  return cell.warnings.flatMap((warning, index) => {
+    const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
+    if (isIssue(verdict) || !verdict) return [];
+    return [{ name: `${instance.name}.${index + 1}`, warning, says: inWords(instance, warning.says, read, say) }];
+  });
+}
+
+/** A sentence of the cell with `{key}` replaced by the value as written. */
+export function inWords(
+  instance: Instance,
+  template: string,
+  read: Read,
+  say: (value: number, kind: KindId) => string,
+): string {
+  return template.replace(/\{(\w+)\}/g, (_, key: string) => {
+    const value = valueOf(instance, key, read);
+    return typeof value === 'number' ? say(value, kindOfKey(instance.cell, key)) : optionLabel(instance, key, value);
+  });
+}
+
+export function kindOfKey(cell: Cell, key: string): KindId {
+  const spec = cell.inputs[key] ?? cell.steps[key];
+  if (!spec) throw new Error(`${cell.id} has no input or step "${key}"`);
+  return spec.kind;
+}
+
+/** Options of a boat's lists are named by what they are; their ids read well enough in a sentence. */
+function optionLabel(instance: Instance, key: string, id: string): string {
+  const spec = instance.cell.inputs[key];
+  const options = spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
+  return options.find((option) => option.id === id)?.label ?? id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
+}

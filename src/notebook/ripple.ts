@@ -1,0 +1,61 @@
+/**
+ * The ripple: what moved after an edit, by how much, what fell silent or spoke again, and which
+ * limits were crossed.
+ */
+import type { Quantity, Value } from '../boat';
+import { isIssue } from '../measure';
+
+/** Values and warnings at one moment. */
+export interface Snapshot {
+  readonly values: ReadonlyMap<string, Value>;
+  /** Sentences of the warnings that apply, by a name that stays the same while the numbers in it change. */
+  readonly warnings: ReadonlyMap<string, string>;
+}
+
+export interface Moved {
+  readonly quantity: Quantity;
+  readonly before: Value;
+  readonly after: Value;
+  /** Size of the move for ordering: relative change of a number, infinite where a value came or went. */
+  readonly size: number;
+}
+
+export interface Ripple {
+  /** Largest move first. */
+  readonly moved: readonly Moved[];
+  readonly nowWarned: readonly string[];
+  readonly nowClear: readonly string[];
+}
+
+/** Moves smaller than this share of the value are rounding, not news. */
+const ROUNDING = 1e-9;
+
+export function rippleBetween(before: Snapshot, after: Snapshot, quantities: Iterable<Quantity>): Ripple {
+  const moved: Moved[] = [];
+  for (const quantity of quantities) {
+    const was = before.values.get(quantity.name);
+    const is = after.values.get(quantity.name);
+    if (was === undefined || is === undefined) continue;
+    const size = sizeOfMove(was, is);
+    if (size > ROUNDING) moved.push({ quantity, before: was, after: is, size });
+  }
+  moved.sort((a, b) => b.size - a.size || (a.quantity.name < b.quantity.name ? -1 : 1));
+  return {
+    moved,
+    nowWarned: newIn(after.warnings, before.warnings),
+    nowClear: newIn(before.warnings, after.warnings),
+  };
+}
+
+function newIn(here: ReadonlyMap<string, string>, there: ReadonlyMap<string, string>): string[] {
+  return [...here].filter(([name]) => !there.has(name)).map(([, says]) => says);
+}
+
+function sizeOfMove(was: Value, is: Value): number {
+  if (typeof was === 'number' && typeof is === 'number') {
+    if (was === is) return 0;
+    return Math.abs(is - was) / Math.max(Math.abs(was), Math.abs(is));
+  }
+  if (isIssue(was) && isIssue(is)) return 0;
+  return was === is ? 0 : Infinity;
+}

@@ -1,0 +1,74 @@
+/**
+ * What the notebook remembers of a boat, and the ways it may change: pure functions on immutable data.
+ *
+ * The first version is the plan's table with the entries written over it. A second version is
+ * only the entries in which it differs; null there means "back to the preset", which an absent
+ * entry can't say.
+ */
+import type { Table } from '../boat';
+
+export type Entries = Readonly<Record<string, string>>;
+export type Changes = Readonly<Record<string, string | null>>;
+export type Version = 'first' | 'second';
+
+export interface BookState {
+  readonly table: Table;
+  readonly entries: Entries;
+  /** The second version's changes, or null where there is only one version. */
+  readonly second: Changes | null;
+  /** Which version edits go into. */
+  readonly inHand: Version;
+}
+
+/** A boat as it comes from a file or a starter: one version. */
+export function freshState(table: Table, entries: Entries = {}): BookState {
+  return { table, entries, second: null, inHand: 'first' };
+}
+
+/** The text written for a quantity in a version; undefined where the preset holds. */
+export function writtenIn(state: BookState, version: Version, name: string): string | undefined {
+  const change = version === 'second' ? state.second?.[name] : undefined;
+  return change === undefined ? state.entries[name] : (change ?? undefined);
+}
+
+/** Writes entries into the version in hand; null restores a preset. */
+export function write(state: BookState, changes: Changes): BookState {
+  if (state.inHand === 'first' || !state.second) {
+    return { ...state, entries: apply(state.entries, changes) };
+  }
+  const second: Record<string, string | null> = { ...state.second };
+  for (const [name, text] of Object.entries(changes)) {
+    // What the first version says anyway is no change, and must not linger as one.
+    if (text === (state.entries[name] ?? null)) delete second[name];
+    else second[name] = text;
+  }
+  return { ...state, second };
+}
+
+/** Keeps the version in hand as the first and starts a second one to change. */
+export function tryAnother(state: BookState, changes: Changes = {}): BookState {
+  return write({ ...state, second: state.second ?? {}, inHand: 'second' }, changes);
+}
+
+/** Makes one of the two versions the only one. */
+export function keepOnly(state: BookState, version: Version): BookState {
+  const entries = version === 'second' ? apply(state.entries, state.second ?? {}) : state.entries;
+  return { ...state, entries, second: null, inHand: 'first' };
+}
+
+/** The second version becomes the first and the first the second. */
+export function swap(state: BookState): BookState {
+  if (!state.second) return state;
+  const back: Record<string, string | null> = {};
+  for (const name of Object.keys(state.second)) back[name] = state.entries[name] ?? null;
+  return { ...state, entries: apply(state.entries, state.second), second: back };
+}
+
+function apply(entries: Entries, changes: Changes): Entries {
+  const next: Record<string, string> = { ...entries };
+  for (const [name, text] of Object.entries(changes)) {
+    if (text === null) delete next[name];
+    else next[name] = text;
+  }
+  return next;
+}

@@ -1,0 +1,64 @@
+/** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
+import { starter, type Table, type Value } from '../../src/boat';
+import { type Applies, type Cell, type Chart, plainInstance, warningsOf } from '../../src/cells';
+import type { Drawing } from '../../src/drawing';
+import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
+import { catalogueOf } from '../../src/notebook/catalogue';
+import { createGraph } from '../../src/notebook/graph';
+
+export interface Tried {
+  /** All values by key; numbers are SI. Keys of table rows are `<option>.<step>`. */
+  readonly all: Readonly<Record<string, Value>>;
+  /** The number under a key; throws where it is an issue, with its sentence. */
+  number(key: string): number;
+  readonly issues: Readonly<Record<string, string>>;
+  readonly warnings: readonly Applies[];
+  readonly drawing: Drawing | undefined;
+  readonly chart: Chart | undefined;
+}
+
+/**
+ * @param entries by the cell's own keys (`thickness`) or by full name (`keelson.thickness`)
+ * @param table the boat; without one the cell stands on the ferry dory, and every input can be typed over
+ */
+export function tryCell(
+  cell: Cell,
+  entries: Readonly<Record<string, string>> = {},
+  table: Table = starter('ferry-dory').table,
+  shown: Shown = plainShown,
+): Tried {
+  const instance = plainInstance(cell);
+  const catalogue = catalogueOf(table, [instance]);
+  const written = new Map(
+    Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
+  );
+  const graph = createGraph({ ...catalogue, written: (name) => written.get(name), shown });
+  for (const name of written.keys()) if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
+  const own = graph.names.filter((name) => name.startsWith(`${cell.id}.`));
+  const all: Record<string, Value> = {};
+  const issues: Record<string, string> = {};
+  for (const name of own) {
+    const key = name.slice(cell.id.length + 1);
+    const value = graph.value(name);
+    all[key] = value;
+    if (isIssue(value)) issues[key] = value.issue;
+  }
+  const say = (value: number, kind: KindId) => write(value, kind, shown).text;
+  const hull = graph.hull();
+  const on = { say, hull: isIssue(hull) ? null : hull };
+  const ready = Object.keys(issues).length === 0;
+  const warnings = graph.work((read) => warningsOf(instance, read, say));
+  const values = all as Readonly<Record<string, never>>;
+  return {
+    all,
+    number: (key) => {
+      const value = all[key];
+      if (typeof value !== 'number') throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : String(value)}`);
+      return value;
+    },
+    issues,
+    warnings: isIssue(warnings) ? [] : warnings,
+    drawing: ready ? cell.draw?.(values, on) : undefined,
+    chart: ready ? cell.chart?.(values, on) : undefined,
+  };
+}
