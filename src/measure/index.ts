@@ -1,0 +1,6 @@
+/** Measure: units, dimensions, and the reading and writing of what builders type. */
+export { type Issue, isIssue, issue } from './issue';
+export { type Base, type Dimension, dimension, over, plain, sameDimension, times, toPower } from './dimension';
+export { type Kind, type KindId, kindOf, kinds, type Ladder, sayDimension } from './kinds';
+export { plainShown, type Shown, shownUnit } from './shown';
+export { nameOf, nearestNames, wordsOf } from './names';

@@ -1,0 +1,60 @@
+/** Names of quantities: the nearest ones to a name that is not there, and their way to and from plain words. */
+
+/**
+ * The known names nearest to `name`, nearest first, at most `most` of them; none if nothing is near.
+ * Near means few letters changed, or the right word with the rest left out (`thickness` finds `bottom.thickness`).
+ */
+export function nearestNames(name: string, known: Iterable<string>, most = 3): string[] {
+  const wanted = name.toLowerCase();
+  const allowed = Math.max(1, Math.floor(wanted.length / 3));
+  const found: { name: string; misses: number }[] = [];
+  for (const candidate of known) {
+    const misses = missesBetween(wanted, candidate.toLowerCase(), allowed);
+    if (misses <= allowed) found.push({ name: candidate, misses });
+  }
+  found.sort((a, b) => a.misses - b.misses || a.name.length - b.name.length || (a.name < b.name ? -1 : 1));
+  return found.slice(0, most).map((candidate) => candidate.name);
+}
+
+/** Edits from `wanted` to the candidate, or to one of its dotted parts or endings at half an edit more. */
+function missesBetween(wanted: string, candidate: string, allowed: number): number {
+  let least = editDistance(wanted, candidate, allowed);
+  const parts = candidate.split('.');
+  if (parts.length > 1) {
+    const pieces = new Set([...parts, parts.slice(1).join('.'), parts.slice(0, -1).join('.')]);
+    for (const piece of pieces) least = Math.min(least, editDistance(wanted, piece, allowed) + 0.5);
+  }
+  return least;
+}
+
+/** Levenshtein's distance: letters put in, left out or changed. Infinity as soon as it must pass `limit`. */
+function editDistance(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) > limit) return Infinity;
+  let above = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i += 1) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const changed = above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1); // in range by the loops
+      row.push(Math.min(changed, above[j]! + 1, row[j - 1]! + 1));
+    }
+    if (Math.min(...row) > limit) return Infinity;
+    above = row;
+  }
+  return above[b.length]!;
+}
+
+/** `boardThickness` as `board thickness`; `frame3` as `frame 3`; `side.thickness` as `side thickness`. */
+export function wordsOf(name: string): string {
+  return name
+    .replace(/([a-z])(?=\d)|([a-z0-9])(?=[A-Z])/g, '$1$2 ')
+    .replaceAll('.', ' ')
+    .replace(/ [A-Z](?=[a-z]|$| )/g, (capital) => capital.toLowerCase());
+}
+
+/** Words as one camelCase name: `frame 3` as `frame3`, `Stern transom` as `sternTransom`. Empty if no letter or digit is left. */
+export function nameOf(words: string): string {
+  const parts = words.normalize('NFKD').replaceAll(/\p{M}/gu, '').match(/[A-Za-z0-9]+/g) ?? [];
+  return parts
+    .map((part, i) => (i === 0 ? part.charAt(0).toLowerCase() : part.charAt(0).toUpperCase()) + part.slice(1))
+    .join('');
+}
