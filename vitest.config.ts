@@ -1,40 +1,48 @@
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
+import { notebooks } from './src/build/index.ts';
 import { launchOptions } from './tests/tools/chromium.mjs';
 
-// Three kinds of test: `unit` in plain Node, `dom` inside a real browser page,
-// `browser` for journeys that drive the built site from outside.
+/**
+ * Three kinds of test: `unit` in plain Node, `dom` inside a page of real Chromium, `browser`
+ * for journeys that drive the built site from outside. They run one kind after the other, so
+ * that journeys have the machine to themselves.
+ */
 export default defineConfig({
   test: {
     projects: [
       {
+        plugins: [notebooks()],
         test: {
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/dom/**'],
           env: { TZ: 'UTC' },
+          sequence: { groupOrder: 0 },
         },
       },
       {
+        plugins: [notebooks()],
+        // Listed here, since a dependency found late reloads the page in mid-test.
         optimizeDeps: {
-          // Listed, or a dependency found late reloads the page in mid-test.
           include: [
-            'preact',
-            'preact/hooks',
+            '@observablehq/plot',
             '@preact/signals',
             '@preact/signals-core',
-            'htm',
-            'mathjs',
-            'valibot',
-            'marked',
-            '@observablehq/plot',
-            'fast-check',
             'axe-core',
+            'fast-check',
+            'htm',
+            'marked',
+            'mathjs/number',
+            'preact',
+            'preact/hooks',
+            'valibot',
           ],
         },
         test: {
           name: 'dom',
           include: ['tests/dom/**/*.test.ts'],
+          sequence: { groupOrder: 1 },
           browser: {
             enabled: true,
             headless: true,
@@ -51,6 +59,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: 'tests/browser/setup.ts',
+          sequence: { groupOrder: 2 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
           fileParallelism: false,

@@ -1,0 +1,4 @@
+// Imports in this folder carry their extension: vite reads its own configuration without a bundler.
+export { notebooks } from './notebooks.ts';
+export { offline } from './offline.ts';
+export { policy } from './policy.ts';

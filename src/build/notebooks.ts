@@ -1,0 +1,40 @@
+/**
+ * Lets the page import `notebooks/*.md` as ready-made data: each is parsed when the page is
+ * built, so that a reader's browser need not, and a mistake in one stops the build.
+ */
+import { basename, dirname, join } from 'node:path';
+import { normalizePath, type Plugin, runnerImport } from 'vite';
+
+interface Parser {
+  /** Gives plain data, or throws a sentence that says what is wrong and on which line. */
+  readonly parseNotebook: (text: string, fileName: string) => unknown;
+}
+
+export function notebooks(): Plugin {
+  let folder = '';
+  let root = '';
+  let parser: Promise<Parser> | undefined;
+  // Loaded on first need: most runs (unit tests, the command line) import no notebook.
+  const load = async (): Promise<Parser> => {
+    const file = join(root, 'src/notebook/markdown.ts');
+    const { module } = await runnerImport<Parser>(file, { root, configFile: false, logLevel: 'error' });
+    return module;
+  };
+  return {
+    name: 'notebooks',
+    configResolved(config) {
+      root = config.root;
+      folder = normalizePath(join(root, 'notebooks'));
+    },
+    transform: {
+      filter: { id: /\.md$/ },
+      async handler(text, id) {
+        if (dirname(id) !== folder) return null;
+        parser ??= load();
+        const { parseNotebook } = await parser;
+        const notebook = parseNotebook(text, basename(id));
+        return { code: `export default ${JSON.stringify(notebook)};`, map: null, moduleType: 'js' };
+      },
+    },
+  };
+}

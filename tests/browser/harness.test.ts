@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { contentSecurityPolicy } from '../../src/build/policy';
+import { openPage, troublesOf } from './harness';
+
+test('opens the built page in English and in universal time', async () => {
+  const page = await openPage();
+  expect(await page.title()).toMatch(/Battenbook/);
+  const settings = await page.evaluate(() => [
+    navigator.language,
+    Intl.DateTimeFormat().resolvedOptions().timeZone,
+  ]);
+  expect(settings).toStrictEqual(['en-US', 'UTC']);
+});
+
+test('gives each page the size, scheme, motion and storage asked for', async () => {
+  const page = await openPage({
+    width: 390,
+    height: 800,
+    colorScheme: 'dark',
+    reducedMotion: 'reduce',
+    touch: true,
+    storage: { harness: 'kept' },
+  });
+  const seen = await page.evaluate(() => ({
+    width: innerWidth,
+    dark: matchMedia('(prefers-color-scheme: dark)').matches,
+    still: matchMedia('(prefers-reduced-motion: reduce)').matches,
+    finger: matchMedia('(pointer: coarse)').matches,
+    kept: localStorage.getItem('harness'),
+  }));
+  expect(seen).toStrictEqual({ width: 390, dark: true, still: true, finger: true, kept: 'kept' });
+});
+
+test('ships under the strict policy', async () => {
+  const page = await openPage();
+  const policy = page.locator('meta[http-equiv="Content-Security-Policy"]');
+  expect(await policy.getAttribute('content')).toBe(contentSecurityPolicy);
+});
+
+test.each([
+  ['a logged error', 'console: planted', () => console.error('planted')],
+  [
+    'a thrown error',
+    'error: planted',
+    () =>
+      void setTimeout(() => {
+        throw new Error('planted');
+      }),
+  ],
+  [
+    'a breach of the policy',
+    'violates the following Content Security Policy',
+    () => {
+      const script = document.createElement('script');
+      script.textContent = 'globalThis.planted = 1';
+      document.body.append(script);
+    },
+  ],
+])('notices %s', async (_what, trouble, provoke) => {
+  const page = await openPage();
+  await page.evaluate(provoke);
+  await expect.poll(() => troublesOf(page).join('\n')).toContain(trouble);
+  troublesOf(page).length = 0;
+});

@@ -1,0 +1,51 @@
+// Pictures of the built page for looking at it by eye: phone and desk width, light and dark,
+// and the print. npm run look [-- --url '#scarf'] -> node_modules/.cache/shots
+
+import './ready.mjs';
+import { mkdirSync, rmSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { inRoot } from './root.mjs';
+
+const { values } = parseArgs({ options: { url: { type: 'string', default: '' } } });
+const { chromium } = await import('playwright');
+const { launchOptions } = await import('./chromium.mjs');
+const { buildSite, serveSite } = await import('./site.mjs');
+
+const dir = inRoot(`node_modules/.cache/look-${process.pid}`);
+const shots = inRoot('node_modules/.cache/shots');
+const name = values.url.replaceAll(/[^a-z0-9]+/gi, '-').replaceAll(/^-|-$/g, '') || 'page';
+mkdirSync(shots, { recursive: true });
+buildSite(dir);
+const site = await serveSite(dir);
+const browser = await chromium.launch(launchOptions());
+
+for (const width of [390, 1280]) {
+  for (const colorScheme of /** @type {const} */ (['light', 'dark'])) {
+    const page = await open({ viewport: { width, height: 900 }, colorScheme });
+    await save(`${name}-${width}-${colorScheme}.png`, (path) => page.screenshot({ path, fullPage: true }));
+    if (width === 1280 && colorScheme === 'light') await save(`${name}.pdf`, (path) => page.pdf({ path }));
+    await page.close();
+  }
+}
+await browser.close();
+await site.close();
+rmSync(dir, { recursive: true });
+
+/** @param {import('playwright').BrowserContextOptions} options */
+async function open(options) {
+  const page = await browser.newPage({ ...options, locale: 'en-US', timezoneId: 'UTC' });
+  page.on('console', (message) => console.log(`console ${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => console.log(`error: ${error.message}`));
+  await page.goto(new URL(values.url, site.url).href, { waitUntil: 'networkidle' });
+  await page.evaluate(() => document.fonts.ready.then(() => null));
+  return page;
+}
+
+/**
+ * @param {string} file
+ * @param {(path: string) => Promise<unknown>} write
+ */
+async function save(file, write) {
+  await write(`${shots}/${file}`);
+  console.log(`node_modules/.cache/shots/${file}`);
+}
