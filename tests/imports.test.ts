@@ -20,7 +20,7 @@ const below: Record<string, readonly string[]> = {
   // The command line is a second face beside the page.
   reckon: ['notebook', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
   // Plugins for vite; nothing of this room ships, and no room may import it.
-  build: [],
+  build: ['notebook'],
 };
 
 const packages: Record<string, readonly string[]> = {

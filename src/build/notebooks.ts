@@ -4,11 +4,9 @@
  */
 import { basename, dirname, join } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';
+import type * as Markdown from '../notebook/markdown';
 
-interface Parser {
-  /** Gives plain data, or throws a sentence that says what is wrong and on which line. */
-  readonly parseNotebook: (text: string, fileName: string) => unknown;
-}
+type Parser = typeof Markdown;
 
 export function notebooks(): Plugin {
   let folder = '';
@@ -31,8 +29,11 @@ export function notebooks(): Plugin {
       async handler(text, id) {
         if (dirname(id) !== folder) return null;
         parser ??= load();
-        const { parseNotebook } = await parser;
-        const notebook = parseNotebook(text, basename(id));
+        const { parseNotebook, faultsOf } = await parser;
+        const name = basename(id);
+        const notebook = parseNotebook(text, name);
+        const faults = faultsOf(notebook).map((fault) => `${name}:${fault.line}: ${fault.says}`);
+        if (faults.length > 0) this.error(faults.join('\n'));
         return { code: `export default ${JSON.stringify(notebook)};`, map: null, moduleType: 'js' };
       },
     },

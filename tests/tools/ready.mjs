@@ -11,7 +11,7 @@ const installed = inRoot('node_modules/.package-lock.json');
 
 if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(lock).mtimeMs) {
   process.stderr.write('Installing packages (once) ...\n');
-  const npm = spawnSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error'], {
+  const npm = spawnSync('npm', ['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: inRoot(''),
     stdio: ['ignore', 2, 2],
     shell: process.platform === 'win32',
