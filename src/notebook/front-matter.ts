@@ -1,0 +1,77 @@
+/** The few lines between two `---` at the head of a notebook: `key: value`, one a line. */
+import type { Fault, FrontMatter } from './page-text';
+
+export interface Head {
+  /** What was written; title null where there is none. */
+  readonly says: Omit<FrontMatter, 'title'> & { readonly title: string | null };
+  readonly faults: readonly Fault[];
+  /** The text below the head. */
+  readonly rest: string;
+  /** Lines taken by the head. */
+  readonly lines: number;
+}
+
+const keys = ['title', 'summary', 'stage', 'order'] as const;
+type Key = (typeof keys)[number];
+const isKey = (key: string): key is Key => (keys as readonly string[]).includes(key);
+
+/** Notebooks that don't say where they stand come after those that do. */
+export const LAST = 1000;
+
+/** Reads the head of a notebook whose lines end in `\n`. A notebook without a head is all rest. */
+export function readFrontMatter(text: string): Head {
+  const lines = text.split('\n');
+  const end =
+    lines[0]?.trimEnd() === '---' ? lines.findIndex((line, at) => at > 0 && line.trimEnd() === '---') : 0;
+  const faults: Fault[] = [];
+  const fault = (line: number, says: string, text: string) =>
+    faults.push({ type: 'fault', line, says, text });
+  const written = new Map<Key, { value: string; line: number }>();
+
+  if (end < 0)
+    fault(1, 'The head that begins with --- has no end: close it with another line of ---.', '---');
+  for (let at = 1; at < end; at += 1) {
+    const text = lines[at] ?? '';
+    if (text.trim() === '') continue;
+    const [, key, value] = /^(\w+)\s*:\s*(.*?)\s*$/.exec(text) ?? [];
+    if (key === undefined || value === undefined) {
+      fault(at + 1, 'A line of the head is a name, a colon and a text, as in "title: The build".', text);
+    } else if (!isKey(key)) {
+      fault(at + 1, `The head takes ${keys.join(', ')}; "${key}" is none of them.`, text);
+    } else if (written.has(key)) {
+      fault(at + 1, `"${key}" is already given on line ${written.get(key)?.line ?? 0}.`, text);
+    } else written.set(key, { value: unquoted(value), line: at + 1 });
+  }
+
+  const order = written.get('order');
+  if (order && !/^\d{1,4}$/.test(order.value)) {
+    fault(
+      order.line,
+      `"order" is a whole number, such as 2; "${order.value}" is not.`,
+      lines[order.line - 1] ?? '',
+    );
+    written.delete('order');
+  }
+  const taken = end > 0 ? end + 1 : end < 0 ? 1 : 0;
+  return {
+    says: {
+      title: written.get('title')?.value || null,
+      summary: written.get('summary')?.value ?? '',
+      stage: written.get('stage')?.value || null,
+      order: Number(written.get('order')?.value ?? LAST),
+    },
+    faults,
+    rest: lines.slice(taken).join('\n'),
+    lines: taken,
+  };
+}
+
+/** Writers used to other heads put quotes round a text with a colon in it. */
+function unquoted(value: string): string {
+  return (
+    /^"(.*)"$|^'(.*)'$/
+      .exec(value)
+      ?.slice(1)
+      .find((inner) => inner !== undefined) ?? value
+  );
+}

@@ -1,0 +1,142 @@
+/** Stretches of text within a block: from marked's tokens to our own tree. */
+import type { MarkedToken, Token } from 'marked';
+import type { Fault, Inline } from './page-text';
+
+const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
+const DEEPEST = 12;
+
+/** @param line the line of the notebook on which the first token stands */
+export function readInlines(tokens: readonly Token[], line: number, depth = 0): Inline[] {
+  let at = line;
+  const inlines = tokens.flatMap((token) => {
+    const read = readInline(token as MarkedToken, at, depth);
+    at += linesIn(token.raw);
+    return read;
+  });
+  return joined(inlines);
+}
+
+/** The same text with neighbouring pieces of plain text made one. */
+export function joined(inlines: readonly Inline[]): Inline[] {
+  const whole: Inline[] = [];
+  for (const inline of inlines) {
+    const last = whole.at(-1);
+    if (inline.type === 'text' && last?.type === 'text')
+      whole[whole.length - 1] = text(last.text + inline.text);
+    else whole.push(inline);
+  }
+  return whole;
+}
+
+function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
+  if (depth > DEEPEST) return [text(token.raw)];
+  const within = (tokens: readonly Token[]) => readInlines(tokens, line, depth + 1);
+  switch (token.type) {
+    case 'text':
+      if (token.tokens) return within(token.tokens);
+      return [text(token.escaped ? token.text : withCharacters(token.text))];
+    case 'escape':
+      return [text(token.text)];
+    case 'strong':
+      return [{ type: 'strong', inside: within(token.tokens) }];
+    case 'em':
+      return [{ type: 'emphasis', inside: within(token.tokens) }];
+    case 'codespan':
+      return [readCodeSpan(token.text, token.raw, line)];
+    case 'br':
+      return [{ type: 'break' }];
+    case 'checkbox':
+      return [text(token.checked ? '☑ ' : '☐ ')];
+    case 'link':
+      // A web or mail address typed in passing is literal; in a link's brackets it may hold entities.
+      if (token.autolink)
+        return [isOpenTo(token.href) ? link(token.href, [text(token.text)]) : text(token.raw)];
+      return [readLink(withCharacters(token.href), within(token.tokens), token.raw, line)];
+    case 'image':
+      // Pictures can't come with a notebook; what is left is the way to the picture.
+      return [readLink(withCharacters(token.href), [text(withCharacters(token.text))], token.raw, line)];
+    case 'del':
+      return [text('~~'), ...within(token.tokens), text('~~')];
+    default:
+      // Raw HTML, and whatever marked may come to know: as it was typed.
+      return [text(token.raw)];
+  }
+}
+
+function readCodeSpan(code: string, raw: string, line: number): Inline {
+  if (!code.startsWith('=')) return { type: 'code', text: code };
+  const name = code.slice(1).trim();
+  if (NAME.test(name)) return { type: 'value', of: name, line };
+  const says = `A live value is "=" and the name of one quantity, as in \`= scarf.taper\`; "${name}" is not a name.`;
+  return { type: 'fault', line, says, text: raw };
+}
+
+function readLink(to: string, inside: readonly Inline[], raw: string, line: number): Inline {
+  if (isOpenTo(to)) return link(to, inside);
+  const says =
+    'A link may lead to a web page (http or https), to a file beside this one or to a heading (#...).';
+  return { type: 'fault', line, says, text: raw } satisfies Fault;
+}
+
+function link(to: string, inside: readonly Inline[]): Inline {
+  return { type: 'link', to, inside };
+}
+
+/**
+ * Whether a link may lead there. The browser's own reading of the address decides, since it drops
+ * tabs and line ends and takes backslashes for slashes: whatever leaves this site must say http or https.
+ */
+function isOpenTo(to: string): boolean {
+  try {
+    const staysHere = ['http://notebook.invalid/', 'https://notebook.invalid/'].every((here) =>
+      new URL(to, here).href.startsWith(here),
+    );
+    return staysHere || (/^https?:\/\//i.test(to) && /^https?:$/.test(new URL(to).protocol));
+  } catch {
+    return false;
+  }
+}
+
+/** Entities that writers of Markdown use; any other stays as typed. */
+const characters: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  nbsp: '\u00a0',
+  ndash: '–',
+  mdash: '—',
+  hellip: '…',
+  deg: '°',
+  times: '×',
+  divide: '÷',
+  minus: '−',
+  plusmn: '±',
+  frac14: '¼',
+  frac12: '½',
+  frac34: '¾',
+  prime: '′',
+  Prime: '″',
+};
+
+function withCharacters(typed: string): string {
+  return typed.replace(
+    /&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|([a-z0-9]{2,8}));/gi,
+    (entity, hex, decimal, name) => {
+      if (typeof name === 'string')
+        return Object.hasOwn(characters, name) ? (characters[name] ?? entity) : entity;
+      const code = typeof hex === 'string' ? Number.parseInt(hex, 16) : Number(decimal);
+      const isCharacter = code > 0 && code <= 0x10ffff && (code < 0xd800 || code > 0xdfff);
+      return isCharacter ? String.fromCodePoint(code) : '\ufffd';
+    },
+  );
+}
+
+export function linesIn(raw: string): number {
+  return raw.split('\n').length - 1;
+}
+
+function text(words: string): Inline {
+  return { type: 'text', text: words };
+}

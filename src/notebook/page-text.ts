@@ -1,0 +1,202 @@
+/**
+ * A notebook's text as a tree of plain JSON: what the page lays out, whether the Markdown was read
+ * when the page was built or when the builder opened a file. There is no HTML anywhere in it.
+ *
+ * A fault stands in the tree at the place where it was found, with the text that caused it, so
+ * one bad line costs nothing but itself.
+ */
+
+/** A stretch of text within a block. */
+export type Inline = Text | Strong | Emphasis | CodeSpan | Link | LiveValue | LineBreak | Fault;
+
+export interface Text {
+  readonly type: 'text';
+  readonly text: string;
+}
+export interface Strong {
+  readonly type: 'strong';
+  readonly inside: readonly Inline[];
+}
+export interface Emphasis {
+  readonly type: 'emphasis';
+  readonly inside: readonly Inline[];
+}
+export interface CodeSpan {
+  readonly type: 'code';
+  readonly text: string;
+}
+/** Leads to a web page, to a file beside the notebook or to a heading (`#what-goes-wrong`); to nothing else. */
+export interface Link {
+  readonly type: 'link';
+  readonly to: string;
+  readonly inside: readonly Inline[];
+}
+/** The value a quantity has at the moment, written in the units chosen. */
+export interface LiveValue {
+  readonly type: 'value';
+  /** Name of the quantity: `scarf.taper`. */
+  readonly of: string;
+  readonly line: number;
+}
+export interface LineBreak {
+  readonly type: 'break';
+}
+
+export type Block =
+  | Heading
+  | Paragraph
+  | List
+  | Quote
+  | PlainTable
+  | CodeBlock
+  | Rule
+  | CellPlace
+  | TryPlace
+  | Fault;
+
+export interface Heading {
+  readonly type: 'heading';
+  readonly level: number;
+  /** Unique on the page and the same as long as the words are: `what-goes-wrong`. */
+  readonly id: string;
+  readonly inside: readonly Inline[];
+}
+export interface Paragraph {
+  readonly type: 'paragraph';
+  readonly inside: readonly Inline[];
+}
+export interface List {
+  readonly type: 'list';
+  /** The first number of a numbered list; null for bullets. */
+  readonly from: number | null;
+  readonly items: readonly (readonly Block[])[];
+}
+export interface Quote {
+  readonly type: 'quote';
+  readonly blocks: readonly Block[];
+}
+export interface PlainTable {
+  readonly type: 'table';
+  readonly align: readonly ('left' | 'center' | 'right' | null)[];
+  readonly head: readonly (readonly Inline[])[];
+  readonly rows: readonly (readonly (readonly Inline[])[])[];
+}
+export interface CodeBlock {
+  readonly type: 'code';
+  readonly text: string;
+}
+export interface Rule {
+  readonly type: 'rule';
+}
+
+/** Where a calculator cell stands. */
+export interface CellPlace {
+  readonly type: 'cell';
+  /** Id of the cell: `scarf`. Whether there is such a cell is for the page to say. */
+  readonly cell: string;
+  /** First word of its quantities' names: the cell's id, or the name given after `as`. */
+  readonly instance: string;
+  /** Entries that hold in this instance until the builder writes others, by the input's key. */
+  readonly presets: Readonly<Record<string, string>>;
+  readonly line: number;
+}
+
+/** A second version ready to look at: a line with a button that starts it. */
+export interface TryPlace {
+  readonly type: 'try';
+  /** What the second version is, as the button says it: `Two boards of half the thickness`. */
+  readonly title: string;
+  /** Entries by the quantity's full name. */
+  readonly changes: Readonly<Record<string, string>>;
+  readonly line: number;
+}
+
+/** What could not be read, kept as it was typed. */
+export interface Fault {
+  readonly type: 'fault';
+  readonly line: number;
+  /** What is wrong and what would be right, in a sentence. */
+  readonly says: string;
+  readonly text: string;
+}
+
+/** The text at the head of a notebook. */
+export interface FrontMatter {
+  readonly title: string;
+  /** One sentence for the list of notebooks; empty where there is none. */
+  readonly summary: string;
+  /** The stage of the build it belongs to, as the contents list names it; null where it belongs to none. */
+  readonly stage: string | null;
+  /** Place among the notebooks, smallest first. */
+  readonly order: number;
+}
+
+export interface NotebookPage extends FrontMatter {
+  /** From the file's name: `the-build`. */
+  readonly id: string;
+  readonly blocks: readonly Block[];
+}
+
+/** The cells to be made, each instance once however often the page shows it, in the order of their first place. */
+export function instancesOf(page: NotebookPage): CellPlace[] {
+  const first = new Map<string, CellPlace>();
+  for (const place of blocksOf(page.blocks, 'cell')) {
+    if (!first.has(place.instance)) first.set(place.instance, place);
+  }
+  return [...first.values()];
+}
+
+/** Second versions the notebook offers, in order. */
+export function triesOf(page: NotebookPage): TryPlace[] {
+  return blocksOf(page.blocks, 'try');
+}
+
+/** Live values in the notebook's prose, in order. */
+export function liveValuesOf(page: NotebookPage): LiveValue[] {
+  return inlinesOf(page.blocks).filter((inline) => inline.type === 'value');
+}
+
+/** Everything in the notebook that could not be read, in order. */
+export function faultsOf(page: NotebookPage): Fault[] {
+  return [
+    ...blocksOf(page.blocks, 'fault'),
+    ...inlinesOf(page.blocks).filter((inline) => inline.type === 'fault'),
+  ].sort((a, b) => a.line - b.line);
+}
+
+function blocksOf<T extends Block['type']>(blocks: readonly Block[], type: T): Extract<Block, { type: T }>[] {
+  return everyBlock(blocks).filter((block): block is Extract<Block, { type: T }> => block.type === type);
+}
+
+function everyBlock(blocks: readonly Block[]): Block[] {
+  return blocks.flatMap((block) => {
+    if (block.type === 'quote') return [block, ...everyBlock(block.blocks)];
+    if (block.type === 'list') return [block, ...block.items.flatMap(everyBlock)];
+    return [block];
+  });
+}
+
+function inlinesOf(blocks: readonly Block[]): Inline[] {
+  return everyBlock(blocks).flatMap((block) => {
+    if (block.type === 'heading' || block.type === 'paragraph') return everyInline(block.inside);
+    if (block.type === 'table') return [block.head, ...block.rows].flat().flatMap(everyInline);
+    return [];
+  });
+}
+
+function everyInline(inlines: readonly Inline[]): Inline[] {
+  return inlines.flatMap((inline) =>
+    'inside' in inline ? [inline, ...everyInline(inline.inside)] : [inline],
+  );
+}
+
+/** The words of a stretch of text without their dress. */
+export function wordsOf(inlines: readonly Inline[]): string {
+  return inlines.map(wordsOfOne).join('');
+}
+
+function wordsOfOne(inline: Inline): string {
+  if ('inside' in inline) return wordsOf(inline.inside);
+  if (inline.type === 'value') return inline.of;
+  return inline.type === 'break' ? ' ' : inline.text;
+}
