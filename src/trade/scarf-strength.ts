@@ -1,0 +1,32 @@
+/** What a glued scarf keeps of the strength of the unbroken board. */
+
+/**
+ * A planning curve through what is printed about plain scarfs in tension, slope 1 in s.
+ *
+ * A butt joint in end grain, 0.25, is from the *Wood Handbook*, ch. 10. Slopes 5 to 12 are remembered
+ * from its older chapter on glued members, whose editions differ by about 0.05. The flat end, 0.95 at
+ * 1 in 20, is quoted from R. Birmingham, *Boat Building Techniques*, who gives 0.65 at 1 in 4. Between
+ * the points the curve is straight: common practice, not a test result.
+ */
+const planned: readonly (readonly [slope: number, kept: number])[] = [
+  [0, 0.25],
+  [5, 0.65],
+  [8, 0.8],
+  [10, 0.85],
+  [12, 0.9],
+  [20, 0.95],
+];
+
+/** How far the printed values stand apart, to either side. */
+export const scarfSpread = 0.05;
+
+/** Part of the strength kept by a scarf of slope 1 in `slope`; 0.25 to 0.95, held level beyond the ends. */
+export function scarfStrength(slope: number): number {
+  let [low, keptLow] = planned[0]!; // the list above is not empty
+  for (const [high, keptHigh] of planned) {
+    if (slope <= low) break;
+    if (slope <= high) return keptLow + ((slope - low) / (high - low)) * (keptHigh - keptLow);
+    [low, keptLow] = [high, keptHigh];
+  }
+  return keptLow;
+}
