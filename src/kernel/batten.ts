@@ -1,0 +1,225 @@
+import { integrateTo } from './quadrature';
+import { findMinimum, findRoot } from './roots';
+import { fitSpline, pieceAt, splineAt } from './spline';
+import type { End, Ends, Spline } from './spline';
+import { add, cross, dot, norm, scale } from './vec';
+import type { Vec3 } from './vec';
+
+/** A batten bent through points in space: a cubic in each coordinate over the chord length along the points. */
+export interface Batten {
+  readonly points: readonly Vec3[];
+  /** Chord length from the first point to each point, m: the parameter of the curve. */
+  readonly knots: Float64Array;
+  readonly x: Spline;
+  readonly y: Spline;
+  readonly z: Spline;
+  /** Length along the curve from its start to each point, m. */
+  readonly lengths: Float64Array;
+  /** Length of the whole curve, m. */
+  readonly length: number;
+}
+
+/**
+ * Bends a batten through points, m: position, direction and curvature run on without a break.
+ *
+ * Two points give a straight line, three a parabola, if the ends are free ('not-a-knot', as they are unless
+ * told otherwise). A clamped end takes the derivative by chord length, a vector of length near 1. Throws
+ * when there are fewer than two points, when one isn't finite, or when two neighbours coincide.
+ */
+export function bendBatten(points: readonly Vec3[], ends: Ends<Vec3> = {}): Batten {
+  const n = points.length;
+  if (n < 2) throw new Error(`a batten needs at least 2 points; got ${n}`);
+  const knots = new Float64Array(n);
+  points.forEach((point, i) => {
+    if (!point.every(Number.isFinite)) throw new Error(`point ${i + 1} of a batten isn't three numbers`);
+    const before = points[i - 1];
+    if (!before) return;
+    const chord = norm([point[0] - before[0], point[1] - before[1], point[2] - before[2]]);
+    // Below this the parameter itself is lost in rounding.
+    if (chord <= 1e-12 * norm(point))
+      throw new Error(`points ${i} and ${i + 1} of a batten are the same place`);
+    knots[i] = knots[i - 1]! + chord;
+  });
+  const along = (axis: 0 | 1 | 2): Spline =>
+    fitSpline(
+      knots,
+      points.map((point) => point[axis]),
+      { start: endAlong(ends.start, axis), end: endAlong(ends.end, axis) },
+    );
+  const curve = { points, knots, x: along(0), y: along(1), z: along(2) };
+  const lengths = new Float64Array(n);
+  for (let i = 1; i < n; i++)
+    lengths[i] = lengths[i - 1]! + lengthBetween(curve, i - 1, knots[i - 1]!, knots[i]!);
+  return { ...curve, lengths, length: lengths[n - 1]! };
+}
+
+function endAlong(end: End<Vec3> | undefined, axis: 0 | 1 | 2): End<number> {
+  return typeof end === 'object' ? { slope: end.slope[axis] } : (end ?? 'not-a-knot');
+}
+
+/** The point at a parameter (chord length), m; beyond the ends the curve runs on. */
+export function pointAt(batten: Batten, t: number): Vec3 {
+  return [splineAt(batten.x, t), splineAt(batten.y, t), splineAt(batten.z, t)];
+}
+
+/** First, second or third derivative by the parameter; the first points along the batten. */
+export function derivativeAt(batten: Batten, t: number, order: 1 | 2 | 3): Vec3 {
+  return [splineAt(batten.x, t, order), splineAt(batten.y, t, order), splineAt(batten.z, t, order)];
+}
+
+/** Curvature in space, 1/m: a vector towards the centre of the bend, and its size. Exact for the curve. */
+export function curvatureAt(
+  batten: Batten,
+  t: number,
+): { readonly vector: Vec3; readonly magnitude: number } {
+  const first = derivativeAt(batten, t, 1);
+  const second = derivativeAt(batten, t, 2);
+  const speed2 = dot(first, first);
+  if (speed2 === 0) return { vector: [0, 0, 0], magnitude: 0 };
+  // What is left of the second derivative across the curve, per unit of length along it.
+  const across = add(second, scale(first, -dot(first, second) / speed2));
+  return { vector: scale(across, 1 / speed2), magnitude: norm(cross(first, second)) / speed2 ** 1.5 };
+}
+
+/** A view of the lines plan: plan looks down (x, y), profile from the side (x, z), body along the boat (y, z). */
+export type View = 'plan' | 'profile' | 'body';
+
+const axesOf = { plan: [0, 1], profile: [0, 2], body: [1, 2] } as const;
+
+/**
+ * Curvature of the batten as drawn in one view, 1/m, signed: + when it turns from the view's first axis
+ * towards its second (a sheer with spring, x forward and z up, is + in profile). 0 where the batten is seen
+ * end on.
+ */
+export function viewCurvature(batten: Batten, t: number, view: View): number {
+  const [a, b] = axesOf[view];
+  const first = derivativeAt(batten, t, 1);
+  const second = derivativeAt(batten, t, 2);
+  const speed = Math.hypot(first[a], first[b]);
+  if (speed === 0) return 0;
+  return (first[a] * second[b] - first[b] * second[a]) / speed ** 3;
+}
+
+/** Jump of the third derivative at each inner point: the force of the duck there on the batten, over its EI, 1/m2. */
+export function duckJumps(batten: Batten): readonly Vec3[] {
+  const jumps: Vec3[] = [];
+  for (let i = 1; i < batten.knots.length - 1; i++) {
+    const jump = (s: Spline): number => 6 * (s.coefficients[4 * i + 3]! - s.coefficients[4 * i - 1]!);
+    jumps.push([jump(batten.x), jump(batten.y), jump(batten.z)]);
+  }
+  return jumps;
+}
+
+/** Length along one cubic piece; relative error below 1e-10. */
+function lengthBetween(
+  curve: Pick<Batten, 'knots' | 'x' | 'y' | 'z'>,
+  piece: number,
+  from: number,
+  to: number,
+): number {
+  const start = curve.knots[piece]!;
+  const slope = (spline: Spline, s: number): number => {
+    const c = spline.coefficients;
+    return c[4 * piece + 1]! + s * (2 * c[4 * piece + 2]! + 3 * s * c[4 * piece + 3]!);
+  };
+  const speed = (s: number): number => Math.hypot(slope(curve.x, s), slope(curve.y, s), slope(curve.z, s));
+  return integrateTo(speed, from - start, to - start);
+}
+
+/** Length along the batten from its start to a parameter, m; negative before the start. */
+export function lengthTo(batten: Batten, t: number): number {
+  const piece = pieceAt(batten.knots, t);
+  return batten.lengths[piece]! + lengthBetween(batten, piece, batten.knots[piece]!, t);
+}
+
+/** The parameter at a length along the batten from its start, m; held to the ends. */
+export function parameterAtLength(batten: Batten, length: number): number {
+  const { knots, lengths } = batten;
+  if (length <= 0) return knots[0]!;
+  if (length >= batten.length) return knots[knots.length - 1]!;
+  const piece = pieceAt(lengths, length);
+  const from = knots[piece]!;
+  const wanted = length - lengths[piece]!;
+  const miss = (t: number): number => lengthBetween(batten, piece, from, t) - wanted;
+  return findRoot(miss, from, knots[piece + 1]!) ?? from;
+}
+
+/**
+ * The parameter where the batten passes a given x, m, or null when it doesn't reach there. Meant for
+ * battens that run one way along x; on others the first passage is given.
+ *
+ * Newton's steps, held inside a bracket that a bisection shrinks when Newton leaves it.
+ */
+export function parameterAtX(batten: Batten, x: number): number | null {
+  const { knots, points } = batten;
+  for (let i = 0; i < knots.length - 1; i++) {
+    // Knots and points are lists of the same length.
+    const a = points[i]![0] - x;
+    const b = points[i + 1]![0] - x;
+    if (a === 0) return knots[i]!;
+    if (b === 0) return knots[i + 1]!;
+    if (a > 0 === b > 0) continue;
+    return newtonAtX(batten.x, x, knots[i]!, knots[i + 1]!, b > 0);
+  }
+  return null;
+}
+
+function newtonAtX(spline: Spline, x: number, start: number, stop: number, rises: boolean): number {
+  let low = start;
+  let high = stop;
+  let t = (low + high) / 2;
+  for (let round = 0; round < 100; round++) {
+    const miss = splineAt(spline, t) - x;
+    if (miss === 0) return t;
+    if (miss > 0 === rises) high = t;
+    else low = t;
+    const slope = splineAt(spline, t, 1);
+    const newton = slope === 0 ? low : t - miss / slope;
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    if (Math.abs(next - t) <= 4 * Number.EPSILON * Math.abs(stop)) return next;
+    t = next;
+  }
+  return t;
+}
+
+/** The tightest place of a batten. */
+export interface Tightest {
+  readonly radius: number;
+  readonly parameter: number;
+  readonly point: Vec3;
+}
+
+/**
+ * The least radius of curvature in space along a batten, m, and where; null when it is straight to
+ * within rounding. Looks at each piece in 24 places and then closes in on the best of them, so a peak of
+ * curvature narrower than a twelfth of a station space may be missed.
+ */
+export function tightest(batten: Batten, from?: number, to?: number): Tightest | null {
+  const { knots } = batten;
+  const start = from ?? knots[0]!;
+  const stop = to ?? knots[knots.length - 1]!;
+  const bend = (t: number): number => -curvatureAt(batten, t).magnitude;
+  let best = { at: start, value: bend(start) };
+  const keep = (found: { at: number; value: number }): void => {
+    if (found.value < best.value) best = found;
+  };
+  keep({ at: stop, value: bend(stop) });
+  const looks = 24;
+  for (let i = 0; i < knots.length - 1; i++) {
+    const low = Math.max(start, knots[i]!);
+    const high = Math.min(stop, knots[i + 1]!);
+    if (low >= high) continue;
+    const step = (high - low) / looks;
+    const values = Array.from({ length: looks + 1 }, (_, k) => bend(low + k * step));
+    values.forEach((value, k) => {
+      const before = values[k - 1] ?? Infinity;
+      const after = values[k + 1] ?? Infinity;
+      keep({ at: low + k * step, value });
+      if (value > before || value > after) return;
+      keep(findMinimum(bend, Math.max(low, low + (k - 1) * step), Math.min(high, low + (k + 1) * step)));
+    });
+  }
+  // Straighter than any wood, and near what rounding leaves.
+  if (-best.value * batten.length < 1e-9) return null;
+  return { radius: -1 / best.value, parameter: best.at, point: pointAt(batten, best.at) };
+}

@@ -1,0 +1,58 @@
+import type { Mesh } from './mesh';
+import { axesOf, cutMesh } from './plane';
+import type { Plane } from './plane';
+import { add } from './vec';
+import type { Vec3 } from './vec';
+
+/**
+ * The lines in which a plane cuts a mesh, each as a list of points; a closed line ends on its first point. They
+ * run counter-clockwise about the inside, seen against the plane's normal. Empty where the plane misses.
+ */
+export function meshSection(mesh: Mesh, plane: Plane): readonly (readonly Vec3[])[] {
+  const axes = axesOf(plane);
+  const segments: { readonly from: Vec3; readonly to: Vec3 }[] = [];
+  cutMesh(
+    mesh,
+    axes,
+    () => undefined,
+    (ax, ay, az, bx, by, bz) => {
+      const from = add(axes.origin, [ax, ay, az]);
+      const to = add(axes.origin, [bx, by, bz]);
+      if (placeOf(from) !== placeOf(to)) segments.push({ from, to });
+    },
+  );
+  // An edge in the plane between two triangles below it is cut twice, there and back: no line at all.
+  const kept = new Map<string, Map<string, Vec3>>();
+  const ends = new Map<string, number>();
+  for (const { from, to } of segments) {
+    const back = kept.get(placeOf(to));
+    if (back?.delete(placeOf(from))) continue;
+    const onward = kept.get(placeOf(from)) ?? new Map<string, Vec3>();
+    onward.set(placeOf(to), to);
+    kept.set(placeOf(from), onward);
+  }
+  for (const onward of kept.values())
+    for (const place of onward.keys()) ends.set(place, (ends.get(place) ?? 0) + 1);
+  const lines: Vec3[][] = [];
+  const follow = (start: Vec3): void => {
+    const line = [start];
+    for (let at = start; ;) {
+      const onward = kept.get(placeOf(at));
+      const next = onward?.entries().next().value;
+      if (!onward || !next) break;
+      onward.delete(next[0]);
+      line.push(next[1]);
+      at = next[1];
+    }
+    if (line.length > 1) lines.push(line);
+  };
+  // Open lines first, from the ends nothing leads to; what is left are loops.
+  for (const { from } of segments) if (!ends.has(placeOf(from))) follow(from);
+  for (const { from } of segments) follow(from);
+  return lines;
+}
+
+/** Points within about a nanometre of each other count as one, so triangles that share an edge join up. */
+function placeOf(point: Vec3): string {
+  return point.map((value) => Math.round(value * 1e9)).join();
+}

@@ -1,0 +1,122 @@
+import type { Mesh } from './mesh';
+import { add, cross, dot, scale, subtract, unit } from './vec';
+import type { Vec3 } from './vec';
+
+/** A plane by its upward unit normal and its height along that from the origin, m; below is dot(normal, p) < height. */
+export interface Plane {
+  readonly normal: Vec3;
+  readonly height: number;
+}
+
+/** Axes in a plane: a point of it, forward (as near to x as it lies) and to port of that. */
+export interface PlaneAxes {
+  readonly origin: Vec3;
+  readonly normal: Vec3;
+  readonly forward: Vec3;
+  readonly port: Vec3;
+}
+
+/** Axes for measuring in a plane; across the boat the nearest to y takes the place of forward. */
+export function axesOf(plane: Plane): PlaneAxes {
+  const normal = unit(plane.normal);
+  const lead: Vec3 = Math.abs(normal[0]) < 0.99 ? [1, 0, 0] : [0, 1, 0];
+  const forward = unit(subtract(lead, scale(normal, dot(lead, normal))));
+  return { origin: scale(normal, plane.height), normal, forward, port: cross(normal, forward) };
+}
+
+/** A point from its two coordinates in a plane. */
+export function fromPlane(axes: PlaneAxes, forward: number, port: number): Vec3 {
+  return add(axes.origin, add(scale(axes.forward, forward), scale(axes.port, port)));
+}
+
+/** Six or nine numbers: two or three points of three, counted from a point of the plane. */
+type SegmentSink = (ax: number, ay: number, az: number, bx: number, by: number, bz: number) => void;
+type TriangleSink = (
+  ax: number,
+  ay: number,
+  az: number,
+  bx: number,
+  by: number,
+  bz: number,
+  cx: number,
+  cy: number,
+  cz: number,
+) => void;
+
+/**
+ * Cuts a mesh by a plane: hands on the triangles below it, clipped, and the segments of the cut, which run
+ * counter-clockwise about the part inside, seen from above. Coordinates are counted from `axes.origin`.
+ *
+ * A triangle in the plane is neither above nor below; an edge in it is a cut when its triangle is below.
+ */
+export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink, cut: SegmentSink): void {
+  const { points, triangles } = mesh;
+  const [ox, oy, oz] = axes.origin;
+  const [nx, ny, nz] = axes.normal;
+  for (let i = 0; i < triangles.length; i += 3) {
+    // A triangle has three corners, each a point of three numbers.
+    const a = 3 * triangles[i]!;
+    const b = 3 * triangles[i + 1]!;
+    const c = 3 * triangles[i + 2]!;
+    const ax = points[a]! - ox;
+    const ay = points[a + 1]! - oy;
+    const az = points[a + 2]! - oz;
+    const bx = points[b]! - ox;
+    const by = points[b + 1]! - oy;
+    const bz = points[b + 2]! - oz;
+    const cx = points[c]! - ox;
+    const cy = points[c + 1]! - oy;
+    const cz = points[c + 2]! - oz;
+    const ha = nx * ax + ny * ay + nz * az;
+    const hb = nx * bx + ny * by + nz * bz;
+    const hc = nx * cx + ny * cy + nz * cz;
+    if (ha >= 0 && hb >= 0 && hc >= 0) continue;
+    if (ha <= 0 && hb <= 0 && hc <= 0) {
+      below(ax, ay, az, bx, by, bz, cx, cy, cz);
+      if (ha === 0 && hb === 0) cut(bx, by, bz, ax, ay, az);
+      if (hb === 0 && hc === 0) cut(cx, cy, cz, bx, by, bz);
+      if (hc === 0 && ha === 0) cut(ax, ay, az, cx, cy, cz);
+      continue;
+    }
+    // Turn the triangle so that the corner alone on its side comes first.
+    if (hb > 0 === hc > 0) clip(ax, ay, az, ha, bx, by, bz, hb, cx, cy, cz, hc, below, cut);
+    else if (hc > 0 === ha > 0) clip(bx, by, bz, hb, cx, cy, cz, hc, ax, ay, az, ha, below, cut);
+    else clip(cx, cy, cz, hc, ax, ay, az, ha, bx, by, bz, hb, below, cut);
+  }
+}
+
+function clip(
+  ax: number,
+  ay: number,
+  az: number,
+  ha: number,
+  bx: number,
+  by: number,
+  bz: number,
+  hb: number,
+  cx: number,
+  cy: number,
+  cz: number,
+  hc: number,
+  below: TriangleSink,
+  cut: SegmentSink,
+): void {
+  const up = ha > 0;
+  // Always from below to above: both triangles of an edge then find the same point to the last bit.
+  const s = up ? hb / (hb - ha) : ha / (ha - hb);
+  const px = up ? bx + s * (ax - bx) : ax + s * (bx - ax);
+  const py = up ? by + s * (ay - by) : ay + s * (by - ay);
+  const pz = up ? bz + s * (az - bz) : az + s * (bz - az);
+  const t = up ? hc / (hc - ha) : ha / (ha - hc);
+  const qx = up ? cx + t * (ax - cx) : ax + t * (cx - ax);
+  const qy = up ? cy + t * (ay - cy) : ay + t * (cy - ay);
+  const qz = up ? cz + t * (az - cz) : az + t * (cz - az);
+  if (up) {
+    below(px, py, pz, bx, by, bz, cx, cy, cz);
+    below(px, py, pz, cx, cy, cz, qx, qy, qz);
+    cut(px, py, pz, qx, qy, qz);
+  } else {
+    below(ax, ay, az, px, py, pz, qx, qy, qz);
+    cut(qx, qy, qz, px, py, pz);
+  }
+}
