@@ -8,7 +8,7 @@
  */
 import type { Hull, Option } from '../boat';
 import type { Drawing } from '../drawing';
-import type { KindId } from '../measure';
+import type { Issue, KindId } from '../measure';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
 export type Stage =
@@ -25,7 +25,10 @@ export type Stage =
 export interface InputSpec {
   readonly kind: KindId;
   readonly label: string;
-  /** The quantity that fills it by default. `{along}` stands for the cell's own choice `along`. */
+  /**
+   * The quantity that fills it by default. `{along}` stands for the cell's own choice `along`,
+   * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value.
+   */
   readonly from?: string;
   /** What holds when there is no link, or the linked quantity does not exist. */
   readonly preset: string;
@@ -82,11 +85,13 @@ export type ValuesOf<I extends Inputs, S extends Steps> = {
 } & { readonly [K in keyof S]: number };
 
 /** What a drawing or a chart may use besides the cell's values. */
-export interface OnHand {
+export interface OnHand<V = Values> {
   /** Writes a value in the units the builder has chosen: `14 5/8 in`. */
   readonly say: (value: number, kind: KindId) => string;
   /** The hull as it stands, or null where it cannot be drawn. */
   readonly hull: Hull | null;
+  /** The cell's own steps run again with some inputs changed: what a chart sweeps. */
+  readonly rerun: (changes: Partial<V>) => V | Issue;
 }
 
 /** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
@@ -139,6 +144,13 @@ export interface Warning {
   readonly weight: 'stop' | 'mind';
 }
 
+/** Words for one case of the result; the last case may stand without a condition. */
+export interface WordsWhen {
+  /** A comparison over the cell's values: `bevel > 0°`. */
+  readonly when?: string;
+  readonly says: string;
+}
+
 export interface Source {
   readonly text: string;
   readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
@@ -163,8 +175,11 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly functions?: Readonly<Record<string, CellFunction>>;
   /** One to three. */
   readonly answers: readonly Answer<Extract<keyof I | keyof S, string>>[];
-  /** One sentence that says the result in words: `Taper the last {taper} of each board.` */
-  readonly inWords: string;
+  /**
+   * One sentence that says the result in words: `Taper the last {taper} of each board.`
+   * Where the words turn on a value, the first whose `when` is true.
+   */
+  readonly inWords: string | readonly WordsWhen[];
   readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof I | keyof S, string>>;
   readonly warnings: readonly Warning[];
   /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
@@ -172,12 +187,18 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly sources: readonly Source[];
   /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
   readonly lights: readonly string[];
-  readonly draw?: (values: ValuesOf<I, S>, on: OnHand) => Drawing;
-  readonly chart?: (values: ValuesOf<I, S>, on: OnHand) => Chart;
+  readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
+  readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
 }
 
+/** A cell's values by key, when it isn't known which cell it is: choices as ids, numbers in SI. */
+export type Values = Readonly<Record<string, number | string>>;
+
 /** A cell as the rest of the notebook sees it, whatever its inputs. */
-export type Cell = CellSpec<Inputs, Steps>;
+export interface Cell extends Omit<CellSpec<Inputs, Steps>, 'draw' | 'chart'> {
+  readonly draw?: (values: Values, on: OnHand) => Drawing;
+  readonly chart?: (values: Values, on: OnHand) => Chart;
+}
 
 /**
  * Declares a cell. Keys of inputs and steps become typed values in `draw` and `chart`,

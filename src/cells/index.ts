@@ -2,7 +2,9 @@
 import type { Cell } from './define';
 
 export * from './define';
+export * from './instance';
 export * from './quantities';
+export * from './steps';
 export * from './warnings';
 
 export const cells: readonly Cell[] = [];

@@ -6,25 +6,12 @@
  * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
-import { formula, type Formula, isIssue, type Issue } from '../measure';
 import type { Cell, ChoiceSpec, InputSpec, StepSpec } from './define';
+import { type Instance, isChoice } from './instance';
+import { compiled, evaluateFormula, valueOf } from './steps';
 
-/** One placing of a cell: which cell, under which name, with which presets of its own. */
-export interface Instance {
-  readonly cell: Cell;
-  readonly name: string;
-  /** Entries that replace the cell's own links and presets, by input. */
-  readonly presets: Readonly<Record<string, string>>;
-}
-
-/** The cell under its own name with its own links. */
-export function plainInstance(cell: Cell): Instance {
-  return { cell, name: cell.id, presets: {} };
-}
-
-export function isChoice(spec: InputSpec | ChoiceSpec): spec is ChoiceSpec {
-  return spec.kind === 'choice';
-}
+/** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
+const SELF = 'self';
 
 /** Puts the cell's choices into a link such as `{along}.length`. */
 export function fillIn(template: string, chosen: (key: string) => string): string {
@@ -95,17 +82,10 @@ function linkPreset(
   if (!link.includes('{')) return exists(link) ? { preset: link } : {};
   return {
     presetFrom: (read: Read) => {
-      const filled = fillIn(link, (key) => read.choice(`${instance.name}.${key}`));
+      const filled = fillIn(link, (key) => (key === SELF ? instance.name : read.choice(`${instance.name}.${key}`)));
       return exists(filled) ? filled : preset;
     },
   };
-}
-
-/** The value of an input or step of the instance. */
-export function valueOf(instance: Instance, key: string, read: Read): number | string {
-  const name = `${instance.name}.${key}`;
-  const input = instance.cell.inputs[key];
-  return input && isChoice(input) ? read.choice(name) : read.number(name);
 }
 
 function derivedOf(
@@ -121,26 +101,6 @@ function derivedOf(
     source: spec.source,
     from: (read) => evaluateFormula(compiled(cell, spec.formula), (key) => lookUp(read, key)),
   };
-}
-
-/** Runs a formula of the cell; every name in it is an input or a step of the cell. */
-export function evaluateFormula(runnable: Formula, lookUp: (key: string) => number | string): number | Issue {
-  const scope: Record<string, number | string> = {};
-  for (const key of runnable.names) scope[key] = lookUp(key);
-  return runnable.evaluate(scope);
-}
-
-const formulas = new WeakMap<Cell, Map<string, Formula>>();
-/** Compiles a formula of the cell once; one that can't be read is a fault of ours and is thrown. */
-export function compiled(cell: Cell, text: string): Formula {
-  const ofCell = formulas.get(cell) ?? new Map<string, Formula>();
-  formulas.set(cell, ofCell);
-  const known = ofCell.get(text);
-  if (known) return known;
-  const made = formula(text, cell.functions);
-  if (isIssue(made)) throw new Error(`${cell.id}: the formula "${text}" can't be read: ${made.issue}`);
-  ofCell.set(text, made);
-  return made;
 }
 
 function tableQuantities(instance: Instance, lists: BoatLists): Derived[] {
@@ -165,8 +125,11 @@ function rowValue(instance: Instance, over: string, option: string, key: string,
   if (key === over) return option;
   if (key in cell.steps) return read.number(`${name}.${option}.${key}`);
   const from = instance.presets[key] ?? cell.inputs[key]?.from;
-  if (!from?.includes(`{${over}}`)) return valueOf(instance, key, read);
-  const filled = fillIn(from, (other) => (other === over ? option : read.choice(`${name}.${other}`)));
+  if (!from || !(from.includes(`{${over}}`) || from.includes(`{${SELF}}`))) return valueOf(instance, key, read);
+  const filled = fillIn(from, (other) => {
+    if (other === SELF) return `${name}.${option}`;
+    return other === over ? option : read.choice(`${name}.${other}`);
+  });
   const spec = cell.inputs[key];
   return spec && isChoice(spec) ? read.choice(filled) : read.number(filled);
 }

@@ -1,8 +1,9 @@
 /** Which of a cell's warnings apply, with the numbers put in. */
 import type { Read } from '../boat';
-import { isIssue, type KindId } from '../measure';
+import { type Issue, isIssue, type KindId } from '../measure';
 import type { Cell, Warning } from './define';
-import { compiled, evaluateFormula, type Instance, isChoice, valueOf } from './quantities';
+import { type Instance, isChoice } from './instance';
+import { compiled, evaluateFormula, valueOf } from './steps';
 
 export interface Applies {
   /** Stays the same while the numbers in the sentence change: `bend.1`. */
@@ -11,21 +12,37 @@ export interface Applies {
   readonly says: string;
 }
 
+/** Works something out from the graph; a missing value makes an issue of it. */
+export type Work = <T>(by: (read: Read) => T) => T | Issue;
+
 /**
  * @param say writes a value in the chosen units
- * @returns the warnings that apply; one whose values are still missing does not
+ * @returns the warnings that apply; one whose values are still missing does not, and silences no other
  */
-export function warningsOf(
+export function warningsOf(instance: Instance, work: Work, say: (value: number, kind: KindId) => string): Applies[] {
+  const { cell, name } = instance;
+  return cell.warnings.flatMap((warning, index) => {
+    const says = work((read) => {
+      const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
+      return isIssue(verdict) || verdict === 0 ? '' : inWords(instance, warning.says, read, say);
+    });
+    return isIssue(says) || says === '' ? [] : [{ name: `${name}.${index + 1}`, warning, says }];
+  });
+}
+
+/** The result in one sentence. */
+export function answerInWords(
   instance: Instance,
   read: Read,
   say: (value: number, kind: KindId) => string,
-): Applies[] {
+): string {
   const { cell } = instance;
-  return cell.warnings.flatMap((warning, index) => {
-    const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
-    if (isIssue(verdict) || !verdict) return [];
-    return [{ name: `${instance.name}.${index + 1}`, warning, says: inWords(instance, warning.says, read, say) }];
+  if (typeof cell.inWords === 'string') return inWords(instance, cell.inWords, read, say);
+  const holds = cell.inWords.find(({ when }) => {
+    const verdict = when === undefined ? 1 : evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read));
+    return !isIssue(verdict) && verdict !== 0;
   });
+  return holds ? inWords(instance, holds.says, read, say) : '';
 }
 
 /** A sentence of the cell with `{key}` replaced by the value as written. */

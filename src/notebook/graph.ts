@@ -6,7 +6,7 @@
  * asks for a quantity without a value becomes an issue itself and says what it waits for.
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
-import type { Derived, Given, Hull, Read, Value } from '../boat';
+import { attempt, type Derived, type Given, type Hull, type Read, type Value } from '../boat';
 import { type Issue, isIssue, issue, nearestNames, read as readEntry, type Reading, type Shown } from '../measure';
 
 /** What a given quantity's entry is at the moment, and how it came to be. */
@@ -137,11 +137,11 @@ export function createGraph(parts: GraphParts): Graph {
     };
   }
 
-  /** Runs `by`; a read without a value ends it as an issue. Anything else thrown is a fault of ours and passes on. */
+  /** Runs `by`; a read without a value, or a hull that can't give it, ends it as an issue. Slips of ours pass on. */
   function workFor<T>(asker: string, by: (read: Read) => T): T | Issue {
     dependencies.delete(asker);
     try {
-      return by(readerFor(asker));
+      return attempt(() => by(readerFor(asker)));
     } catch (fault) {
       if (fault instanceof Waiting) return fault.why;
       throw fault;

@@ -1,6 +1,6 @@
 /** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
 import { starter, type Table, type Value } from '../../src/boat';
-import { type Applies, type Cell, type Chart, plainInstance, warningsOf } from '../../src/cells';
+import { type Applies, type Cell, type Chart, onHand, plainInstance, warningsOf } from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
@@ -45,19 +45,19 @@ export function tryCell(
   }
   const say = (value: number, kind: KindId) => write(value, kind, shown).text;
   const hull = graph.hull();
-  const on = { say, hull: isIssue(hull) ? null : hull };
   const ready = Object.keys(issues).length === 0;
-  const warnings = graph.work((read) => warningsOf(instance, read, say));
   const values = all as Readonly<Record<string, never>>;
+  const on = onHand(cell, values, isIssue(hull) ? null : hull, say);
   return {
     all,
     number: (key) => {
       const value = all[key];
-      if (typeof value !== 'number') throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : String(value)}`);
+      if (typeof value !== 'number')
+        throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : String(value)}`);
       return value;
     },
     issues,
-    warnings: isIssue(warnings) ? [] : warnings,
+    warnings: warningsOf(instance, graph.work, say),
     drawing: ready ? cell.draw?.(values, on) : undefined,
     chart: ready ? cell.chart?.(values, on) : undefined,
   };

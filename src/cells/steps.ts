@@ -1,0 +1,64 @@
+/** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
+import type { Hull, Read } from '../boat';
+import { formula, type Formula, isIssue, type Issue, type KindId } from '../measure';
+import type { Cell, OnHand, Values } from './define';
+import { type Instance, isChoice } from './instance';
+
+/** The value of an input or step of the instance. */
+export function valueOf(instance: Instance, key: string, read: Read): number | string {
+  const name = `${instance.name}.${key}`;
+  const input = instance.cell.inputs[key];
+  return input && isChoice(input) ? read.choice(name) : read.number(name);
+}
+
+/** Runs a formula of the cell; every name in it is an input or a step of the cell. */
+export function evaluateFormula(runnable: Formula, lookUp: (key: string) => number | string): number | Issue {
+  const scope: Record<string, number | string> = {};
+  for (const key of runnable.names) scope[key] = lookUp(key);
+  return runnable.evaluate(scope);
+}
+
+const formulas = new WeakMap<Cell, Map<string, Formula>>();
+/** Compiles a formula of the cell once; one that can't be read is a fault of ours and is thrown. */
+export function compiled(cell: Cell, text: string): Formula {
+  const ofCell = formulas.get(cell) ?? new Map<string, Formula>();
+  formulas.set(cell, ofCell);
+  const known = ofCell.get(text);
+  if (known) return known;
+  const made = formula(text, cell.functions);
+  if (isIssue(made)) throw new Error(`${cell.id}: the formula "${text}" can't be read: ${made.issue}`);
+  ofCell.set(text, made);
+  return made;
+}
+
+/**
+ * The cell's steps run in order on given inputs, outside the graph.
+ * @param inputs a value for every input; choices as ids, numbers in SI
+ * @returns inputs and steps, or why the first failing step has no value
+ */
+export function runSteps(cell: Cell, inputs: Values): Values | Issue {
+  const values: Record<string, number | string> = {};
+  for (const key of Object.keys(cell.inputs)) values[key] = inputs[key] ?? Number.NaN;
+  for (const [key, { formula: text }] of Object.entries(cell.steps)) {
+    const value = compiled(cell, text).evaluate(values);
+    if (isIssue(value)) return value;
+    values[key] = value;
+  }
+  return values;
+}
+
+/** What a cell's pictures may use. */
+export function onHand(
+  cell: Cell,
+  values: Values,
+  hull: Hull | null,
+  say: (value: number, kind: KindId) => string,
+): OnHand {
+  return { say, hull, rerun: (changes) => runSteps(cell, { ...values, ...changes } as Values) };
+}
+
+/** All values of an instance, for its pictures. */
+export function valuesOf(instance: Instance, read: Read): Values {
+  const { inputs, steps } = instance.cell;
+  return Object.fromEntries([...Object.keys(inputs), ...Object.keys(steps)].map((key) => [key, valueOf(instance, key, read)]));
+}

@@ -1,0 +1,24 @@
+/** The address's hash says which notebook is open and where in it: `#/the-build/what-goes-wrong`. */
+import { signal } from '@preact/signals';
+
+export interface Way {
+  readonly notebook: string | null;
+  readonly place: string | null;
+}
+
+export const way = signal<Way>(readWay());
+
+export function followHash(): void {
+  addEventListener('hashchange', () => {
+    way.value = readWay();
+  });
+}
+
+export function wayTo(notebook: string, place?: string): string {
+  return `#/${notebook}${place ? `/${place}` : ''}`;
+}
+
+function readWay(): Way {
+  const [, notebook, place] = /^#\/([\w-]*)(?:\/(.+))?$/.exec(location.hash) ?? [];
+  return { notebook: notebook || null, place: place ? decodeURIComponent(place) : null };
+}
