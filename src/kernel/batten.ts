@@ -1,6 +1,5 @@
 import { integrateTo } from './quadrature';
-import { findMinimum, findRoot } from './roots';
-import { fitSpline, pieceAt, splineAt } from './spline';
+import { fitSpline, splineAt, thirdJumps } from './spline';
 import type { End, Ends, Spline } from './spline';
 import { add, cross, dot, norm, scale } from './vec';
 import type { Vec3 } from './vec';
@@ -102,16 +101,13 @@ export function viewCurvature(batten: Batten, t: number, view: View): number {
 
 /** Jump of the third derivative at each inner point: the force of the duck there on the batten, over its EI, 1/m2. */
 export function duckJumps(batten: Batten): readonly Vec3[] {
-  const jumps: Vec3[] = [];
-  for (let i = 1; i < batten.knots.length - 1; i++) {
-    const jump = (s: Spline): number => 6 * (s.coefficients[4 * i + 3]! - s.coefficients[4 * i - 1]!);
-    jumps.push([jump(batten.x), jump(batten.y), jump(batten.z)]);
-  }
-  return jumps;
+  const [x, y, z] = [batten.x, batten.y, batten.z].map(thirdJumps);
+  // Three lists of one number an inner point.
+  return x!.map((jump, i) => [jump, y![i]!, z![i]!]);
 }
 
 /** Length along one cubic piece; relative error below 1e-10. */
-function lengthBetween(
+export function lengthBetween(
   curve: Pick<Batten, 'knots' | 'x' | 'y' | 'z'>,
   piece: number,
   from: number,
@@ -124,102 +120,4 @@ function lengthBetween(
   };
   const speed = (s: number): number => Math.hypot(slope(curve.x, s), slope(curve.y, s), slope(curve.z, s));
   return integrateTo(speed, from - start, to - start);
-}
-
-/** Length along the batten from its start to a parameter, m; negative before the start. */
-export function lengthTo(batten: Batten, t: number): number {
-  const piece = pieceAt(batten.knots, t);
-  return batten.lengths[piece]! + lengthBetween(batten, piece, batten.knots[piece]!, t);
-}
-
-/** The parameter at a length along the batten from its start, m; held to the ends. */
-export function parameterAtLength(batten: Batten, length: number): number {
-  const { knots, lengths } = batten;
-  if (length <= 0) return knots[0]!;
-  if (length >= batten.length) return knots[knots.length - 1]!;
-  const piece = pieceAt(lengths, length);
-  const from = knots[piece]!;
-  const wanted = length - lengths[piece]!;
-  const miss = (t: number): number => lengthBetween(batten, piece, from, t) - wanted;
-  return findRoot(miss, from, knots[piece + 1]!) ?? from;
-}
-
-/**
- * The parameter where the batten passes a given x, m, or null when it doesn't reach there. Meant for
- * battens that run one way along x; on others the first passage is given.
- *
- * Newton's steps, held inside a bracket that a bisection shrinks when Newton leaves it.
- */
-export function parameterAtX(batten: Batten, x: number): number | null {
-  const { knots, points } = batten;
-  for (let i = 0; i < knots.length - 1; i++) {
-    // Knots and points are lists of the same length.
-    const a = points[i]![0] - x;
-    const b = points[i + 1]![0] - x;
-    if (a === 0) return knots[i]!;
-    if (b === 0) return knots[i + 1]!;
-    if (a > 0 === b > 0) continue;
-    return newtonAtX(batten.x, x, knots[i]!, knots[i + 1]!, b > 0);
-  }
-  return null;
-}
-
-function newtonAtX(spline: Spline, x: number, start: number, stop: number, rises: boolean): number {
-  let low = start;
-  let high = stop;
-  let t = (low + high) / 2;
-  for (let round = 0; round < 100; round++) {
-    const miss = splineAt(spline, t) - x;
-    if (miss === 0) return t;
-    if (miss > 0 === rises) high = t;
-    else low = t;
-    const slope = splineAt(spline, t, 1);
-    const newton = slope === 0 ? low : t - miss / slope;
-    const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - t) <= 4 * Number.EPSILON * Math.abs(stop)) return next;
-    t = next;
-  }
-  return t;
-}
-
-/** The tightest place of a batten. */
-export interface Tightest {
-  readonly radius: number;
-  readonly parameter: number;
-  readonly point: Vec3;
-}
-
-/**
- * The least radius of curvature in space along a batten, m, and where; null when it is straight to
- * within rounding. Looks at each piece in 24 places and then closes in on the best of them, so a peak of
- * curvature narrower than a twelfth of a station space may be missed.
- */
-export function tightest(batten: Batten, from?: number, to?: number): Tightest | null {
-  const { knots } = batten;
-  const start = from ?? knots[0]!;
-  const stop = to ?? knots[knots.length - 1]!;
-  const bend = (t: number): number => -curvatureAt(batten, t).magnitude;
-  let best = { at: start, value: bend(start) };
-  const keep = (found: { at: number; value: number }): void => {
-    if (found.value < best.value) best = found;
-  };
-  keep({ at: stop, value: bend(stop) });
-  const looks = 24;
-  for (let i = 0; i < knots.length - 1; i++) {
-    const low = Math.max(start, knots[i]!);
-    const high = Math.min(stop, knots[i + 1]!);
-    if (low >= high) continue;
-    const step = (high - low) / looks;
-    const values = Array.from({ length: looks + 1 }, (_, k) => bend(low + k * step));
-    values.forEach((value, k) => {
-      const before = values[k - 1] ?? Infinity;
-      const after = values[k + 1] ?? Infinity;
-      keep({ at: low + k * step, value });
-      if (value > before || value > after) return;
-      keep(findMinimum(bend, Math.max(low, low + (k - 1) * step), Math.min(high, low + (k + 1) * step)));
-    });
-  }
-  // Straighter than any wood, and near what rounding leaves.
-  if (-best.value * batten.length < 1e-9) return null;
-  return { radius: -1 / best.value, parameter: best.at, point: pointAt(batten, best.at) };
 }

@@ -2,6 +2,7 @@
  * Pure mathematics of curves, panels and solids: plain SI numbers in and out, no boats. Throws an Error with a plain
  * sentence on input that can't be worked with; returns null for "none".
  */
+export { lengthTo, parameterAtLength, parameterAtX } from './along-batten';
 export {
   bevelOfNormal,
   bevelOfSlopes,
@@ -12,19 +13,8 @@ export {
   transomCorner,
 } from './angles';
 export type { Hopper, TransomCorner } from './angles';
-export {
-  bendBatten,
-  curvatureAt,
-  derivativeAt,
-  duckJumps,
-  lengthTo,
-  parameterAtLength,
-  parameterAtX,
-  pointAt,
-  tightest,
-  viewCurvature,
-} from './batten';
-export type { Batten, Tightest, View } from './batten';
+export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, viewCurvature } from './batten';
+export type { Batten, View } from './batten';
 export { curveOf } from './curve';
 export type { Curve } from './curve';
 export { differences, dividedDifferences, missWhenLifted } from './differences';
@@ -32,8 +22,8 @@ export { below } from './immersion';
 export type { Immersion, Waterplane } from './immersion';
 export { bridge, isClosed, joined, mirrored, polygonMesh, reversed } from './mesh';
 export type { Mesh } from './mesh';
-export { meshArea, meshCentroid, meshVolume, surfaceCentroid } from './meshMeasure';
-export { meshSection } from './meshSection';
+export { meshArea, meshCentroid, meshVolume, surfaceCentroid } from './mesh-measure';
+export { meshSection } from './mesh-section';
 export type { Plane } from './plane';
 export { integrate, integrateTo } from './quadrature';
 export { findMinimum, findRoot } from './roots';
@@ -43,10 +33,12 @@ export { bendingEnergy, fitSpline, graphCurvature, splineAt, thirdJumps } from '
 export type { End, Ends, Spline } from './spline';
 export { spanStrip } from './strip';
 export type { Strip, StripOptions } from './strip';
-export { meshOfStrips } from './stripMesh';
-export type { StripsMesh } from './stripMesh';
-export { crownAt, flatOnEdge, normalOnEdge, stripSection } from './stripSection';
-export type { Crown, SectionPoint } from './stripSection';
+export { meshOfStrips } from './strip-mesh';
+export type { StripsMesh } from './strip-mesh';
+export { crownAt, flatOnEdge, normalOnEdge, stripSection } from './strip-section';
+export type { Crown, SectionPoint } from './strip-section';
+export { tightest } from './tightest';
+export type { Tightest } from './tightest';
 export type { Flat } from './unroll';
 export { add, between, between2, cross, distance, distance2, dot, norm, scale, subtract, unit } from './vec';
 export type { Vec2, Vec3 } from './vec';

@@ -1,4 +1,5 @@
 import type { Curve } from './curve';
+import { misfit } from './misfit';
 import { findMinimum } from './roots';
 
 /** Which point of the second edge each point of the first is ruled to: parameters of both, rising together. */
@@ -27,6 +28,7 @@ export interface Pairing {
 export function pairEdges(first: Curve, second: Curve, cells: number, shortness: number): Pairing {
   const a = sampled(first, cells);
   const b = sampled(second, cells);
+  if (opposed(a, b)) throw new Error('the two edges of a strip run opposite ways');
   const weight = shortness / typicalLength2(a, b, cells);
   const path = cheapestPath(a, b, cells, weight);
   const lean = settle(first, second, path, cells, weight);
@@ -58,6 +60,14 @@ function sampled(curve: Curve, cells: number): Float64Array {
   return samples;
 }
 
+/** Whether the chord of one edge runs against that of the other. */
+function opposed(a: Float64Array, b: Float64Array): boolean {
+  const end = a.length - 6;
+  return (
+    [0, 1, 2].reduce((sum, axis) => sum + (a[end + axis]! - a[axis]!) * (b[end + axis]! - b[axis]!), 0) < 0
+  );
+}
+
 /** Mean squared distance between the edges: what the length of a ruling is measured against. */
 function typicalLength2(a: Float64Array, b: Float64Array, cells: number): number {
   let sum = 0;
@@ -66,42 +76,6 @@ function typicalLength2(a: Float64Array, b: Float64Array, cells: number): number
   }
   if (sum === 0) throw new Error('the two edges of a strip are the same line');
   return sum / (cells + 1);
-}
-
-/**
- * What is to be kept small: the squared sine of the angle between the planes through a ruling d and the
- * edge directions a and b at its ends (running on from 1 to 2 for obtuse angles), and a little of the
- * ruling's length. Works without square roots, as d lies in both planes.
- *
- * An edge that stands still (the apex of a cone), or a ruling of no length, asks for no plane. A ruling
- * along its own edge makes no surface at all, so it counts as the worst.
- */
-function misfit(
-  ax: number,
-  ay: number,
-  az: number,
-  bx: number,
-  by: number,
-  bz: number,
-  dx: number,
-  dy: number,
-  dz: number,
-  weight: number,
-): number {
-  const dd = dx * dx + dy * dy + dz * dz;
-  const aa = ax * ax + ay * ay + az * az;
-  const bb = bx * bx + by * by + bz * bz;
-  const ad = ax * dx + ay * dy + az * dz;
-  const bd = bx * dx + by * dy + bz * dz;
-  const all = aa * bb * dd * dd;
-  if (all === 0) return weight * dd;
-  const volume = dx * (ay * bz - az * by) + dy * (az * bx - ax * bz) + dz * (ax * by - ay * bx);
-  const sine2 = dd * volume * volume;
-  const cosine = (ax * bx + ay * by + az * bz) * dd - ad * bd;
-  const size = sine2 + cosine * cosine;
-  if (size < 1e-20 * all) return 2 + weight * dd;
-  const angle = sine2 / size;
-  return (cosine >= 0 ? angle : 2 - angle) + weight * dd;
 }
 
 /** What a twist within a fan counts for: a cone is free of it, but the least of two fans is wanted. */

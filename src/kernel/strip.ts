@@ -36,7 +36,7 @@ export interface StripOptions {
  * bend of the surface, so corners and area of a developable strip converge with the third power of the
  * cell. A strip that can't be developed has no exact flat shape; `mostTwist` tells how far it is from one.
  *
- * Throws when the edges are one and the same line, or when there are fewer than 2 cells.
+ * Throws when the edges are one and the same line or run opposite ways, or when there are fewer than 2 cells.
  *
  * Source: M. P. do Carmo, Differential Geometry of Curves and Surfaces, sections 3-5 and 4-4 (ruled
  * surfaces; curvature of a curve within a surface survives bending).
