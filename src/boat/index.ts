@@ -1,0 +1,39 @@
+/** The boat: offsets, the hull drawn from them, its parts, and the quantities they offer. */
+export { attempt } from './attempt';
+export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
+export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';
+export { buildHull, endWith, type Hull, postLine } from './hull';
+export { type BoatLists, lists } from './lists';
+export type { Named } from './named';
+export { quantityName } from './names';
+export { offsetName } from './offset-entries';
+export {
+  type Column,
+  columns,
+  type Fault,
+  offsetFaults,
+  type OffsetPoint,
+  type Offsets,
+  offsetsOf,
+} from './offsets';
+export type { Panel } from './panel';
+export * from './parts';
+export { type BoatQuantities, boatQuantities } from './quantities';
+export type { Derived, Given, Option, Quantity, Read, Value } from './quantity';
+export { otherFace, type SkinThickness } from './skin';
+export { type Starter, starter, starters } from './starters';
+export { isPost, type Role, type Station, type StationPlane } from './station';
+export {
+  type Face,
+  isUnread,
+  MOST_EDGES,
+  MOST_STATIONS,
+  readTable,
+  type Table,
+  type TablePoint,
+  type TableStation,
+  type TableUnit,
+  tableUnits,
+  type Unread,
+  writeTable,
+} from './table';

@@ -1,0 +1,68 @@
+/**
+ * What a boat has to choose from, by its table: edges, panels, frames, stations.
+ */
+import { wordsOf } from '../measure';
+import { panelNames } from './names';
+import type { Named } from './named';
+import { offsetsOf } from './offsets';
+import type { Option } from './quantity';
+import { type Role, roleOf } from './station';
+import type { Table } from './table';
+
+export interface BoatLists {
+  readonly edges: readonly Option[];
+  /** Edges that a long timber follows: keelson, chine logs, sheer clamps. */
+  readonly longEdges: readonly Option[];
+  readonly chines: readonly Option[];
+  readonly panels: readonly Option[];
+  readonly frames: readonly Option[];
+  readonly stations: readonly Option[];
+}
+
+/** The names in a table and what stands at each station by the plan's numbers. */
+export interface Layout {
+  readonly edges: readonly Named[];
+  readonly chines: readonly Named[];
+  readonly panels: readonly Named[];
+  readonly stations: readonly (Named & { readonly role: Role })[];
+}
+
+/** Names that can't be told apart are listed once, so that every quantity has its own. */
+export function layoutOf(table: Table): Layout {
+  const offsets = offsetsOf(table);
+  const edges = offsets.edges;
+  const stations = offsets.stations.map((station, i) => ({
+    ...station,
+    role: roleOf(
+      i,
+      offsets.stations.length,
+      offsets.points.map((line) => line[i]?.[1] ?? null),
+    ),
+  }));
+  return {
+    edges: unrepeated(edges),
+    chines: unrepeated(edges.slice(1, -1)),
+    panels: panelNames(edges.length).map((name) => ({ name, label: wordsOf(name) })),
+    stations: unrepeated(stations),
+  };
+}
+
+export function lists(table: Table): BoatLists {
+  const { edges, chines, panels, stations } = layoutOf(table);
+  return {
+    edges: options(edges),
+    longEdges: options(edges),
+    chines: options(chines),
+    panels: options(panels),
+    frames: options(stations.filter(({ role }) => role === 'frame')),
+    stations: options(stations),
+  };
+}
+
+function options(named: readonly Named[]): readonly Option[] {
+  return named.map(({ name, label }) => ({ id: name, label }));
+}
+
+function unrepeated<T extends Named>(named: readonly T[]): readonly T[] {
+  return named.filter(({ name }, i) => named.findIndex((other) => other.name === name) === i);
+}

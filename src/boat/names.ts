@@ -1,0 +1,52 @@
+/**
+ * How the builder's own names of edges and stations become the first words of quantity names.
+ */
+import { nameOf } from '../measure';
+
+/** Words that name parts, panels and tables of the boat, so that no edge or station may take them. */
+const taken = new Set([
+  'hull',
+  'timber',
+  'plywood',
+  'keelson',
+  'chineLog',
+  'sheerClamp',
+  'rubRail',
+  'frame',
+  'gusset',
+  'thwart',
+  'bottom',
+  'side',
+  'bilge',
+  // Columns and keys that stand beside the names in files and lists.
+  'name',
+  'label',
+]);
+
+/**
+ * The word by which an edge or a station is known in quantities: `frame 3` gives `frame3`.
+ *
+ * @param kind put before a name that could not stand in a formula by itself: `3` gives `station3`
+ * @returns letters and digits, first a small letter; empty when the text holds neither
+ */
+export function quantityName(text: string, kind: 'station' | 'edge' = 'station'): string {
+  const plain = nameOf(text);
+  if (plain === '') return '';
+  // One or two letters read as a unit or a constant in a formula.
+  if (!/^[a-z]/.test(plain) || plain.length < 3) return kind + plain.charAt(0).toUpperCase() + plain.slice(1);
+  return plain;
+}
+
+/** Whether a name belongs to something else, or to the language the program is written in. */
+export function isTaken(name: string): boolean {
+  return taken.has(name) || /^bilge\d+$/.test(name) || name in Object.prototype;
+}
+
+/** Panels from the keel outward, for a number of edges: the first is the bottom, the last the side. */
+export function panelNames(edges: number): readonly string[] {
+  const panels = edges - 1;
+  if (panels < 1) return [];
+  if (panels === 1) return ['side'];
+  const bilges = Array.from({ length: panels - 2 }, (_, i) => (panels === 3 ? 'bilge' : `bilge${i + 1}`));
+  return ['bottom', ...bilges, 'side'];
+}

@@ -1,0 +1,66 @@
+/**
+ * The offsets as entries: three a point, `frame3.sheer.x`, `.halfBreadth`, `.height`, each with the plan's
+ * number as its preset.
+ */
+import type { Given, Read } from './quantity';
+import { type Column, columns, offsetsOf, type Offsets } from './offsets';
+import type { Table } from './table';
+import { layoutOf } from './lists';
+
+export function offsetName(station: string, edge: string, column: Column): string {
+  return `${station}.${edge}.${column}`;
+}
+
+export function offsetEntries(table: Table): Given[] {
+  const step = table.unit === 'in' || table.unit === 'ft' ? '1/8 in' : '1 mm';
+  const { edges, stations } = layoutOf(table);
+  const { edges: allEdges, stations: allStations } = offsetsOf(table);
+  return stations.flatMap((station) => {
+    const row = table.stations[allStations.findIndex(({ name }) => name === station.name)];
+    return edges.flatMap((edge) => {
+      const point = row?.points[allEdges.findIndex(({ name }) => name === edge.name)];
+      const presets: Record<Column, string> = {
+        x: inUnit(point?.x ?? null, table),
+        halfBreadth: inUnit(point?.y ?? null, table),
+        height: inUnit(point?.z ?? null, table),
+      };
+      return columns.map((column): Given => ({
+        name: offsetName(station.name, edge.name, column),
+        kind: 'length',
+        meaning: `${columnMeanings[column]} of the ${edge.label} at ${station.label}`,
+        source: `the plan's table of offsets, to the ${table.offsetsTo}`,
+        preset: presets[column],
+        min: column === 'halfBreadth' ? '0 mm' : '-50 m',
+        max: '50 m',
+        step,
+      }));
+    });
+  });
+}
+
+const columnMeanings: Readonly<Record<Column, string>> = {
+  x: 'distance forward',
+  halfBreadth: 'half-breadth',
+  height: 'height',
+};
+
+/** A number with its unit, without an exponent, which reads back as the same number; empty where it is missing. */
+function inUnit(value: number | null, { unit }: Table): string {
+  if (value === null) return '';
+  const plain = String(value);
+  return `${plain.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : plain} ${unit}`;
+}
+
+/** The offsets as the entries have them now. */
+export function offsetsAsWritten(table: Table, read: Read): Offsets {
+  const offsets = offsetsOf(table);
+  return {
+    ...offsets,
+    points: offsets.edges.map((edge) =>
+      offsets.stations.map((station) => {
+        const number = (column: Column) => read.number(offsetName(station.name, edge.name, column));
+        return [number('x'), number('halfBreadth'), number('height')];
+      }),
+    ),
+  };
+}

@@ -1,0 +1,101 @@
+/**
+ * A panel of the skin between two neighbouring edges, port side: the ruled surface with least twist,
+ * and its flat pattern.
+ */
+import {
+  crownAt,
+  curveOf,
+  type Mesh,
+  meshOfStrips,
+  spanStrip,
+  type Strip,
+  surfaceCentroid,
+  type Vec2,
+  type Vec3,
+} from '../kernel';
+import type { Edge } from './edge';
+import type { Named } from './named';
+import { once } from './once';
+
+export interface Panel extends Named {
+  /** 0 for the bottom, counted outward. */
+  readonly index: number;
+  /** The edge nearer the keel. */
+  readonly inner: Edge;
+  readonly outer: Edge;
+  readonly strip: Strip;
+  /** Developed area of the one side, m2. */
+  readonly area: number;
+  /** The pattern laid flat, outside up on the port side: a point of each edge for each ruling, m. */
+  readonly flat: { readonly inner: readonly Vec2[]; readonly outer: readonly Vec2[] };
+  /** Sides of the upright box round the pattern, its length along the inner edge's chord, m. */
+  readonly flatLength: number;
+  readonly flatWidth: number;
+  /** Least radius across the rulings and the x of that ruling's middle; null where the panel is flat. */
+  readonly leastRadius: { readonly radius: number; readonly x: number } | null;
+  /** Greatest angle between the normals at the ends of one ruling, and the x of that ruling's middle. */
+  readonly twist: { readonly angle: number; readonly x: number };
+  readonly mesh: Mesh;
+  /** Centre of the area, port side. */
+  readonly centre: Vec3;
+  /** How far the skin stands off the straight line between its edges in the plane at x; + = outside; null where it does not reach. */
+  crownAt(x: number): number | null;
+}
+
+export function makePanel(named: Named, index: number, inner: Edge, outer: Edge): Panel {
+  const strip = once(() => spanStrip(curveOf(inner.batten), curveOf(outer.batten)));
+  const box = once(() => boxOf([...strip().flat.first, ...strip().flat.second]));
+  const mesh = once(() => meshOfStrips([strip()]).mesh);
+  const centre = once(() => {
+    const found = surfaceCentroid(mesh());
+    if (!found) throw new Error(`the ${named.label} has no area`);
+    return found;
+  });
+  const middleX = (index: number) => {
+    const ruling = strip().rulings[index]!; // an index that the strip itself gave
+    return (ruling.from[0] + ruling.to[0]) / 2;
+  };
+  return {
+    name: named.name,
+    label: named.label,
+    index,
+    inner,
+    outer,
+    get strip() {
+      return strip();
+    },
+    get area() {
+      return strip().area;
+    },
+    get flat() {
+      return { inner: strip().flat.first, outer: strip().flat.second };
+    },
+    get flatLength() {
+      return box().length;
+    },
+    get flatWidth() {
+      return box().width;
+    },
+    get leastRadius() {
+      const least = strip().leastRadius;
+      return least && { radius: least.radius, x: middleX(least.ruling) };
+    },
+    get twist() {
+      const { twist, ruling } = strip().mostTwist;
+      return { angle: twist, x: middleX(ruling) };
+    },
+    get mesh() {
+      return mesh();
+    },
+    get centre() {
+      return centre();
+    },
+    crownAt: (x) => crownAt(strip(), x)?.crown ?? null,
+  };
+}
+
+function boxOf(points: readonly Vec2[]): { length: number; width: number } {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  return { length: Math.max(...xs) - Math.min(...xs), width: Math.max(...ys) - Math.min(...ys) };
+}
