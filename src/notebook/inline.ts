@@ -91,7 +91,7 @@ function isOpenTo(to: string): boolean {
     const staysHere = ['http://notebook.invalid/', 'https://notebook.invalid/'].every((here) =>
       new URL(to, here).href.startsWith(here),
     );
-    return staysHere || (/^https?:\/\//i.test(to) && /^https?:$/.test(new URL(to).protocol));
+    return staysHere || /^https?:\/\//i.test(to);
   } catch {
     return false;
   }

@@ -140,9 +140,15 @@ describe('text', () => {
 
   test('entities become characters once, and unknown ones stay as typed', () => {
     expect(
-      blocks('1&frac12; &amp;lt; &#176; &#x2033; &#0; &#xD800; &wibble; &constructor; `&amp;`'),
+      blocks('1&frac12; &amp;lt; &#176; &#x2033; &#0; &#xD800; &wibble; &valueOf; `&amp;`'),
     ).toStrictEqual([
-      paragraph(text('1½ &lt; ° ″ \ufffd \ufffd &wibble; &constructor; '), { type: 'code', text: '&amp;' }),
+      paragraph(text('1½ &lt; ° ″ \ufffd \ufffd &wibble; &valueOf; '), { type: 'code', text: '&amp;' }),
+    ]);
+  });
+
+  test('an entity made of entities is undone once, in text and in addresses', () => {
+    expect(blocks('&#38;lt; a&b [c](<x?a&amp;lt;b&#xD800;&#65;>)')).toStrictEqual([
+      paragraph(text('&lt; a&b '), { type: 'link', to: 'x?a&lt;b\ufffdA', inside: [text('c')] }),
     ]);
   });
 

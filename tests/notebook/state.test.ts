@@ -1,0 +1,150 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Table } from '../../src/boat';
+import {
+  type BookState,
+  type Changes,
+  type Entries,
+  freshState,
+  keepOnly,
+  swap,
+  tryAnother,
+  write,
+  writtenIn,
+} from '../../src/notebook/state';
+
+const table: Table = {
+  name: 'raft',
+  note: '',
+  unit: 'mm',
+  offsetsTo: 'outside of skin',
+  edges: [],
+  stations: [],
+};
+const names = ['keelson.thickness', 'scarf.slope', 'bend.radius'];
+const written = (state: BookState, version: 'first' | 'second') =>
+  names.map((name) => writtenIn(state, version, name));
+
+const text = fc.constantFrom('18 mm', '12', '2 * keelson.width');
+const name = fc.constantFrom(...names);
+const entries: fc.Arbitrary<Entries> = fc.dictionary(name, text, { noNullPrototype: true });
+const changes: fc.Arbitrary<Changes> = fc.dictionary(name, fc.option(text), { noNullPrototype: true });
+/** States that can be reached, in either version. */
+const states: fc.Arbitrary<BookState> = fc
+  .tuple(entries, fc.option(changes), changes, fc.boolean())
+  .map(([base, second, more, inFirst]) => {
+    const start = freshState(table, base);
+    if (!second) return write(start, more);
+    const two = tryAnother(start, second);
+    return write(inFirst ? { ...two, inHand: 'first' } : two, more);
+  });
+const run = (property: fc.IProperty<[BookState, Changes]>) => fc.assert(property, { seed: 7, numRuns: 300 });
+
+describe('writing', () => {
+  test('goes into the only version', () => {
+    const state = write(freshState(table, { 'scarf.slope': '8' }), {
+      'scarf.slope': '12',
+      'bend.radius': '2 m',
+    });
+    expect(written(state, 'first')).toStrictEqual([undefined, '12', '2 m']);
+    expect(state.second).toBeNull();
+  });
+
+  test('null restores the preset', () => {
+    const state = write(freshState(table, { 'scarf.slope': '8' }), { 'scarf.slope': null });
+    expect(writtenIn(state, 'first', 'scarf.slope')).toBeUndefined();
+    expect(state.entries).toStrictEqual({});
+  });
+
+  test('leaves the state before it as it was', () => {
+    run(
+      fc.property(states, changes, (state, change) => {
+        const before = structuredClone(state);
+        write(state, change);
+        expect(state).toStrictEqual(before);
+      }),
+    );
+  });
+
+  test('is what is read afterwards in the version in hand, and nothing else there moves', () => {
+    run(
+      fc.property(states, changes, (state, change) => {
+        const after = write(state, change);
+        for (const name of names) {
+          const expected =
+            name in change ? (change[name] ?? undefined) : writtenIn(state, state.inHand, name);
+          expect(writtenIn(after, state.inHand, name)).toBe(expected);
+        }
+      }),
+    );
+  });
+
+  test('in the second version leaves the first alone', () => {
+    run(
+      fc.property(states, changes, (state, change) => {
+        const two = tryAnother(state);
+        expect(written(write(two, change), 'first')).toStrictEqual(written(two, 'first'));
+      }),
+    );
+  });
+});
+
+describe('a second version', () => {
+  const first = freshState(table, { 'scarf.slope': '8', 'bend.radius': '2 m' });
+
+  test('begins as a copy, holds only what differs, and is in hand', () => {
+    const state = tryAnother(first, { 'scarf.slope': '12', 'bend.radius': '2 m' });
+    expect(state).toMatchObject({
+      inHand: 'second',
+      second: { 'scarf.slope': '12' },
+      entries: first.entries,
+    });
+  });
+
+  test('goes back to a preset that the first version has written over', () => {
+    const state = tryAnother(first, { 'scarf.slope': null });
+    expect(writtenIn(state, 'second', 'scarf.slope')).toBeUndefined();
+    expect(writtenIn(state, 'first', 'scarf.slope')).toBe('8');
+    expect(write(state, { 'scarf.slope': '8' }).second).toStrictEqual({});
+    expect(tryAnother(first, { 'keelson.thickness': null }).second).toStrictEqual({});
+  });
+
+  test('follows the first where it differs in nothing', () => {
+    const two: BookState = { ...tryAnother(first, { 'scarf.slope': '12' }), inHand: 'first' };
+    const state = write(two, { 'bend.radius': '3 m', 'scarf.slope': '10' });
+    expect(written(state, 'second')).toStrictEqual([undefined, '12', '3 m']);
+  });
+
+  test('goes on with its changes when another is tried', () => {
+    const state = tryAnother(tryAnother(first, { 'scarf.slope': '12' }), { 'bend.radius': '1 m' });
+    expect(state.second).toStrictEqual({ 'scarf.slope': '12', 'bend.radius': '1 m' });
+  });
+
+  test('kept, it is all there is; dropped, it leaves no trace', () => {
+    run(
+      fc.property(states, changes, (state, change) => {
+        const two = tryAnother(state, change);
+        const kept = keepOnly(two, 'second');
+        expect(kept).toMatchObject({ second: null, inHand: 'first' });
+        expect(written(kept, 'first')).toStrictEqual(written(two, 'second'));
+        expect(written(keepOnly(two, 'first'), 'first')).toStrictEqual(written(two, 'first'));
+      }),
+    );
+  });
+
+  test('swapped, each stands in the place of the other, and swapped again all is as before', () => {
+    run(
+      fc.property(states, changes, (state, change) => {
+        const two = tryAnother(state, change);
+        const swapped = swap(two);
+        expect(written(swapped, 'first')).toStrictEqual(written(two, 'second'));
+        expect(written(swapped, 'second')).toStrictEqual(written(two, 'first'));
+        expect(swap(swapped)).toStrictEqual(two);
+      }),
+    );
+  });
+
+  test('there is nothing to swap with where there is none', () => {
+    expect(swap(first)).toBe(first);
+  });
+});
