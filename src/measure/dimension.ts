@@ -54,7 +54,8 @@ export function sameDimension(a: Dimension, b: Dimension): boolean {
  */
 export function composeDimension(a: Dimension): string {
   const [length, mass, time, temperature, angle, money] = a;
-  const force = mass !== 0 && sameDimension([0, mass, time, 0, 0, 0], [0, mass, -2 * mass, 0, 0, 0]) ? mass : 0;
+  const force =
+    mass !== 0 && sameDimension([0, mass, time, 0, 0, 0], [0, mass, -2 * mass, 0, 0, 0]) ? mass : 0;
   const powers: readonly (readonly [string, number])[] = [
     ['a force', force],
     ['a mass', mass - force],

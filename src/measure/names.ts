@@ -53,7 +53,11 @@ export function wordsOf(name: string): string {
 
 /** Words as one camelCase name: `frame 3` as `frame3`, `Stern transom` as `sternTransom`. Empty if no letter or digit is left. */
 export function nameOf(words: string): string {
-  const parts = words.normalize('NFKD').replaceAll(/\p{M}/gu, '').match(/[A-Za-z0-9]+/g) ?? [];
+  const parts =
+    words
+      .normalize('NFKD')
+      .replaceAll(/\p{M}/gu, '')
+      .match(/[A-Za-z0-9]+/g) ?? [];
   return parts
     .map((part, i) => (i === 0 ? part.charAt(0).toLowerCase() : part.charAt(0).toUpperCase()) + part.slice(1))
     .join('');

@@ -1,0 +1,264 @@
+/**
+ * Literals: the ways in which builders write one quantity.
+ *
+ *     19 mm   1,2 m   14.625 in   14 5/8   14-5/8 in   5' 3 1/2"   5 ft 3-1/2 in   5'3   2 lb 3 oz   12° 30'
+ *     5-3-4   5-3-4+   5-3-4-   (feet, inches and eighths, with a sixteenth more or less: lengths only)
+ *
+ * A comma before one, two or four and more figures is a decimal comma. Before exactly three it might part
+ * thousands as well, and is refused unless only one reading is left: `0,125`, `1,234.5`, `1,234,567`.
+ */
+import { type Dimension, plain } from './dimension';
+import { add, compare, type Exact, exact, exactDecimal, multiply, nearestDouble, negate } from './exact';
+import { type Issue, isIssue, issue } from './issue';
+import { type Unit, unitAt, unitOf } from './units';
+
+export interface Literal {
+  readonly end: number;
+  /** In SI, but for the zero of °C and °F; as written for a bare number. */
+  readonly amount: Exact;
+  /** The unit written; undefined for a bare number. */
+  readonly unit: Unit | undefined;
+  readonly dimension: Dimension;
+  /** Written as a fraction of a unit (`3/4 in`), which after a division sign could be meant in two ways. */
+  readonly fraction: boolean;
+}
+
+/** What surrounds a literal and changes how it is read. */
+export interface Surroundings {
+  /** In the field of a length `5-3-4` is feet, inches and eighths. */
+  readonly length: boolean;
+  /** The operator before it; empty where there is none. */
+  readonly after: string;
+  /** Among the arguments of a function a comma parts them, and is no decimal comma. */
+  readonly commaParts: boolean;
+}
+
+/** The value of a literal, or of its negative. A bare number takes `unit`. */
+export function valueOf(literal: Literal, negative: boolean, unit?: Unit): number {
+  const taken = literal.unit ?? unit;
+  const amount = literal.unit || !unit ? literal.amount : multiply(literal.amount, unit.factor);
+  const signed = negative ? negate(amount) : amount;
+  return nearestDouble(taken?.zero ? add(signed, taken.zero) : signed);
+}
+
+/** The literal that begins at `at`; undefined if no number begins there. */
+export function literalAt(text: string, at: number, around: Surroundings): Literal | Issue | undefined {
+  if (around.length && !/[/^]/.test(around.after)) {
+    const offset = eighthsAt(text, at);
+    if (offset) return offset;
+  }
+  const sign = match(currency, text, at)?.[0] ?? '';
+  const number = numberAt(text, at + sign.length, {
+    comma: !around.commaParts,
+    // `2*14-5/8` and `a/2-1/2 in` are sums; elsewhere `14-5/8 in` is a mixed number.
+    hyphen: /[*/^]/.test(around.after)
+      ? 'never'
+      : around.length && isAlone(text, at)
+        ? 'always'
+        : 'with a unit',
+    bareFraction: isAlone(text, at),
+  });
+  if (number === undefined || isIssue(number)) return number;
+  if (sign) return priced(text, number);
+
+  const found = unitAt(text, skip(text, number.end));
+  if (!found)
+    return { end: number.end, amount: number.amount, unit: undefined, dimension: plain, fraction: false };
+  const { unit } = found;
+  const joined = follow(text, at, { ...number, end: found.end }, unit, !around.commaParts);
+  if (isIssue(joined)) return joined;
+  const amount = multiply(joined.amount, unit.factor);
+  return { end: joined.end, amount, unit, dimension: unit.dimension, fraction: number.fraction };
+}
+
+/** A number without its unit, in units of whatever follows. */
+interface Amount {
+  readonly amount: Exact;
+  readonly end: number;
+  readonly whole: boolean;
+  readonly fraction: boolean;
+}
+
+interface NumberRules {
+  /** Commas belong to the number. */
+  readonly comma: boolean;
+  /** When `14-5/8` is a mixed number and not a difference. */
+  readonly hyphen: 'always' | 'with a unit' | 'never';
+  /** `3/4` is one number even without a unit, not a division. */
+  readonly bareFraction: boolean;
+}
+
+const exponent = String.raw`(?:e[+-]?\d{1,3}(?![\d.A-Za-z]))?`;
+const numberWithComma = new RegExp(String.raw`(?:\d+(?:[.,]\d+)*\.?|\.\d+)${exponent}`, 'iy');
+const numberWithDot = new RegExp(String.raw`(?:\d+(?:\.\d+)*\.?|\.\d+)${exponent}`, 'iy');
+const mixedTail = /( +|-)(\d+)\/(\d+)(?![\d.])/y;
+const under = /\/(\d+)(?![\d.])/y;
+const currency = /[$€£¤] */y;
+
+function numberAt(text: string, at: number, rules: NumberRules): Amount | Issue | undefined {
+  const written = match(rules.comma ? numberWithComma : numberWithDot, text, at)?.[0];
+  if (written === undefined) return undefined;
+  const decimal = withPoint(written);
+  if (isIssue(decimal)) return decimal;
+  const end = at + written.length;
+  const whole = /^\d+$/.test(written);
+  const number: Amount = { amount: exactDecimal(decimal), end, whole, fraction: false };
+  return whole
+    ? (mixedFrom(text, at, number, rules) ?? fractionFrom(text, at, number, rules) ?? number)
+    : number;
+}
+
+/** `14 5/8` and `14-5/8`, after the whole number. */
+function mixedFrom(
+  text: string,
+  start: number,
+  number: Amount,
+  rules: NumberRules,
+): Amount | Issue | undefined {
+  const [all, joint, top, bottom] = match(mixedTail, text, number.end) ?? [];
+  if (all === undefined || top === undefined || bottom === undefined) return undefined;
+  const end = number.end + all.length;
+  const part = fractionOf(top, bottom, text.slice(start, end));
+  const proper = !isIssue(part) && compare(part, exact(1)) < 0;
+  if (joint === '-') {
+    const reads =
+      rules.hyphen === 'always' || (rules.hyphen === 'with a unit' && unitAt(text, skip(text, end)));
+    if (!reads || !proper) return undefined;
+  }
+  if (isIssue(part)) return part;
+  if (!proper) return issue(`the fraction in "${text.slice(start, end)}" is not less than one`);
+  return { amount: add(number.amount, part), end, whole: false, fraction: false };
+}
+
+/** `3/4`, after its upper figure. */
+function fractionFrom(
+  text: string,
+  start: number,
+  number: Amount,
+  rules: NumberRules,
+): Amount | Issue | undefined {
+  const [all, bottom] = match(under, text, number.end) ?? [];
+  if (all === undefined || bottom === undefined) return undefined;
+  const end = number.end + all.length;
+  const reads = unitAt(text, skip(text, end)) ?? (rules.bareFraction && isEnd(text, end));
+  if (!reads) return undefined;
+  const amount = fractionOf(text.slice(start, number.end), bottom, text.slice(start, end));
+  return isIssue(amount) ? amount : { amount, end, whole: false, fraction: true };
+}
+
+function fractionOf(top: string, bottom: string, written: string): Exact | Issue {
+  if (/^0+$/.test(bottom)) return issue(`"${written}" divides by zero`);
+  return exact(BigInt(top), BigInt(bottom));
+}
+
+/** A decimal with a point, from one with points or commas. */
+function withPoint(written: string): string | Issue {
+  if (/^\d*\.?\d*$/.test(written)) return written;
+  const [number = '', exponent] = written.toLowerCase().split('e');
+  const decimal = withoutThousands(number);
+  return isIssue(decimal) || exponent === undefined ? decimal : `${decimal}e${exponent}`;
+}
+
+function withoutThousands(number: string): string | Issue {
+  if (/^\d*\.?\d*$/.test(number)) return number;
+  if (/^[1-9]\d{0,2}((,\d{3})+\.\d+|(,\d{3}){2,})$/.test(number)) return number.replaceAll(',', '');
+  if (/^[1-9]\d{0,2}((\.\d{3})+,\d+|(\.\d{3}){2,})$/.test(number))
+    return number.replaceAll('.', '').replace(',', '.');
+  if (/^[1-9]\d{0,2},\d{3}$/.test(number)) {
+    return issue(
+      `"${number}" could be ${number.replace(',', '.')} or ${number.replace(',', '')}; write one of these`,
+    );
+  }
+  if (/^\d+,\d+$/.test(number)) return number.replace(',', '.');
+  return issue(`"${number}" is not a number; write decimals after one point, and thousands without a sign`);
+}
+
+/** The smaller part of the same quantity, if one follows: the inches after the feet. */
+function follow(
+  text: string,
+  start: number,
+  first: Amount,
+  unit: Unit,
+  comma: boolean,
+): Pick<Amount, 'amount' | 'end'> | Issue {
+  const { then } = unit;
+  const joint = then && match(/ *(?=[\d.])|-(?=[\d.])/y, text, first.end)?.[0];
+  if (!then || joint === undefined) return first;
+  const from = first.end + joint.length;
+  const number = numberAt(text, from, { comma, hyphen: 'always', bareFraction: true });
+  if (number === undefined || isIssue(number)) return number ?? first;
+  const at = skip(text, number.end);
+  // After degrees a prime is a minute of arc, not a foot.
+  const minute = unit.symbol === '°' && text[at] === "'";
+  const found = minute ? { unit: unitOf('arcmin'), end: at + 1 } : unitAt(text, at);
+  // `6'-2` alone is six foot two; in a longer sum the hyphen takes two away.
+  const fits = found
+    ? found.unit?.symbol === then.unit
+    : then.bare && (joint === '-' ? at >= text.length : isEnd(text, at));
+  if (!fits) return first;
+  const end = found?.end ?? number.end;
+  const written = text.slice(start, end);
+  if (!first.whole)
+    return issue(`"${written}" has ${then.plural} after a broken number; write it in one unit`);
+  if (compare(number.amount, exact(then.count)) >= 0) {
+    return issue(
+      `${then.plural} run from 0 to ${then.count - 1}; "${written}" has ${text.slice(from, number.end)}`,
+    );
+  }
+  return { amount: add(first.amount, multiply(number.amount, exact(1, then.count))), end };
+}
+
+const eighths = /(\d+)-(\d+)-(\d+)(?![\d.,/]|-\d)([+-](?= *(?:$|[-+*/^),<>=!?:])))?/y;
+
+/** Feet, inches and eighths, with `+` or `-` for a sixteenth more or less, as tables of offsets are written. */
+function eighthsAt(text: string, at: number): Literal | Issue | undefined {
+  const [all, feet, inches, parts, more] = match(eighths, text, at) ?? [];
+  if (all === undefined || feet === undefined || inches === undefined || parts === undefined)
+    return undefined;
+  if (BigInt(inches) > 11n) return issue(`inches run from 0 to 11; "${all}" has ${inches}`);
+  if (BigInt(parts) > 7n) return issue(`eighths run from 0 to 7; "${all}" has ${parts}`);
+  const sixteenth = more === '+' ? 1n : more === '-' ? -1n : 0n;
+  const sixteenths = (BigInt(feet) * 12n + BigInt(inches)) * 16n + BigInt(parts) * 2n + sixteenth;
+  const inch = known('in');
+  const amount = multiply(exact(sixteenths, 16), inch.factor);
+  return { end: at + all.length, amount, unit: inch, dimension: inch.dimension, fraction: false };
+}
+
+/** An amount of money, or its price for a unit of something: `$12.50`, `$12.50/m`. */
+function priced(text: string, number: Amount): Literal {
+  const each = /^ ?(?:\/|per )/.test(text.slice(number.end))
+    ? unitAt(text, skip(text, number.end))
+    : undefined;
+  const unit = known(each ? `money${each.unit.symbol}` : 'money');
+  const amount = multiply(number.amount, unit.factor);
+  return { end: each?.end ?? number.end, amount, unit, dimension: unit.dimension, fraction: false };
+}
+
+function known(symbol: string): Unit {
+  const unit = unitOf(symbol);
+  if (!unit) throw new Error(`unknown unit: ${symbol}`);
+  return unit;
+}
+
+function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+}
+
+/** Past the spaces at `at`. */
+function skip(text: string, at: number): number {
+  let end = at;
+  while (text[end] === ' ') end += 1;
+  return end;
+}
+
+/** True if nothing but signs stands before. */
+function isAlone(text: string, at: number): boolean {
+  return /^[-+ ]*$/.test(text.slice(0, at));
+}
+
+/** True if a quantity may end here: at the end of the text, or before a sign that does not bind to it more closely. */
+function isEnd(text: string, at: number): boolean {
+  const next = text[skip(text, at)];
+  return next === undefined || '-+),<>=!?:'.includes(next);
+}

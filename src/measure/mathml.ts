@@ -1,0 +1,190 @@
+/** Formulas in print: a tree of MathML elements as plain data, which the page turns into its own nodes. */
+import type { Formula } from './formula';
+import type { Tree } from './parser';
+import type { Meaning } from './scan';
+import { constants } from './vocabulary';
+
+/** A MathML element: with text, or with children. */
+export interface MathNode {
+  readonly tag: string;
+  readonly attrs?: Readonly<Record<string, string>>;
+  readonly children?: readonly MathNode[];
+  readonly text?: string;
+}
+
+export interface Print {
+  /** How a name is printed: `board thickness`. */
+  readonly symbol: (name: string) => string;
+  /** What stands for a name when numbers are put in: `19 mm`. Without it the formula is in symbols. */
+  readonly value?: (name: string) => string;
+}
+
+/** The formula as one MathML row, in symbols or with its numbers put in. */
+export function mathOf(formula: Formula, print: Print): MathNode {
+  return row([typeset(formula.sum.tree, { ...print, meanings: formula.sum.meanings })]);
+}
+
+interface Setting extends Print {
+  readonly meanings: ReadonlyMap<string, Meaning>;
+}
+
+function typeset(tree: Tree, setting: Setting): MathNode {
+  switch (tree.type) {
+    case 'SymbolNode':
+      return symbol(tree.name, setting);
+    case 'ParenthesisNode':
+      return bracketed(typeset(tree.content, setting));
+    case 'ConditionalNode':
+      return cases(tree, setting);
+    case 'FunctionNode':
+      return call(tree.fn.name, tree.args, setting);
+    case 'OperatorNode':
+      return operation(tree.fn, tree.args, setting);
+  }
+}
+
+function symbol(name: string, { meanings, symbol, value }: Setting): MathNode {
+  const meaning = meanings.get(name);
+  switch (meaning?.is) {
+    case 'literal':
+      return number(meaning.text);
+    case 'constant':
+      return { tag: 'mi', attrs: upright, text: constants.get(meaning.name)?.symbol ?? meaning.name };
+    case 'choice':
+      return { tag: 'mtext', text: symbol(meaning.id) };
+    case 'name':
+      return value
+        ? putIn(value(meaning.name))
+        : { tag: 'mi', attrs: upright, text: symbol(meaning.name).replaceAll(' ', '\u2009') };
+    case undefined:
+      return { tag: 'mi', text: name };
+  }
+}
+
+const upright = { mathvariant: 'normal' };
+
+/** A value in the place of its name; one below zero goes into brackets. */
+function putIn(text: string): MathNode {
+  return /^[-−]/.test(text) ? bracketed(number(text)) : number(text);
+}
+
+/** A quantity: its number and, a thin space away, its unit. Notations in feet and inches stand as they are. */
+function number(text: string): MathNode {
+  const [, figures, unit] =
+    /^([-−+]?(?:(?:\d+[ -])?\d+\/\d+|[\d.,]+(?:e[-+]?\d+)?)) ?([^\d\s'".,][^'"]*)$/.exec(text) ?? [];
+  if (figures === undefined || unit === undefined)
+    return { tag: /^[-−+]?[\d.,]+$/.test(text) ? 'mn' : 'mtext', text: text.replaceAll('-', '−') };
+  const close = unit === '°' || unit.startsWith('/');
+  return row([
+    { tag: 'mn', text: figures.replaceAll('-', '−') },
+    ...(close ? [] : [{ tag: 'mspace', attrs: { width: '0.167em' } }]),
+    { tag: 'mi', attrs: upright, text: unit },
+  ]);
+}
+
+const signs: Readonly<Record<string, string>> = {
+  add: '+',
+  subtract: '−',
+  unaryMinus: '−',
+  unaryPlus: '+',
+  smaller: '<',
+  larger: '>',
+  smallerEq: '≤',
+  largerEq: '≥',
+  equal: '=',
+  unequal: '≠',
+  and: 'and',
+  or: 'or',
+  not: 'not',
+};
+
+function operation(fn: string, args: readonly Tree[], setting: Setting): MathNode {
+  const [first, second] = args;
+  if (!first) return row([]);
+  if (!second) return row([sign(fn), typeset(first, setting)]);
+  if (fn === 'divide') return { tag: 'mfrac', children: [bare(first, setting), bare(second, setting)] };
+  if (fn === 'pow') return { tag: 'msup', children: [base(first, setting), bare(second, setting)] };
+  const [left, right] = [typeset(first, setting), typeset(second, setting)];
+  return row([left, fn === 'multiply' ? product(setting) : sign(fn), right]);
+}
+
+function sign(fn: string): MathNode {
+  const text = signs[fn] ?? fn;
+  return /[a-z]/.test(text)
+    ? { tag: 'mtext', text: `\u00A0${text}\u00A0`.replace(/^\u00A0not/, 'not') }
+    : { tag: 'mo', text };
+}
+
+/** Symbols are words, so their product needs a sign: a dot; numbers take a cross. */
+function product({ value }: Setting): MathNode {
+  return { tag: 'mo', text: value ? '×' : '⋅' };
+}
+
+/** The brackets that a fraction bar or a raised place makes needless are dropped. */
+function bare(tree: Tree, setting: Setting): MathNode {
+  return tree.type === 'ParenthesisNode' ? bare(tree.content, setting) : typeset(tree, setting);
+}
+
+/** What is raised to a power: anything but one symbol goes into brackets, and so does a number with its unit. */
+function base(tree: Tree, setting: Setting): MathNode {
+  const set = bare(tree, setting);
+  return ['mi', 'mn'].includes(set.tag) ? set : bracketed(set);
+}
+
+const around: Readonly<Record<string, readonly [string, string]>> = {
+  abs: ['|', '|'],
+  floor: ['⌊', '⌋'],
+  ceil: ['⌈', '⌉'],
+};
+
+function call(name: string, args: readonly Tree[], setting: Setting): MathNode {
+  const [first] = args;
+  if (first && name === 'sqrt') return { tag: 'msqrt', children: [bare(first, setting)] };
+  const fences = args.length === 1 ? around[name] : undefined;
+  if (first && fences) return fenced(fences, bare(first, setting));
+  const inside = args.flatMap((arg, i) =>
+    i === 0 ? [typeset(arg, setting)] : [comma, typeset(arg, setting)],
+  );
+  return row([
+    { tag: 'mi', attrs: upright, text: setting.symbol(name) },
+    { tag: 'mo', text: '\u2061' },
+    bracketed(row(inside)),
+  ]);
+}
+
+const comma: MathNode = { tag: 'mo', attrs: { separator: 'true' }, text: ',' };
+
+/** A conditional as a brace with one line for each answer. */
+function cases(
+  { condition, trueExpr, falseExpr }: Extract<Tree, { type: 'ConditionalNode' }>,
+  setting: Setting,
+): MathNode {
+  const line = (...cells: MathNode[]): MathNode => ({
+    tag: 'mtr',
+    children: cells.map((cell) => ({ tag: 'mtd', children: [cell] })),
+  });
+  const when = row([{ tag: 'mtext', text: 'if\u00A0' }, bare(condition, setting)]);
+  const table: MathNode = {
+    tag: 'mtable',
+    attrs: { columnalign: 'left' },
+    children: [
+      line(bare(trueExpr, setting), when),
+      line(bare(falseExpr, setting), { tag: 'mtext', text: 'otherwise' }),
+    ],
+  };
+  return row([{ tag: 'mo', attrs: { fence: 'true' }, text: '{' }, table]);
+}
+
+function bracketed(inside: MathNode): MathNode {
+  return fenced(['(', ')'], inside);
+}
+
+function fenced([before, after]: readonly [string, string], inside: MathNode): MathNode {
+  const fence = { fence: 'true' };
+  return row([{ tag: 'mo', attrs: fence, text: before }, inside, { tag: 'mo', attrs: fence, text: after }]);
+}
+
+function row(children: readonly MathNode[]): MathNode {
+  const [only] = children;
+  return only && children.length === 1 && only.tag === 'mrow' ? only : { tag: 'mrow', children };
+}

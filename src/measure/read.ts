@@ -1,0 +1,220 @@
+/** Reads what a builder types into a field: one quantity in any notation, or a sum over quantities. */
+import { type Dimension, dimension, over, plain, sameDimension, times } from './dimension';
+import { divide as quotient, nearestDouble } from './exact';
+import { type Issue, isIssue, issue } from './issue';
+import { type Kind, type KindId, kindOf, sayDimension } from './kinds';
+import { type Literal, literalAt, valueOf } from './literal';
+import { type Shown, shownUnit } from './shown';
+import { plainText } from './signs';
+import { type Sum, sumOf } from './sum';
+import { type Unit, unitOf } from './units';
+
+/** A text understood. */
+export interface Expression {
+  /** The text as it is kept: a bare number has its unit, so that it means the same under any choice of units. */
+  readonly text: string;
+  readonly dimension: Dimension;
+  /** Quantities it names, each once. */
+  readonly names: readonly string[];
+  /**
+   * The value in SI: never NaN, never infinite. `get` gives the value of a named quantity, or why there is none,
+   * which is then the answer; what it throws passes through.
+   */
+  evaluate(get: (name: string) => number | Issue): number | Issue;
+}
+
+export type Reading = Expression | Issue;
+
+export interface ReadOptions {
+  readonly kind: KindId;
+  readonly shown: Shown;
+  /** What the field holds, as the subject of a sentence: `thickness`. */
+  readonly field: string;
+  /** The kind of a named quantity; undefined if there is none of that name. */
+  readonly kindOf?: (name: string) => KindId | undefined;
+  /** Names to offer in the place of one that is not there. */
+  readonly known?: () => Iterable<string>;
+  /** The unit that a bare number takes, where the field has one of its own. */
+  readonly unit?: string;
+}
+
+/** Longer texts are refused unread. */
+export const longestEntry = 300;
+
+/** Reads `text`. Whatever it is, the answer is an expression or a sentence that says what is wrong. */
+export function read(text: string, options: ReadOptions): Reading {
+  const field = fieldOf(options);
+  const written = plainText(text);
+  if (written === '') return issue(`${field.name} is empty`);
+  if (written.length > longestEntry)
+    return issue(`${field.name} is too long: at most ${longestEntry} letters and signs are read`);
+  if (field.kind.id === 'choice') return issue(`${field.name} is a choice, not a number`);
+  return (
+    readShape(written, field) ??
+    readLiteral(written, text.trim(), field) ??
+    readSum(written, text.trim(), field, options)
+  );
+}
+
+interface Field {
+  readonly name: string;
+  readonly kind: Kind;
+  readonly length: boolean;
+  /** What a bare number takes; undefined for plain numbers and money. */
+  readonly unit: Unit | undefined;
+}
+
+function fieldOf({ kind: id, shown, field, unit }: ReadOptions): Field {
+  const kind = kindOf(id);
+  const symbol = unit ?? shownUnit(id, shown);
+  const taken = symbol === '' ? undefined : unitOf(symbol);
+  return {
+    name: field,
+    kind,
+    length: sameDimension(kind.dimension, metre),
+    unit: taken && unitIn(kind, taken),
+  };
+}
+
+/** The unit as it is meant in a field: of a difference, 5 °C are 5 K from any zero. */
+function unitIn(kind: Kind, unit: Unit): Unit {
+  if (kind.id !== 'warmth' || !unit.zero) return unit;
+  const { zero: _, ...rest } = unit;
+  return rest;
+}
+
+const metre = dimension({ length: 1 });
+const currency = dimension({ money: 1 });
+
+/** One quantity, from end to end of the text; undefined if there is more to it. */
+function readLiteral(text: string, kept: string, field: Field): Reading | undefined {
+  const signed = /^[-+] */.exec(text)?.[0] ?? '';
+  const literal = literalAt(text, signed.length, { length: field.length, after: '', commaParts: false });
+  if (!literal) return undefined;
+  if (isIssue(literal)) return issue(`${field.name}: ${literal.issue}`);
+  if (literal.end < text.length) return undefined;
+  const meant = literal.unit ? { ...literal, unit: unitIn(field.kind, literal.unit) } : literal;
+  const value = valueOf(meant, signed.startsWith('-'), field.unit);
+  if (!Number.isFinite(value)) return issue(`${field.name}: "${quote(kept)}" is too large a number`);
+  if (field.kind.id === 'slope') return literal.unit ? askSlope(field) : slope(text, value, field);
+  const misfit = literal.unit && misfitOf(literal.dimension, kept, field);
+  return misfit ?? constant(literal.unit ? kept : withUnit(kept, field), value, field);
+}
+
+function constant(text: string, value: number, field: Field): Reading {
+  const checked = checkWhole(value, field);
+  return isIssue(checked)
+    ? checked
+    : { text, dimension: field.kind.dimension, names: [], evaluate: () => checked };
+}
+
+/** A bare number with the field's unit after it. */
+function withUnit(text: string, { unit }: Field): string {
+  if (!unit) return text;
+  return /^[°/]$|^\//.test(unit.symbol) ? text + unit.symbol : `${text} ${unit.symbol}`;
+}
+
+/** `1 in 8` and `8:1`, which mean something in the fields of slopes and ratios only. */
+function readShape(text: string, field: Field): Reading | undefined {
+  if (!sameDimension(field.kind.dimension, plain)) return undefined;
+  const [, first, sign, second] =
+    /^([\d.,/ ]+?)( in |:)([\d.,/ ]+)$/.exec(text.replaceAll(/ *: */g, ':')) ?? [];
+  if (first === undefined || second === undefined) return undefined;
+  const slopes = field.kind.id === 'slope';
+  if (sign === ' in ' && !slopes) return undefined;
+  const [a, b] = [bareNumber(first), bareNumber(second)];
+  if (!a || !b) return undefined;
+  if (isIssue(a) || isIssue(b))
+    return issue(`${field.name}: ${isIssue(a) ? a.issue : isIssue(b) ? b.issue : ''}`);
+  if (a.amount.top === 0n || b.amount.top === 0n)
+    return issue(`${field.name}: neither side of "${text}" may be 0`);
+  const ratio = nearestDouble(quotient(a.amount, b.amount));
+  if (!slopes) return constant(text, ratio, field);
+  // The trade writes the same scarf 8:1 and 1:8; the side that is not 1 is the run.
+  const run = nearestDouble(quotient(b.amount, a.amount));
+  if (sign === ' in ' || valueOf(a, false) === 1) return slope(text, run, field);
+  return valueOf(b, false) === 1 ? slope(text, ratio, field) : askSlope(field);
+}
+
+function bareNumber(text: string): Literal | Issue | undefined {
+  const number = literalAt(text, 0, { length: false, after: '', commaParts: false });
+  return number && !isIssue(number) && (number.unit || number.end < text.length) ? undefined : number;
+}
+
+function slope(text: string, run: number, field: Field): Reading {
+  if (run <= 0) return issue(`${field.name} is a slope; its run must be more than 0`);
+  return constant(/ in |:/.test(text) ? text : `1 in ${text}`, run, field);
+}
+
+function askSlope(field: Field): Issue {
+  return issue(`${field.name} is a slope; write it as 1 in 8`);
+}
+
+function readSum(text: string, kept: string, field: Field, options: ReadOptions): Reading {
+  const sum = sumOf(text, {
+    length: field.length,
+    unitWords: true,
+    isName: (word) => options.kindOf?.(word) !== undefined,
+    isFunction: () => false,
+    known: options.known ?? (() => []),
+    fault: (predicate) => issue(`${field.name} ${predicate}`),
+  });
+  if (isIssue(sum)) return issue(`${field.name}: ${sum.issue}`);
+  const measured = sum.dimension((name) => dimensionOfKind(options.kindOf?.(name)));
+  if (isIssue(measured)) return issue(`${field.name}: ${measured.issue}`);
+  if (sum.asksTruth) return issue(`${field.name} is ${field.kind.noun}; "${quote(kept)}" is a yes or no`);
+
+  // A sum that measures nothing takes the field's unit as a whole; a share only if it is of bare numbers.
+  const takes =
+    sameDimension(measured, plain) && field.unit && (field.kind.id !== 'share' || isBare(sum))
+      ? field.unit
+      : undefined;
+  if (takes?.zero)
+    return issue(`${field.name} needs one temperature, as in 20 ${takes.symbol}; a sum must be in K`);
+  const misfit = takes ? undefined : misfitOf(measured, kept, field);
+  if (misfit) return misfit;
+  const factor = takes ? nearestDouble(takes.factor) : 1;
+  return {
+    text: takes ? `(${kept}) * ${withUnit('1', field)}` : kept,
+    dimension: field.kind.dimension,
+    names: sum.names,
+    evaluate: (get) => {
+      const value = sum.reckon(get);
+      return isIssue(value) ? value : checkWhole(value * factor, field);
+    },
+  };
+}
+
+function dimensionOfKind(id: KindId | undefined): Dimension | 'choice' | undefined {
+  return id === undefined || id === 'choice' ? id : kindOf(id).dimension;
+}
+
+/** True if a sum is of bare numbers alone. */
+function isBare({ meanings }: Sum): boolean {
+  return [...meanings.values()].every((meaning) => meaning.is === 'literal' && meaning.made === 'bare');
+}
+
+/** Why a quantity of this dimension does not fit the field; undefined if it does. */
+function misfitOf(given: Dimension, text: string, { name, kind }: Field): Issue | undefined {
+  // Amounts of money need no sign: `12.50/m` is a price.
+  const fits = sameDimension(given, kind.dimension) || sameDimension(times(given, currency), kind.dimension);
+  if (fits) return undefined;
+  const weight = sameDimension(over(kind.dimension, given), kindOf('acceleration').dimension);
+  const hint = weight ? '; for a force write lbf, kgf or N' : '';
+  return issue(`${name} is ${kind.noun}; "${quote(text)}" is ${sayDimension(given)}${hint}`);
+}
+
+/** Counts are whole; what misses a whole number by rounding is one. */
+function checkWhole(value: number, { name, kind }: Field): number | Issue {
+  if (!Number.isFinite(value)) return issue(`${name} comes to a number too large to reckon with`);
+  if (kind.id !== 'count') return value;
+  const whole = Math.round(value);
+  return Math.abs(value - whole) <= 1e-9 * Math.max(1, Math.abs(whole))
+    ? whole
+    : issue(`${name} is a count; ${Number(value.toPrecision(6))} is not a whole number`);
+}
+
+/** A text short enough to stand in a sentence. */
+function quote(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 39)}…` : text;
+}

@@ -1,0 +1,265 @@
+/**
+ * The first pass over a sum: it parts the text into quantities, names, functions and signs, and refuses what does
+ * not belong or stands in the wrong place. Only what passes here reaches the parser, with a symbol for each quantity.
+ */
+import type { Dimension } from './dimension';
+import { type Issue, isIssue, issue } from './issue';
+import { literalAt, valueOf } from './literal';
+import { nearestNames } from './names';
+import { unitAt, unitSpellings } from './units';
+import { constants, functions } from './vocabulary';
+
+/** What stands behind a symbol. */
+export type Meaning =
+  | {
+      readonly is: 'literal';
+      readonly text: string;
+      readonly value: number;
+      readonly dimension: Dimension;
+      readonly made: Made;
+    }
+  | { readonly is: 'name'; readonly name: string }
+  | { readonly is: 'constant'; readonly name: string }
+  | { readonly is: 'choice'; readonly id: string };
+
+/** How a literal is made: of a bare number, of a number with its unit, or with a unit whose zero is not nothing (°C). */
+type Made = 'bare' | 'united' | 'zeroed';
+
+export interface Scanned {
+  /** The sum over symbols, for the parser. */
+  readonly sum: string;
+  readonly meanings: ReadonlyMap<string, Meaning>;
+  /** Functions called, each once, that are not of the vocabulary. */
+  readonly called: readonly string[];
+}
+
+export interface ScanRules {
+  /** The field holds a length: `5-3-4` is feet, inches and eighths. */
+  readonly length: boolean;
+  /** Undotted words that are no names may be units: `kg` for 1 kg. */
+  readonly unitWords: boolean;
+  /** True for an undotted word that is a name. Dotted words always are. */
+  readonly isName: (word: string) => boolean;
+  /** True for a function besides those of the vocabulary. */
+  readonly isFunction: (word: string) => boolean;
+  /** What to offer in the place of an unknown word. */
+  readonly known: () => Iterable<string>;
+  /** Makes the issue of a sentence that lacks its subject: `divides by zero`. */
+  readonly fault: (predicate: string) => Issue;
+}
+
+type Token =
+  | { readonly is: 'value'; readonly text: string; readonly meaning: Meaning }
+  | { readonly is: 'call' | 'operator' | '(' | ')' | ','; readonly text: string };
+
+export function scan(text: string, rules: ScanRules): Scanned | Issue {
+  const tokens = tokensOf(text, rules);
+  if (isIssue(tokens)) return tokens;
+  const fault = faultOfOrder(tokens);
+  if (fault !== undefined) return issue(fault);
+
+  const meanings = new Map<string, Meaning>();
+  const parts = tokens.map((token) => {
+    if (token.is !== 'value') return token.text;
+    const symbol = `_${meanings.size}`;
+    meanings.set(symbol, token.meaning);
+    return symbol;
+  });
+  const called = tokens
+    .filter(({ is, text }) => is === 'call' && !functions.has(text))
+    .map(({ text }) => text);
+  return { sum: parts.join(' '), meanings, called: [...new Set(called)] };
+}
+
+function tokensOf(text: string, rules: ScanRules): Token[] | Issue {
+  const tokens: Token[] = [];
+  /** Brackets that are open; true for those of a function. */
+  const brackets: boolean[] = [];
+  for (let at = skip(text, 0); at < text.length; at = skip(text, at)) {
+    const last = tokens.at(-1);
+    const found =
+      numberAt(text, at, tokens, brackets.at(-1) === true, rules) ??
+      wordAt(text, at, last, rules) ??
+      signAt(text, at, last);
+    if (isIssue(found)) return found;
+    const { token, end } = found;
+    if (token.is === '(') brackets.push(last?.is === 'call');
+    if (token.is === ')') brackets.pop();
+    // The minus of -5 °C has gone into the value.
+    if (token.is === 'value' && token.text.startsWith('-')) tokens.pop();
+    tokens.push(token);
+    at = end;
+  }
+  return tokens;
+}
+
+type Found = { readonly token: Token; readonly end: number } | Issue;
+
+function numberAt(
+  text: string,
+  at: number,
+  tokens: readonly Token[],
+  commaParts: boolean,
+  rules: ScanRules,
+): Found | undefined {
+  const last = tokens.at(-1);
+  const after = last?.is === 'operator' ? last.text : '';
+  const literal = literalAt(text, at, { length: rules.length, after, commaParts });
+  if (!literal || isIssue(literal)) return literal;
+  const { end, unit, dimension, fraction } = literal;
+  const written = text.slice(at, end);
+  if (fraction && unit && /[/^]/.test(after))
+    return issue(`put brackets round "${written}" after the "${after}"`);
+  const negative = unit?.zero !== undefined && after === '-' && opensBefore(tokens);
+  const value = valueOf(literal, negative);
+  if (!Number.isFinite(value)) return issue(`"${written}" is too large a number`);
+  const shown = negative ? `-${written}` : written;
+  const made = unit?.zero ? 'zeroed' : unit ? 'united' : 'bare';
+  return {
+    token: { is: 'value', text: shown, meaning: { is: 'literal', text: shown, value, dimension, made } },
+    end,
+  };
+}
+
+/** True if the last token, a sign, belongs to what follows and does not join it to something before. */
+function opensBefore(tokens: readonly Token[]): boolean {
+  const before = tokens.at(-2);
+  return before === undefined || !(before.is === 'value' || before.is === ')');
+}
+
+const word = /[A-Za-z][A-Za-z0-9_]*(?:\.[A-Za-z0-9_]+)*/y;
+
+function wordAt(text: string, at: number, last: Token | undefined, rules: ScanRules): Found | undefined {
+  word.lastIndex = at;
+  const name = word.exec(text)?.[0];
+  // Units of signs alone, as in `2 / °`, stand for one of them too.
+  if (name === undefined) return choiceAt(text, at, last);
+  const end = at + name.length;
+  if (name === 'and' || name === 'or' || name === 'not')
+    return { token: { is: 'operator', text: name }, end };
+  if (text[skip(text, end)] === '(' && !name.includes('.')) {
+    return functions.has(name) || rules.isFunction(name)
+      ? { token: { is: 'call', text: name }, end }
+      : issue(`there is no function "${name}"${offer(nearestNames(name, functions.keys()))}`);
+  }
+  const value = (meaning: Meaning, to = end): Found => ({
+    token: { is: 'value', text: text.slice(at, to), meaning },
+    end: to,
+  });
+  if (name.includes('.') || rules.isName(name)) return value({ is: 'name', name });
+  if (constants.has(name)) return value({ is: 'constant', name });
+  const united = rules.unitWords ? unitAt(text, at) : undefined;
+  if (united && united.end >= end && !united.unit.zero) {
+    const written = text.slice(at, united.end);
+    const one = valueOf(
+      {
+        end: united.end,
+        amount: united.unit.factor,
+        unit: united.unit,
+        dimension: united.unit.dimension,
+        fraction: false,
+      },
+      false,
+    );
+    return value(
+      { is: 'literal', text: written, value: one, dimension: united.unit.dimension, made: 'united' },
+      united.end,
+    );
+  }
+  return issue(unknownWord(name, last, rules));
+}
+
+const quoted = /"([A-Za-z][A-Za-z0-9]*)"/y;
+
+/** A choice, named in quotation marks: `"whiteOak"`. */
+function choiceAt(text: string, at: number, last: Token | undefined): Found | undefined {
+  quoted.lastIndex = at;
+  const id = last?.is === 'value' ? undefined : quoted.exec(text)?.[1];
+  return id === undefined
+    ? undefined
+    : { token: { is: 'value', text: `"${id}"`, meaning: { is: 'choice', id } }, end: at + id.length + 2 };
+}
+
+const operator = /<=|>=|==|!=|[-+*/^<>?:]/y;
+
+function signAt(text: string, at: number, last: Token | undefined): Found {
+  const mark = text.charAt(at);
+  if (mark === '(' || mark === ')' || mark === ',') return { token: { is: mark, text: mark }, end: at + 1 };
+  operator.lastIndex = at;
+  const found = operator.exec(text)?.[0];
+  if (found !== undefined) return { token: { is: 'operator', text: found }, end: at + found.length };
+  if (mark === '=') return issue('one "=" has no meaning here; write "==" to compare');
+  const odd = String.fromCodePoint(text.codePointAt(at) ?? 0);
+  return issue(`"${odd}" has no meaning ${last ? `after "${last.text}"` : 'at the start'}`);
+}
+
+function unknownWord(name: string, last: Token | undefined, rules: ScanRules): string {
+  // After a bare number the word was meant for a unit.
+  if (last?.is === 'value' && last.meaning.is === 'literal' && last.meaning.made === 'bare') {
+    return `there is no unit "${name}"${offer(nearestNames(name, unitSpellings))}`;
+  }
+  return unknownName(name, rules.known);
+}
+
+/** The sentence for a name that no quantity has. */
+export function unknownName(name: string, known: () => Iterable<string>): string {
+  return `there is no quantity "${name}"${offer(nearestNames(name, known()))}`;
+}
+
+function offer(near: readonly string[]): string {
+  return near.length > 0 ? `; nearest: ${near.join(', ')}` : '';
+}
+
+/** What is wrong with the order of the tokens, as a sentence; undefined if nothing is. */
+function faultOfOrder(tokens: readonly Token[]): string | undefined {
+  const brackets: ('call' | 'group')[] = [];
+  let last: Token | undefined;
+  for (const token of tokens) {
+    const fault = faultAfter(last, token, brackets);
+    if (fault !== undefined) return fault;
+    if (token.is === '(') brackets.push(last?.is === 'call' ? 'call' : 'group');
+    if (token.is === ')') brackets.pop();
+    last = token;
+  }
+  if (!last) return 'nothing is written here';
+  if (wantsMore(last)) return `nothing stands after "${last.text}"`;
+  if (brackets.length > 0)
+    return brackets.length === 1 ? 'a bracket is not closed' : `${brackets.length} brackets are not closed`;
+  return undefined;
+}
+
+function faultAfter(
+  last: Token | undefined,
+  token: Token,
+  brackets: readonly ('call' | 'group')[],
+): string | undefined {
+  const open = !last || wantsMore(last);
+  if (token.is === 'value' || token.is === 'call' || token.is === '(' || token.text === 'not') {
+    return open
+      ? undefined
+      : `a sign is missing between "${last.text}" and "${token.text}"; put + - * or / there`;
+  }
+  if (token.is === 'operator') {
+    return open && !/^[-+]$/.test(token.text) ? `nothing stands before "${token.text}"` : undefined;
+  }
+  if (brackets.length === 0)
+    return token.is === ')'
+      ? 'a bracket is closed that was never opened'
+      : 'a comma parts the figures of a function only; write decimals with a point';
+  if (last?.is === '(') return 'nothing stands between the brackets';
+  if (open) return `nothing stands after "${last?.text ?? ''}"`;
+  return token.is === ',' && brackets.at(-1) !== 'call'
+    ? 'a comma parts the figures of a function only; write decimals with a point'
+    : undefined;
+}
+
+/** True if something must follow the token. */
+function wantsMore(token: Token): boolean {
+  return token.is !== 'value' && token.is !== ')';
+}
+
+function skip(text: string, at: number): number {
+  let end = at;
+  while (text[end] === ' ') end += 1;
+  return end;
+}

@@ -1,0 +1,92 @@
+/** Lengths as a tape shows them: feet, inches and fractions; and as tables of offsets have them, in eighths. */
+
+/** A length cut to the marks of a tape. */
+export interface Marked {
+  readonly text: string;
+  readonly spoken: string;
+  /** The mark in metres. */
+  readonly mark: number;
+}
+
+const inch = 0.0254;
+
+/** From two feet up lengths are written in feet and inches. */
+const feetFrom = 24;
+
+/**
+ * `metres` at the nearest of `parts` marks an inch: `14 5/8 in`, `5' 3 1/2"`. The whole inches must be exact
+ * doubles: lengths beyond some 10^11 m are not for tapes.
+ */
+export function onTape(metres: number, parts: number): Marked {
+  const marks = Math.round((Math.abs(metres) / inch) * parts);
+  const sign = metres < 0 && marks > 0 ? '-' : '';
+  const mark = ((sign ? -1 : 1) * marks * inch) / parts;
+  const inches = Math.floor(marks / parts);
+  const fraction = fractionOf(marks % parts, parts);
+  if (inches < feetFrom) {
+    return {
+      text: `${sign}${joined(inches, fraction, ' ')} in`,
+      mark,
+      spoken: minus(sign) + sayInches(inches, fraction),
+    };
+  }
+  const [feet, rest] = [Math.floor(inches / 12), inches % 12];
+  const spoken = rest === 0 && fraction === '' ? `${feet} feet` : `${feet} feet ${sayInches(rest, fraction)}`;
+  return {
+    text: `${sign}${feet}' ${rest}${fraction && ` ${fraction}`}"`,
+    mark,
+    spoken: minus(sign) + spoken,
+  };
+}
+
+function sayInches(inches: number, fraction: string): string {
+  if (inches === 0 && fraction !== '') return `${fraction} of an inch`;
+  return `${joined(inches, fraction, ' and ')} ${inches === 1 && fraction === '' ? 'inch' : 'inches'}`;
+}
+
+function minus(sign: string): string {
+  return sign && 'minus ';
+}
+
+/** `metres` in feet, inches and eighths, with `+` for a sixteenth more: `5-3-4+`. */
+export function inEighths(metres: number): Marked {
+  const sixteenths = Math.round((Math.abs(metres) / inch) * 16);
+  const sign = metres < 0 && sixteenths > 0 ? '-' : '';
+  const eighths = Math.floor(sixteenths / 2);
+  const [feet, inches, rest] = [Math.floor(eighths / 96), Math.floor(eighths / 8) % 12, eighths % 8];
+  const more = sixteenths % 2 === 1;
+  return {
+    text: `${sign}${feet}-${inches}-${rest}${more ? '+' : ''}`,
+    mark: ((sign ? -1 : 1) * sixteenths * inch) / 16,
+    spoken: `${minus(sign)}${feet} ${feet === 1 ? 'foot' : 'feet'}, ${sayInches(inches, '')}, ${rest} ${rest === 1 ? 'eighth' : 'eighths'}${more ? ' and a sixteenth' : ''}`,
+  };
+}
+
+/** `10` of 16 as `5/8`; empty for none. */
+function fractionOf(top: number, bottom: number): string {
+  if (top === 0) return '';
+  return top % 2 === 0 ? fractionOf(top / 2, bottom / 2) : `${top}/${bottom}`;
+}
+
+function joined(whole: number, fraction: string, by: string): string {
+  if (fraction === '') return String(whole);
+  return whole === 0 ? fraction : `${whole}${by}${fraction}`;
+}
+
+/**
+ * How far past its mark a length lies, in inches: `0.01 in strong`, `1/64 in scant`. Empty for less than
+ * five thousandths, which no pencil shows.
+ */
+export function pastInches(metres: number): string {
+  const inches = metres / inch;
+  if (Math.abs(inches) < 0.005) return '';
+  const way = inches > 0 ? 'strong' : 'scant';
+  const part = [1 / 64, 1 / 32].find((fraction) => Math.abs(Math.abs(inches) - fraction) < 5e-4);
+  return part === undefined ? `${Math.abs(inches).toFixed(2)} in ${way}` : `1/${1 / part} in ${way}`;
+}
+
+/** The same in millimetres, past a whole one: `0.4 mm strong`. Empty for less than a tenth. */
+export function pastMillimetres(metres: number): string {
+  const millimetres = Math.abs(metres * 1000);
+  return millimetres < 0.05 ? '' : `${millimetres.toFixed(1)} mm ${metres > 0 ? 'strong' : 'scant'}`;
+}

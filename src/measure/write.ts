@@ -1,0 +1,163 @@
+/** Writes values in the units which the builder has chosen: for reading, for speaking, and exactly for keeping. */
+import { add, divide, type Exact, exactDouble, nearestDouble, negate } from './exact';
+import { readable, shortestDecimal } from './figures';
+import { isIssue } from './issue';
+import { type Kind, type KindId, kindOf } from './kinds';
+import { read } from './read';
+import { ladderOf, type Shown } from './shown';
+import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
+import { type Unit, unitOf } from './units';
+
+export interface Written {
+  /** `14 5/8 in`, `5' 3 1/2"`, `371 mm`. */
+  readonly text: string;
+  /** What the mark leaves out: `0.01 in strong`; empty if nothing that shows. */
+  readonly remainder: string;
+  /** In words, for the ear: `14 and 5/8 inches`. */
+  readonly spoken: string;
+}
+
+export interface WriteOptions {
+  /** A unit of the place's own, instead of the chosen one. */
+  readonly unit?: string;
+  /** Put + before what is above zero, as for a difference. */
+  readonly sign?: boolean;
+  /** Cut millimetres to whole ones, as for a mark, with the rest as remainder. */
+  readonly tape?: boolean;
+  /** Lengths as feet, inches and eighths, as in a table of offsets. */
+  readonly eighths?: boolean;
+}
+
+/** Writes an SI value with as many figures as a builder reads. What is not finite is written `no value`. */
+export function write(value: number, kind: KindId, shown: Shown, options: WriteOptions = {}): Written {
+  if (!Number.isFinite(value)) return { text: 'no value', remainder: '', spoken: 'no value' };
+  const written = writeUnsigned(value, kindOf(kind), shown, options);
+  const plus = options.sign === true && /[1-9]/.test(written.text) && !written.text.startsWith('-');
+  const text = plus ? `+${written.text}` : written.text.replace(/^-/, '−');
+  return { ...written, text, spoken: plus ? `plus ${written.spoken}` : written.spoken };
+}
+
+/** A difference of two values of a kind, with its sign: `+3 mm`, `−1/8 in`, `+4 °C`. */
+export function writeDifference(value: number, kind: KindId, shown: Shown): string {
+  // A difference of temperatures has no zero, one of slopes is no slope.
+  const differs: Partial<Record<KindId, KindId>> = { temperature: 'warmth', slope: 'ratio' };
+  return write(value, differs[kind] ?? kind, shown, { sign: true }).text;
+}
+
+function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
+  if (kind.id === 'length' && options.unit === undefined) {
+    if (options.eighths === true) return marked(value, inEighths(value));
+    if (shown.length === 'feet') return marked(value, onTape(value, shown.fraction));
+    if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
+  }
+  if (kind.dimension[5] !== 0) return writeMoney(value, kind, shown, options);
+  const unit = unitFor(value, kind, shown, options.unit);
+  const number = readable(inUnit(value, unit, kind), unit?.symbol ?? '');
+  if (kind.id === 'slope') return { text: `1 in ${number}`, remainder: '', spoken: `1 in ${number}` };
+  return { text: withUnit(number, unit), remainder: '', spoken: speak(number, unit) };
+}
+
+function marked(value: number, { text, spoken, mark }: Marked): Written {
+  return { text, spoken, remainder: pastInches(value - mark) };
+}
+
+function wholeMillimetres(value: number): Written {
+  const whole = Math.round(value * 1000) + 0;
+  const millimetre = unitOf('mm');
+  return {
+    text: withUnit(String(whole), millimetre),
+    remainder: pastMillimetres(value - whole / 1000),
+    spoken: speak(String(whole), millimetre),
+  };
+}
+
+const currencies: Readonly<Record<Shown['money'], string>> = {
+  '': '',
+  $: ' dollars',
+  '€': ' euros',
+  '£': ' pounds',
+};
+
+function writeMoney(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
+  const each = unitFor(value, kind, shown, options.unit);
+  const amount = inUnit(value, each, kind).toFixed(2);
+  const size = amount.replace('-', '');
+  const minus = size !== amount && /[1-9]/.test(size);
+  return {
+    text: `${minus ? '-' : ''}${shown.money}${size}${each?.symbol ?? ''}`,
+    remainder: '',
+    spoken: `${minus ? 'minus ' : ''}${size}${currencies[shown.money]}${each ? ` ${each.says[0]}` : ''}`,
+  };
+}
+
+/** The unit in which a value is best read: the largest of which there is enough. */
+function unitFor(value: number, kind: Kind, shown: Shown, own: string | undefined): Unit | undefined {
+  const ladder = ladderOf(kind, shown);
+  let best = own ?? ladder.rungs[0]?.[0] ?? ladder.entry;
+  if (own === undefined && value === 0) best = ladder.entry;
+  else if (own === undefined) {
+    for (const [symbol, least] of ladder.rungs) {
+      // Half a part in ten thousand: what would be written as 1000 mL is written as 1 L.
+      if (Math.abs(inUnit(value, unitOf(symbol), kind)) >= least * (1 - 5e-5)) best = symbol;
+    }
+  }
+  return best === '' ? undefined : unitOf(best);
+}
+
+function inUnit(value: number, unit: Unit | undefined, kind: Kind): number {
+  return unit ? nearestDouble(exactIn(value, unit, kind)) : value;
+}
+
+function exactIn(value: number, unit: Unit | undefined, kind: Kind): Exact {
+  const amount = exactDouble(value);
+  if (!unit) return amount;
+  return divide(unit.zero && kind.id !== 'warmth' ? add(amount, negate(unit.zero)) : amount, unit.factor);
+}
+
+function withUnit(number: string, unit: Unit | undefined): string {
+  if (!unit) return number;
+  return unit.symbol === '°' || unit.symbol.startsWith('/')
+    ? number + unit.symbol
+    : `${number} ${unit.symbol}`;
+}
+
+function speak(number: string, unit: Unit | undefined): string {
+  const said = number.replace(/^-/, 'minus ');
+  return unit ? `${said} ${unit.says[number === '1' ? 0 : 1]}` : said;
+}
+
+/**
+ * The text of an entry that reads back as exactly `value`, in the unit of the field. Feet and inches, or eighths, where
+ * the value lies on a 64th (16th); decimals elsewhere.
+ */
+export function writeExact(
+  value: number,
+  kind: KindId,
+  shown: Shown,
+  options: Pick<WriteOptions, 'unit' | 'eighths'> = {},
+): string {
+  const { unit: own, eighths = false } = options;
+  const isRight = (text: string) => {
+    const reading = read(text, { kind, shown, field: 'value', ...(own !== undefined && { unit: own }) });
+    return !isIssue(reading) && reading.evaluate(() => Number.NaN) === value;
+  };
+  if (
+    kind === 'length' &&
+    own === undefined &&
+    (eighths || shown.length === 'feet') &&
+    Math.abs(value) < 1e6
+  ) {
+    const onMark = [...(eighths ? [inEighths(value)] : []), onTape(value, 64)].find(({ text }) =>
+      isRight(text),
+    );
+    if (onMark) return onMark.text;
+  }
+  const definition = kindOf(kind);
+  const symbol = own ?? (eighths ? 'in' : ladderOf(definition, shown).entry);
+  const unit = symbol === '' ? undefined : unitOf(symbol);
+  const number = shortestDecimal(exactIn(value, unit, definition), (text) => isRight(withSymbol(text)));
+  function withSymbol(text: string): string {
+    return kind === 'slope' ? `1 in ${text}` : withUnit(text, unit);
+  }
+  return withSymbol(number);
+}
