@@ -27,6 +27,7 @@ export { meshSection } from './mesh-section';
 export type { Plane } from './plane';
 export { integrate, integrateTo } from './quadrature';
 export { findMinimum, findRoot } from './roots';
+export { ruledCurvature } from './ruling';
 export type { Edge, Ruling } from './ruling';
 export type { Sheet } from './sheet';
 export { bendingEnergy, fitSpline, graphCurvature, splineAt, thirdJumps } from './spline';

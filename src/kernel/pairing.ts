@@ -92,8 +92,8 @@ const fanShare = 0.05;
 function cheapestPath(a: Float64Array, b: Float64Array, cells: number, weight: number): Int32Array {
   const width = cells + 1;
   const crease = 2 * cells;
-  const startsApart = apart(a, b, 0);
-  const endsApart = apart(a, b, 6 * cells);
+  const startsApart = apart(a, b, 0, 6);
+  const endsApart = apart(a, b, 6 * cells, 6 * (cells - 1));
   const fanned = (i: number): boolean => (i === 0 && startsApart) || (i === cells && endsApart);
   const cost = new Float64Array(width * width);
   const total = new Float64Array(width * width);
@@ -144,9 +144,18 @@ function cheapestPath(a: Float64Array, b: Float64Array, cells: number, weight: n
   return path;
 }
 
-/** Whether the edges are apart at a sample. */
-function apart(a: Float64Array, b: Float64Array, at: number): boolean {
-  return Math.hypot(b[at]! - a[at]!, b[at + 1]! - a[at + 1]!, b[at + 2]! - a[at + 2]!) > 0;
+/**
+ * Whether the edges stand apart at an end by more than two cells of either. Nearer than that the lattice can't tell a
+ * fan from the few rulings that run to the end.
+ */
+function apart(a: Float64Array, b: Float64Array, end: number, next: number): boolean {
+  const gap = between(a, end, b, end);
+  return gap > 2 * between(a, end, a, next) && gap > 2 * between(b, end, b, next);
+}
+
+/** Distance between two samples. */
+function between(a: Float64Array, at: number, b: Float64Array, bt: number): number {
+  return Math.hypot(b[bt]! - a[at]!, b[bt + 1]! - a[at + 1]!, b[bt + 2]! - a[at + 2]!);
 }
 
 /**

@@ -35,15 +35,17 @@ export function unroll(fold: Fold): Flat {
     const e1 = fold.first[k]!;
     const e2 = fold.second[k]!;
     const width = fold.across[k + 1]!;
+    // A side shorter than this against the ruling is lost in rounding: the edge stands still.
+    const none = 1e-8 * width;
     if (fold.across[k] === 0) {
       // The edges part from one point: the first piece is a single triangle.
       p[next] = p[i]! + e1;
       p[next + 1] = p[i + 1]!;
       lay(p, i, e2, p, next, width, 1, q, next);
-    } else if (e1 === 0) {
+    } else if (e1 <= none) {
       p.copyWithin(next, i, next);
       lay(p, i, width, q, i, e2, -1, q, next);
-    } else if (e2 === 0) {
+    } else if (e2 <= none) {
       q.copyWithin(next, i, next);
       lay(p, i, e1, q, i, width, -1, p, next);
     } else if (width === 0) {

@@ -1,0 +1,194 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  bendBatten,
+  curvatureAt,
+  derivativeAt,
+  duckJumps,
+  norm,
+  pointAt,
+  viewCurvature,
+} from '../../src/kernel';
+import type { Vec3 } from '../../src/kernel';
+import { expectNear, orderOf } from './near';
+import { seeded } from './shapes';
+
+/** Points on the helix x = a cos t, y = a sin t, z = b t, at n even steps over one radian and a half. */
+function helix(a: number, b: number, n: number): Vec3[] {
+  return Array.from({ length: n + 1 }, (_, i) => {
+    const t = (1.5 * i) / n;
+    return [a * Math.cos(t), a * Math.sin(t), b * t];
+  });
+}
+
+describe('a batten through a helix', () => {
+  // Curvature a / (a^2 + b^2), do Carmo, section 1-5, exercise 1.
+  const worst = (n: number): number => {
+    const batten = bendBatten(helix(1, 1, n));
+    const last = batten.knots[n] ?? NaN;
+    const places = Array.from({ length: 201 }, (_, i) => (i * last) / 200);
+    return Math.max(...places.map((t) => Math.abs(curvatureAt(batten, t).magnitude - 0.5)));
+  };
+  test('has its curvature, to second order in the step', () => {
+    expect(worst(64)).toBeLessThan(1e-3);
+    const order = orderOf(worst(32), worst(64));
+    expect(order).toBeGreaterThan(1.8);
+    expect(order).toBeLessThan(2.3);
+  });
+  test('has its length, to fourth order', () => {
+    const miss = (n: number): number => bendBatten(helix(1, 1, n)).length - 1.5 * Math.SQRT2;
+    expect(Math.abs(miss(64))).toBeLessThan(1e-7);
+    const order = orderOf(miss(16), miss(32));
+    expect(order).toBeGreaterThan(3.7);
+    expect(order).toBeLessThan(4.6);
+  });
+  test('bends towards the axis', () => {
+    const batten = bendBatten(helix(2, 0.5, 48));
+    const t = (batten.knots[48] ?? NaN) / 2;
+    const [x, y, z] = pointAt(batten, t);
+    const { vector, magnitude } = curvatureAt(batten, t);
+    expectNear(norm(vector), magnitude, 1e-12);
+    expectNear(vector[0], (-x * magnitude) / 2, 2e-3);
+    expectNear(vector[1], (-y * magnitude) / 2, 2e-3);
+    expectNear(vector[2], 0, 0, 2e-3 * Math.abs(z));
+  });
+});
+
+describe('views', () => {
+  const arc = (plane: (c: number, s: number) => Vec3): Vec3[] =>
+    Array.from({ length: 41 }, (_, i) => plane(3 * Math.cos(-1.6 + i / 40), 3 * Math.sin(-1.6 + i / 40)));
+  test('a sheer with spring is + in profile and straight in plan', () => {
+    const batten = bendBatten(arc((c, s) => [c, 1, s]));
+    expectNear(viewCurvature(batten, 1, 'profile'), 1 / 3, 1e-3);
+    expectNear(viewCurvature(batten, 1, 'plan'), 0, 0, 1e-12);
+  });
+  test('a side that closes in going forward is - in plan; seen end on there is no curvature', () => {
+    const batten = bendBatten(arc((c, s) => [c, -s, 0.2]));
+    expectNear(viewCurvature(batten, 1, 'plan'), -1 / 3, 1e-3);
+    expectNear(
+      viewCurvature(
+        bendBatten([
+          [0, 1, 2],
+          [5, 1, 2],
+        ]),
+        2,
+        'body',
+      ),
+      0,
+      0,
+    );
+  });
+  test('turns from y to z in the body view', () => {
+    expectNear(viewCurvature(bendBatten(arc((c, s) => [0.1 * c, c, s])), 1, 'body'), 1 / 3, 1e-3);
+  });
+});
+
+test('a parabola through three points is that parabola, and has no duck force', () => {
+  const points: Vec3[] = [
+    [0, 0, 0],
+    [1, 0.1, 0],
+    [2, 0, 0],
+  ];
+  const batten = bendBatten(points);
+  expectNear(pointAt(batten, (batten.knots[1] ?? NaN) / 2)[1], 0.075, 1e-12);
+  expectNear(norm(duckJumps(batten)[0] ?? [1, 1, 1]), 0, 0, 1e-12);
+});
+
+test('a beam with a load in the middle: the jump is 48 d / L^3 over the small slope', () => {
+  const ends = { start: 'natural', end: 'natural' } as const;
+  const batten = bendBatten(
+    [
+      [0, 0, 0],
+      [1, 0, 0.01],
+      [2, 0, 0],
+    ],
+    ends,
+  );
+  // Chord and base differ by 1 part in 20000 in length, so 3 in the cube.
+  expectNear(duckJumps(batten)[0]?.[2] ?? NaN, (48 * 0.01) / 8, 2e-4);
+});
+
+test('clamped ends leave in the direction given', () => {
+  const start: Vec3 = [0.6, 0.8, 0];
+  const batten = bendBatten(
+    [
+      [0, 0, 0],
+      [1, 0.5, 0],
+      [2, 0.5, 1],
+    ],
+    { start: { slope: start } },
+  );
+  derivativeAt(batten, 0, 1).forEach((value, axis) => expectNear(value, start[axis] ?? NaN, 1e-12, 1e-12));
+});
+
+const anyPoints = fc
+  .array(
+    fc.tuple(fc.double({ min: 0.2, max: 1, noNaN: true }), fc.double({ min: -0.4, max: 0.4, noNaN: true })),
+    {
+      minLength: 3,
+      maxLength: 9,
+    },
+  )
+  .map((steps) => {
+    let x = 0;
+    return steps.map(([step, y], i): Vec3 => [(x += step), y, 0.1 * i * y]);
+  });
+
+describe('any batten', () => {
+  test('goes through its points', () => {
+    fc.assert(
+      fc.property(anyPoints, (points) => {
+        const batten = bendBatten(points);
+        points.forEach((point, i) => {
+          const got = pointAt(batten, batten.knots[i] ?? NaN);
+          got.forEach((value, axis) => expectNear(value, point[axis] ?? NaN, 1e-13, 1e-13));
+        });
+      }),
+      seeded,
+    );
+  });
+  test('grown k times is k times as long and bends 1/k as much', () => {
+    fc.assert(
+      fc.property(anyPoints, fc.double({ min: 0.01, max: 100, noNaN: true }), (points, k) => {
+        const one = bendBatten(points);
+        const other = bendBatten(points.map(([x, y, z]): Vec3 => [k * x, k * y, k * z]));
+        expectNear(other.length, k * one.length, 1e-11);
+        const t = 0.37 * (one.knots[one.knots.length - 1] ?? NaN);
+        expectNear(curvatureAt(other, k * t).magnitude * k, curvatureAt(one, t).magnitude, 1e-9, 1e-10);
+      }),
+      seeded,
+    );
+  });
+  test('is the same shape mirrored, shifted, or laid from its other end', () => {
+    fc.assert(
+      fc.property(anyPoints, (points) => {
+        const one = bendBatten(points);
+        const t = 0.37 * (one.knots[one.knots.length - 1] ?? NaN);
+        const [x, y, z] = pointAt(one, t);
+        const moved = pointAt(bendBatten(points.map(([a, b, c]): Vec3 => [a + 2, 1 - b, c - 3])), t);
+        [x + 2, 1 - y, z - 3].forEach((want, axis) => expectNear(moved[axis] ?? NaN, want, 1e-11, 1e-11));
+        const back = bendBatten(points.toReversed());
+        const again = pointAt(back, (back.knots[back.knots.length - 1] ?? NaN) - t);
+        [x, y, z].forEach((want, axis) => expectNear(again[axis] ?? NaN, want, 1e-11, 1e-11));
+      }),
+      seeded,
+    );
+  });
+});
+
+test('says what is wrong with its points', () => {
+  expect(() => bendBatten([[0, 0, 0]])).toThrow('a batten needs at least 2 points; got 1');
+  expect(() =>
+    bendBatten([
+      [0, 0, 0],
+      [1, 1, 1],
+      [1, 1, 1],
+    ]),
+  ).toThrow('points 2 and 3 of a batten are the same place');
+  expect(() =>
+    bendBatten([
+      [0, 0, 0],
+      [1, Infinity, 1],
+    ]),
+  ).toThrow("point 2 of a batten isn't three numbers");
+});
