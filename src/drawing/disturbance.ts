@@ -1,0 +1,117 @@
+// What it costs to lie in a berth: how much of others and of the drawing it disturbs.
+
+import type { Berth } from './berth';
+import type { Ground } from './ground';
+import { slabsMeet, strokesCross, strokesCrowd, within } from './slab';
+
+/** Least clear paper round a text, px. */
+const CLEAR = 2;
+/** Two dimension lines side by side keep this far apart, px. */
+const ROWS_APART = 7;
+/** Length of an arrowhead, and half its width with some air, px. */
+const HEAD = 9;
+const HEAD_CLEAR = 4;
+
+/** All in the coin of a berth's own cost, in which one step of a dimension outward is 2. */
+const COST = {
+  /** A text on a text, on a foreign thin line, or off the sheet when margins can't grow: not to be left so. */
+  collision: 1000,
+  /** Two dimension lines nearly upon each other. */
+  crowd: 300,
+  mainCrossesMain: 7,
+  mainCrossesThin: 5,
+  thinCrossesThin: 1,
+  textOnStroke: 5,
+  strokeCell: 0.6,
+  hatchedCell: 0.05,
+  lineOnStrokeCell: 0.12,
+  /** Off the sheet while margins may still grow. */
+  overEdge: 2,
+  edgePx: 0.05,
+} as const;
+
+/** Where texts must stay, px across the sheet; `firm` when the margins can't grow any more. */
+export interface Edges {
+  readonly left: number;
+  readonly right: number;
+  readonly firm: boolean;
+}
+
+/** Disturbance of other texts and their lines, and of the sheet's edges; stops counting at `enough`. */
+export function disturbsOthers(
+  berth: Berth,
+  others: Iterable<{ readonly berth: Berth }>,
+  edges: Edges,
+  enough = Infinity,
+): number {
+  let cost = 0;
+  const over = Math.max(0, edges.left - berth.left) + Math.max(0, berth.right - edges.right);
+  if (over > 0) cost += edges.firm ? COST.collision + over : COST.overEdge + COST.edgePx * over;
+  for (const { berth: other } of others) {
+    if (cost >= enough) return cost;
+    if (other === berth || apart(berth, other)) continue;
+    cost += COST.collision * collide(berth, other) + cross(berth, other);
+  }
+  return cost;
+}
+
+/** Disturbance of what is drawn below. */
+export function disturbsGround(berth: Berth, ground: Ground): number {
+  let cost = 0;
+  if (berth.slab) {
+    const { strokes, hatched } = ground.under(berth.slab);
+    cost += (strokes > 0 ? COST.textOnStroke + COST.strokeCell * strokes : 0) + COST.hatchedCell * hatched;
+  }
+  if (berth.main) cost += COST.lineOnStrokeCell * ground.along(berth.main);
+  return cost;
+}
+
+/** How many collisions a berth is in: those that must not be left. */
+export function collisionsOf(
+  berth: Berth,
+  others: Iterable<{ readonly berth: Berth }>,
+  edges: Edges,
+): number {
+  let count = 0;
+  if (berth.slab) {
+    const { x, reachX } = berth.slab;
+    if (x - reachX < edges.left || x + reachX > edges.right) count++;
+  }
+  for (const { berth: other } of others) {
+    if (other !== berth && !apart(berth, other)) count += collide(berth, other);
+  }
+  return count;
+}
+
+const apart = (a: Berth, b: Berth): boolean =>
+  a.left > b.right + ROWS_APART ||
+  b.left > a.right + ROWS_APART ||
+  a.top > b.bottom + ROWS_APART ||
+  b.top > a.bottom + ROWS_APART;
+
+/** How often a text of one lies on the text, or on a line, of the other. */
+const collide = (a: Berth, b: Berth): number =>
+  (a.slab && b.slab && slabsMeet(a.slab, b.slab, CLEAR) ? 1 : 0) + linesUnder(a, b) + linesUnder(b, a);
+
+/** How many lines and heads of `b` pass under the text of `a`. */
+function linesUnder({ slab }: Berth, b: Berth): number {
+  if (!slab) return 0;
+  let count = 0;
+  for (const stroke of b.strokes) if (within(slab, stroke, CLEAR)) count++;
+  for (const [x, y, ux, uy] of b.heads) {
+    if (within(slab, [x, y, x - HEAD * ux, y - HEAD * uy], HEAD_CLEAR)) count++;
+  }
+  return count;
+}
+
+function cross(a: Berth, b: Berth): number {
+  let cost = a.main && b.main && strokesCrowd(a.main, b.main, ROWS_APART) ? COST.crowd : 0;
+  for (const p of a.strokes) {
+    for (const q of b.strokes) {
+      if (!strokesCross(p, q)) continue;
+      const mains = (p === a.main ? 1 : 0) + (q === b.main ? 1 : 0);
+      cost += [COST.thinCrossesThin, COST.mainCrossesThin, COST.mainCrossesMain][mains] ?? 0;
+    }
+  }
+  return cost;
+}

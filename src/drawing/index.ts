@@ -1,0 +1,37 @@
+// A drawing as data in true millimetres, set out without collisions, written as SVG.
+
+export { collisions, textSlab } from './collisions';
+export type { Collision } from './collisions';
+export {
+  angleDim,
+  arc,
+  arrow,
+  breakLine,
+  centreLine,
+  circle,
+  dim,
+  drawing,
+  hatch,
+  label,
+  line,
+  mark,
+  mm,
+  note,
+  radiusDim,
+  rect,
+  rectHatch,
+} from './drawing';
+export { drawingDress } from './dress';
+export { extents, flatten } from './flatten';
+export { overlay } from './overlay';
+export type { OverlayNames } from './overlay';
+export { linesPlan, thumbnail, view } from './project';
+export type { SpaceLine, View } from './project';
+export type { ScaleUnits } from './scale-bar';
+export { LEAST_TEXT, setOut } from './set-out';
+export type { SetOut } from './set-out';
+export type * from './shapes';
+export type { KeyLine, Placed, PlacedPath, PlacedText, Sheet } from './sheet';
+export { PX_PER_MM, svgText, svgTree } from './svg';
+export type { SvgNode } from './svg';
+export { textWidth } from './text-size';

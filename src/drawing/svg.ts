@@ -1,0 +1,111 @@
+// A sheet as SVG: as a plain tree for the page, and as the text of a file.
+
+import { fileDress } from './dress';
+import { round } from './path';
+import type { Placed, PlacedText, Sheet } from './sheet';
+import { LINE } from './text-size';
+
+export interface SvgNode {
+  readonly tag: string;
+  readonly attrs: Readonly<Record<string, string | number>>;
+  readonly kids: readonly (SvgNode | string)[];
+}
+
+/**
+ * The sheet as one `svg` element with a child for each primitive, in the same order on each
+ * call while the drawing's list of shapes is the same. It needs the `drawing` dress.
+ */
+export function svgTree(sheet: Sheet): SvgNode {
+  const width = round(sheet.width);
+  const height = round(sheet.height);
+  return {
+    tag: 'svg',
+    attrs: {
+      class: 'drawing',
+      viewBox: `0 0 ${width} ${height}`,
+      width,
+      height,
+      role: 'img',
+      'aria-label': `${sheet.title}. ${sheet.says}`,
+    },
+    kids: sheet.marks.map(node),
+  };
+}
+
+function node(mark: Placed): SvgNode {
+  const data = {
+    class: mark.className,
+    ...(mark.part === undefined ? {} : { 'data-part': mark.part }),
+  };
+  if (mark.kind === 'path') return { tag: 'path', attrs: { ...data, d: mark.d }, kids: [] };
+  return { tag: 'text', attrs: { ...data, ...textAttrs(mark) }, kids: textKids(mark) };
+}
+
+function textAttrs({ x, y, turn, anchor, size }: PlacedText): SvgNode['attrs'] {
+  return {
+    x: round(x),
+    y: round(y),
+    'font-size': size,
+    'text-anchor': anchor,
+    ...(turn === 0 ? {} : { transform: `rotate(${turn} ${round(x)} ${round(y)})` }),
+  };
+}
+
+const textKids = ({ lines, x, size }: PlacedText): SvgNode['kids'] =>
+  lines.length < 2
+    ? lines
+    : lines.map((words, i) => ({
+        tag: 'tspan',
+        attrs: { x: round(x), dy: i === 0 ? 0 : round(LINE * size) },
+        kids: [words],
+      }));
+
+/** 96 px to the inch: with a sheet set out at that scale, a file at full size. */
+export const PX_PER_MM = 96 / 25.4;
+
+/**
+ * The sheet as the text of an SVG file: sizes in mm, its own styles, title and description.
+ * `mmPerPx` says how large it comes out; by default as large as on a screen of 96 px to the inch.
+ */
+export function svgText(
+  sheet: Sheet,
+  { mmPerPx = 1 / PX_PER_MM }: { readonly mmPerPx?: number } = {},
+): string {
+  const root = svgTree(sheet);
+  const { 'aria-label': _, ...attrs } = root.attrs;
+  const file: SvgNode = {
+    ...root,
+    attrs: {
+      xmlns: 'http://www.w3.org/2000/svg',
+      ...attrs,
+      width: `${round(sheet.width * mmPerPx)}mm`,
+      height: `${round(sheet.height * mmPerPx)}mm`,
+      'aria-labelledby': 'title says',
+    },
+    kids: [
+      { tag: 'title', attrs: { id: 'title' }, kids: [sheet.title] },
+      { tag: 'desc', attrs: { id: 'says' }, kids: [sheet.says] },
+      { tag: 'style', attrs: {}, kids: [fileDress] },
+      ...root.kids,
+    ],
+  };
+  return `${written(file)}\n`;
+}
+
+function written({ tag, attrs, kids }: SvgNode): string {
+  const head = Object.entries(attrs)
+    .map(([name, value]) => ` ${name}="${escaped(String(value)).replaceAll('"', '&quot;')}"`)
+    .join('');
+  if (kids.length === 0) return `<${tag}${head}/>`;
+  const inside = kids.map((kid) => (typeof kid === 'string' ? escaped(kid) : written(kid)));
+  // One child a line, for a file that can be read and compared; not inside texts, where space counts.
+  const rows = tag === 'svg' ? `\n${inside.join('\n')}\n` : inside.join('');
+  return `<${tag}${head}>${rows}</${tag}>`;
+}
+
+/** Characters that XML 1.0 has no way to write: controls, and halves of surrogate pairs. */
+// oxlint-disable-next-line no-control-regex
+const UNWRITABLE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/gu;
+
+const escaped = (text: string): string =>
+  text.replaceAll(UNWRITABLE, '').replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
