@@ -21,7 +21,7 @@ export * from './parts';
 export { type BoatQuantities, boatQuantities } from './quantities';
 export type { Derived, Given, Option, Quantity, Read, Value } from './quantity';
 export { otherFace, type SkinThickness } from './skin';
-export { type Starter, starter, starters } from './starters';
+export { demoBoat, type Starter, starter, starters } from './starters';
 export { isPost, type Role, type Station, type StationPlane } from './station';
 export {
   type Face,

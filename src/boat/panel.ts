@@ -5,11 +5,16 @@
 import {
   crownAt,
   curveOf,
+  distance,
   type Mesh,
   meshOfStrips,
+  normalOnEdge,
+  scale,
   spanStrip,
   type Strip,
+  subtract,
   surfaceCentroid,
+  unit,
   type Vec2,
   type Vec3,
 } from '../kernel';
@@ -38,6 +43,8 @@ export interface Panel extends Named {
   readonly mesh: Mesh;
   /** Centre of the area, port side. */
   readonly centre: Vec3;
+  /** Outward unit normal of the skin at a parameter of one of its edges. */
+  normalOn(edge: Edge, parameter: number): Vec3;
   /** How far the skin stands off the straight line between its edges in the plane at x; + = outside; null where it does not reach. */
   crownAt(x: number): number | null;
 }
@@ -90,8 +97,26 @@ export function makePanel(named: Named, index: number, inner: Edge, outer: Edge)
     get centre() {
       return centre();
     },
+    normalOn: (edge, parameter) => normalOn(strip(), edge === inner ? 'first' : 'second', parameter),
     crownAt: (x) => crownAt(strip(), x)?.crown ?? null,
   };
+}
+
+/** Shorter than this, m, a ruling is what rounding leaves where the edges meet, and shows no plane. */
+const NO_LENGTH = 1e-9;
+
+/** Where the edges meet in a point the normal is what those of the last two rulings before it lead to. */
+function normalOn(strip: Strip, which: 'first' | 'second', parameter: number): Vec3 {
+  const { rulings } = strip;
+  const curve = strip[which];
+  const atStart = parameter <= curve.start;
+  if (!atStart && parameter < curve.end) return normalOnEdge(strip, which, parameter);
+  const [last, before, earlier] = atStart ? rulings.slice(0, 3) : rulings.slice(-3).toReversed();
+  if (!last || !before || !earlier || distance(last.from, last.to) > NO_LENGTH) {
+    return normalOnEdge(strip, which, parameter);
+  }
+  const end = which === 'first' ? 'fromNormal' : 'toNormal';
+  return unit(subtract(scale(before[end], 2), earlier[end]));
 }
 
 function boxOf(points: readonly Vec2[]): { length: number; width: number } {

@@ -117,6 +117,6 @@ function meeting(a: Plane, b: Plane, c: Plane, station: Station): Vec3 {
       `the inside of the skin can not be found at ${station.label}: its panels lie in one plane`,
     );
   const along = (axis: 0 | 1 | 2) =>
-    (a.height * bc[axis] + b.height * ca[axis] + c.height * ab[axis]) / volume;
+    (a.height * bc[axis] + b.height * ca[axis] + c.height * ab[axis]) / volume + 0; // no -0
   return [along(0), along(1), along(2)];
 }

@@ -8,17 +8,7 @@
  * skin itself, bevels and the angle at a chine, goes by the skin's own plane at the edge: on a crowned
  * bottom the two differ by many degrees.
  */
-import {
-  add,
-  dihedral,
-  distance,
-  dot,
-  flareOfNormal,
-  normalOnEdge,
-  unit,
-  type Vec2,
-  type Vec3,
-} from '../kernel';
+import { add, dihedral, distance, dot, flareOfNormal, unit, type Vec2, type Vec3 } from '../kernel';
 import type { Edge } from './edge';
 import { find, type Named } from './named';
 import { once } from './once';
@@ -112,8 +102,7 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
     const key = `${edge.name} ${panel.name}`;
     const known = normals.get(key);
     if (known) return known;
-    const which = edge === panel.inner ? 'first' : 'second';
-    const found = normalOnEdge(panel.strip, which, edge.batten.knots[index]!); // one knot a station
+    const found = panel.normalOn(edge, edge.batten.knots[index]!); // one knot a station
     normals.set(key, found);
     return found;
   }
