@@ -1,6 +1,6 @@
 import type { Curve } from './curve';
-import { misfit } from './misfit';
 import { findMinimum } from './roots';
+import { twistOf } from './twist';
 
 /** Which point of the second edge each point of the first is ruled to: parameters of both, rising together. */
 export interface Pairing {
@@ -78,84 +78,83 @@ function typicalLength2(a: Float64Array, b: Float64Array, cells: number): number
   return sum / (cells + 1);
 }
 
-/** What a twist within a fan counts for: a cone is free of it, but the least of two fans is wanted. */
+/** What twist within a fan counts for: a cone is free of it, but the shorter of two fans is wanted. */
 const fanShare = 0.05;
 
+/** How the best path arrives at a node: along the second edge, along the first, or along both at once. */
+const alongSecond = 0;
+const alongFirst = 1;
+const alongBoth = 2;
+
 /**
- * The path of least total misfit over the lattice from corner to corner: its place on the first edge at each
- * step.
+ * The path of least total cost, twist and a little length, over the lattice from corner to corner: its place on the first edge at each
+ * step, in cells.
  *
  * A fan about the end of an edge is a cone, so it costs little; but the ruling where it joins the rest is a
  * crease unless it lies in the plane of the edge there, and that counts as much as the same twist all along
- * the strip. Where the edges meet in a point there is no end line to fan towards, and none is favoured.
+ * the strip. The first and the last step may go along both edges at once: where the edges meet, a step
+ * along one of them alone would make a ruling that runs along the other.
  */
-function cheapestPath(a: Float64Array, b: Float64Array, cells: number, weight: number): Int32Array {
+function cheapestPath(a: Float64Array, b: Float64Array, cells: number, weight: number): Float64Array {
   const width = cells + 1;
   const crease = 2 * cells;
-  const startsApart = apart(a, b, 0, 6);
-  const endsApart = apart(a, b, 6 * cells, 6 * (cells - 1));
-  const fanned = (i: number): boolean => (i === 0 && startsApart) || (i === cells && endsApart);
+  const twist = new Float64Array(width * width);
   const cost = new Float64Array(width * width);
   const total = new Float64Array(width * width);
-  const moved = new Uint8Array(width * width);
+  const arrival = new Uint8Array(width * width);
   for (let i = 0; i < width; i++) {
     const p = 6 * i;
-    const share = fanned(i) ? fanShare : 1;
+    const endOfFirst = i === 0 || i === cells;
     for (let j = 0; j < width; j++) {
       const q = 6 * j;
-      const here = misfit(
-        a[p + 3]!,
-        a[p + 4]!,
-        a[p + 5]!,
-        b[q + 3]!,
-        b[q + 4]!,
-        b[q + 5]!,
-        b[q]! - a[p]!,
-        b[q + 1]! - a[p + 1]!,
-        b[q + 2]! - a[p + 2]!,
-        weight,
-      );
+      const endOfSecond = j === 0 || j === cells;
+      const dx = b[q]! - a[p]!;
+      const dy = b[q + 1]! - a[p + 1]!;
+      const dz = b[q + 2]! - a[p + 2]!;
+      const bend = twistOf(a[p + 3]!, a[p + 4]!, a[p + 5]!, b[q + 3]!, b[q + 4]!, b[q + 5]!, dx, dy, dz);
+      const length = weight * (dx * dx + dy * dy + dz * dz);
+      const here = bend + length;
       const node = i * width + j;
+      twist[node] = bend;
       cost[node] = here;
       if (node === 0) continue;
-      // Arriving from the node before on the second edge, and from the one before on the first.
-      let onSecond = Infinity;
-      let onFirst = Infinity;
+      let best = Infinity;
       if (j > 0) {
-        onSecond = total[node - 1]! + here * share;
-        if (j === 1 && i > 0 && startsApart) onSecond += crease * cost[node - 1]!;
-        if (j === cells && i < cells && endsApart) onSecond += crease * here;
+        best = total[node - 1]! + length + bend * (endOfFirst ? fanShare : 1);
+        if (j === 1 && i > 0) best += crease * twist[node - 1]!;
+        if (j === cells && i < cells) best += crease * bend;
+        arrival[node] = alongSecond;
       }
       if (i > 0) {
-        onFirst = total[node - width]! + here * (fanned(j) ? fanShare : 1);
-        if (i === 1 && j > 0 && startsApart) onFirst += crease * cost[node - width]!;
-        if (i === cells && j < cells && endsApart) onFirst += crease * here;
+        let other = total[node - width]! + length + bend * (endOfSecond ? fanShare : 1);
+        if (i === 1 && j > 0) other += crease * twist[node - width]!;
+        if (i === cells && j < cells) other += crease * bend;
+        if (other <= best) {
+          best = other;
+          arrival[node] = alongFirst;
+        }
       }
-      total[node] = Math.min(onSecond, onFirst);
-      moved[node] = onFirst <= onSecond ? 1 : 0;
+      if (i === j && (i === 1 || i === cells)) {
+        // The middle of the step counts as the nearer inner node does.
+        const before = node - width - 1;
+        const both = total[before]! + here + (i === 1 ? here : cost[before]!);
+        if (both <= best) {
+          best = both;
+          arrival[node] = alongBoth;
+        }
+      }
+      total[node] = best;
     }
   }
-  const path = new Int32Array(2 * cells + 1);
+  const path = new Float64Array(2 * cells + 1);
   let i = cells;
-  for (let k = 2 * cells; k >= 0; k--) {
+  for (let k = 2 * cells; k > 0; k--) {
     path[k] = i;
-    i -= moved[i * width + k - i]!;
+    const arrived = arrival[i * width + k - i]!;
+    if (arrived === alongBoth) path[--k] = i - 0.5;
+    if (arrived !== alongSecond) i--;
   }
   return path;
-}
-
-/**
- * Whether the edges stand apart at an end by more than two cells of either. Nearer than that the lattice can't tell a
- * fan from the few rulings that run to the end.
- */
-function apart(a: Float64Array, b: Float64Array, end: number, next: number): boolean {
-  const gap = between(a, end, b, end);
-  return gap > 2 * between(a, end, a, next) && gap > 2 * between(b, end, b, next);
-}
-
-/** Distance between two samples. */
-function between(a: Float64Array, at: number, b: Float64Array, bt: number): number {
-  return Math.hypot(b[bt]! - a[at]!, b[bt + 1]! - a[at + 1]!, b[bt + 2]! - a[at + 2]!);
 }
 
 /**
@@ -163,7 +162,13 @@ function between(a: Float64Array, at: number, b: Float64Array, bt: number): numb
  * point away. Returns u - v in cells. Rulings would cross where that changes faster than u + v; there
  * the greatest curve below and the least curve above that don't are averaged.
  */
-function settle(first: Curve, second: Curve, path: Int32Array, cells: number, weight: number): Float64Array {
+function settle(
+  first: Curve,
+  second: Curve,
+  path: Float64Array,
+  cells: number,
+  weight: number,
+): Float64Array {
   const one = new Float64Array(9);
   const two = new Float64Array(9);
   const last = 2 * cells;
@@ -173,18 +178,11 @@ function settle(first: Curve, second: Curve, path: Int32Array, cells: number, we
     const cost = (x: number): number => {
       first.write(parameter(first, (k + x) / last), one);
       second.write(parameter(second, (k - x) / last), two);
-      return misfit(
-        one[3]!,
-        one[4]!,
-        one[5]!,
-        two[3]!,
-        two[4]!,
-        two[5]!,
-        two[0]! - one[0]!,
-        two[1]! - one[1]!,
-        two[2]! - one[2]!,
-        weight,
-      );
+      const dx = two[0]! - one[0]!;
+      const dy = two[1]! - one[1]!;
+      const dz = two[2]! - one[2]!;
+      const bend = twistOf(one[3]!, one[4]!, one[5]!, two[3]!, two[4]!, two[5]!, dx, dy, dz);
+      return bend + weight * (dx * dx + dy * dy + dz * dz);
     };
     const reach = Math.min(k, last - k);
     const start = 2 * path[k]! - k;

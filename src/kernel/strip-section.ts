@@ -1,7 +1,7 @@
 import { findRoot } from './roots';
 import type { Edge } from './ruling';
 import type { Strip } from './strip';
-import { between, between2, cross, distance, dot, scale, subtract, unit } from './vec';
+import { add, between, between2, cross, distance, dot, scale, subtract, unit } from './vec';
 import type { Vec2, Vec3 } from './vec';
 
 /** A point of a strip cut by a transverse plane: in space, on the flat sheet, and how the surface faces there. */
@@ -73,12 +73,26 @@ export function crownAt(strip: Strip, x: number): Crown | null {
   // Square to the chord within the plane x = const, on the side the surface faces.
   const square = cross(along, [1, 0, 0]);
   const outward = dot(square, a.normal) + dot(square, b.normal) < 0 ? scale(square, -1) : square;
-  let best = { crown: 0, point: between(a.point, b.point, 0.5), chord };
-  for (const { point } of section) {
-    const crown = dot(subtract(point, a.point), outward);
-    if (Math.abs(crown) > Math.abs(best.crown)) best = { crown, point, chord };
-  }
-  return best;
+  const heights = section.map(({ point }) => dot(subtract(point, a.point), outward));
+  const places = section.map(({ point }) => dot(subtract(point, a.point), along));
+  const most = heights.reduce(
+    (best, height, i) => (Math.abs(height) > Math.abs(heights[best]!) ? i : best),
+    0,
+  );
+  const [place, crown] = crest(places, heights, most);
+  return { crown, point: add(a.point, add(scale(along, place), scale(outward, crown))), chord };
+}
+
+/** Crest of the parabola through a point and its two neighbours; the point itself at an end or where they line up. */
+function crest(xs: readonly number[], ys: readonly number[], i: number): readonly [x: number, y: number] {
+  const [x0 = NaN, x1 = NaN, x2 = NaN] = xs.slice(i - 1, i + 2);
+  const [y0 = NaN, y1 = NaN, y2 = NaN] = ys.slice(i - 1, i + 2);
+  const before = (y1 - y0) / (x1 - x0);
+  const bend = ((y2 - y1) / (x2 - x1) - before) / (x2 - x0);
+  const at = (x0 + x1) / 2 - before / (2 * bend);
+  // Written so that a NaN, from a neighbour that isn't there or stands above another, is outside too.
+  if (!(i > 0 && at > Math.min(x0, x2) && at < Math.max(x0, x2))) return [xs[i]!, ys[i]!];
+  return [at, y0 + (at - x0) * (before + bend * (at - x1))];
 }
 
 /** Unit normal of a strip at a parameter of one of its edges, held to the edge's ends. */

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bendBatten, distance, lengthTo, parameterAtLength, parameterAtX, pointAt } from '../../src/kernel';
 import type { Batten, Vec3 } from '../../src/kernel';
-import { expectNear } from './near';
+import './near';
 import { seeded } from './shapes';
 
 const sheer: Vec3[] = [
@@ -21,7 +21,7 @@ test('a parabola y = x^2 / 2 from 0 to 2 has length (x s + asinh x) / 2 (closed 
   // Over chord length the batten through a parabola's points is another curve, so the points are close.
   const points = Array.from({ length: 201 }, (_, i): Vec3 => [i / 100, (i / 100) ** 2 / 2, 0]);
   const want = (2 * Math.sqrt(5) + Math.asinh(2)) / 2;
-  expectNear(bendBatten(points).length, want, 1e-10);
+  expect(bendBatten(points).length).toBeNear(want, 1e-10);
 });
 
 test('length along a curve agrees with 40 000 short chords, to the chords own error', () => {
@@ -34,8 +34,8 @@ test('length along a curve agrees with 40 000 short chords, to the chords own er
     return sum;
   };
   // Chords err by the square of the step; two of them together by the fourth power.
-  expectNear(batten.length, (4 * chords(40_000) - chords(20_000)) / 3, 1e-10);
-  expectNear(lengthTo(batten, end(batten)), batten.length, 1e-14);
+  expect(batten.length).toBeNear((4 * chords(40_000) - chords(20_000)) / 3, 1e-10);
+  expect(lengthTo(batten, end(batten))).toBeNear(batten.length, 1e-14);
   expect(lengthTo(batten, 0)).toBe(0);
 });
 
@@ -45,8 +45,8 @@ describe('any place', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (share) => {
         const t = share * end(batten);
-        expectNear(parameterAtLength(batten, lengthTo(batten, t)), t, 1e-12, 1e-12);
-        expectNear(parameterAtX(batten, pointAt(batten, t)[0]) ?? NaN, t, 1e-12, 1e-12);
+        expect(parameterAtLength(batten, lengthTo(batten, t))).toBeNear(t, 1e-12, 1e-12);
+        expect(parameterAtX(batten, pointAt(batten, t)[0]) ?? NaN).toBeNear(t, 1e-12, 1e-12);
       }),
       seeded,
     );
@@ -73,5 +73,5 @@ describe('beyond the ends', () => {
 
 test('x is found on a batten that runs aft as well', () => {
   const batten = bendBatten(sheer.toReversed());
-  expectNear(pointAt(batten, parameterAtX(batten, 1.234) ?? NaN)[0], 1.234, 1e-14);
+  expect(pointAt(batten, parameterAtX(batten, 1.234) ?? NaN)[0]).toBeNear(1.234, 1e-14);
 });

@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   bevelOfNormal,
@@ -13,7 +13,7 @@ import {
   unit,
 } from '../../src/kernel';
 import type { Vec3 } from '../../src/kernel';
-import { expectNear } from './near';
+import './near';
 import { seeded } from './shapes';
 
 const degrees = 180 / Math.PI;
@@ -35,7 +35,7 @@ describe('bevel', () => {
     [0, tan(rad(12)), 0, 12],
     [25, 0.15, 0.05, 6.55],
   ])('flare %f, plan slope %f, profile slope %f: %f degrees', (flare, p, q, want) => {
-    expectNear(bevelOfSlopes(rad(flare), p, q) * degrees, want, 0, 6e-4);
+    expect(bevelOfSlopes(rad(flare), p, q) * degrees).toBeNear(want, 0, 6e-4);
   });
   test('from slopes is that from the normal of the surface they make', () => {
     const angle = fc.double({ min: -0.6, max: 0.6, noNaN: true });
@@ -43,7 +43,7 @@ describe('bevel', () => {
       fc.property(angle, angle, angle, (flare, p, q) => {
         // Along the line (1, p, q), up the section (0, sin f, cos f).
         const normal = cross([1, p, q], [0, sin(flare), cos(flare)]);
-        expectNear(bevelOfNormal(normal), Math.abs(bevelOfSlopes(flare, p, q)), 1e-9, 1e-12);
+        expect(bevelOfNormal(normal)).toBeNear(Math.abs(bevelOfSlopes(flare, p, q)), 1e-9, 1e-12);
       }),
       seeded,
     );
@@ -51,15 +51,15 @@ describe('bevel', () => {
 });
 
 test('flare and deadrise are read back from a normal', () => {
-  expectNear(flareOfNormal(side(rad(25), 0)) * degrees, 25, 1e-12);
-  expectNear(flareOfNormal([0.3, 1, 0]) * degrees, 0, 0, 1e-12);
-  expectNear(deadriseOfNormal([0, sin(rad(15)), -cos(rad(15))]) * degrees, 15, 1e-12);
-  expectNear(deadriseOfNormal([0.1, 0, -1]), 0, 0, 1e-12);
+  expect(flareOfNormal(side(rad(25), 0)) * degrees).toBeNear(25, 1e-12);
+  expect(flareOfNormal([0.3, 1, 0]) * degrees).toBeNear(0, 0, 1e-12);
+  expect(deadriseOfNormal([0, sin(rad(15)), -cos(rad(15))]) * degrees).toBeNear(15, 1e-12);
+  expect(deadriseOfNormal([0.1, 0, -1])).toBeNear(0, 0, 1e-12);
 });
 
 test('flare 25 and deadrise 15 make a chine of 130 degrees inside (sum of angles)', () => {
-  expectNear(dihedral(side(rad(25), 0), [0, sin(rad(15)), -cos(rad(15))]) * degrees, 130, 1e-12);
-  expectNear(dihedral([0, 1, 0], [0, 2, 0]), Math.PI, 1e-12);
+  expect(dihedral(side(rad(25), 0), [0, sin(rad(15)), -cos(rad(15))]) * degrees).toBeNear(130, 1e-12);
+  expect(dihedral([0, 1, 0], [0, 2, 0])).toBeNear(Math.PI, 1e-12);
 });
 
 describe('side and raked transom', () => {
@@ -72,12 +72,12 @@ describe('side and raked transom', () => {
     [0, 12, 10, 80.221, 2.1, 102.18],
   ])('flare %i, rake %i, plan %i', (flare, rake, plan, inside, onTransom, onSide) => {
     const got = transomCorner(rad(flare), rad(rake), rad(plan));
-    expectNear(got.dihedral * degrees, inside, 0, 6e-4);
-    expectNear(got.edgeBevel * degrees, inside - 90, 0, 6e-4);
-    expectNear(got.onTransom * degrees, onTransom, 0, 6e-4);
-    expectNear(got.onSide * degrees, onSide, 0, 6e-4);
-    expectNear(got.buttTilt * degrees, Math.abs(inside - 90), 0, 6e-4);
-    expectNear(got.mitreTilt * degrees, 90 - inside / 2, 0, 6e-4);
+    expect(got.dihedral * degrees).toBeNear(inside, 0, 6e-4);
+    expect(got.edgeBevel * degrees).toBeNear(inside - 90, 0, 6e-4);
+    expect(got.onTransom * degrees).toBeNear(onTransom, 0, 6e-4);
+    expect(got.onSide * degrees).toBeNear(onSide, 0, 6e-4);
+    expect(got.buttTilt * degrees).toBeNear(Math.abs(inside - 90), 0, 6e-4);
+    expect(got.mitreTilt * degrees).toBeNear(90 - inside / 2, 0, 6e-4);
   });
   test('both angles are those of the line where the two planes meet', () => {
     const angle = fc.double({ min: -0.5, max: 0.5, noNaN: true });
@@ -88,17 +88,17 @@ describe('side and raked transom', () => {
         const up = line[2] < 0 ? line.map((value) => -value) : line;
         const [x = 0, y = 0, z = 0] = up;
         // Up the face of the transom, and forward on the level along the side.
-        expectNear(got.onTransom, Math.atan2(y, dot([x, y, z], [-sin(rake), 0, cos(rake)])), 1e-9, 1e-9);
-        expectNear(got.onSide, Math.acos(dot([x, y, z], [cos(plan), -sin(plan), 0])), 1e-9, 1e-9);
+        expect(got.onTransom).toBeNear(Math.atan2(y, dot([x, y, z], [-sin(rake), 0, cos(rake)])), 1e-9, 1e-9);
+        expect(got.onSide).toBeNear(Math.acos(dot([x, y, z], [cos(plan), -sin(plan), 0])), 1e-9, 1e-9);
       }),
       seeded,
     );
   });
   test('upright and square they are all square', () => {
     const got = transomCorner(0, 0, 0);
-    for (const value of [got.edgeBevel, got.onTransom, got.buttTilt]) expectNear(value, 0, 0, 1e-12);
-    expectNear(got.onSide * degrees, 90, 1e-12);
-    expectNear(got.mitreTilt * degrees, 45, 1e-12);
+    for (const value of [got.edgeBevel, got.onTransom, got.buttTilt]) expect(value).toBeNear(0, 0, 1e-12);
+    expect(got.onSide * degrees).toBeNear(90, 1e-12);
+    expect(got.mitreTilt * degrees).toBeNear(45, 1e-12);
   });
 });
 
@@ -118,11 +118,11 @@ describe('hopper, against the chart printed in manuals of bench saws ("Compound-
   ])('%i sides at %i degrees', (sides, pitch, mitre, tilt) => {
     const got = hopper(rad(pitch), sides);
     // Printed to two decimals.
-    expectNear(got.mitre * degrees, mitre, 0, 0.0065);
-    expectNear(got.tilt * degrees, tilt, 0, 0.0065);
+    expect(got.mitre * degrees).toBeNear(mitre, 0, 0.0065);
+    expect(got.tilt * degrees).toBeNear(tilt, 0, 0.0065);
   });
   test('four butted sides at 75 degrees tilt the blade by 3.841 (closed form); other boxes have no such cut', () => {
-    expectNear((hopper(rad(75), 4).buttedTilt ?? NaN) * degrees, 3.841, 0, 6e-4);
+    expect((hopper(rad(75), 4).buttedTilt ?? NaN) * degrees).toBeNear(3.841, 0, 6e-4);
     expect(hopper(rad(75), 5).buttedTilt).toBeNull();
     expect(() => hopper(1, 2)).toThrow('at least 3 sides; got 2');
   });

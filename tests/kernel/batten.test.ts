@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   bendBatten,
@@ -10,7 +10,7 @@ import {
   viewCurvature,
 } from '../../src/kernel';
 import type { Vec3 } from '../../src/kernel';
-import { expectNear, orderOf } from './near';
+import { orderOf } from './near';
 import { seeded } from './shapes';
 
 /** Points on the helix x = a cos t, y = a sin t, z = b t, at n even steps over one radian and a half. */
@@ -47,10 +47,10 @@ describe('a batten through a helix', () => {
     const t = (batten.knots[48] ?? NaN) / 2;
     const [x, y, z] = pointAt(batten, t);
     const { vector, magnitude } = curvatureAt(batten, t);
-    expectNear(norm(vector), magnitude, 1e-12);
-    expectNear(vector[0], (-x * magnitude) / 2, 2e-3);
-    expectNear(vector[1], (-y * magnitude) / 2, 2e-3);
-    expectNear(vector[2], 0, 0, 2e-3 * Math.abs(z));
+    expect(norm(vector)).toBeNear(magnitude, 1e-12);
+    expect(vector[0]).toBeNear((-x * magnitude) / 2, 2e-3);
+    expect(vector[1]).toBeNear((-y * magnitude) / 2, 2e-3);
+    expect(vector[2]).toBeNear(0, 0, 2e-3 * Math.abs(z));
   });
 });
 
@@ -59,13 +59,13 @@ describe('views', () => {
     Array.from({ length: 41 }, (_, i) => plane(3 * Math.cos(-1.6 + i / 40), 3 * Math.sin(-1.6 + i / 40)));
   test('a sheer with spring is + in profile and straight in plan', () => {
     const batten = bendBatten(arc((c, s) => [c, 1, s]));
-    expectNear(viewCurvature(batten, 1, 'profile'), 1 / 3, 1e-3);
-    expectNear(viewCurvature(batten, 1, 'plan'), 0, 0, 1e-12);
+    expect(viewCurvature(batten, 1, 'profile')).toBeNear(1 / 3, 1e-3);
+    expect(viewCurvature(batten, 1, 'plan')).toBeNear(0, 0, 1e-12);
   });
   test('a side that closes in going forward is - in plan; seen end on there is no curvature', () => {
     const batten = bendBatten(arc((c, s) => [c, -s, 0.2]));
-    expectNear(viewCurvature(batten, 1, 'plan'), -1 / 3, 1e-3);
-    expectNear(
+    expect(viewCurvature(batten, 1, 'plan')).toBeNear(-1 / 3, 1e-3);
+    expect(
       viewCurvature(
         bendBatten([
           [0, 1, 2],
@@ -74,12 +74,10 @@ describe('views', () => {
         2,
         'body',
       ),
-      0,
-      0,
-    );
+    ).toBeNear(0, 0);
   });
   test('turns from y to z in the body view', () => {
-    expectNear(viewCurvature(bendBatten(arc((c, s) => [0.1 * c, c, s])), 1, 'body'), 1 / 3, 1e-3);
+    expect(viewCurvature(bendBatten(arc((c, s) => [0.1 * c, c, s])), 1, 'body')).toBeNear(1 / 3, 1e-3);
   });
 });
 
@@ -90,8 +88,8 @@ test('a parabola through three points is that parabola, and has no duck force', 
     [2, 0, 0],
   ];
   const batten = bendBatten(points);
-  expectNear(pointAt(batten, (batten.knots[1] ?? NaN) / 2)[1], 0.075, 1e-12);
-  expectNear(norm(duckJumps(batten)[0] ?? [1, 1, 1]), 0, 0, 1e-12);
+  expect(pointAt(batten, (batten.knots[1] ?? NaN) / 2)[1]).toBeNear(0.075, 1e-12);
+  expect(norm(duckJumps(batten)[0] ?? [1, 1, 1])).toBeNear(0, 0, 1e-12);
 });
 
 test('a beam with a load in the middle: the jump is 48 d / L^3 over the small slope', () => {
@@ -105,7 +103,7 @@ test('a beam with a load in the middle: the jump is 48 d / L^3 over the small sl
     ends,
   );
   // Chord and base differ by 1 part in 20000 in length, so 3 in the cube.
-  expectNear(duckJumps(batten)[0]?.[2] ?? NaN, (48 * 0.01) / 8, 2e-4);
+  expect(duckJumps(batten)[0]?.[2] ?? NaN).toBeNear((48 * 0.01) / 8, 2e-4);
 });
 
 test('clamped ends leave in the direction given', () => {
@@ -118,7 +116,9 @@ test('clamped ends leave in the direction given', () => {
     ],
     { start: { slope: start } },
   );
-  derivativeAt(batten, 0, 1).forEach((value, axis) => expectNear(value, start[axis] ?? NaN, 1e-12, 1e-12));
+  derivativeAt(batten, 0, 1).forEach((value, axis) =>
+    expect(value).toBeNear(start[axis] ?? NaN, 1e-12, 1e-12),
+  );
 });
 
 const anyPoints = fc
@@ -141,7 +141,7 @@ describe('any batten', () => {
         const batten = bendBatten(points);
         points.forEach((point, i) => {
           const got = pointAt(batten, batten.knots[i] ?? NaN);
-          got.forEach((value, axis) => expectNear(value, point[axis] ?? NaN, 1e-13, 1e-13));
+          got.forEach((value, axis) => expect(value).toBeNear(point[axis] ?? NaN, 1e-13, 1e-13));
         });
       }),
       seeded,
@@ -152,9 +152,9 @@ describe('any batten', () => {
       fc.property(anyPoints, fc.double({ min: 0.01, max: 100, noNaN: true }), (points, k) => {
         const one = bendBatten(points);
         const other = bendBatten(points.map(([x, y, z]): Vec3 => [k * x, k * y, k * z]));
-        expectNear(other.length, k * one.length, 1e-11);
+        expect(other.length).toBeNear(k * one.length, 1e-11);
         const t = 0.37 * (one.knots[one.knots.length - 1] ?? NaN);
-        expectNear(curvatureAt(other, k * t).magnitude * k, curvatureAt(one, t).magnitude, 1e-9, 1e-10);
+        expect(curvatureAt(other, k * t).magnitude * k).toBeNear(curvatureAt(one, t).magnitude, 1e-9, 1e-10);
       }),
       seeded,
     );
@@ -166,10 +166,12 @@ describe('any batten', () => {
         const t = 0.37 * (one.knots[one.knots.length - 1] ?? NaN);
         const [x, y, z] = pointAt(one, t);
         const moved = pointAt(bendBatten(points.map(([a, b, c]): Vec3 => [a + 2, 1 - b, c - 3])), t);
-        [x + 2, 1 - y, z - 3].forEach((want, axis) => expectNear(moved[axis] ?? NaN, want, 1e-11, 1e-11));
+        [x + 2, 1 - y, z - 3].forEach((want, axis) =>
+          expect(moved[axis] ?? NaN).toBeNear(want, 1e-11, 1e-11),
+        );
         const back = bendBatten(points.toReversed());
         const again = pointAt(back, (back.knots[back.knots.length - 1] ?? NaN) - t);
-        [x, y, z].forEach((want, axis) => expectNear(again[axis] ?? NaN, want, 1e-11, 1e-11));
+        [x, y, z].forEach((want, axis) => expect(again[axis] ?? NaN).toBeNear(want, 1e-11, 1e-11));
       }),
       seeded,
     );

@@ -1,16 +1,25 @@
 import { expect } from 'vitest';
 
-/**
- * Expects a number within a relative tolerance of the one wanted, or within the floor where that is larger: the floor
- * is for wanted numbers near nought, and is in the unit of the number.
- */
-export function expectNear(got: number, want: number, relative: number, floor = 0): void {
-  const reach = Math.max(relative * Math.abs(want), floor);
-  expect(
-    Number.isFinite(got) && Math.abs(got - want) <= reach,
-    `got ${got}, want ${want} within ${reach}; off by ${got - want}`,
-  ).toBe(true);
+declare module 'vitest' {
+  // The name of the type parameter is vitest's own.
+  interface Matchers<T> {
+    /**
+     * Within a relative tolerance of the number wanted, or within the floor where that is larger: the floor is for
+     * wanted numbers near nought, and is in the unit of the number.
+     */
+    toBeNear(want: number, relative: number, floor?: number): T;
+  }
 }
+
+expect.extend({
+  toBeNear(got: number, want: number, relative: number, floor = 0) {
+    const reach = Math.max(relative * Math.abs(want), floor);
+    return {
+      pass: Number.isFinite(got) && Math.abs(got - want) <= reach,
+      message: () => `got ${got}, want ${want} within ${reach}; off by ${got - want}`,
+    };
+  },
+});
 
 /** The order of convergence between two errors when the step is halved. */
 export function orderOf(coarse: number, fine: number): number {

@@ -1,18 +1,18 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findMinimum, findRoot } from '../../src/kernel';
-import { expectNear } from './near';
+import './near';
 import { seeded } from './shapes';
 
 describe('root', () => {
   test('of cos t = t is the known constant 0.7390851332151607', () => {
-    expectNear(findRoot((t) => Math.cos(t) - t, 0, 1) ?? NaN, 0.7390851332151607, 4e-16);
+    expect(findRoot((t) => Math.cos(t) - t, 0, 1) ?? NaN).toBeNear(0.7390851332151607, 4e-16);
   });
 
   test('of a flat cubic and of a jump, which no slope leads to', () => {
     // Rounding hides the cubic within the cube root of the smallest normal number of its root.
-    expectNear(findRoot((t) => (t - 1.25) ** 3, 0, 3) ?? NaN, 1.25, 0, 1e-5);
-    expectNear(findRoot((t) => (t < Math.SQRT2 ? -1 : 1), 0, 3) ?? NaN, Math.SQRT2, 4e-16);
+    expect(findRoot((t) => (t - 1.25) ** 3, 0, 3) ?? NaN).toBeNear(1.25, 0, 1e-5);
+    expect(findRoot((t) => (t < Math.SQRT2 ? -1 : 1), 0, 3) ?? NaN).toBeNear(Math.SQRT2, 4e-16);
   });
 
   test('is none when both ends have one sign, and a bound when it lies there', () => {
@@ -32,9 +32,9 @@ describe('root', () => {
             calls++;
             return (t - at) * (k + (t - at) ** 2);
           };
-          expectNear(findRoot(f, -6, 7) ?? NaN, at, 1e-14, 1e-14);
+          expect(findRoot(f, -6, 7) ?? NaN).toBeNear(at, 1e-14, 1e-14);
           expect(calls).toBeLessThan(30);
-          expectNear(findRoot(f, 7, -6) ?? NaN, at, 1e-14, 1e-14);
+          expect(findRoot(f, 7, -6) ?? NaN).toBeNear(at, 1e-14, 1e-14);
         },
       ),
       seeded,
@@ -45,11 +45,11 @@ describe('root', () => {
 describe('minimum', () => {
   test('of a parabola, of t - ln t, and at a bound', () => {
     const found = findMinimum((t) => (t - 0.3) ** 2 + 2, 0, 1);
-    expectNear(found.at, 0.3, 0, 2e-8);
+    expect(found.at).toBeNear(0.3, 0, 2e-8);
     expect(found.value).toBe(2);
     // The square root of the rounding is as near as a minimum shows.
-    expectNear(findMinimum((t) => t - Math.log(t), 0.1, 7).at, 1, 0, 2e-7);
-    expectNear(findMinimum((t) => t, 2, 5).at, 2, 0, 1e-7);
+    expect(findMinimum((t) => t - Math.log(t), 0.1, 7).at).toBeNear(1, 0, 2e-7);
+    expect(findMinimum((t) => t, 2, 5).at).toBeNear(2, 0, 1e-7);
   });
 
   test('never lies outside the bounds or above either end', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { ruledCurvature } from '../../src/kernel';
 import type { Vec3 } from '../../src/kernel';
 import { rulingEnd, rulingOf } from '../../src/kernel/ruling';
-import { expectNear } from './near';
+import './near';
 
 describe('z = xy over the unit square, ruled along x = const: no developable (closed forms)', () => {
   const ends = (x: number) => {
@@ -18,7 +18,7 @@ describe('z = xy over the unit square, ruled along x = const: no developable (cl
   ])('twist at x = %f is %f degrees', (x, want) => {
     const { first, second } = ends(x);
     const ruling = rulingOf(x, x, first, second, null);
-    expectNear(((ruling?.twist ?? NaN) * 180) / Math.PI, want, 0, 6e-4);
+    expect(((ruling?.twist ?? NaN) * 180) / Math.PI).toBeNear(want, 0, 6e-4);
   });
   test('curvature is -1 / (1 + x^2 + y^2)^2: -1 at the corner, -1/9 at the far one', () => {
     for (const [x, y] of [
@@ -26,14 +26,17 @@ describe('z = xy over the unit square, ruled along x = const: no developable (cl
       [1, 1],
       [0.3, 0.8],
     ] as const) {
-      expectNear(ruledCurvature([1, 0, 0], [0, 1, x], [0, 0, 1], y), -1 / (1 + x * x + y * y) ** 2, 1e-14);
+      expect(ruledCurvature([1, 0, 0], [0, 1, x], [0, 0, 1], y)).toBeNear(
+        -1 / (1 + x * x + y * y) ** 2,
+        1e-14,
+      );
     }
   });
 });
 
 test('a cone and a plane have no Gaussian curvature, and a point of no surface none either', () => {
-  expectNear(ruledCurvature([0, 0, 0], [1, 2, 3], [0.1, 0, 0.2], 0.5), 0, 0);
-  expectNear(ruledCurvature([1, 0, 0], [0, 1, 0], [0.3, 0.2, 0], 0.5), 0, 0);
+  expect(ruledCurvature([0, 0, 0], [1, 2, 3], [0.1, 0, 0.2], 0.5)).toBeNear(0, 0);
+  expect(ruledCurvature([1, 0, 0], [0, 1, 0], [0.3, 0.2, 0], 0.5)).toBeNear(0, 0);
   expect(ruledCurvature([0, 0, 0], [0, 1, 0], [0, 0, 0], 0.5)).toBe(0);
 });
 
@@ -41,7 +44,7 @@ test('an edge on a cylinder bends across the ruling as the cylinder does, howeve
   // Radius 2 along z; an edge that climbs 0.7 for each radian, at angle 0.
   const edge = rulingEnd(Float64Array.of(2, 0, 0, 0, 2, 0.7, -2, 0, 0), [0, 0, 1]);
   const ruling = rulingOf(0, 0, edge, { ...edge, point: [2, 0, 1] }, null);
-  expectNear(ruling?.radius ?? NaN, 2, 1e-14);
+  expect(ruling?.radius ?? NaN).toBeNear(2, 1e-14);
 });
 
 test('no plane shows where the ends are one point, or where the ruling runs along both edges', () => {

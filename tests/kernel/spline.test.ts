@@ -1,9 +1,9 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import Natural from 'cubic-spline';
 import { describe, expect, test } from 'vitest';
 import { bendingEnergy, fitSpline, graphCurvature, splineAt, thirdJumps } from '../../src/kernel';
 import type { Ends } from '../../src/kernel';
-import { expectNear, orderOf } from './near';
+import { orderOf } from './near';
 import { seeded } from './shapes';
 
 const natural: Ends<number> = { start: 'natural', end: 'natural' };
@@ -11,21 +11,21 @@ const natural: Ends<number> = { start: 'natural', end: 'natural' };
 describe('three points 0 0, 1 1, 2 0 with natural ends (closed form)', () => {
   const spline = fitSpline([0, 1, 2], [0, 1, 0], natural);
   test('stands 0.6875 high a quarter of the way', () => {
-    expectNear(splineAt(spline, 0.5), 0.6875, 1e-15);
+    expect(splineAt(spline, 0.5)).toBeNear(0.6875, 1e-15);
   });
   test('has 6 for the integral of the squared second derivative', () => {
-    expectNear(bendingEnergy(spline), 6, 1e-15);
+    expect(bendingEnergy(spline)).toBeNear(6, 1e-15);
   });
   test('is bent by a force of 6 EI = 48 EI d / L^3, the beam with a load in the middle', () => {
     // The duck holds the batten up against its spring, so the jump is +.
-    expectNear(thirdJumps(spline)[0] ?? NaN, 6, 1e-15);
-    expectNear(splineAt(spline, 1, 2), -3, 1e-15);
+    expect(thirdJumps(spline)[0] ?? NaN).toBeNear(6, 1e-15);
+    expect(splineAt(spline, 1, 2)).toBeNear(-3, 1e-15);
   });
 });
 
 test('natural ends miss x^2 at 2 by an eighth: 3.875 (closed form)', () => {
-  expectNear(splineAt(fitSpline([0, 1, 3, 4], [0, 1, 9, 16], natural), 2), 3.875, 1e-15);
-  expectNear(splineAt(fitSpline([0, 1, 3, 4], [0, 1, 9, 16]), 2), 4, 1e-15);
+  expect(splineAt(fitSpline([0, 1, 3, 4], [0, 1, 9, 16], natural), 2)).toBeNear(3.875, 1e-15);
+  expect(splineAt(fitSpline([0, 1, 3, 4], [0, 1, 9, 16]), 2)).toBeNear(4, 1e-15);
 });
 
 describe('against cubic-spline, a general library with natural ends', () => {
@@ -47,8 +47,7 @@ describe('against cubic-spline, a general library with natural ends', () => {
         const low = knots[0] ?? 0;
         const t = low + share * ((knots[knots.length - 1] ?? 0) - low);
         // Values of order 3 amplified by uneven steps; both solve the same equations in another order.
-        expectNear(
-          splineAt(fitSpline(knots, values, natural), t),
+        expect(splineAt(fitSpline(knots, values, natural), t)).toBeNear(
           new Natural(knots, values).at(t),
           1e-9,
           1e-9,
@@ -74,32 +73,31 @@ describe('ends', () => {
     for (const ends of choices) {
       const spline = fitSpline(knots, values, ends);
       for (const t of [-0.5, 0, 0.3, 0.9, 2, 2.99, 3.5]) {
-        expectNear(splineAt(spline, t), cubic(t), 1e-13, 1e-13);
-        expectNear(splineAt(spline, t, 1), slope(t), 1e-12, 1e-12);
-        expectNear(splineAt(spline, t, 2), 1 - 1.5 * t, 1e-11, 1e-11);
-        expectNear(splineAt(spline, t, 3), -1.5, 1e-10);
+        expect(splineAt(spline, t)).toBeNear(cubic(t), 1e-13, 1e-13);
+        expect(splineAt(spline, t, 1)).toBeNear(slope(t), 1e-12, 1e-12);
+        expect(splineAt(spline, t, 2)).toBeNear(1 - 1.5 * t, 1e-11, 1e-11);
+        expect(splineAt(spline, t, 3)).toBeNear(-1.5, 1e-10);
       }
     }
   });
   test('two points give a line, three a parabola, and held slopes their Hermite cubic', () => {
-    expectNear(splineAt(fitSpline([0, 2], [1, 5]), 0.5), 2, 1e-15);
-    expectNear(splineAt(fitSpline([0, 1, 3], [0, 1, 9]), 2), 4, 1e-15);
+    expect(splineAt(fitSpline([0, 2], [1, 5]), 0.5)).toBeNear(2, 1e-15);
+    expect(splineAt(fitSpline([0, 1, 3], [0, 1, 9]), 2)).toBeNear(4, 1e-15);
     // y = x^3 on 0..1; and a parabola with slope 0 at its start.
-    expectNear(
-      splineAt(fitSpline([0, 1], [0, 1], { start: { slope: 0 }, end: { slope: 3 } }), 0.5),
+    expect(splineAt(fitSpline([0, 1], [0, 1], { start: { slope: 0 }, end: { slope: 3 } }), 0.5)).toBeNear(
       0.125,
       1e-14,
     );
-    expectNear(splineAt(fitSpline([0, 1], [0, 1], { start: { slope: 0 } }), 0.5), 0.25, 1e-14);
-    expectNear(splineAt(fitSpline([0, 1], [0, 1], { end: { slope: 2 } }), 0.5), 0.25, 1e-14);
-    expectNear(splineAt(fitSpline([0, 1], [0, 1], natural), 0.5), 0.5, 1e-14);
+    expect(splineAt(fitSpline([0, 1], [0, 1], { start: { slope: 0 } }), 0.5)).toBeNear(0.25, 1e-14);
+    expect(splineAt(fitSpline([0, 1], [0, 1], { end: { slope: 2 } }), 0.5)).toBeNear(0.25, 1e-14);
+    expect(splineAt(fitSpline([0, 1], [0, 1], natural), 0.5)).toBeNear(0.5, 1e-14);
   });
   test('one natural end with three points: a cubic with no moment there (closed form)', () => {
     // y = x (3 - x^2) / 2 has no second derivative at 0 and a single third one.
     const y = (x: number): number => (x * (3 - x * x)) / 2;
     const spline = fitSpline([0, 1, 1.5], [y(0), y(1), y(1.5)], { start: 'natural' });
-    expectNear(splineAt(spline, 0.4), y(0.4), 1e-14);
-    expectNear(splineAt(spline, 1.3), y(1.3), 1e-14);
+    expect(splineAt(spline, 0.4)).toBeNear(y(0.4), 1e-14);
+    expect(splineAt(spline, 1.3)).toBeNear(y(1.3), 1e-14);
   });
 });
 
@@ -141,14 +139,14 @@ test('graph curvature is that of the circle it was sampled from, turning downwar
     knots.map((x) => Math.sqrt(4 - x * x)),
   );
   // Fourth order in the step for the value, second for the curvature: (0.075)^2 / 12 of it and a little.
-  for (const x of [-1, 0, 0.5, 1.2]) expectNear(graphCurvature(arc, x), -0.5, 3e-3);
+  for (const x of [-1, 0, 0.5, 1.2]) expect(graphCurvature(arc, x)).toBeNear(-0.5, 3e-3);
 });
 
 test('slope and bend run on over every knot', () => {
   const spline = fitSpline([0, 1, 1.2, 4, 5], [0, 2, -1, 3, 3]);
   for (const t of [1, 1.2, 4]) {
     for (const order of [0, 1, 2] as const) {
-      expectNear(splineAt(spline, t - 1e-9, order), splineAt(spline, t, order), 1e-6, 1e-6);
+      expect(splineAt(spline, t - 1e-9, order)).toBeNear(splineAt(spline, t, order), 1e-6, 1e-6);
     }
   }
 });

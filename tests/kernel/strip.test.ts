@@ -1,8 +1,8 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bendBatten, curveOf, distance, distance2, lengthTo, norm, spanStrip } from '../../src/kernel';
 import type { Batten, Curve, Strip, Vec2, Vec3 } from '../../src/kernel';
-import { expectNear, orderOf } from './near';
+import { orderOf } from './near';
 import { curveFrom, onCone, onCylinder, pointOn, seeded, still, straight, uneven, wave } from './shapes';
 import type { Smooth } from './shapes';
 
@@ -24,12 +24,12 @@ describe('closed forms', () => {
   test('cone of radius 3 and height 4: a sector of 216 degrees and area 47.1239', () => {
     const half = Math.asin(3 / 5);
     const strip = spanStrip(still(0, 0, 0), onCone(half, straight(5, 0), straight(0, 2 * PI)));
-    expectNear(strip.area, 15 * PI, 1e-6);
+    expect(strip.area).toBeNear(15 * PI, 1e-6);
     const { first, second } = strip.flat;
     const tip = first[0] ?? [NaN, NaN];
-    for (const point of second) expectNear(distance2(tip, point), 5, 1e-9);
+    for (const point of second) expect(distance2(tip, point)).toBeNear(5, 1e-9);
     // 216 degrees is 144 the other way round: a chord of 2 * 5 * sin 72.
-    expectNear(distance2(second[0] ?? tip, second.at(-1) ?? tip), 10 * sin((72 * PI) / 180), 1e-5);
+    expect(distance2(second[0] ?? tip, second.at(-1) ?? tip)).toBeNear(10 * sin((72 * PI) / 180), 1e-5);
   });
 
   test('frustum from radius 1 to 2, height 1: a ring of 254.558 degrees, outer radius 2.82843, area 13.3286', () => {
@@ -38,24 +38,24 @@ describe('closed forms', () => {
       onCone(PI / 4, straight(SQRT2, 0), around),
       onCone(PI / 4, straight(2 * SQRT2, 0), around),
     );
-    expectNear(strip.area, 13.3286, 0, 5e-5);
-    expectNear(strip.area, PI * 3 * SQRT2, 1e-6);
+    expect(strip.area).toBeNear(13.3286, 0, 5e-5);
+    expect(strip.area).toBeNear(PI * 3 * SQRT2, 1e-6);
     // 254.558 degrees is 105.442 the other way round.
     const { second } = strip.flat;
     const chord = 2 * 2.82843 * sin((105.442 / 2 / 180) * PI);
-    expectNear(distance2(second[0] ?? [NaN, 0], second.at(-1) ?? [NaN, 0]), chord, 1e-5);
+    expect(distance2(second[0] ?? [NaN, 0], second.at(-1) ?? [NaN, 0])).toBeNear(chord, 1e-5);
     // The outer edge turns in the sheet by one over its radius.
-    strip.turn.second.forEach((turn) => expectNear(Math.abs(turn), 1 / (2 * SQRT2), 1e-9));
+    strip.turn.second.forEach((turn) => expect(Math.abs(turn)).toBeNear(1 / (2 * SQRT2), 1e-9));
   });
 
   test('half cylinder of radius 0.5: 1.570796 wide', () => {
     const around = straight(0, PI);
     const strip = spanStrip(onCylinder(0.5, around, straight(0, 0)), onCylinder(0.5, around, straight(2, 0)));
     const { first } = strip.flat;
-    expectNear(distance2(first[0] ?? [NaN, 0], first.at(-1) ?? [NaN, 0]), 1.570796, 0, 5e-7);
-    expectNear(strip.area, PI, 1e-7);
-    for (const { radius } of strip.rulings) expectNear(radius ?? NaN, 0.5, 1e-12);
-    expectNear(strip.mostTwist.twist, 0, 0, 1e-6);
+    expect(distance2(first[0] ?? [NaN, 0], first.at(-1) ?? [NaN, 0])).toBeNear(1.570796, 0, 5e-7);
+    expect(strip.area).toBeNear(PI, 1e-7);
+    for (const { radius } of strip.rulings) expect(radius ?? NaN).toBeNear(0.5, 1e-12);
+    expect(strip.mostTwist.twist).toBeNear(0, 0, 1e-6);
   });
 
   describe('tangents of a helix a = b = 1, one turn: edge unrolls to a circle of radius 2, 254.558 degrees of it', () => {
@@ -82,14 +82,14 @@ describe('closed forms', () => {
     };
     test('a strip from 0.3 to 1.3 along the tangents lies on its two circles', () => {
       const strip = spanStrip(tangents(0.3), tangents(1.3));
-      expectNear(strip.area, (((1.3 ** 2 - 0.3 ** 2) / 2) * (2 * PI)) / SQRT2, 1e-5);
+      expect(strip.area).toBeNear((((1.3 ** 2 - 0.3 ** 2) / 2) * (2 * PI)) / SQRT2, 1e-5);
       const exact = [flat(0, 0.3), flat(2 * PI, 0.3), flat(0, 1.3), flat(2 * PI, 1.3)];
       expect(cornerMiss(strip, exact)).toBeLessThan(5e-5);
-      strip.turn.first.forEach((turn) => expectNear(Math.abs(turn), 1 / Math.hypot(2, 0.3), 1e-3));
+      strip.turn.first.forEach((turn) => expect(Math.abs(turn)).toBeNear(1 / Math.hypot(2, 0.3), 1e-3));
     });
     test('from the helix itself, where the surface has an edge, the area is 2.22144', () => {
       const strip = spanStrip(tangents(0), tangents(1));
-      expectNear(strip.area, 2.22144, 2e-3);
+      expect(strip.area).toBeNear(2.22144, 2e-3);
     });
   });
 
@@ -106,7 +106,7 @@ describe('closed forms', () => {
     };
     const above = simpson((t) => (1 + 0.1 * sin(3 * t)) * 3 * (1 + 0.2 * sin(2 * PI * t)));
     const under = simpson((t) => 0.2 * sin(2 * t) * 3);
-    expectNear(strip.area, above - under, 1e-7);
+    expect(strip.area).toBeNear(above - under, 1e-7);
     expect(strip.mostTwist.twist).toBe(0);
     expect(strip.leastRadius).toBeNull();
   });
@@ -173,7 +173,7 @@ describe('strips cut from cones and cylinders, 2 to 5 m long, between uneven wav
     const strip = spanStrip(cut.first, cut.second);
     // 0.05 mm and 1e-6 are asked for; this is what is reached.
     expect(cornerMiss(strip, cut.corners)).toBeLessThan(1e-5);
-    expectNear(strip.area, Math.abs(cut.area), 1e-7);
+    expect(strip.area).toBeNear(Math.abs(cut.area), 1e-7);
     // What twist is left pays for shorter rulings.
     expect(strip.mostTwist.twist).toBeLessThan(5e-4);
   });
@@ -199,7 +199,7 @@ describe('strips cut from cones and cylinders, 2 to 5 m long, between uneven wav
           const cut = coneCut(half, fromTip, Math.min(length / (fromTip * sin(half)), 3), share);
           const strip = spanStrip(cut.first, cut.second);
           expect(cornerMiss(strip, cut.corners)).toBeLessThan(5e-5);
-          expectNear(strip.area, Math.abs(cut.area), 1e-6);
+          expect(strip.area).toBeNear(Math.abs(cut.area), 1e-6);
         },
       ),
       seeded,
@@ -212,7 +212,7 @@ describe('edges that meet in a point', () => {
     const keel = onCylinder(6, straight(0, 0.7), straight(0, 0));
     const chine = onCylinder(6, straight(0, 0.7), (t) => [0.6 * (1 - t * t), -1.2 * t, -1.2]);
     const strip = spanStrip(keel, chine);
-    expectNear(strip.area, 4.2 * 0.6 * (2 / 3), 1e-6);
+    expect(strip.area).toBeNear(4.2 * 0.6 * (2 / 3), 1e-6);
     const exact: Vec2[] = [
       [0, 0],
       [4.2, 0],
@@ -227,7 +227,7 @@ describe('edges that meet in a point', () => {
     const keel = onCylinder(6, straight(0, 0.7), straight(0, 0));
     const chine = onCylinder(6, straight(0, 0.7), wave(0, 0.5, PI));
     const strip = spanStrip(keel, chine);
-    expectNear(strip.area, (4.2 * 0.5 * 2) / PI, 2e-6);
+    expect(strip.area).toBeNear((4.2 * 0.5 * 2) / PI, 2e-6);
     expect(
       cornerMiss(strip, [
         [0, 0],
@@ -274,7 +274,7 @@ describe('a fan', () => {
   });
   test('adds its sector of 1.2 radians to the plane panel', () => {
     // The second edge's bend jumps where the cone begins, which costs accuracy.
-    expectNear(strip.area, 2 + 0.6, 1e-5);
+    expect(strip.area).toBeNear(2 + 0.6, 1e-5);
     const exact: Vec2[] = [
       [0, 0],
       [2, 0],
@@ -341,8 +341,7 @@ describe('any pair of battens', () => {
             const chord = distance2(strip.flat[side][k] ?? [NaN, 0], point);
             const turn2 = ((strip.turn[side][k] ?? NaN) ** 2 + (strip.turn[side][k + 1] ?? NaN) ** 2) / 2;
             // A chord and what a curve that turns so is longer by.
-            expectNear(
-              chord * (1 + (turn2 * chord * chord) / 24),
+            expect(chord * (1 + (turn2 * chord * chord) / 24)).toBeNear(
               lengthTo(edge, at(k + 1)) - lengthTo(edge, at(k)),
               5e-6,
               // Slivers: the side of a triangle is lost below the root of the rounding.
@@ -352,7 +351,7 @@ describe('any pair of battens', () => {
         });
         strip.rulings.forEach((ruling, k) => {
           const flat = distance2(strip.flat.first[k] ?? [NaN, 0], strip.flat.second[k] ?? [NaN, 0]);
-          expectNear(flat, distance(ruling.from, ruling.to), 1e-9, 1e-9);
+          expect(flat).toBeNear(distance(ruling.from, ruling.to), 1e-9, 1e-9);
         });
       }),
       seeded,
@@ -364,9 +363,9 @@ describe('any pair of battens', () => {
         const grow = ([x, y, z]: Vec3): Vec3 => [k * x, k * y, k * z];
         const one = span(a, b).strip;
         const other = span(moved(a, grow), moved(b, grow)).strip;
-        expectNear(other.area, k * k * one.area, 1e-7);
-        expectNear(other.mostTwist.twist, one.mostTwist.twist, 1e-3, 1e-6);
-        expectNear((other.leastRadius?.radius ?? NaN) / k, one.leastRadius?.radius ?? NaN, 1e-3);
+        expect(other.area).toBeNear(k * k * one.area, 1e-7);
+        expect(other.mostTwist.twist).toBeNear(one.mostTwist.twist, 1e-3, 1e-6);
+        expect((other.leastRadius?.radius ?? NaN) / k).toBeNear(one.leastRadius?.radius ?? NaN, 1e-3);
       }),
       seeded,
     );
@@ -380,9 +379,9 @@ describe('any pair of battens', () => {
           ([x, y, z]: Vec3): Vec3 => [x + 1, 3 - z, y - 2],
         ]) {
           const other = span(moved(a, move), moved(b, move)).strip;
-          expectNear(other.area, one.area, 1e-8);
+          expect(other.area).toBeNear(one.area, 1e-8);
           one.flat.second.forEach((point, k) => {
-            expectNear(distance2(point, other.flat.second[k] ?? [NaN, 0]), 0, 0, 1e-5);
+            expect(distance2(point, other.flat.second[k] ?? [NaN, 0])).toBeNear(0, 0, 1e-5);
           });
         }
       }),
@@ -394,8 +393,8 @@ describe('any pair of battens', () => {
 test('points of the flat sheet: first edge from 0 along +x, second to its left', () => {
   const cut = cylinderCut(4, 1.2, 0.3);
   const { flat } = spanStrip(cut.first, cut.second);
-  expectNear(norm([...(flat.first[0] ?? [NaN, 0]), 0]), 0, 0, 1e-12);
-  expectNear(flat.first.at(-1)?.[1] ?? NaN, 0, 0, 1e-12);
+  expect(norm([...(flat.first[0] ?? [NaN, 0]), 0])).toBeNear(0, 0, 1e-12);
+  expect(flat.first.at(-1)?.[1] ?? NaN).toBeNear(0, 0, 1e-12);
   expect(flat.first.at(-1)?.[0]).toBeGreaterThan(4);
   expect(Math.min(...flat.second.map(([, y]) => y))).toBeGreaterThan(0.5);
 });

@@ -1,12 +1,12 @@
 /**
- * What is to be kept small: the squared sine of the angle between the planes through a ruling d and the
- * edge directions a and b at its ends (running on from 1 to 2 for obtuse angles), and a little of the
- * ruling's length. Works without square roots, as d lies in both planes.
+ * How much a ruling twists: the squared sine of the angle between the planes through the ruling d and the edge
+ * directions a and b at its ends, running on from 1 to 2 for obtuse angles. Works without square roots, as d lies in
+ * both planes.
  *
- * An edge that stands still (the apex of a cone), or a ruling of no length, asks for no plane. A ruling
- * along its own edge makes no surface at all, so it counts as the worst.
+ * An edge that stands still (the apex of a cone), or a ruling of no length, asks for no plane: 0. A ruling along its
+ * own edge makes no surface at all, so it counts as the worst.
  */
-export function misfit(
+export function twistOf(
   ax: number,
   ay: number,
   az: number,
@@ -16,7 +16,6 @@ export function misfit(
   dx: number,
   dy: number,
   dz: number,
-  weight: number,
 ): number {
   const dd = dx * dx + dy * dy + dz * dz;
   const aa = ax * ax + ay * ay + az * az;
@@ -24,12 +23,12 @@ export function misfit(
   const ad = ax * dx + ay * dy + az * dz;
   const bd = bx * dx + by * dy + bz * dz;
   const all = aa * bb * dd * dd;
-  if (all === 0) return weight * dd;
+  if (all === 0) return 0;
   const volume = dx * (ay * bz - az * by) + dy * (az * bx - ax * bz) + dz * (ax * by - ay * bx);
   const sine2 = dd * volume * volume;
   const cosine = (ax * bx + ay * by + az * bz) * dd - ad * bd;
   const size = sine2 + cosine * cosine;
-  if (size < 1e-20 * all) return 2 + weight * dd;
+  if (size < 1e-20 * all) return 2;
   const angle = sine2 / size;
-  return (cosine >= 0 ? angle : 2 - angle) + weight * dd;
+  return cosine >= 0 ? angle : 2 - angle;
 }
