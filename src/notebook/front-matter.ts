@@ -1,4 +1,5 @@
 /** The few lines between two `---` at the head of a notebook: `key: value`, one a line. */
+import type { Stage } from '../cells';
 import type { Fault, FrontMatter } from './page-text';
 
 export interface Head {
@@ -14,6 +15,19 @@ export interface Head {
 const keys = ['title', 'summary', 'stage', 'order'] as const;
 type Key = (typeof keys)[number];
 const isKey = (key: string): key is Key => (keys as readonly string[]).includes(key);
+
+/** Every stage, in the order of a build; a stage left out here is a fault of types. */
+const stages = Object.keys({
+  shape: true,
+  frames: true,
+  timber: true,
+  skin: true,
+  finish: true,
+  afloat: true,
+  handling: true,
+  buying: true,
+} satisfies Record<Stage, true>);
+const isStage = (text: string): text is Stage => stages.includes(text);
 
 /** Notebooks that don't say where they stand come after those that do. */
 export const LAST = 1000;
@@ -52,12 +66,17 @@ export function readFrontMatter(text: string): Head {
     );
     written.delete('order');
   }
+  const stage = written.get('stage')?.value ?? '';
+  if (stage !== '' && !isStage(stage)) {
+    const line = written.get('stage')?.line ?? 1;
+    fault(line, `"stage" is one of ${stages.join(', ')}; "${stage}" is none of them.`, lines[line - 1] ?? '');
+  }
   const taken = end > 0 ? end + 1 : end < 0 ? 1 : 0;
   return {
     says: {
       title: written.get('title')?.value || null,
       summary: written.get('summary')?.value ?? '',
-      stage: written.get('stage')?.value || null,
+      stage: isStage(stage) ? stage : null,
       order: Number(written.get('order')?.value ?? LAST),
     },
     faults,

@@ -6,6 +6,8 @@
  * one bad line costs nothing but itself.
  */
 
+import type { Stage } from '../cells';
+
 /** A stretch of text within a block. */
 export type Inline = Text | Strong | Emphasis | CodeSpan | Link | LiveValue | LineBreak | Fault;
 
@@ -126,7 +128,7 @@ export interface FrontMatter {
   /** One sentence for the list of notebooks; empty where there is none. */
   readonly summary: string;
   /** The stage of the build it belongs to, as the contents list names it; null where it belongs to none. */
-  readonly stage: string | null;
+  readonly stage: Stage | null;
   /** Place among the notebooks, smallest first. */
   readonly order: number;
 }

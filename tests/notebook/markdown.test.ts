@@ -63,6 +63,7 @@ describe('the head', () => {
     ['---\ntitle: A\ntitle: B\n---\n', 3, /already given on line 2/],
     ['---\ntitle: A\nnonsense\n---\n', 3, /a name, a colon and a text/],
     ['---\ntitle: A\norder: first\n---\n', 3, /whole number/],
+    ['---\nstage: launching\n---\n', 2, /"stage" is one of shape, frames, timber, .*"launching" is none/],
     ['---\ntitle: A\n\nHello', 1, /has no end/],
   ])('says what is wrong in %j', (source, line, says) => {
     expect(onlyFault(source)).toStrictEqual([line, expect.stringMatching(says)]);

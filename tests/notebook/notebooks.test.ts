@@ -1,0 +1,230 @@
+/** The notebooks that come with the page: what they name exists, and what they claim is so. */
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { demoBoat, starters, type Table, type Value } from '../../src/boat';
+import { type Cell, type Instance, plainInstance } from '../../src/cells';
+import { cellOf, cells } from '../../src/cells/all';
+import { isIssue } from '../../src/measure';
+import { type Book, createBook } from '../../src/notebook/book';
+import { catalogueOf } from '../../src/notebook/catalogue';
+import { parseNotebook } from '../../src/notebook/markdown';
+import {
+  faultsOf,
+  instancesOf,
+  liveValuesOf,
+  type NotebookPage,
+  triesOf,
+} from '../../src/notebook/page-text';
+import { freshState } from '../../src/notebook/state';
+
+const root = new URL('../../', import.meta.url);
+const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');
+const files = readdirSync(new URL('notebooks', root)).filter((name) => name.endsWith('.md'));
+const texts = new Map(files.map((name) => [name, textOf(`notebooks/${name}`)]));
+/** The example of the guide, the only block of it that is a whole notebook. */
+const example =
+  [...textOf('docs/authoring.md').matchAll(/^````markdown\n(---\n[^]*?)^````$/gm)][0]?.[1] ?? '';
+const pages: readonly NotebookPage[] = [
+  ...[...texts].map(([name, text]) => parseNotebook(text, name)),
+  parseNotebook(example, 'authoring example.md'),
+];
+const page = (id: string) => pages.find((one) => one.id === id)!;
+
+const cell = (id: string): Cell => {
+  const known = cellOf(id);
+  if (!known) throw new Error(`there is no cell "${id}"`);
+  return known;
+};
+const placed = (one: NotebookPage): Instance[] =>
+  instancesOf(one).map(({ cell: id, instance, presets }) => ({ cell: cell(id), name: instance, presets }));
+const named = pages.flatMap(placed).filter(({ cell: { id }, name }) => id !== name);
+const bookOf = (table: Table): Book =>
+  createBook(freshState(table), (of) => catalogueOf(of, [...cells.map(plainInstance), ...named]));
+const numberIn = (book: Book, name: string): number => {
+  const value: Value = book.inHand.value.value(name);
+  if (typeof value !== 'number') throw new Error(`${name}: ${JSON.stringify(value)}`);
+  return value;
+};
+
+describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
+  test('is read without a fault, and says what it is', () => {
+    expect(faultsOf(one)).toStrictEqual([]);
+    expect(one.title).not.toBe('');
+    expect(one.summary).toMatch(/\.$/);
+    expect(one.order).toBeLessThan(1000);
+  });
+
+  test('stands cells that exist, with entries for inputs that they have', () => {
+    const places = instancesOf(one);
+    expect(places.length).toBeGreaterThan(0);
+    for (const { cell: id, presets } of places) {
+      expect(Object.keys(cell(id).inputs)).toEqual(expect.arrayContaining(Object.keys(presets)));
+    }
+  });
+
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    'has a value for every cell on the %s',
+    (_id, table) => {
+      const book = bookOf(table);
+      const silent = placed(one).flatMap(({ cell: { inputs, steps }, name }) =>
+        [...Object.keys(inputs), ...Object.keys(steps)]
+          .map((key) => [`${name}.${key}`, book.first.value.value(`${name}.${key}`)] as const)
+          .filter(([, value]) => isIssue(value)),
+      );
+      expect(silent).toStrictEqual([]);
+    },
+  );
+
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    'has a number for each live value on the %s',
+    (_id, table) => {
+      const book = bookOf(table);
+      const silent = liveValuesOf(one)
+        .map(({ of, line }) => [line, of, book.first.value.value(of)] as const)
+        .filter(([, , value]) => typeof value !== 'number');
+      expect(silent).toStrictEqual([]);
+    },
+  );
+
+  test('offers second versions that can be written and that move something', () => {
+    for (const { changes, title } of triesOf(one)) {
+      const book = bookOf(demoBoat);
+      book.tryAnother(changes);
+      const [first, second] = [book.first.value, book.second.value!];
+      for (const name of Object.keys(changes)) {
+        expect([name, first.entry(name)]).not.toContain(undefined);
+        expect([name, second.value(name)]).toStrictEqual([name, expect.any(Number)]);
+      }
+      const results = placed(one).flatMap(({ cell: { steps }, name }) =>
+        Object.keys(steps).map((key) => `${name}.${key}`),
+      );
+      const moved = results.filter((name) => first.value(name) !== second.value(name));
+      expect([title, moved.length]).not.toContain(0);
+    }
+  });
+
+  test('promises nothing that no number can', () => {
+    expect(JSON.stringify(one)).not.toMatch(/\bsafe(ly|ty|r|st)?\b/i);
+  });
+});
+
+test('a name stands for one cell in all notebooks, and for no part of a boat', () => {
+  const names = named.map(({ name }) => name);
+  expect(names.filter((name, at) => names.indexOf(name) !== at)).toStrictEqual([]);
+  const taken = new Set(cells.map(({ id }) => id));
+  for (const { table } of starters) {
+    const { given, derived } = catalogueOf(table, []);
+    for (const quantity of [...given, ...derived]) taken.add(quantity.name.split('.')[0]!);
+  }
+  expect(names.filter((name) => taken.has(name))).toStrictEqual([]);
+});
+
+test('no two notebooks stand in the same place of the list', () => {
+  expect(new Set(pages.map(({ order }) => order)).size).toBe(pages.length);
+});
+
+test('links between notebooks lead to notebooks', () => {
+  const links = pages.flatMap((one) =>
+    [...JSON.stringify(one).matchAll(/"to":"([^"#]+)/g)].map(([, to]) => to!),
+  );
+  expect(links.length).toBeGreaterThan(0);
+  expect(
+    links.filter((to) => !/^https?:/.test(to) && !existsSync(new URL(`notebooks/${to}`, root))),
+  ).toStrictEqual([]);
+});
+
+test('links to headings lead to headings of the page', () => {
+  for (const one of pages) {
+    const ids = one.blocks.flatMap((block) => (block.type === 'heading' ? [block.id] : []));
+    const links = [...JSON.stringify(one).matchAll(/"to":"#([^"]+)/g)].map(([, to]) => to);
+    expect(ids).toEqual(expect.arrayContaining(links));
+  }
+});
+
+describe('quick answers', () => {
+  test('holds every cell once, none of them plain', () => {
+    const places = instancesOf(page('quick-answers'));
+    expect(places.map((place) => place.cell).sort()).toStrictEqual(cells.map(({ id }) => id).sort());
+    expect(places.filter((place) => place.cell === place.instance)).toStrictEqual([]);
+  });
+
+  test('knows nothing of the boat: on each boat the answers are the same', () => {
+    const answers = (table: Table) => {
+      const { first } = bookOf(table);
+      return placed(page('quick-answers')).flatMap(({ cell: { steps }, name }) =>
+        Object.keys(steps).map((key) => [`${name}.${key}`, first.value.value(`${name}.${key}`)]),
+      );
+    };
+    const onDory = answers(demoBoat);
+    for (const { table } of starters) expect(answers(table)).toStrictEqual(onDory);
+  });
+});
+
+describe('the build', () => {
+  test('goes through the plain cells in the order of the work', () => {
+    const places = instancesOf(page('the-build'));
+    expect(places.map((place) => place.instance)).toStrictEqual([
+      'bevels',
+      'limber',
+      'bend',
+      'laminate',
+      'scarf',
+      'fasten',
+      'resin',
+    ]);
+    expect(places.filter((place) => place.cell !== place.instance)).toStrictEqual([]);
+  });
+});
+
+describe('one thick board or two thin', () => {
+  const [twoThin, fourThin] = triesOf(page('one-thick-or-two-thin'));
+
+  test('tells of a log twice as thick as planned that goes past the share allowed, on the boat it names', () => {
+    const book = bookOf(demoBoat);
+    expect(demoBoat.name).toBe('Ferry dory');
+    expect(numberIn(book, 'chineBend.thickness')).toBe(2 * numberIn(book, 'chineLog.thickness'));
+    expect(numberIn(book, 'chineBend.share')).toBeGreaterThan(numberIn(book, 'chineBend.allowed'));
+    expect(numberIn(book, 'chineBend.leastRadius')).toBeGreaterThan(numberIn(book, 'chine.leastRadius'));
+  });
+
+  test('halves the stretch and leaves an eighth of the pull in each board, on the same radius', () => {
+    const book = bookOf(demoBoat);
+    const before = ['strain', 'share', 'force', 'radius'].map((key) => numberIn(book, `chineBend.${key}`));
+    book.tryAnother(twoThin!.changes);
+    const after = ['strain', 'share', 'force', 'radius'].map((key) => numberIn(book, `chineBend.${key}`));
+    const ratios = after.map((value, at) => value / before[at]!);
+    [1 / 2, 1 / 2, 1 / 8, 1].forEach((expected, at) => expect(ratios[at]).toBeCloseTo(expected, 12));
+    expect(numberIn(book, 'chineBend.share')).toBeLessThan(numberIn(book, 'chineBend.allowed'));
+  });
+
+  test('says of both layers what it says of one: half the share, a quarter of the pull, four times as stiff glued', () => {
+    const book = bookOf(demoBoat);
+    const of = (key: string) => numberIn(book, `chineLayers.${key}`);
+    expect(of('share') / of('solidShare')).toBeCloseTo(1 / 2, 12);
+    expect(of('solidShare')).toBeCloseTo(numberIn(book, 'chineBend.share'), 12);
+    expect(of('force') / of('solidForce')).toBeCloseTo(1 / 4, 12);
+    expect(of('stiffer')).toBeCloseTo(4, 12);
+    expect(of('springBack')).toBeCloseTo(1 / 4, 12);
+  });
+
+  test('with four layers gains by their number in stretch, and by its square in pull and spring-back', () => {
+    const book = bookOf(demoBoat);
+    const keys = ['share', 'force', 'springBack'].map((key) => `chineLayers.${key}`);
+    const before = keys.map((name) => numberIn(book, name));
+    book.tryAnother(fourThin!.changes);
+    const ratios = keys.map((name, at) => numberIn(book, name) / before[at]!);
+    [1 / 2, 1 / 4, 1 / 4].forEach((expected, at) => expect(ratios[at]).toBeCloseTo(expected, 12));
+  });
+
+  test('leaves the boat as it is', () => {
+    const book = bookOf(demoBoat);
+    book.tryAnother({ ...twoThin!.changes, ...fourThin!.changes });
+    const { given, derived } = catalogueOf(demoBoat, []);
+    const moved = [...given, ...derived].filter(
+      ({ name }) =>
+        book.second.value?.value(name) !== book.first.value.value(name) &&
+        !isIssue(book.first.value.value(name)),
+    );
+    expect(moved).toStrictEqual([]);
+  });
+});
