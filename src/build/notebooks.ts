@@ -1,6 +1,7 @@
 /**
  * Lets the page import `notebooks/*.md` as ready-made data: each is parsed when the page is
  * built, so that a reader's browser need not, and a mistake in one stops the build.
+ * `notebooks/*.md?head` is what the list of contents needs: titles, headings and cells, no text.
  */
 import { basename, dirname, join } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';
@@ -25,16 +26,18 @@ export function notebooks(): Plugin {
       folder = normalizePath(join(root, 'notebooks'));
     },
     transform: {
-      filter: { id: /\.md$/ },
+      filter: { id: /\.md(\?head)?$/ },
       async handler(text, id) {
-        if (dirname(id) !== folder) return null;
+        const [file = id, query] = id.split('?');
+        if (dirname(file) !== folder) return null;
         parser ??= load();
-        const { parseNotebook, faultsOf } = await parser;
-        const name = basename(id);
+        const { parseNotebook, faultsOf, headOf } = await parser;
+        const name = basename(file);
         const notebook = parseNotebook(text, name);
         const faults = faultsOf(notebook).map((fault) => `${name}:${fault.line}: ${fault.says}`);
         if (faults.length > 0) this.error(faults.join('\n'));
-        return { code: `export default ${JSON.stringify(notebook)};`, map: null, moduleType: 'js' };
+        const data = query === 'head' ? headOf(notebook) : notebook;
+        return { code: `export default ${JSON.stringify(data)};`, map: null, moduleType: 'js' };
       },
     },
   };

@@ -40,6 +40,8 @@ export interface InputSpec {
   readonly note?: string;
   /** Offer a slider from min to max. */
   readonly slider?: boolean;
+  /** Kept out of sight until asked for: what a builder seldom touches. */
+  readonly seldom?: boolean;
 }
 
 /** Lists that depend on the boat in hand and can be chosen from. */
@@ -54,6 +56,7 @@ export interface ChoiceSpec {
   readonly from?: string;
   readonly preset: string;
   readonly note?: string;
+  readonly seldom?: boolean;
 }
 
 export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;

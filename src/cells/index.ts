@@ -1,15 +1,7 @@
-/** The registry: every calculator cell, in the order of a build. A new cell is a file and a line here. */
-import type { Cell } from './define';
-
+/** The calculator cells: their form, their running, and the registry. All of them at once are in `all.ts`. */
 export * from './define';
 export * from './instance';
 export * from './quantities';
+export * from './registry';
 export * from './steps';
 export * from './warnings';
-
-export const cells: readonly Cell[] = [];
-
-/** The cell of this id, or undefined. */
-export function cellOf(id: string): Cell | undefined {
-  return cells.find((cell) => cell.id === id);
-}

@@ -1,12 +1,9 @@
-/** All quantities of a boat: its own, and those of every cell that stands in a notebook. */
+/** All quantities of a boat: its own, and those of the cells that stand in a notebook. */
 import { boatQuantities, lists, type Table } from '../boat';
-import { cellQuantities, cells, type Instance, plainInstance } from '../cells';
+import { cellQuantities, type Instance } from '../cells';
 import type { Catalogue } from './book';
 
-/** Every cell under its own name; notebooks may add instances under other names. */
-export const plainInstances: readonly Instance[] = cells.map(plainInstance);
-
-export function catalogueOf(table: Table, instances: readonly Instance[] = plainInstances): Catalogue {
+export function catalogueOf(table: Table, instances: readonly Instance[]): Catalogue {
   const boat = boatQuantities(table);
   const onBoat = lists(table);
   const names = new Set([...boat.given, ...boat.derived].map((quantity) => quantity.name));

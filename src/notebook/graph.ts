@@ -160,7 +160,7 @@ export function createGraph(parts: GraphParts): Graph {
       return {
         text,
         written: written !== undefined,
-        names: isIssue(expression) ? [] : typeof expression === 'string' ? [expression] : expression.names,
+        names: namedIn(expression),
       };
     });
     entries.set(definition.name, made);
@@ -259,6 +259,12 @@ export function createGraph(parts: GraphParts): Graph {
     dependsOn: (name) => [...(dependencies.get(name) ?? [])],
     work: (by) => workFor('(page)', by),
   };
+}
+
+/** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
+function namedIn(expression: Reading | string): readonly string[] {
+  if (typeof expression === 'string') return expression.includes('.') ? [expression] : [];
+  return isIssue(expression) ? [] : expression.names;
 }
 
 function finite(meaning: string, value: Value): Value {

@@ -11,6 +11,7 @@ import { LAST, readFrontMatter } from './front-matter';
 import { joined, linesIn, readInlines } from './inline';
 import { type Block, type CellPlace, type Fault, type Inline, type NotebookPage, wordsOf } from './page-text';
 
+export { headOf } from './head';
 export { faultsOf } from './page-text';
 
 /** A long notebook is 30 000 characters; beyond these bounds the lexer may take more time than a reader has. */

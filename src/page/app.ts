@@ -1,19 +1,22 @@
 /** The page: masthead, contents, the open notebook, and the hull alongside. */
 import { useEffect, useState } from 'preact/hooks';
-import type { NotebookPage } from '../notebook';
+import type { NotebookHead, NotebookPage } from '../notebook';
 import { type Bench, BenchContext, useBench } from './bench';
-import { BoatSheet } from './boat-sheet';
 import { Contents } from './contents';
 import { way } from './hash-way';
-import { HullInSight } from './hull-in-sight';
 import { html, use } from './html';
+import { later } from './later';
+import { openNotebook, shelf } from './library';
 import { Masthead } from './masthead';
 import { Prose } from './prose';
-import { RippleView } from './ripple-view';
 import { VersionsView } from './versions-view';
 
-export function App({ bench, notebooks }: { bench: Bench; notebooks: readonly NotebookPage[] }) {
-  const open = notebooks.find((page) => page.id === way.value.notebook) ?? notebooks[0];
+const HullInSight = later(async () => (await import('./hull-in-sight')).HullInSight, 'hull-in-sight');
+const BoatSheet = later(async () => (await import('./boat-sheet')).BoatSheet, 'boat-sheet');
+const RippleView = later(async () => (await import('./ripple-view')).RippleView, 'ripple');
+
+export function App({ bench }: { bench: Bench }) {
+  const open = shelf.find((head) => head.id === way.value.notebook) ?? shelf[0];
   if (!open) return html`<p>There is no notebook on the shelf.</p>`;
   return use(
     BenchContext.Provider,
@@ -22,23 +25,39 @@ export function App({ bench, notebooks }: { bench: Bench; notebooks: readonly No
       `,
     use(Masthead, {}),
     html`<div class="frame">
-      ${use(Contents, { notebooks, open })}
-      ${use(Column, { page: open })}
+      ${use(Contents, { open })}
+      ${use(Column, { head: open })}
       ${use(Alongside, {})}
     </div>`,
   );
 }
 
-function Column({ page }: { page: NotebookPage }) {
+function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();
+  const page = useText(head);
   useScrollToPlace(page);
   useCellInView(bench, page);
   return html`<main class="column" id="notebook" tabindex="-1">
     ${bench.notice.value === null ? null : html`<div class="notice" role="alert"><p>${bench.notice.value}</p><button type="button" onClick=${() => (bench.notice.value = null)}>Understood</button></div>`}
     ${use(Conflicted, {})}
     ${bench.boatOpen.value ? html`<div class="boat-sheet-place">${use(BoatSheet, {})}<button type="button" onClick=${() => (bench.boatOpen.value = false)}>Close the boat's sheet</button></div>` : null}
-    ${use(Prose, { page, key: page.id })}
+    ${page ? use(Prose, { page, key: page.id }) : html`<p aria-busy="true">Fetching the notebook…</p>`}
   </main>`;
+}
+
+/** The text of the notebook; while the next one is fetched, the last one goes. */
+function useText(head: NotebookHead): NotebookPage | undefined {
+  const [page, setPage] = useState<NotebookPage | undefined>(undefined);
+  useEffect(() => {
+    let wanted = true;
+    void openNotebook(head).then((text) => {
+      if (wanted) setPage(text);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [head]);
+  return page?.id === head.id ? page : undefined;
 }
 
 function Conflicted() {
@@ -62,16 +81,17 @@ function Alongside() {
   </aside>`;
 }
 
-function useScrollToPlace(page: NotebookPage): void {
+function useScrollToPlace(page: NotebookPage | undefined): void {
   const { place } = way.value;
   useEffect(() => {
+    if (!page) return;
     if (place) document.getElementById(place)?.scrollIntoView();
     else scrollTo(0, 0);
   }, [page, place]);
 }
 
 /** The cell nearest the upper middle of the window is the one in hand. */
-function useCellInView(bench: Bench, page: NotebookPage): void {
+function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
   useEffect(() => {
     const observer = new IntersectionObserver(
       (entries) => {

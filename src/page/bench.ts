@@ -2,7 +2,7 @@
  * The bench: what every part of the page reaches for. One book, the units and dress chosen,
  * the cell in hand, and the way to any quantity.
  */
-import type { Signal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Option, Table, Value } from '../boat';
@@ -18,7 +18,7 @@ export interface Bench {
   readonly shown: Signal<Shown>;
   readonly dress: Signal<Dress>;
   /** Every cell that stands in a notebook, by its name. */
-  readonly instances: ReadonlyMap<string, Instance>;
+  readonly instances: ReadonlySignal<ReadonlyMap<string, Instance>>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */
@@ -52,6 +52,12 @@ export function graphOf(book: Book, version: Version): Graph {
 /** A number in the units chosen. */
 export function say(value: number, kind: KindId, shown: Shown): string {
   return write(value, kind, shown).text;
+}
+
+/** A writer in the units chosen now; whoever calls follows the choice. */
+export function sayWith(bench: Bench): (value: number, kind: KindId) => string {
+  const shown = bench.shown.value;
+  return (value, kind) => say(value, kind, shown);
 }
 
 /** Any value as text; an issue gives its sentence. */

@@ -95,7 +95,7 @@ function Scantlings() {
   const groups = new Map<string, string[]>();
   for (const { name } of book.catalogue.value.given) {
     const [part, ...rest] = name.split('.');
-    if (part === undefined || rest.length !== 1 || stationNames.has(part) || instances.has(part)) continue;
+    if (part === undefined || rest.length !== 1 || stationNames.has(part) || instances.value.has(part)) continue;
     groups.set(part, [...(groups.get(part) ?? []), name]);
   }
   return html`<section>

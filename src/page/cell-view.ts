@@ -1,19 +1,16 @@
 /** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
-import { useRef } from 'preact/hooks';
-import type { Hull } from '../boat';
-import { answerInWords, type Chart, type Instance, isChoice, onHand, valuesOf, warningsOf } from '../cells';
-import type { Drawing } from '../drawing';
-import { isIssue, type KindId, wordsOf } from '../measure';
-import type { Graph } from '../notebook';
+import { answerInWords, type Instance, isChoice, warningsOf } from '../cells';
+import { isIssue, wordsOf } from '../measure';
 import { Answer } from './answer';
-import { type Bench, say, useBench } from './bench';
+import { sayWith, useBench } from './bench';
 import { CellChecks } from './cell-checks';
 import { CellTable } from './cell-table';
-import { ChartView } from './chart-view';
-import { Figure } from './figure';
 import { html, use } from './html';
 import { InputRow } from './input-row';
-import { Working } from './working';
+import { later } from './later';
+
+const Working = later(async () => (await import('./working')).Working, 'working');
+const Pictures = later(async () => (await import('./pictures')).Pictures, 'pictures');
 
 export function CellView({ instance }: { instance: Instance }) {
   const bench = useBench();
@@ -39,16 +36,7 @@ export function CellView({ instance }: { instance: Instance }) {
     ${use(InWords, { instance })} ${use(Warnings, { instance })}
     <div class="cell-body">
       ${use(Pictures, { instance })}
-      <div class="inputs">
-        ${Object.entries(cell.inputs).map(([key, spec]) =>
-          use(InputRow, {
-            key,
-            name: `${name}.${key}`,
-            label: spec.label,
-            slider: !isChoice(spec) && spec.slider === true,
-          }),
-        )}
-      </div>
+      ${use(CellInputs, { instance })}
     </div>
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
     ${cell.cautions.length > 0 ? html`<ul class="cautions" aria-label="Cautions">${cell.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>` : null}
@@ -61,6 +49,30 @@ export function CellView({ instance }: { instance: Instance }) {
       ${use(CellChecks, { cell: cell.id })}
     </details>
   </section>`;
+}
+
+/** What is typed often stands in sight; what a builder seldom touches is one step away. */
+function CellInputs({ instance }: { instance: Instance }) {
+  const all = Object.entries(instance.cell.inputs);
+  const rows = (inputs: typeof all) => html`<div class="inputs">
+    ${inputs.map(([key, spec]) =>
+      use(InputRow, {
+        key,
+        name: `${instance.name}.${key}`,
+        label: spec.label,
+        slider: !isChoice(spec) && spec.slider === true,
+      }),
+    )}
+  </div>`;
+  const seldom = all.filter(([, spec]) => spec.seldom);
+  return html`<div>
+    ${rows(all.filter(([, spec]) => !spec.seldom))}
+    ${
+      seldom.length > 0
+        ? html`<details class="more-inputs"><summary>${seldom.length === 1 ? 'One more input' : `${seldom.length} more inputs`}</summary>${rows(seldom)}</details>`
+        : null
+    }
+  </div>`;
 }
 
 /** Polite to a screen reader: the sentence that sums the answer up. */
@@ -80,51 +92,4 @@ function Warnings({ instance }: { instance: Instance }) {
       </p>`,
     )}
   </div>`;
-}
-
-/** Drawing and chart, both versions; the last good ones stay while a number is missing. */
-function Pictures({ instance }: { instance: Instance }) {
-  const bench = useBench();
-  const { book } = bench;
-  const last = useRef<{ drawing?: Drawing; chart?: Chart }>({});
-  const first = picturesOf(instance, book.first.value, bench);
-  const graph2 = book.second.value;
-  const second = graph2 ? picturesOf(instance, graph2, bench) : null;
-  if (first) last.current = first;
-  const { drawing, chart } = last.current;
-  const drawing2 = second?.drawing && drawing && !same(second.drawing, drawing) ? second.drawing : undefined;
-  const chart2 = second?.chart && chart && !same(second.chart, chart) ? second.chart : undefined;
-  const stale = first === null;
-  return html`<div class="pictures">
-    ${drawing ? use(Figure, { drawing, second: drawing2, stale }) : null}
-    ${chart ? use(ChartView, { chart, second: chart2, stale }) : null}
-    ${!drawing && !chart ? html`<p class="no-picture">The drawing waits for the numbers it needs.</p>` : null}
-  </div>`;
-}
-
-const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
-
-interface PicturesDrawn {
-  readonly drawing?: Drawing;
-  readonly chart?: Chart;
-}
-
-function picturesOf(instance: Instance, graph: Graph, bench: Bench): PicturesDrawn | null {
-  const { cell } = instance;
-  const values = graph.work((read) => valuesOf(instance, read));
-  if (isIssue(values)) return null;
-  const on = onHand(cell, values, hullOrNull(graph), sayWith(bench));
-  const drawing = cell.draw?.(values as never, on);
-  const chart = cell.chart?.(values as never, on);
-  return { ...(drawing ? { drawing } : {}), ...(chart ? { chart } : {}) };
-}
-
-function hullOrNull(graph: Graph): Hull | null {
-  const hull = graph.hull();
-  return isIssue(hull) ? null : hull;
-}
-
-function sayWith(bench: Bench): (value: number, kind: KindId) => string {
-  const shown = bench.shown.value;
-  return (value, kind) => say(value, kind, shown);
 }

@@ -68,7 +68,7 @@ function lineMarks(chart: Chart, version: Version): object[] {
   const stroke = version === 'first' ? 'var(--ink)' : 'var(--bottom-blue)';
   const dash = version === 'first' ? {} : { strokeDasharray: '6 4' };
   return chart.lines.flatMap((each, index) => {
-    const ownDash = version === 'first' && index > 0 ? { strokeDasharray: ['', '9 3 2 3', '2 3'][index % 3] } : dash;
+    const ownDash = version === 'first' && index > 0 ? { strokeDasharray: ['none', '9 3 2 3', '2 3'][index % 3] ?? 'none' } : dash;
     if (each.as === 'dots') return [dot(each.points, { r: 4, stroke, strokeWidth: 1.5, fill: version === 'first' ? stroke : 'var(--sheet)' })];
     const drawn = line(each.points, { stroke, strokeWidth: 2, ...ownDash, curve: each.as === 'steps' ? 'step-after' : 'linear' });
     return index === 0 && version === 'first' && chart.lines.length === 1 ? [areaY(each.points, { fill: 'var(--cedar)', fillOpacity: 0.18 }), drawn] : [drawn];

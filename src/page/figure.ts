@@ -1,7 +1,7 @@
 /** A drawing to scale, as wide as its place, following every change; the second version dashed over it. */
 import { h, type VNode } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { type Drawing, overlay, setOut, type Sheet, type SvgNode, svgTree } from '../drawing';
+import { type Drawing, drawingDress, overlay, setOut, type Sheet, type SvgNode, svgTree } from '../drawing';
 import { useBench, versionWords } from './bench';
 import { html } from './html';
 
@@ -14,12 +14,17 @@ export interface FigureProps {
   readonly maxHeight?: number;
 }
 
+/** Pens and fills belong to the drawings; the page only lends them its colours. */
+const pens = new CSSStyleSheet();
+pens.replaceSync(drawingDress);
+document.adoptedStyleSheets.push(pens);
+
 export function Figure({ drawing, second, stale = false, maxHeight = 420 }: FigureProps) {
   const { shown } = useBench();
   const host = useRef<HTMLElement>(null);
   const last = useRef<Sheet | undefined>(undefined);
   const width = useWidth(host);
-  const both = second ? overlay(drawing, second, { names: [versionWords.first, versionWords.second] }) : drawing;
+  const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units = shown.value.length === 'mm' ? 'metric' : 'inch';
   const sheet = setOut(both, { width, maxHeight, units, ...(last.current ? { like: last.current } : {}) });
   last.current = sheet;

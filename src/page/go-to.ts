@@ -1,5 +1,7 @@
 /** The way to a quantity: to its place on the page if it has one, else to its place in the boat's sheet. */
 import type { Signal } from '@preact/signals';
+import { wayTo } from './hash-way';
+import { notebookWith } from './library';
 
 export function goToQuantity(name: string, boatOpen: Signal<boolean>): void {
   const show = (element: Element | null): boolean => {
@@ -13,6 +15,11 @@ export function goToQuantity(name: string, boatOpen: Signal<boolean>): void {
   const [part] = name.split('.');
   const look = () => show(document.querySelector(`[data-quantity="${CSS.escape(name)}"]`)) || show(document.getElementById(`cell-${part}`));
   if (name !== 'boat' && look()) return;
+  const elsewhere = notebookWith(part ?? '');
+  if (elsewhere) {
+    location.hash = wayTo(elsewhere.id, `cell-${part}`);
+    return;
+  }
   boatOpen.value = true;
   // The sheet is drawn in the next turn; only then is there something to go to.
   setTimeout(() => {

@@ -15,7 +15,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
   const hull = book.inHand.value.hull();
   const lastGood = useRef<Hull | null>(null);
   if (!isIssue(hull)) lastGood.current = hull;
-  const instance = bench.inHand.value === null ? undefined : bench.instances.get(bench.inHand.value);
+  const instance = bench.inHand.value === null ? undefined : bench.instances.value.get(bench.inHand.value);
   const lights = instance
     ? instance.cell.lights.map((name) =>
         fillIn(name, (key) => String(book.inHand.value.value(`${instance.name}.${key}`))),

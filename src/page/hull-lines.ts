@@ -11,18 +11,17 @@ const ALONG = 33;
 export function hullLines(hull: Hull): SpaceLine[] {
   const edges = hull.edges.flatMap((edge): SpaceLine[] => {
     const points = attempt(() => edge.polyline(ALONG));
-    return isIssue(points) ? [] : [{ name: edge.label, part: edge.name, pen: 'outline', points }];
+    return isIssue(points) ? [] : [{ name: edge.name, pen: 'outline', points }];
   });
   const sections = hull.stations.flatMap((station): SpaceLine[] => {
     const points = attempt(() => station.corners);
     if (isIssue(points)) return [];
     const pieces = hull.panels.map((panel, index): SpaceLine => ({
-      name: `${station.label}, ${panel.label}`,
-      part: panel.name,
+      name: panel.name,
       pen: 'thin',
       points: points.slice(index, index + 2),
     }));
-    return [...pieces, { name: station.label, part: station.name, pen: 'thin', points }];
+    return [...pieces, { name: station.name, pen: 'thin', points }];
   });
   return [...sections, ...edges];
 }

@@ -7,7 +7,7 @@
 import type { TargetedEvent } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import type { Given } from '../boat';
-import { isIssue, read, shownUnit, write, writeExact } from '../measure';
+import { isIssue, read, write, writeExact } from '../measure';
 import type { Graph } from '../notebook';
 import { type Bench, graphOf, sayValue, useBench, versionWords } from './bench';
 import { html, use } from './html';

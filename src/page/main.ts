@@ -7,7 +7,7 @@ import './dress/drawing.css';
 import './dress/print.css';
 import { effect, signal } from '@preact/signals';
 import { render } from 'preact';
-import { starter } from '../boat';
+import { demoBoat } from '../boat';
 import { plainShown, type Shown } from '../measure';
 import { catalogueOf, createBook, createStore, freshState, shelfFrom } from '../notebook';
 import { App } from './app';
@@ -17,14 +17,13 @@ import { goToQuantity } from './go-to';
 import { followHash } from './hash-way';
 import { use } from './html';
 import { type Conflict, keepSaved } from './keeping';
-import { instancesIn, notebooks } from './library';
+import { fetchTheRest, instances } from './library';
 
 const shelf = shelfFrom(() => localStorage);
 const store = createStore(shelf);
 const opened = store.open();
-const instances = instancesIn(notebooks);
-const start = opened.kept?.state ?? freshState(starter('ferry-dory').table);
-const book = createBook(start, (table) => catalogueOf(table, [...instances.values()]));
+const start = opened.kept?.state ?? freshState(demoBoat);
+const book = createBook(start, (table) => catalogueOf(table, [...instances.value.values()]));
 const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
 const notice = signal<string | null>(opened.says ?? null);
 const conflict = signal<Conflict | null>(null);
@@ -49,7 +48,9 @@ keepSaved({ book, shown, store, notice, conflict });
 effect(() => {
   document.title = `${book.state.value.table.name} · Battenbook`;
 });
-render(use(App, { bench, notebooks }), document.getElementById('page')!);
+render(use(App, { bench }), document.getElementById('page')!);
+
+requestIdleCallback(() => void fetchTheRest(), { timeout: 1500 });
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:') {
   void import('./new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));

@@ -6,6 +6,7 @@ import type { Block, Inline, NotebookPage, PlainTable, TryPlace } from '../noteb
 import { graphOf, sayValue, useBench, versionWords } from './bench';
 import { CellView } from './cell-view';
 import { html, use } from './html';
+import { isCellKnown } from './library';
 
 export function Prose({ page }: { page: NotebookPage }) {
   return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index))}</article>`;
@@ -92,7 +93,8 @@ function LiveValue({ of }: { of: string }) {
 
 function PlacedCell({ instance, cell, line }: { instance: string; cell: string; line: number }) {
   const bench = useBench();
-  const placed: CellInstance | undefined = bench.instances.get(instance);
+  const placed: CellInstance | undefined = bench.instances.value.get(instance);
+  if (!placed && isCellKnown(cell)) return html`<p class="cell" aria-busy="true">Fetching the cell…</p>`;
   if (!placed) return html`<p class="notice">Line ${line}: there is no calculator cell called "${cell}".</p>`;
   return use(CellView, { instance: placed });
 }

@@ -79,7 +79,7 @@ function snapshotOf(bench: Bench, graph: Graph): Snapshot {
   const shown = bench.shown.peek();
   const values = new Map(bench.book.catalogue.peek().derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
   const warnings = new Map<string, string>();
-  for (const instance of bench.instances.values()) {
+  for (const instance of bench.instances.peek().values()) {
     for (const { name, says } of warningsOf(instance, graph.work, (value, kind) => say(value, kind, shown))) warnings.set(name, says);
   }
   return { values, warnings };

@@ -1,5 +1,5 @@
 /** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
-import { starter, type Table, type Value } from '../../src/boat';
+import { demoBoat, type Table, type Value } from '../../src/boat';
 import { type Applies, type Cell, type Chart, onHand, plainInstance, warningsOf } from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
@@ -24,7 +24,7 @@ export interface Tried {
 export function tryCell(
   cell: Cell,
   entries: Readonly<Record<string, string>> = {},
-  table: Table = starter('ferry-dory').table,
+  table: Table = demoBoat,
   shown: Shown = plainShown,
 ): Tried {
   const instance = plainInstance(cell);

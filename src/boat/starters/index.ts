@@ -11,8 +11,11 @@ export interface Starter {
   readonly table: Table;
 }
 
+/** The boat that the notebook opens on. */
+export const demoBoat: Table = known(ferryDory);
+
 export const starters: readonly Starter[] = [
-  { id: 'ferry-dory', table: known(ferryDory) },
+  { id: 'ferry-dory', table: demoBoat },
   { id: 'ferry-dory-misread', table: known(ferryDoryMisread) },
   { id: 'class-skiff', table: known(classSkiff) },
   { id: 'creek-punt', table: known(creekPunt) },

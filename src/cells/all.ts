@@ -1,0 +1,10 @@
+/** All cells at once, for the command line, the generated pages and the tests. The page fetches them one by one. */
+import type { Cell } from './define';
+import { registry } from './registry';
+
+export const cells: readonly Cell[] = await Promise.all(registry.map((shelved) => shelved.load()));
+
+/** The cell of this id, or undefined. */
+export function cellOf(id: string): Cell | undefined {
+  return cells.find((cell) => cell.id === id);
+}

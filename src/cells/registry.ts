@@ -1,0 +1,21 @@
+/**
+ * The registry: every calculator cell, in the order of a build. A new cell is a file and a line here.
+ *
+ * Each cell is fetched when it is first needed, so that forty of them cost a page no more than one.
+ */
+import type { Cell } from './define';
+
+export interface Shelved {
+  readonly id: string;
+  readonly load: () => Promise<Cell>;
+}
+
+export const registry: readonly Shelved[] = [
+  { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
+  { id: 'limber', load: async () => (await import('./frames/limber')).limber },
+  { id: 'bend', load: async () => (await import('./timber/bend')).bend },
+  { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
+  { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
+  { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
+  { id: 'resin', load: async () => (await import('./finish/resin')).resin },
+];

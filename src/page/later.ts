@@ -1,0 +1,22 @@
+/** A component that is fetched after the answers stand: its place is kept until it comes. */
+import { type FunctionComponent, h } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+
+/**
+ * @param load fetches the component
+ * @param className of the empty box that keeps its place
+ */
+export function later<P extends object>(load: () => Promise<FunctionComponent<P>>, className: string): FunctionComponent<P> {
+  let ready: FunctionComponent<P> | null = null;
+  return function Later(props: P) {
+    const [component, setComponent] = useState(() => ready);
+    useEffect(() => {
+      if (ready) return;
+      void load().then((loaded) => {
+        ready = loaded;
+        setComponent(() => loaded);
+      });
+    }, []);
+    return component ? h(component, props) : h('div', { class: className, 'aria-busy': 'true' });
+  };
+}
