@@ -7,7 +7,10 @@ const MOST = 20;
 
 /** One sentence a fault, the first twenty. */
 export function sentences(issues: readonly BaseIssue<unknown>[]): readonly string[] {
-  const told = issues.slice(0, MOST).map((fault) => `${place(fault)}${fault.message}`);
+  const told = issues
+    .slice(0, MOST)
+    // A key that is not there is told by the object it is missing from.
+    .map((fault) => `${place(fault)}${fault.received === 'undefined' ? 'is missing' : fault.message}`);
   return issues.length > MOST ? [...told, `and ${issues.length - MOST} more faults`] : told;
 }
 

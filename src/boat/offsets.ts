@@ -7,6 +7,7 @@
 import type { Vec2, Vec3 } from '../kernel';
 import type { Named } from './named';
 import { isTaken, quantityName } from './names';
+import { withoutRounding } from './rounding';
 import { type Face, MOST_EDGES, MOST_STATIONS, type Table, tableUnits } from './table';
 
 /** x, half-breadth and height in metres; null where the number is missing. */
@@ -55,7 +56,8 @@ export function offsetsOf(table: Table): Offsets {
 }
 
 /** Everything wrong with the offsets, in the order of the table; empty when a hull can be drawn. */
-export function offsetFaults(offsets: Offsets): readonly Fault[] {
+export function offsetFaults(given: Offsets): readonly Fault[] {
+  const offsets = withoutRounding(given);
   const whole = tableFaults(offsets);
   const edges = offsets.edges.flatMap((_, edge) => edgeFaults(offsets, edge));
   return [...whole, ...edges, ...sectionFaults(offsets)];
@@ -162,7 +164,8 @@ function sectionFaults({ edges, stations, points }: Offsets): Fault[] {
       // Edges may run together at the stem, nowhere else.
       const meet = here[1] === below[1] && here[2] === below[2];
       // A bottom may hang lower at its chine than at the keel; above the chine, and up a stem, everything rises.
-      const rises = edge > 1 || (here[1] === 0 && below[1] === 0);
+      const upStem = here[1] === 0 && below[1] === 0;
+      const rises = edge > 1 || upStem;
       if (meet && !ends)
         say('halfBreadth', `the ${inner.label} and the ${outer.label} meet before the end of the hull`);
       else if (rises && here[2] < below[2]) {
@@ -170,7 +173,7 @@ function sectionFaults({ edges, stations, points }: Offsets): Fault[] {
           'height',
           `the ${outer.label} lies lower than the ${inner.label}; from the keel outward each edge is higher`,
         );
-      } else if (crossesEarlier(section, edge)) {
+      } else if (!upStem && crossesEarlier(section, edge)) {
         say('halfBreadth', `the section crosses itself between the ${inner.label} and the ${outer.label}`);
       }
     }

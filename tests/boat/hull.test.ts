@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, endWith, type Hull, offsetsOf, postLine, starters } from '../../src/boat';
 import { isClosed, meshCentroid, type Vec3 } from '../../src/kernel';

@@ -1,5 +1,5 @@
 /** Invented hulls with a flat or vee bottom and flaring sides, for property tests. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import type { Vec3 } from '../../src/kernel';
 import type { Lines } from './shapes';
 
