@@ -94,6 +94,7 @@ function blockReader(): (tokens: readonly Token[], line: number) => Block[] {
     if (depth === DEEPEST && (token.type === 'blockquote' || token.type === 'list')) {
       return [fault(line, 'This is too deep within lists or quotes to be read.', token.raw)];
     }
+    // oxlint-disable-next-line typescript/switch-exhaustiveness-check -- the default takes all that is not ours
     switch (token.type) {
       case 'space':
       case 'def':
