@@ -1,0 +1,153 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { fasten } from '../../../src/cells/timber/fasten';
+import { tryCell } from '../try-cell';
+import { measured, testDrawings, testSense } from './proofs';
+
+const chine = {
+  length: '4 m',
+  pitch: '75 mm',
+  topThickness: '9 mm',
+  depth: '38 mm',
+  face: '38 mm',
+  gravity: '0.48',
+};
+const says = (entries: Readonly<Record<string, string>>) =>
+  tryCell(fasten, entries)
+    .warnings.map((warning) => warning.says)
+    .join(' | ');
+
+describe('fasten', () => {
+  test('9 mm plywood on a chine log: No. 8, drilled 2.3 mm, counted to the end of both sides', () => {
+    const tried = tryCell(fasten, chine);
+    expect(tried.number('gauge')).toBe(8);
+    expect(tried.number('pilot') * 1000).toBeCloseTo(0.7 * 3.327, 2);
+    // 6 x 4.17 = 25 mm in the timber, 9 mm on top: 34 mm, sold as 35
+    expect(tried.number('screwLength')).toBeCloseTo(0.035, 12);
+    // 12 x 4.166 = 50 mm from each end; 3.9 m in spaces of 75 mm at most is 52 spaces
+    expect(tried.number('endDistance')).toBeCloseTo(0.05, 4);
+    expect(tried.number('perRow')).toBe(53);
+    expect(tried.number('total')).toBe(106);
+    expect(tried.number('toBuy')).toBe(117);
+    expect(tried.number('boxes')).toBe(2);
+  });
+
+  test('the screws laid out reach from end to end', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 150, max: 9000 }),
+        fc.integer({ min: 20, max: 300 }),
+        fc.integer({ min: 5, max: 70 }),
+        (length, pitch, end) => {
+          const tried = tryCell(fasten, {
+            ...chine,
+            length: `${length} mm`,
+            pitch: `${pitch} mm`,
+            endDistance: `${end} mm`,
+          });
+          const spaces = tried.number('perRow') - 1;
+          expect(spaces * tried.number('evenPitch') + 2 * tried.number('endDistance')).toBeCloseTo(
+            length / 1000,
+            9,
+          );
+          // A thousandth of a space is forgiven.
+          expect(tried.number('evenPitch')).toBeLessThanOrEqual((pitch / 1000) * 1.001);
+        },
+      ),
+      { seed: 17, numRuns: 60 },
+    );
+  });
+
+  test('an edge shorter than its two end distances takes one screw', () => {
+    const tried = tryCell(fasten, { ...chine, length: '60 mm', endDistance: '50 mm' });
+    expect(tried.number('perRow')).toBe(1);
+    expect(tried.number('evenPitch')).toBe(0);
+  });
+
+  test('gauge and length follow what is screwed on, until they are typed over', () => {
+    expect(tryCell(fasten, { ...chine, topThickness: '6 mm' }).number('gauge')).toBe(6);
+    expect(tryCell(fasten, { ...chine, topThickness: '12 mm' }).number('gauge')).toBe(10);
+    const typed = tryCell(fasten, { ...chine, gauge: '12', screwLength: '40 mm' });
+    expect(typed.number('diameter') / 0.0254).toBeCloseTo(0.216, 9);
+    expect(typed.number('hold')).toBeCloseTo(0.031, 12);
+  });
+
+  test('inch lengths where screws are sold in inches', () => {
+    expect(tryCell(fasten, { ...chine, soldIn: 'inch' }).number('screwLength') / 0.0254).toBeCloseTo(1.5, 9);
+  });
+
+  test('in shallow timber the screw to buy stays inside it', () => {
+    const tried = tryCell(fasten, { ...chine, depth: '19 mm' });
+    expect(tried.number('screwLength')).toBeCloseTo(0.025, 12);
+    expect(tried.number('behind')).toBeCloseTo(0.003, 12);
+  });
+
+  test('a gauge that is not sold is refused in a sentence', () => {
+    expect(tryCell(fasten, { ...chine, gauge: '11' }).issues['diameter']).toContain(
+      'no wood screw of gauge 11',
+    );
+  });
+
+  test('oak is drilled wider than fir', () => {
+    expect(
+      tryCell(fasten, { ...chine, species: 'whiteOak', gravity: '0.68' }).number('pilot'),
+    ).toBeGreaterThan(tryCell(fasten, chine).number('pilot'));
+  });
+
+  test('takes edge, skin, timber and wood from the boat', () => {
+    const boat = {
+      'bottom.thickness': '12 mm',
+      'keelson.thickness': '30 mm',
+      'keelson.width': '110 mm',
+      'keelson.timber': 'whiteOak',
+    };
+    const tried = tryCell(fasten, { along: 'keel', skin: 'bottom', into: 'keelson', ...boat });
+    expect(tried.number('topThickness')).toBeCloseTo(0.012, 12);
+    expect(tried.number('depth')).toBeCloseTo(0.03, 12);
+    expect(tried.number('face')).toBeCloseTo(0.11, 12);
+    expect(tried.number('gravity')).toBeCloseTo(0.68, 12);
+    expect(tried.number('length')).toBeGreaterThan(1);
+  });
+
+  describe('warnings', () => {
+    test('none for a roomy joint', () => expect(says(chine)).toBe(''));
+    test('out of the far face', () =>
+      expect(says({ ...chine, screwLength: '50 mm' })).toContain('comes out of the far face'));
+    test('point near the far face', () =>
+      expect(says({ ...chine, screwLength: '45 mm' })).toContain('short of the far face'));
+    test('too shallow', () =>
+      expect(says({ ...chine, screwLength: '30 mm' })).toContain('diameters; 6 are asked'));
+    test('far too shallow', () =>
+      expect(says({ ...chine, screwLength: '20 mm' })).toContain('one and a half thicknesses'));
+    test('near the edge', () => expect(says({ ...chine, face: '22 mm' })).toContain('is wanted'));
+    test('too near the edge', () => expect(says({ ...chine, face: '15 mm' })).toContain('split it'));
+    test('too near the end', () =>
+      expect(says({ ...chine, endDistance: '20 mm' })).toContain('from the end'));
+    test('too close together', () =>
+      expect(says({ ...chine, pitch: '30 mm' })).toContain('in one line of grain'));
+    test('wider than usual', () => expect(says({ ...chine, pitch: '150 mm' })).toContain('Wider than usual'));
+    test('two rows on a narrow face', () => expect(says({ ...chine, rows: '2' })).toContain('45 mm'));
+  });
+
+  testSense(fasten);
+
+  testDrawings(fasten, {
+    'as it stands': {},
+    'a roomy joint': chine,
+    'two rows': { ...chine, rows: '2', face: '60 mm' },
+    'one screw': { ...chine, length: '60 mm' },
+    'two screws': { ...chine, length: '160 mm' },
+    'through and out': { ...chine, screwLength: '80 mm' },
+    'wide apart': { ...chine, pitch: '300 mm' },
+    'heavy timber': { ...chine, depth: '150 mm', face: '150 mm', topThickness: '40 mm' },
+  });
+
+  test('the drawing carries the figures to scale', () => {
+    const { drawing } = tryCell(fasten, chine);
+    expect(measured(drawing, '75 mm')).toBeCloseTo(75, 0);
+    expect(measured(drawing, '50 mm')).toBeCloseTo(50, 0);
+    expect(measured(drawing, '35 mm')).toBeCloseTo(35, 6);
+    expect(measured(drawing, '9 mm')).toBeCloseTo(9, 6);
+    expect(measured(drawing, '19 mm')).toBeCloseTo(19, 6);
+  });
+});

@@ -1,0 +1,113 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { scarf } from '../../../src/cells/timber/scarf';
+import { tryCell } from '../try-cell';
+import { measured, testDrawings, testSense } from './proofs';
+
+const FOOT = 0.3048;
+const says = (entries: Readonly<Record<string, string>>) =>
+  tryCell(scarf, entries).warnings.map((warning) => warning.says);
+
+describe('scarf', () => {
+  test('three 8 ft boards of 3/4 in at 1 in 8 reach 23 ft with two scarfs', () => {
+    const tried = tryCell(scarf, { thickness: '3/4 in', slope: '8', boardLength: '8 ft', boards: '3' });
+    expect(tried.number('taper')).toBeCloseTo(0.5 * FOOT, 12);
+    expect(tried.number('joinedLength')).toBeCloseTo(23 * FOOT, 12);
+    expect(tried.number('lost')).toBeCloseTo(1 * FOOT, 12);
+  });
+
+  test('boards that just reach are enough, a millimetre more wants another', () => {
+    const entries = { thickness: '3/4 in', slope: '8', boardLength: '8 ft' };
+    expect(tryCell(scarf, { ...entries, wanted: '23 ft' }).number('boardsNeeded')).toBe(3);
+    expect(tryCell(scarf, { ...entries, wanted: '23 ft + 4 mm' }).number('boardsNeeded')).toBe(4);
+    expect(tryCell(scarf, { ...entries, wanted: '8 ft' }).number('boardsNeeded')).toBe(1);
+  });
+
+  test('the number of boards follows the length until it is typed over', () => {
+    const needed = tryCell(scarf, { wanted: '10 m', boardLength: '3 m' });
+    expect(needed.number('boards')).toBe(needed.number('boardsNeeded'));
+    expect(tryCell(scarf, { wanted: '10 m', boardLength: '3 m', boards: '2' }).number('boards')).toBe(2);
+  });
+
+  test('boards needed always reach, one fewer never does', () => {
+    const length = fc.integer({ min: 1000, max: 6000 });
+    fc.assert(
+      fc.property(
+        length,
+        fc.integer({ min: 500, max: 30_000 }),
+        fc.integer({ min: 4, max: 50 }),
+        (board, wanted, thickness) => {
+          const tried = tryCell(scarf, {
+            boardLength: `${board} mm`,
+            wanted: `${wanted} mm`,
+            thickness: `${thickness} mm`,
+            slope: '8',
+          });
+          // A thousandth of a board is forgiven.
+          const hair = board / 1e6;
+          expect(tried.number('joinedLength')).toBeGreaterThanOrEqual(wanted / 1000 - hair);
+          const oneFewer = tried.number('joinedLength') - board / 1000 + tried.number('taper');
+          expect(tried.number('boardsNeeded') === 1 || oneFewer < wanted / 1000 + hair).toBe(true);
+        },
+      ),
+      { seed: 5, numRuns: 60 },
+    );
+  });
+
+  test('a board no longer than its taper is refused in a sentence', () => {
+    const tried = tryCell(scarf, { thickness: '100 mm', slope: '20', boardLength: '2 m', wanted: '6 m' });
+    expect(tried.issues['boardsNeeded']).toContain('no longer than its taper');
+    expect(tried.number('taper')).toBeCloseTo(2, 12);
+  });
+
+  test('glue face and angle close the triangle', () => {
+    const tried = tryCell(scarf, { thickness: '19 mm', slope: '12' });
+    expect(tried.number('glueFace') * Math.sin(tried.number('angle'))).toBeCloseTo(0.019, 12);
+    expect(tried.number('glueFace') * Math.cos(tried.number('angle'))).toBeCloseTo(tried.number('taper'), 12);
+  });
+
+  test('links to the keelson and to the edge chosen', () => {
+    const tried = tryCell(scarf, { along: 'chine', 'keelson.thickness': '25 mm' });
+    expect(tried.number('thickness')).toBeCloseTo(0.025, 12);
+    expect(tried.number('wanted')).not.toBeCloseTo(tryCell(scarf, { along: 'sheer' }).number('wanted'), 3);
+  });
+
+  describe('warnings', () => {
+    const fine = { thickness: '18 mm', slope: '12', boardLength: '3 m', wanted: '5 m', boards: '2' };
+    test('none for a flat scarf that reaches', () => expect(says(fine)).toEqual([]));
+    test('short of the length', () => expect(says({ ...fine, wanted: '7 m' }).join()).toContain('short of'));
+    test('steeper than 1 in 8', () =>
+      expect(says({ ...fine, slope: '6' }).join()).toContain('Steeper than 1 in 8'));
+    test('less glue than ten sections', () =>
+      expect(says({ ...fine, slope: '9' }).join()).toContain('10 times'));
+    test('no room for two tapers', () =>
+      expect(says({ ...fine, boardLength: '400 mm' }).join()).toContain('too short'));
+  });
+
+  testSense(scarf);
+
+  testDrawings(scarf, {
+    'as it stands': {},
+    'thin plywood': { thickness: '4 mm', width: '1220 mm' },
+    'thick and steep': { thickness: '150 mm', slope: '4', width: '5 mm' },
+    'thick and flat': { thickness: '150 mm', slope: '20', boardLength: '12 m' },
+  });
+
+  test.each([{ thickness: '18 mm' }, { thickness: '6 mm' }])(
+    'the drawing carries the figures to scale: %o',
+    ({ thickness }) => {
+      const tried = tryCell(scarf, { thickness });
+      expect(measured(tried.drawing, thickness)).toBeCloseTo(tried.number('thickness') * 1000, 6);
+      expect(measured(tried.drawing, `${Math.round(tried.number('taper') * 1000)} mm`)).toBeCloseTo(
+        tried.number('taper') * 1000,
+        6,
+      );
+    },
+  );
+
+  test('the chart marks this joint on its own curve', () => {
+    const chart = tryCell(scarf, { slope: '9' }).chart;
+    const planned = chart?.lines[0]?.points.find(([slope]) => slope === 9);
+    expect(planned?.[1]).toBeCloseTo(chart?.points?.[0]?.y ?? 0, 12);
+  });
+});
