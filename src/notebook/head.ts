@@ -1,5 +1,5 @@
 /** What is known of a notebook before it is opened: enough for the list of contents and for finding a cell. */
-import { type CellPlace, type FrontMatter, type Inline, instancesOf, type NotebookPage } from './page-text';
+import { type CellPlace, type FrontMatter, instancesOf, type NotebookPage, wordsOf } from './page-text';
 
 export interface NotebookHead extends FrontMatter {
   readonly id: string;
@@ -11,16 +11,7 @@ export interface NotebookHead extends FrontMatter {
 export function headOf(page: NotebookPage): NotebookHead {
   const { id, title, summary, stage, order, blocks } = page;
   const headings = blocks.flatMap((block) =>
-    block.type === 'heading' && block.level === 2 ? [{ id: block.id, text: plainText(block.inside) }] : [],
+    block.type === 'heading' && block.level === 2 ? [{ id: block.id, text: wordsOf(block.inside) }] : [],
   );
   return { id, title, summary, stage, order, headings, instances: instancesOf(page) };
-}
-
-function plainText(inlines: readonly Inline[]): string {
-  return inlines
-    .map((inline) => {
-      if ('inside' in inline) return plainText(inline.inside);
-      return 'text' in inline ? inline.text : '';
-    })
-    .join('');
 }

@@ -41,6 +41,7 @@ function Column({ head }: { head: NotebookHead }) {
     ${bench.notice.value === null ? null : html`<div class="notice" role="alert"><p>${bench.notice.value}</p><button type="button" onClick=${() => (bench.notice.value = null)}>Understood</button></div>`}
     ${use(Conflicted, {})}
     ${bench.boatOpen.value ? html`<div class="boat-sheet-place">${use(BoatSheet, {})}<button type="button" onClick=${() => (bench.boatOpen.value = false)}>Close the boat's sheet</button></div>` : null}
+    <h1>${head.title}</h1>
     ${page ? use(Prose, { page, key: page.id }) : html`<p aria-busy="true">Fetching the notebook…</p>`}
   </main>`;
 }
@@ -92,6 +93,8 @@ function useScrollToPlace(page: NotebookPage | undefined): void {
 
 /** The cell nearest the upper middle of the window is the one in hand. */
 function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
+  // Cells come one by one after the text; each arrival is a new element to watch.
+  const arrived = bench.instances.value;
   useEffect(() => {
     const observer = new IntersectionObserver(
       (entries) => {
@@ -103,5 +106,5 @@ function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
     );
     for (const cell of document.querySelectorAll('.cell')) observer.observe(cell);
     return () => observer.disconnect();
-  }, [bench, page]);
+  }, [bench, page, arrived]);
 }

@@ -1,6 +1,6 @@
 /** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
 import { answerInWords, type Instance, isChoice, warningsOf } from '../cells';
-import { isIssue, wordsOf } from '../measure';
+import { isIssue } from '../measure';
 import { Answer } from './answer';
 import { sayWith, useBench } from './bench';
 import { CellChecks } from './cell-checks';
@@ -27,7 +27,7 @@ export function CellView({ instance }: { instance: Instance }) {
     onPointerDown=${take}
   >
     <header>
-      <p class="cell-title">${cell.title}${name === cell.id ? '' : html`<span> · ${wordsOf(name)}</span>`}</p>
+      <p class="cell-title">${cell.title}</p>
       <h3 id=${`question-${name}`}>${cell.question}</h3>
     </header>
     <dl class="answers">
@@ -35,8 +35,8 @@ export function CellView({ instance }: { instance: Instance }) {
     </dl>
     ${use(InWords, { instance })} ${use(Warnings, { instance })}
     <div class="cell-body">
-      ${use(Pictures, { instance })}
       ${use(CellInputs, { instance })}
+      ${use(Pictures, { instance })}
     </div>
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
     ${cell.cautions.length > 0 ? html`<ul class="cautions" aria-label="Cautions">${cell.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>` : null}

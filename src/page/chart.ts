@@ -13,7 +13,6 @@ export interface ChartPlace {
 type Marks = NonNullable<Parameters<typeof plot>[0]>['marks'];
 
 export function drawChart(chart: Chart, second: Chart | undefined, place: ChartPlace): Element {
-  const narrow = place.width < 420;
   const figure = plot({
     width: place.width,
     height: Math.round(Math.min(300, Math.max(200, place.width * 0.55))),
@@ -21,13 +20,13 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
     marginRight: 18,
     marginTop: 26,
     marginBottom: 42,
-    style: { fontSize: '13px', fontFamily: 'inherit', background: 'none' },
+    style: { fontSize: '13px', fontFamily: "'Source Sans 3', Arial, sans-serif", background: 'none' },
     x: { domain: domainOf(chart, second, 'x'), label: null },
     y: { domain: domainOf(chart, second, 'y'), label: null },
     marks: [
       gridX({ stroke: 'var(--chalk)', strokeOpacity: 1 }),
       gridY({ stroke: 'var(--chalk)', strokeOpacity: 1 }),
-      axisX({ ticks: narrow ? 4 : 6, tickFormat: tick(chart.x, place), label: chart.x.label, labelAnchor: 'center', labelArrow: 'none', tickSize: 4 }),
+      axisX({ ticks: Math.max(2, Math.floor((place.width - 80) / 95)), tickFormat: tick(chart.x, place), label: chart.x.label, labelAnchor: 'center', labelArrow: 'none', tickSize: 4 }),
       axisY({ ticks: 5, tickFormat: tick(chart.y, place), label: chart.y.label, labelAnchor: 'top', labelArrow: 'none', tickSize: 4 }),
       ...limitMarks(chart, place),
       ...lineMarks(chart, 'first'),

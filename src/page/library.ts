@@ -34,10 +34,12 @@ export function notebookWith(instance: string): NotebookHead | undefined {
   return shelf.find((head) => head.instances.some((placed) => placed.instance === instance));
 }
 
-/** The text of a notebook, once the cells it uses are there. */
+/** The text of a notebook, once the first cell in it is there; the others follow together. */
 export async function openNotebook(head: NotebookHead): Promise<NotebookPage | undefined> {
   const load = Object.entries(textModules).find(([path]) => path.endsWith(`/${head.id}.md`))?.[1];
-  const [page] = await Promise.all([load?.(), fetchCells(head.instances.map((placed) => placed.cell))]);
+  const [first, ...rest] = head.instances.map((placed) => placed.cell);
+  const [page] = await Promise.all([load?.(), fetchCells(first === undefined ? [] : [first])]);
+  void fetchCells(rest);
   return page;
 }
 

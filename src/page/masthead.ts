@@ -43,12 +43,15 @@ export function Masthead() {
           ${Object.keys(lengths).map((words) => html`<option value=${words} selected=${words === now?.[0]}>${words}</option>`)}
         </select>
       </label>
-      <label><span class="unseen">Page colours</span>
+      <details class="desk">
+        <summary>Colours, boat file</summary>
+        <div><label><span>Page colours </span>
         <select aria-label="Page colours" value=${dress.value} onChange=${(event: TargetedEvent<HTMLSelectElement>) => (dress.value = event.currentTarget.value as Dress)}>
           ${dresses.map((one) => html`<option value=${one} selected=${one === dress.value}>${one}</option>`)}
         </select>
       </label>
-      ${use(BoatKeeping, {})}
+        ${use(BoatKeeping, {})}</div>
+      </details>
     </div>
   </header>`;
 

@@ -5,27 +5,29 @@ import { isIssue } from '../measure';
 import type { Block, Inline, NotebookPage, PlainTable, TryPlace } from '../notebook';
 import { graphOf, sayValue, useBench, versionWords } from './bench';
 import { CellView } from './cell-view';
+import { wayTo } from './hash-way';
 import { html, use } from './html';
 import { isCellKnown } from './library';
 
 export function Prose({ page }: { page: NotebookPage }) {
-  return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index))}</article>`;
+  return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index, page.id))}</article>`;
 }
 
-function blockView(block: Block, key: number): VNode {
+function blockView(block: Block, key: number, notebook: string): VNode {
+  const blocks = (inside: readonly Block[]) => inside.map((one, index) => blockView(one, index, notebook));
   switch (block.type) {
     case 'heading':
-      return heading(block.level, block.id, inlines(block.inside));
+      return heading(block.level, block.id, inlines(block.inside, notebook));
     case 'paragraph':
-      return html`<p>${inlines(block.inside)}</p>`;
+      return html`<p>${inlines(block.inside, notebook)}</p>`;
     case 'list': {
-      const items = block.items.map((item) => html`<li>${item.map(blockView)}</li>`);
+      const items = block.items.map((item) => html`<li>${blocks(item)}</li>`);
       return block.from === null ? html`<ul>${items}</ul>` : html`<ol start=${block.from}>${items}</ol>`;
     }
     case 'quote':
-      return html`<blockquote>${block.blocks.map(blockView)}</blockquote>`;
+      return html`<blockquote>${blocks(block.blocks)}</blockquote>`;
     case 'table':
-      return tableView(block);
+      return tableView(block, notebook);
     case 'code':
       return html`<pre><code>${block.text}</code></pre>`;
     case 'rule':
@@ -44,27 +46,27 @@ function heading(level: number, id: string, inside: unknown): VNode {
   return level === 2 ? html`<h2 id=${id}>${inside}</h2>` : html`<h3 id=${id}>${inside}</h3>`;
 }
 
-function tableView(table: PlainTable): VNode {
+function tableView(table: PlainTable, notebook: string): VNode {
   const align = (column: number) => ({ 'data-align': table.align[column] ?? 'left' });
   return html`<div class="table-wrap"><table>
-    <thead><tr>${table.head.map((cell, column) => html`<th scope="col" ...${align(column)}>${inlines(cell)}</th>`)}</tr></thead>
-    <tbody>${table.rows.map((row) => html`<tr>${row.map((cell, column) => html`<td ...${align(column)}>${inlines(cell)}</td>`)}</tr>`)}</tbody>
+    <thead><tr>${table.head.map((cell, column) => html`<th scope="col" ...${align(column)}>${inlines(cell, notebook)}</th>`)}</tr></thead>
+    <tbody>${table.rows.map((row) => html`<tr>${row.map((cell, column) => html`<td ...${align(column)}>${inlines(cell, notebook)}</td>`)}</tr>`)}</tbody>
   </table></div>`;
 }
 
-function inlines(all: readonly Inline[]): (VNode | string)[] {
+function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
   return all.map((inline) => {
     switch (inline.type) {
       case 'text':
         return inline.text;
       case 'strong':
-        return html`<strong>${inlines(inline.inside)}</strong>`;
+        return html`<strong>${inlines(inline.inside, notebook)}</strong>`;
       case 'emphasis':
-        return html`<em>${inlines(inline.inside)}</em>`;
+        return html`<em>${inlines(inline.inside, notebook)}</em>`;
       case 'code':
         return html`<code>${inline.text}</code>`;
       case 'link':
-        return html`<a href=${inline.to}>${inlines(inline.inside)}</a>`;
+        return html`<a href=${addressOf(inline.to, notebook)}>${inlines(inline.inside, notebook)}</a>`;
       case 'value':
         return use(LiveValue, { of: inline.of });
       case 'break':
@@ -73,6 +75,12 @@ function inlines(all: readonly Inline[]): (VNode | string)[] {
         return html`<span class="notice">${inline.says} <code>${inline.text}</code></span>`;
     }
   });
+}
+
+/** Links between notebooks are written as between files, so that they work in any viewer; here they open the notebook. */
+function addressOf(to: string, notebook: string): string {
+  const [, file, place] = /^(?:([\w-]+)\.md)?(?:#(.+))?$/.exec(to) ?? [];
+  return file !== undefined || place !== undefined ? wayTo(file ?? notebook, place) : to;
 }
 
 /** A number in the middle of a sentence, moving with the rest; both versions where they differ. */
