@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fasten } from '../../../src/cells/timber/fasten';
 import { tryCell } from '../try-cell';
-import { measured, testDrawings, testSense } from './proofs';
+import { measured, testBoats, testDrawings, testSense } from './proofs';
 
 const chine = {
   length: '4 m',
@@ -130,6 +130,7 @@ describe('fasten', () => {
   });
 
   testSense(fasten);
+  testBoats(fasten);
 
   testDrawings(fasten, {
     'as it stands': {},
