@@ -1,0 +1,84 @@
+/** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
+import { type Issue, isIssue, kindOf, nearestNames, plainShown } from '../measure';
+import { createGraph, type Graph } from '../notebook/graph';
+import { wholeCatalogue } from '../notebook/whole-catalogue';
+import { type Asked, readArguments } from './arguments';
+import { type BoatAsked, boatNamed, type ReadFile } from './boat';
+import { help } from './help';
+
+export interface Reckoned {
+  /** For the output: JSON or help; empty where anything is at fault. */
+  readonly out: string;
+  /** For the error stream: sentences, one a line. */
+  readonly err: string;
+  /** 0, or 2 where what was asked is at fault. */
+  readonly code: 0 | 2;
+}
+
+/**
+ * Runs the command.
+ * @param args the words after the command's own name: BOAT NAME... [--set NAME='ENTRY']...
+ * @param readFile reads a boat file, as text
+ */
+export function reckon(args: readonly string[], readFile: ReadFile): Reckoned {
+  const asked = readArguments(args);
+  if (asked === 'help') return { out: help, err: '', code: 0 };
+  if ('faults' in asked) return refuse(asked.faults);
+  const boat = boatNamed(asked.boat, readFile);
+  if ('faults' in boat) return refuse(boat.faults);
+  const graph = graphOf(boat, asked);
+  const faults = [...faultsOfSet(graph, asked), ...faultsOfNames(graph, asked)];
+  return faults.length > 0 ? refuse(faults) : { out: valuesAsJson(graph, asked.names), err: '', code: 0 };
+}
+
+function refuse(sentences: readonly string[]): Reckoned {
+  return { out: '', err: [...new Set(sentences)].map((sentence) => `${sentence}\n`).join(''), code: 2 };
+}
+
+function graphOf({ table, entries }: BoatAsked, { set }: Asked): Graph {
+  const written = new Map([...Object.entries(entries), ...set]);
+  return createGraph({ ...wholeCatalogue(table), written: (name) => written.get(name), shown: plainShown });
+}
+
+/** Entries that can't be written, or can't be read. */
+function faultsOfSet(graph: Graph, { set }: Asked): string[] {
+  return [...set.keys()].flatMap((name) => {
+    const quantity = graph.quantity(name);
+    if (!quantity) return [unknown(graph, name)];
+    if (!('preset' in quantity)) return [`${name} follows from others and can't be set`];
+    const value = graph.value(name);
+    // A link to what has no value is no fault of the entry.
+    return isIssue(value) && value.waitsFor === undefined ? [value.issue] : [];
+  });
+}
+
+/** Names that are not there, or have no value. */
+function faultsOfNames(graph: Graph, { names, set }: Asked): string[] {
+  return names.flatMap((name) => {
+    if (!graph.has(name)) return [unknown(graph, name)];
+    const value = graph.value(name);
+    // The entry's own sentence stands already.
+    if (!isIssue(value) || set.has(value.waitsFor ?? name)) return [];
+    return [sentenceOf(name, value)];
+  });
+}
+
+function sentenceOf(name: string, { issue, waitsFor }: Issue): string {
+  return waitsFor === undefined
+    ? `${name} has no value: ${issue}`
+    : `${name} waits for ${waitsFor}: ${issue}`;
+}
+
+function unknown(graph: Graph, name: string): string {
+  const near = nearestNames(name, graph.names);
+  return `there is no quantity "${name}"${near.length > 0 ? `; nearest: ${near.join(', ')}` : ''}`;
+}
+
+function valuesAsJson(graph: Graph, names: readonly string[]): string {
+  const values = names.map((name) => {
+    const value = graph.value(name);
+    const unit = typeof value === 'number' ? kindOf(graph.quantity(name)!.kind).si : ''; // all names are there
+    return [name, { value, unit }] as const;
+  });
+  return `${JSON.stringify(Object.fromEntries(values), null, 2)}\n`;
+}
