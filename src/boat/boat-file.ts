@@ -28,16 +28,17 @@ const LONGEST_ENTRY_NAME = 120;
 /** Two words or more, as quantities have them; `__proto__` and its like have one. */
 const entryName = /^[a-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)+$/;
 
+const ENTRY = `must be a text of at most ${LONGEST_ENTRY} letters, or a number`;
 const entry = v.union(
   [
-    v.pipe(v.string(), v.maxLength(LONGEST_ENTRY)),
+    v.pipe(v.string(), v.maxLength(LONGEST_ENTRY, ENTRY)),
     v.pipe(
       v.number(),
-      v.finite(),
+      v.finite(ENTRY),
       v.transform((bare) => String(bare)),
     ),
   ],
-  `must be a text of at most ${LONGEST_ENTRY} letters, or a number`,
+  ENTRY,
 );
 
 const entries = v.pipe(

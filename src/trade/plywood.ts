@@ -128,7 +128,7 @@ export function leastBendRadius(thickness: number, grain: Grain): Cited | null {
   const thinnest = FORM_PANELS[0]![0] * inch;
   const radius = radiusIn(FORM_PANELS, thickness, grain, foot);
   if (radius !== null) return { value: radius, source: FORM_SOURCE, known: 'published' };
-  if (thickness < 0.003 || thickness > thinnest) return null;
+  if (!(thickness >= 0.003 && thickness <= thinnest)) return null;
   const first = radiusIn(FORM_PANELS, thinnest, grain, foot)!;
   return {
     value: (first / thinnest) * thickness,

@@ -1,4 +1,5 @@
 /** Invented hulls of plain geometry, whose numbers are known in closed form. */
+import { expect } from 'vitest';
 import { buildHull, type Hull, type Offsets, quantityName } from '../../src/boat';
 import type { Vec3 } from '../../src/kernel';
 
@@ -129,3 +130,6 @@ export function roundPrism(length: number, stations = 4): Lines {
 
 export const degrees = (radians: number) => (radians * 180) / Math.PI;
 export const radians = (deg: number) => (deg * Math.PI) / 180;
+
+/** A number to within rounding, for use inside a larger match. */
+export const near = (value: number, digits = 12): unknown => expect.closeTo(value, digits);

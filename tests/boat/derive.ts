@@ -1,0 +1,64 @@
+/** Works out a boat's quantities from its presets and written entries, without the notebook. */
+import { boatQuantities, type Hull, type Read, type Table, type Value } from '../../src/boat';
+import { isIssue, plainShown, read as readEntry } from '../../src/measure';
+
+export interface DerivedBoat {
+  readonly names: readonly string[];
+  value(name: string): Value;
+  /** The number, or an error with the issue. */
+  number(name: string): number;
+  hull(): Hull;
+}
+
+export function deriveBoat(table: Table, written: Readonly<Record<string, string>> = {}): DerivedBoat {
+  const { given, derived, hull: draw } = boatQuantities(table);
+  const kinds = new Map([...given, ...derived].map(({ name, kind }) => [name, kind]));
+  const values = new Map<string, Value>();
+  const givens = new Map(given.map((quantity) => [quantity.name, quantity]));
+  const deriveds = new Map(derived.map((quantity) => [quantity.name, quantity]));
+  let hull: Hull | null = null;
+
+  const read: Read = {
+    number,
+    choice: (name) => {
+      const chosen = value(name);
+      if (typeof chosen !== 'string') throw new Error(`${name} is no choice`);
+      return chosen;
+    },
+    hull: () => (hull ??= draw(read)),
+  };
+
+  function value(name: string): Value {
+    const known = values.get(name);
+    if (known !== undefined) return known;
+    const made = work(name);
+    values.set(name, made);
+    return made;
+  }
+
+  function work(name: string): Value {
+    const entry = givens.get(name);
+    if (!entry) {
+      const quantity = deriveds.get(name);
+      if (!quantity) throw new Error(`there is no quantity ${name}`);
+      return quantity.from(read);
+    }
+    const text = written[name] ?? entry.preset;
+    if (entry.kind === 'choice') return text;
+    const reading = readEntry(text, {
+      kind: entry.kind,
+      shown: plainShown,
+      field: entry.meaning,
+      kindOf: (other) => kinds.get(other),
+    });
+    return isIssue(reading) ? reading : reading.evaluate(number);
+  }
+
+  function number(name: string): number {
+    const found = value(name);
+    if (typeof found === 'number') return found;
+    throw new Error(`${name}: ${isIssue(found) ? found.issue : found}`);
+  }
+
+  return { names: [...kinds.keys()], value, number, hull: () => read.hull() };
+}
