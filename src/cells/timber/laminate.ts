@@ -218,7 +218,7 @@ export const laminate = defineCell({
     const layers = Array.from({ length: v.plies }, (_, i) => i);
     const lines = layers.slice(1);
     const sectionLeft = -width / 2;
-    const sectionFoot = foot - thickness - Math.max(chord / 9, thickness);
+    const sectionFoot = foot - thickness - Math.max(chord / 6, thickness);
     const sectionRight = sectionLeft + width;
     return drawing({
       title: 'The stack over one bay, and its section',
