@@ -68,14 +68,17 @@ export function* angleBerths(
   }
 }
 
-/** The arc as short strokes; chords of at most 4 px look round at these radii. */
+/** How far a chord may stray from its arc, px: less than can be seen. */
+const SAGITTA = 0.15;
+
+/** The arc as short strokes. */
 function bow(
   at: (direction: number, radius: number) => Point,
   radius: number,
   from: number,
   to: number,
 ): Stroke[] {
-  const chords = Math.max(2, Math.ceil(((to - from) * radius) / 4));
+  const chords = Math.max(2, Math.ceil((to - from) / Math.sqrt((8 * SAGITTA) / radius)));
   return Array.from({ length: chords }, (_, i): Stroke => [
     ...at(from + ((to - from) * i) / chords, radius),
     ...at(from + ((to - from) * (i + 1)) / chords, radius),

@@ -3,6 +3,7 @@
 // won't fit between the arrows, the arrows turn round and the text stands past one end.
 
 import { berth, onPaper, slabAt, type Berth, type Head, type Paper, type Setting } from './berth';
+import { beside, REACHES } from './label-berths';
 import type { DimShape, Point, Side } from './shapes';
 import type { Stroke } from './slab';
 
@@ -36,29 +37,35 @@ function reading(shape: DimShape, from: Point, to: Point): Point {
   return x > 1e-9 || (Math.abs(x) <= 1e-9 && y < 0) ? [x, y] : [-x, -y];
 }
 
-/** How far out a dimension line may lie, measured along the outward normal: near the part first, then outside everything. */
-function* distances(
-  shape: DimShape,
+interface Distance {
+  readonly out: number;
+  readonly cost: number;
+}
+
+/** Rows tried, near the part and outside of everything. */
+const ROWS = 7;
+
+/** How far out a dimension line may lie along the outward normal, the likeliest first. */
+function distances(
+  { level }: DimShape,
   paper: Paper,
   normal: Point,
   near: number,
   first: number,
-): Generator<readonly [distance: number, cost: number]> {
+): readonly Distance[] {
   const step = paper.size + 9;
   const outer =
     Math.max(normal[0] * paper.left, normal[0] * paper.right) +
     Math.max(normal[1] * paper.top, normal[1] * paper.bottom);
+  const rows = (base: number, cost: number): Distance[] =>
+    Array.from({ length: ROWS }, (_, row) => ({
+      out: base + first + (level + row) * step,
+      cost: cost + 2 * row,
+    }));
   // Dimensions that could stand in one row do.
-  const apart = outer - near > 1.2 * step;
-  if (apart) {
-    for (let level = shape.level; level < shape.level + 3; level++) {
-      const distance = near + first + level * step;
-      if (distance < outer + 0.5 * first) yield [distance, 2 * (level - shape.level)];
-    }
-  }
-  for (let level = shape.level; level < shape.level + 7; level++) {
-    yield [outer + first + level * step, (apart ? 3 : 0) + 2 * (level - shape.level)];
-  }
+  if (outer - near <= 1.2 * step) return rows(outer, 0);
+  const inside = rows(near, 0).filter(({ out }) => out < outer + 0.5 * first);
+  return [...inside, ...rows(outer, 3)].sort((a, b) => a.cost - b.cost);
 }
 
 export function* dimensionBerths(
@@ -82,41 +89,63 @@ export function* dimensionBerths(
     u[0] * along + normal[0] * out,
     u[1] * along + normal[1] * out,
   ];
-  const stroke = (p: Point, q: Point): Stroke => [p[0], p[1], q[0], q[1]];
-
-  for (const [out, cost] of distances(shape, paper, normal, near, first)) {
-    const extensions: Stroke[] = [];
-    for (const [point, along] of [
-      [start, a],
-      [end, b],
+  const tail = b - a < HOLDS_ARROWS ? TAIL : 0;
+  const lines = (out: number, before: number, after: number): Lines => {
+    const main: Stroke = [...at(a - Math.max(tail, before), out), ...at(b + Math.max(tail, after), out)];
+    const strokes: Stroke[] = [main];
+    for (const [foot, along] of [
+      [dot(start, normal) + GAP, a],
+      [dot(end, normal) + GAP, b],
     ] as const) {
-      const foot = dot(point, normal) + GAP;
-      if (out > foot) extensions.push(stroke(at(along, foot), at(along, out + PAST)));
+      if (out > foot) strokes.push([...at(along, foot), ...at(along, out + PAST)]);
     }
-    const turnedRound = b - a < HOLDS_ARROWS;
-    const sign = turnedRound ? -1 : 1;
-    const [x1, y1] = at(a, out);
-    const [x2, y2] = at(b, out);
+    const sign = tail > 0 ? -1 : 1;
     const heads: Head[] = [
-      [x1, y1, -sign * u[0], -sign * u[1]],
-      [x2, y2, sign * u[0], sign * u[1]],
+      [...at(a, out), -sign * u[0], -sign * u[1]],
+      [...at(b, out), sign * u[0], sign * u[1]],
     ];
-    const tail = turnedRound ? TAIL : 0;
+    return { main, strokes, heads };
+  };
+
+  const rows = distances(shape, paper, normal, near, first);
+  for (const { out, cost } of rows) {
     for (const spot of spots(b - a, tail, Math.abs(u[1]) > 0.7, settings, outward)) {
-      const main = stroke(at(a - Math.max(tail, spot.before), out), at(b + Math.max(tail, spot.after), out));
       const [x, y] = at(a + spot.along, out + spot.out);
       yield berth({
         cost: cost + spot.cost,
         floor: cost,
         setting: spot.setting,
         slab: spot.level ? slabAt(x, y, spot.setting) : slabAt(x, y, spot.setting, u[0], u[1]),
+        ...lines(out, spot.before, spot.after),
+      });
+    }
+  }
+
+  // Last of all a key number may stand off at the end of a leader.
+  const [number] = settings;
+  if (!number?.ringed) return;
+  const far = (rows.at(-1)?.cost ?? 0) + 2;
+  for (const { veer, length, cost } of REACHES) {
+    for (const { out } of rows.slice(0, 4)) {
+      const middle = at((a + b) / 2, out);
+      const direction = (veer * Math.PI) / 4;
+      const [ux, uy] = [Math.cos(direction), -Math.sin(direction)];
+      const tip: Point = [middle[0] + length * ux, middle[1] + length * uy];
+      const { main, strokes, heads } = lines(out, 0, 0);
+      yield berth({
+        cost: far + cost,
+        floor: far + cost,
+        setting: number,
+        ...beside(tip, ux, uy, number),
         main,
-        strokes: [main, ...extensions],
+        strokes: [...strokes, [...middle, ...tip]],
         heads,
       });
     }
   }
 }
+
+type Lines = Pick<Berth, 'main' | 'strokes' | 'heads'>;
 
 /** Where a text lies about its dimension line: from the line's start, and outward from it. */
 interface Spot {

@@ -2,7 +2,7 @@
 
 import type { Berth } from './berth';
 import type { Ground } from './ground';
-import { slabsMeet, strokesCross, strokesCrowd, within } from './slab';
+import { slabsMeet, strokesCross, strokesCrowd, within, type Stroke } from './slab';
 
 /** Least clear paper round a text, px. */
 const CLEAR = 2;
@@ -23,8 +23,9 @@ const COST = {
   thinCrossesThin: 1,
   textOnStroke: 5,
   strokeCell: 0.6,
-  hatchedCell: 0.05,
-  lineOnStrokeCell: 0.12,
+  hatchedCell: 0.025,
+  lineOnStrokeCell: 0.2,
+  leaderOnStrokeCell: 0.25,
   /** Off the sheet while margins may still grow. */
   overEdge: 2,
   edgePx: 0.05,
@@ -62,7 +63,9 @@ export function disturbsGround(berth: Berth, ground: Ground): number {
     const { strokes, hatched } = ground.under(berth.slab);
     cost += (strokes > 0 ? COST.textOnStroke + COST.strokeCell * strokes : 0) + COST.hatchedCell * hatched;
   }
+  const [leader] = berth.strokes;
   if (berth.main) cost += COST.lineOnStrokeCell * ground.along(berth.main);
+  else if (leader) cost += COST.leaderOnStrokeCell * ground.along(leader);
   return cost;
 }
 
@@ -96,6 +99,8 @@ const collide = (a: Berth, b: Berth): number =>
 /** How many lines and heads of `b` pass under the text of `a`. */
 function linesUnder({ slab }: Berth, b: Berth): number {
   if (!slab) return 0;
+  if (slab.x - slab.reachX > b.right + HEAD_CLEAR || slab.x + slab.reachX < b.left - HEAD_CLEAR) return 0;
+  if (slab.y - slab.reachY > b.bottom + HEAD_CLEAR || slab.y + slab.reachY < b.top - HEAD_CLEAR) return 0;
   let count = 0;
   for (const stroke of b.strokes) if (within(slab, stroke, CLEAR)) count++;
   for (const [x, y, ux, uy] of b.heads) {
@@ -104,9 +109,21 @@ function linesUnder({ slab }: Berth, b: Berth): number {
   return count;
 }
 
+/** Does a stroke lie wholly to one side of a berth? */
+const beside = ([x1, y1, x2, y2]: Stroke, b: Berth): boolean =>
+  (x1 < b.left && x2 < b.left) ||
+  (x1 > b.right && x2 > b.right) ||
+  (y1 < b.top && y2 < b.top) ||
+  (y1 > b.bottom && y2 > b.bottom);
+
+/** Arcs are made of many short strokes; who crosses them crosses but once and is not reckoned. */
+const ARC = 8;
+
 function cross(a: Berth, b: Berth): number {
   let cost = a.main && b.main && strokesCrowd(a.main, b.main, ROWS_APART) ? COST.crowd : 0;
+  if (a.strokes.length > ARC || b.strokes.length > ARC) return cost;
   for (const p of a.strokes) {
+    if (beside(p, b)) continue;
     for (const q of b.strokes) {
       if (!strokesCross(p, q)) continue;
       const mains = (p === a.main ? 1 : 0) + (q === b.main ? 1 : 0);

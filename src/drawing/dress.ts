@@ -59,8 +59,13 @@ function rules(paint: (colour: Colour) => string): string {
   ].join('\n');
 }
 
-/** For the page: colours by variables `--ink --red-lead --bottom-blue --cedar --chalk --paper`. */
-export const drawingDress: string = `${rules((colour) => `var(--${colour})`)}
+/**
+ * For the page: colours by variables `--ink --red-lead --bottom-blue --cedar --chalk --paper`,
+ * and `--paper-under` where a drawing lies on another ground than the page's paper.
+ */
+export const drawingDress: string = `${rules((colour) =>
+  colour === 'paper' ? 'var(--paper-under, var(--paper))' : `var(--${colour})`,
+)}
 .drawing .lit[class*="pen-"]{stroke:var(--red-lead);stroke-width:2.6}`;
 
 /** For a file, in plain colours, for drawing programmes know no variables. */

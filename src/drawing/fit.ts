@@ -10,8 +10,12 @@ import type { Margins } from './sheet';
 export const EDGE = 6;
 /** Beyond the geometry for the width of heavy lines, px. */
 const RIM = 4;
-/** The geometry keeps at least this share of the field, however much the texts ask for. */
-const LEAST_SHARE = 0.4;
+/**
+ * The geometry keeps at least these shares of the field, however much the texts ask for:
+ * across, texts that then don't fit go to the key; up and down, the sheet grows.
+ */
+const LEAST_WIDTH = 0.4;
+const LEAST_HEIGHT = 0.7;
 
 /** Where the drawing may lie, px. */
 export interface Field {
@@ -25,10 +29,10 @@ export interface Field {
 export function fit(box: Box, margins: Margins, size: number, field: Field): Paper {
   const wide = box.right - box.left;
   const high = box.top - box.bottom;
-  const room = (whole: number, a: number, b: number): number => Math.max(whole - a - b, LEAST_SHARE * whole);
   const width = field.width - 2 * EDGE;
-  const byWidth = room(width, margins.left, margins.right) / wide;
-  const byHeight = room(field.maxHeight, margins.top, margins.bottom) / high;
+  const byWidth = Math.max(width - margins.left - margins.right, LEAST_WIDTH * width) / wide;
+  const byHeight =
+    Math.max(field.maxHeight - margins.top - margins.bottom, LEAST_HEIGHT * field.maxHeight) / high;
   // A point alone has no size to fit: one to one is as good as any.
   const free = Math.min(byWidth, byHeight);
   const scale = field.scale ?? (Number.isFinite(free) ? free : 1);

@@ -8,7 +8,7 @@ const GAP = 3;
 
 const COMPASS: readonly Compass[] = ['e', 'ne', 'n', 'nw', 'w', 'sw', 's', 'se'];
 
-interface Reach {
+export interface Reach {
   /** Eighths of a turn away from the preferred direction. */
   readonly veer: number;
   readonly length: number;
@@ -16,12 +16,12 @@ interface Reach {
 }
 
 /** Leaders of all lengths and directions, the cheapest first: short ones, near the wished direction. */
-const REACHES: readonly Reach[] = [14, 26, 42, 64, 92, 128, 176]
+export const REACHES: readonly Reach[] = [14, 26, 42, 64, 92, 128, 176]
   .flatMap((length) =>
     [0, 1, -1, 2, -2, 3, -3, 4].map((veer) => ({
       veer,
       length,
-      cost: 0.05 * (length - 14) + 0.9 * Math.abs(veer) + (veer < 0 ? 0.05 : 0),
+      cost: 0.05 * (length - 14) + (length > 64 ? 2 : 0) + 0.9 * Math.abs(veer) + (veer < 0 ? 0.05 : 0),
     })),
   )
   .sort((a, b) => a.cost - b.cost);
@@ -58,7 +58,7 @@ export function* labelBerths(
 }
 
 /** A level text at the end of a leader that comes from direction -(ux, uy). */
-function beside(
+export function beside(
   [x, y]: Point,
   ux: number,
   uy: number,

@@ -1,6 +1,7 @@
 // The scale bar: a round length in the reader's units.
 
 const MM_PER_INCH = 25.4;
+const MM_PER_FOOT = 304.8;
 
 interface RoundLength {
   readonly length: number;
@@ -31,7 +32,7 @@ const INCH: readonly RoundLength[] = [
     ] as const
   ).map(([inches, text, parts]) => ({ length: inches * MM_PER_INCH, text, parts })),
   ...([1, 2, 3, 5, 10, 20, 50] as const).map((feet) => ({
-    length: feet * 12 * MM_PER_INCH,
+    length: feet * MM_PER_FOOT,
     text: `${feet} ft`,
     parts: feet === 1 ? 4 : feet === 10 || feet === 20 || feet === 50 ? 5 : feet,
   })),

@@ -18,6 +18,7 @@ export interface Seat {
   readonly shape: TextShape;
   /** Rank of the shape in the drawing. */
   readonly of: number;
+  /** How its text may be set. */
   readonly ways: readonly Setting[];
   manner: Manner;
   /** The berth taken, and its rank among those offered. */
@@ -32,14 +33,16 @@ export interface Seating {
   readonly before?: ReadonlyMap<number, number>;
   /** By how much another berth must be better to be worth a move from there. */
   readonly loyalty: number;
+  /** Shapes, by rank, whose text is in the key from the beginning. */
+  readonly keyed?: ReadonlySet<number>;
 }
 
-/** Who chooses first: small dimensions stand nearest to the part, labels can go anywhere. */
+/** Who chooses first: those with the fewest berths. Of dimensions the small ones, which stand nearest to the part. */
 const TURN: { readonly [shape in TextShape['shape']]: number } = {
   note: 0,
-  dim: 1,
+  radius: 1,
   angle: 2,
-  radius: 3,
+  dim: 3,
   label: 4,
 };
 /** Widest text on the drawing itself, as a multiple of its size; longer ones are broken into lines. */

@@ -92,9 +92,11 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
     origin: paper.origin,
     marks,
     key,
-    layout: { margins, choices: choicesOf(seats) },
+    layout: { margins, choices: key.length > 0 ? NONE : choicesOf(seats), shapes: drawing.shapes.length },
   };
 }
+
+const NONE: ReadonlyMap<number, number> = new Map();
 
 /** The narrowest sheet that its foot can be read on, px. */
 const LEAST_WIDTH = 160;
@@ -116,26 +118,43 @@ function layOut(drawing: Drawing, options: SetOut): Layout {
     scale: options.scale ?? null,
   };
 
-  let margins = options.like?.layout.margins ?? firstMargins(shapes, size);
-  let before = options.like?.layout.choices;
+  // A sheet of another width or of other shapes is no guide, nor is one with texts in the key.
+  const { like } = options;
+  const guide =
+    like && like.width === options.width && like.layout.shapes === shapes.length ? like.layout : null;
+
+  let margins = guide?.margins ?? firstMargins(shapes, size);
+  let before = guide?.choices;
+  let keyed: ReadonlySet<number> | null = null;
   for (let round = 1; ; round++) {
     const paper = fit(box, margins, size, field);
-    const firm = round === ROUNDS;
+    const firm = round >= ROUNDS;
     const edges = field.scale
       ? { left: -Infinity, right: Infinity, firm }
       : { left: EDGE, right: options.width - EDGE, firm };
-    const loyalty = options.like ? FIRM_LOYALTY : LOOSE_LOYALTY;
-    const seating: Seating = { paper, edges, loyalty, ...(before ? { before } : {}) };
+    const seating: Seating = {
+      paper,
+      edges,
+      loyalty: guide ? FIRM_LOYALTY : LOOSE_LOYALTY,
+      ...(before ? { before } : {}),
+      ...(keyed ? { keyed } : {}),
+    };
     const seats = seatAll(shapes, seating);
     const needed = marginsOf(seats, paper);
     const inside = seats.every((s) => s.berth.left >= edges.left && s.berth.right <= edges.right);
     const gain = fit(box, needed, size, field).scale / paper.scale;
     // Wider margins than needed are kept while giving them back would gain little.
-    if (firm || (inside && gain > 0.97 && gain < 1.08)) {
-      giveWay(seats, shapes, seating);
-      return { paper, margins, seats };
+    const settled = firm || (inside && gain > 0.97 && gain < 1.08);
+    if (settled) giveWay(seats, shapes, seating);
+    const inKey = seats.filter((s) => s.manner !== 'full').map((s) => s.of);
+    if (settled && (keyed !== null || inKey.length === 0)) return { paper, margins, seats };
+
+    if (settled) {
+      // What went to the key leaves room to the rest: once more, with margins for that.
+      keyed = new Set(inKey);
+      round = ROUNDS - 1;
     }
-    margins = needed;
+    margins = settled ? marginsOf(seats, paper) : needed;
     // The last round starts afresh: what was chosen with margins still growing may not fit any more.
     before = round + 1 < ROUNDS ? choicesOf(seats) : undefined;
   }

@@ -77,5 +77,9 @@ export interface Sheet {
   readonly marks: readonly Placed[];
   readonly key: readonly KeyLine[];
   /** What the next setting out may start from, so that texts stay where they are. */
-  readonly layout: { readonly margins: Margins; readonly choices: ReadonlyMap<number, number> };
+  readonly layout: {
+    readonly margins: Margins;
+    readonly choices: ReadonlyMap<number, number>;
+    readonly shapes: number;
+  };
 }

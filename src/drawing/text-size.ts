@@ -12,8 +12,8 @@ const WIDTHS: readonly (readonly [em: number, characters: string])[] = [
   [0.62, 'KPRVXbdhnopquµσ'],
   [0.67, '#ABC→←'],
   [0.75, '&DGHNUφ'],
-  [0.85, '%OQw½¼¾⅛⅜⅝⅞'],
-  [0.93, '@MWm'],
+  [0.85, '%OQw½¼¾'],
+  [0.93, '@MWm⅛⅜⅝⅞'],
 ];
 
 const EM = new Map(WIDTHS.flatMap(([em, characters]) => Array.from(characters, (c) => [c, em] as const)));

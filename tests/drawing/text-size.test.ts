@@ -1,0 +1,49 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { textHeight, textWidth, wrap } from '../../src/drawing/text-size';
+
+describe('the width of a text', () => {
+  test('is the sum of its characters, in proportion to the size', () => {
+    expect(textWidth('19', 10)).toBeCloseTo(2 * textWidth('1', 10), 12);
+    expect(textWidth('14 5/8 in', 26)).toBeCloseTo(2 * textWidth('14 5/8 in', 13), 12);
+    expect(textWidth('', 13)).toBe(0);
+  });
+
+  test('counts a character outside the table as a full em', () => {
+    expect(textWidth('木', 13)).toBe(13);
+  });
+});
+
+describe('a wrapped text', () => {
+  test('has all its words in order and no line wider than asked', () => {
+    fc.assert(
+      fc.property(fc.lorem({ maxCount: 20 }), fc.integer({ min: 60, max: 400 }), (text, width) => {
+        const lines = wrap(text, 13, width);
+        expect(lines.join(' ').replaceAll(/\s/g, '')).toBe(text.replaceAll(/\s/g, ''));
+        for (const line of lines) expect(textWidth(line, 13)).toBeLessThanOrEqual(width);
+      }),
+      { seed: 4 },
+    );
+  });
+
+  test('keeps a number and its unit together', () => {
+    // Room for "bent to a radius of 1200" but not for the unit as well.
+    const room = textWidth('bent to a radius of 1200 m', 13);
+    expect(wrap('bent to a radius of 1200 mm and held', 13, room)).toEqual([
+      'bent to a radius of',
+      '1200 mm and held',
+    ]);
+  });
+
+  test('breaks a word only when it alone is too wide', () => {
+    const lines = wrap('a sheerclampandchinelog b', 13, 60);
+    expect(lines[0]).toBe('a');
+    expect(lines.at(-1)).toMatch(/ b$/);
+    expect(lines.slice(1).join('')).toBe('sheerclampandchinelog b');
+    expect(wrap('', 13, 60)).toEqual(['']);
+  });
+
+  test('takes one line more height for each line more', () => {
+    expect(textHeight(3, 13) - textHeight(2, 13)).toBeCloseTo(textHeight(2, 13) - textHeight(1, 13), 12);
+  });
+});
