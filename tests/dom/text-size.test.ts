@@ -7,7 +7,7 @@ import { expect, test } from 'vitest';
 import { textWidth } from '../../src/drawing';
 
 const printable = Array.from({ length: 95 }, (_, i) => String.fromCodePoint(32 + i));
-const trade = [...'°±×½¼¾⅛⅜⅝⅞′″−–·²³≤≥µ÷'];
+const trade = Array.from('°±×½¼¾⅛⅜⅝⅞′″−–·²³≤≥µ÷');
 
 test.each(['400', '600'])(
   'no character of the shipped sans at weight %s is wider than the table says',

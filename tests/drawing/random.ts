@@ -1,6 +1,6 @@
 // Random drawings for property tests: all kinds of shapes, texts from none to long ones.
 
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import {
   angleDim,
   arc,
