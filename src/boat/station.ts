@@ -8,7 +8,18 @@
  * skin itself, bevels and the angle at a chine, goes by the skin's own plane at the edge: on a crowned
  * bottom the two differ by many degrees.
  */
-import { add, dihedral, distance, dot, flareOfNormal, unit, type Vec2, type Vec3 } from '../kernel';
+import {
+  add,
+  dihedral,
+  distance,
+  dot,
+  flareOfNormal,
+  scale,
+  subtract,
+  unit,
+  type Vec2,
+  type Vec3,
+} from '../kernel';
 import type { Edge } from './edge';
 import { find, type Named } from './named';
 import { once } from './once';
@@ -102,7 +113,10 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
     const key = `${edge.name} ${panel.name}`;
     const known = normals.get(key);
     if (known) return known;
-    const found = panel.normalOn(edge, edge.batten.knots[index]!); // one knot a station
+    const along = unit(edge.directions[index]!); // one direction and one knot a station
+    const read = panel.normalOn(edge, edge.batten.knots[index]!);
+    // Read between rulings it may lean a little along the edge, to which the skin's normal is square.
+    const found = unit(subtract(read, scale(along, dot(read, along))));
     normals.set(key, found);
     return found;
   }

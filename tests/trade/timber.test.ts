@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { look, type TradeRow } from '../../src/trade/table';
+import { look } from '../../src/trade/table';
 import { timber, type TimberColumn, timberSpread } from '../../src/trade/timber';
 
 const value = (id: string, column: TimberColumn) => look(timber, id, column)!.value;
@@ -68,17 +68,18 @@ test('inch-pound rows of imported woods in SI', () => {
   expect(value('teak', 'shear') / 1e6).toBeCloseTo(13.0, 1);
 });
 
-test('green wood is weaker and less stiff than dry wood, in every row that has both', () => {
-  const both = (row: TradeRow<TimberColumn>, dry: TimberColumn, green: TimberColumn) => {
-    const [d, g] = [row.cells[dry], row.cells[green]];
-    if (d && g) expect(g.value, `${row.id}.${green}`).toBeLessThan(d.value);
-  };
-  for (const row of timber.rows) {
-    both(row, 'rupture', 'ruptureGreen');
-    both(row, 'modulus', 'modulusGreen');
-    both(row, 'shear', 'shearGreen');
-    both(row, 'crushing', 'crushingGreen');
-  }
+test.each([
+  ['rupture', 'ruptureGreen'],
+  ['modulus', 'modulusGreen'],
+  ['shear', 'shearGreen'],
+  ['crushing', 'crushingGreen'],
+] as const)('%s is less in green wood, in every row that has both', (dry, green) => {
+  const both = timber.rows.flatMap(({ cells }) => {
+    const [d, g] = [cells[dry], cells[green]];
+    return d && g ? [g.value / d.value] : [];
+  });
+  expect(both.length).toBeGreaterThan(10);
+  expect(Math.max(...both)).toBeLessThan(1);
 });
 
 test('what was remembered says so', () => {
