@@ -7,10 +7,14 @@ import type { AngleShape, Point } from './shapes';
 import type { Stroke } from './slab';
 
 /** Radii tried on paper, px: near the apex first. */
-const RADII = [40, 56, 76, 100, 130, 170];
+const RADII = [32, 46, 64, 88, 120, 160];
+/** What each step outward costs: a wide arc sweeps over much else. */
+const STEP = 2.5;
 const HOLDS_ARROWS = 24;
 const TAIL = 16;
 const GAP = 3;
+/** Between a text and its arc or legs, px. */
+const AIR = 5;
 
 export function* angleBerths(
   shape: AngleShape,
@@ -36,8 +40,8 @@ export function* angleBerths(
       // Level, about a centre `distance` px from a point in the direction (ux, uy).
       const put = (from: Point, ux: number, uy: number, distance: number, cost: number): Berth =>
         berth({
-          cost: 1.2 * rank + cost + setting.cost,
-          floor: 1.2 * rank,
+          cost: STEP * rank + cost + setting.cost,
+          floor: STEP * rank,
           setting,
           slab: slabAt(from[0] + distance * ux, from[1] + distance * uy, setting),
           strokes,
@@ -48,16 +52,16 @@ export function* angleBerths(
       // Outside the arc all of the text must be clear of the tangent ...
       const bisector = shape.from + angle / 2;
       const [cos, sin] = [Math.cos(bisector), -Math.sin(bisector)];
-      yield put(
-        at(bisector, radius),
-        cos,
-        sin,
-        5 + Math.abs(cos) * halfWidth + Math.abs(sin) * halfHeight,
-        0,
-      );
+      const reach = AIR + Math.abs(cos) * halfWidth + Math.abs(sin) * halfHeight;
+      yield put(at(bisector, radius), cos, sin, reach, 0);
+      // ... inside it, where the legs stand far enough apart ...
+      const aside = AIR + Math.abs(sin) * halfWidth + Math.abs(cos) * halfHeight;
+      if ((radius - reach) * Math.sin(Math.min(angle, Math.PI) / 2) > aside) {
+        yield put(at(bisector, radius), -cos, -sin, reach, 0.3);
+      }
       // ... past an end only the arc itself is in the way.
       const past = (ux: number, uy: number): number =>
-        4 + Math.min(halfWidth / Math.abs(ux), halfHeight / Math.abs(uy));
+        AIR + Math.min(halfWidth / Math.abs(ux), halfHeight / Math.abs(uy));
       const left = shape.from + angle + tail;
       const [leftX, leftY] = [-Math.sin(left), -Math.cos(left)];
       yield put(at(left, radius), leftX, leftY, past(leftX, leftY), 0.6);

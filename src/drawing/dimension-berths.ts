@@ -12,6 +12,8 @@ const GAP = 3;
 const PAST = 5;
 /** Between a text and its dimension line, px. */
 const ABOVE = 3;
+/** Between a level text and the upright line that it stands beside, arrowheads and all, px. */
+const BESIDE = 6;
 /** Length of a dimension line beyond arrows that are turned round, px. */
 const TAIL = 15;
 /** The least length that holds two arrows, px. */
@@ -177,10 +179,10 @@ function spots(
     // A text wider than its line stands clear of the ends of the extension lines too.
     const clear = (fits ? ABOVE : PAST + 2) + height / 2;
     if (fits || width < length + 2 * tail + 24) {
-      put(length / 2, outward * clear, false, fits ? 0 : steep ? 3 : 0.5);
+      put(length / 2, outward * clear, false, fits ? 0 : steep ? 6 : 0.5);
     }
     if (steep) {
-      if (length + 2 * tail > height) put(length / 2, ABOVE + 1 + width / 2, true, fits ? 1.2 : 0.4);
+      if (length + 2 * tail > height) put(length / 2, BESIDE + width / 2, true, fits ? 1.2 : 0.4);
       const past = Math.max(tail, 4) + ABOVE + height / 2;
       put(length + past, 0, true, 1, 0, tail);
       put(-past, 0, true, 1.1, tail, 0);

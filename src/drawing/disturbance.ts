@@ -2,7 +2,7 @@
 
 import type { Berth } from './berth';
 import type { Ground } from './ground';
-import { slabsMeet, strokesCross, strokesCrowd, within, type Stroke } from './slab';
+import { slabsMeet, strokesCross, strokesCrowd, within, type Slab, type Stroke } from './slab';
 
 /** Least clear paper round a text, px. */
 const CLEAR = 2;
@@ -69,24 +69,24 @@ export function disturbsGround(berth: Berth, ground: Ground): number {
   return cost;
 }
 
-/** How many collisions a berth is in: those that must not be left. */
+/** How many collisions a berth's own text is in: those that must not be left. */
 export function collisionsOf(
-  berth: Berth,
+  { slab, ...berth }: Berth,
   others: Iterable<{ readonly berth: Berth }>,
   edges: Edges,
 ): number {
-  let count = 0;
-  if (berth.slab) {
-    const { x, reachX } = berth.slab;
-    if (x - reachX < edges.left || x + reachX > edges.right) count++;
-  }
+  if (!slab) return 0;
+  let count = slab.x - slab.reachX < edges.left || slab.x + slab.reachX > edges.right ? 1 : 0;
   for (const { berth: other } of others) {
-    if (other !== berth && !apart(berth, other)) count += collide(berth, other);
+    if (other.slab === slab || apart(berth, other)) continue;
+    count += (other.slab && slabsMeet(slab, other.slab, CLEAR) ? 1 : 0) + linesUnder(slab, other);
   }
   return count;
 }
 
-const apart = (a: Berth, b: Berth): boolean =>
+type Bounds = Pick<Berth, 'left' | 'right' | 'top' | 'bottom'>;
+
+const apart = (a: Bounds, b: Bounds): boolean =>
   a.left > b.right + ROWS_APART ||
   b.left > a.right + ROWS_APART ||
   a.top > b.bottom + ROWS_APART ||
@@ -94,11 +94,12 @@ const apart = (a: Berth, b: Berth): boolean =>
 
 /** How often a text of one lies on the text, or on a line, of the other. */
 const collide = (a: Berth, b: Berth): number =>
-  (a.slab && b.slab && slabsMeet(a.slab, b.slab, CLEAR) ? 1 : 0) + linesUnder(a, b) + linesUnder(b, a);
+  (a.slab && b.slab && slabsMeet(a.slab, b.slab, CLEAR) ? 1 : 0) +
+  (a.slab ? linesUnder(a.slab, b) : 0) +
+  (b.slab ? linesUnder(b.slab, a) : 0);
 
-/** How many lines and heads of `b` pass under the text of `a`. */
-function linesUnder({ slab }: Berth, b: Berth): number {
-  if (!slab) return 0;
+/** How many lines and heads of a berth pass under a text. */
+function linesUnder(slab: Slab, b: Berth): number {
   if (slab.x - slab.reachX > b.right + HEAD_CLEAR || slab.x + slab.reachX < b.left - HEAD_CLEAR) return 0;
   if (slab.y - slab.reachY > b.bottom + HEAD_CLEAR || slab.y + slab.reachY < b.top - HEAD_CLEAR) return 0;
   let count = 0;

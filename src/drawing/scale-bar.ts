@@ -10,9 +10,9 @@ interface RoundLength {
   readonly parts: number;
 }
 
-const METRIC: readonly RoundLength[] = [0, 1, 2, 3, 4].flatMap((power) =>
+const METRIC: readonly RoundLength[] = [-2, -1, 0, 1, 2, 3, 4].flatMap((power) =>
   ([1, 2, 5] as const).map((digit) => {
-    const length = digit * 10 ** power;
+    const length = Number(`${digit}e${power}`);
     const text = length >= 1000 ? `${length / 1000} m` : `${length} mm`;
     return { length, text, parts: digit === 5 ? 5 : digit === 2 ? 4 : 2 };
   }),
@@ -21,6 +21,12 @@ const METRIC: readonly RoundLength[] = [0, 1, 2, 3, 4].flatMap((power) =>
 const INCH: readonly RoundLength[] = [
   ...(
     [
+      [0.001, '0.001 in', 2],
+      [0.002, '0.002 in', 2],
+      [0.005, '0.005 in', 5],
+      [0.01, '0.01 in', 2],
+      [0.02, '0.02 in', 2],
+      [1 / 32, '1/32 in', 2],
       [1 / 16, '1/16 in', 2],
       [1 / 8, '1/8 in', 2],
       [1 / 4, '1/4 in', 2],

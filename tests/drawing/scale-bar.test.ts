@@ -4,6 +4,7 @@ import { scaleBar } from '../../src/drawing/scale-bar';
 test('is the longest round length that fits', () => {
   expect(scaleBar(1, 120, 'metric')).toMatchObject({ length: 100, text: '100 mm', width: 100 });
   expect(scaleBar(0.1, 120, 'metric')).toMatchObject({ length: 1000, text: '1 m', width: 100 });
+  expect(scaleBar(400, 120, 'metric')).toMatchObject({ length: 0.2, text: '0.2 mm' });
   expect(scaleBar(0.05, 120, 'metric')).toMatchObject({ length: 2000, text: '2 m' });
   expect(scaleBar(1, 320, 'inch')?.text).toBe('1 ft');
   expect(scaleBar(1, 320, 'inch')?.length).toBeCloseTo(304.8, 9);
@@ -26,5 +27,6 @@ test('is divided into parts of a round length', () => {
 });
 
 test('is left out where no length is short enough', () => {
-  expect(scaleBar(1000, 120, 'metric')).toBeNull();
+  expect(scaleBar(20_000, 120, 'metric')).toBeNull();
+  expect(scaleBar(Number.MAX_VALUE, 120, 'inch')).toBeNull();
 });
