@@ -45,15 +45,19 @@ export interface GraphParts {
 }
 
 /** Thrown by a read that finds no value, caught where the asking quantity is worked out. */
-class Waiting {
+class Waiting extends Error {
   readonly why: Issue;
   constructor(why: Issue) {
+    super(why.issue);
     this.why = why;
   }
 }
 
 /** The hull has no name of its own among the quantities, but takes part in circles. */
 const HULL = 'the hull';
+
+/** The asker that a preset is, where it depends on a choice: it is worked out apart from the value. */
+const presetOf = (name: string) => `${name} (preset)`;
 
 export function createGraph(parts: GraphParts): Graph {
   const given = new Map(parts.given.map((quantity) => [quantity.name, quantity]));
@@ -86,8 +90,8 @@ export function createGraph(parts: GraphParts): Graph {
 
   /**
    * Signals refuse to read a computed that is being worked out. That refusal is our circle:
-   * it is named by the shortest way from `name` back to `asker`. The asker then also watches the
-   * entries on that way, so that whichever of them is mended wakes it.
+   * it is named by the shortest way from `name` back to `asker`. What was refused is not tracked, so
+   * the asker watches the entries behind it instead: whichever of them is mended wakes it.
    */
   function guardCircle<T>(asker: string, name: string, look: () => T): T {
     try {
@@ -95,8 +99,17 @@ export function createGraph(parts: GraphParts): Graph {
     } catch (fault) {
       if (!(fault instanceof Error) || !/cycle/i.test(fault.message)) throw fault;
       const way = shortestWay(name, asker) ?? [name, asker];
-      for (const step of way) if (step !== asker && given.has(step)) parts.written(step);
+      watchEntriesBehind(name);
       throw new Waiting({ ...issue(`goes round in a circle: ${[...way, name].join(' -> ')}`), circle: way });
+    }
+  }
+
+  /** Tracks the entry of all that `name` was worked out from, choices that picked a link among them. */
+  function watchEntriesBehind(name: string): void {
+    const behind = new Set([name]);
+    for (const at of behind) {
+      if (given.has(at)) parts.written(at);
+      for (const asker of [at, presetOf(at)]) for (const next of dependencies.get(asker) ?? []) behind.add(next);
     }
   }
 
@@ -172,12 +185,13 @@ export function createGraph(parts: GraphParts): Graph {
   function readingOf(definition: Given) {
     const known = readings.get(definition.name);
     if (known) return known;
-    const presetText = computed(() => {
-      const text = definition.presetFrom ? workFor(`${definition.name} (preset)`, definition.presetFrom) : definition.preset;
-      return isIssue(text) ? definition.preset : text;
-    });
+    const presetText = computed(() =>
+      definition.presetFrom ? workFor(presetOf(definition.name), definition.presetFrom) : definition.preset,
+    );
     const made = computed(() => {
       const text = parts.written(definition.name) ?? presetText.value;
+      // A link that waits for a choice leaves no other number in its place.
+      if (isIssue(text)) return { text: '', expression: text };
       return { text, expression: definition.kind === 'choice' ? text : readNumberEntry(definition, text) };
     });
     readings.set(definition.name, made);
@@ -211,7 +225,7 @@ export function createGraph(parts: GraphParts): Graph {
     const { text, expression } = readingOf(definition).value;
     if (typeof expression === 'string') return workFor(definition.name, (read) => chosen(definition, text, read));
     if (isIssue(expression)) return expression;
-    const value = workFor(definition.name, (read) => expression.evaluate(read.number));
+    const value = workFor(definition.name, (read) => expression.evaluate((name) => read.number(name)));
     if (isIssue(value)) return value;
     return outOfRange(definition, value) ?? finite(definition.meaning, value);
   }
@@ -220,6 +234,7 @@ export function createGraph(parts: GraphParts): Graph {
     const options = definition.options ?? [];
     const id = text.includes('.') ? read.choice(text) : text;
     if (options.some((option) => option.id === id)) return id;
+    if (options.length === 0) return issue(`${definition.meaning}: this boat has none to choose from`);
     return issue(`${definition.meaning} is one of ${options.map((option) => option.label).join(', ')}; "${id}" is none of them`);
   }
 
