@@ -1,0 +1,296 @@
+/** Bevels of a frame: the angle each of its edges is planed to so that the skin lies on it. */
+import { attempt } from '../../boat';
+import { drawing, mm } from '../../drawing';
+import { isIssue } from '../../measure';
+import { type Chart, choice, defineCell, input, type OnHand, step } from '../define';
+import { edgeSection, logSection } from './bevelled-edge';
+
+const GEOMETRY = 'geometry';
+const SLOPES =
+  'geometry: tangent of the bevel = slope in plan x cosine of the flare - slope in profile x sine of the flare';
+
+const slope = (label: string, from: string) =>
+  input('ratio', label, {
+    from,
+    preset: '0',
+    min: '-3',
+    max: '3',
+    step: '0.01',
+    note: '+ where the line moves outboard, or up, going forward',
+  });
+
+export const bevels = defineCell({
+  id: 'bevels',
+  stage: 'frames',
+  title: 'Bevels of the frames',
+  question: 'What bevel do I plane on each edge of this frame, and off which corner?',
+  inputs: {
+    frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
+    chine: choice('Chine', { options: 'chines', preset: 'chine' }),
+    siding: input('length', 'Frame thickness', {
+      from: 'frame.siding',
+      preset: '19 mm',
+      min: '3 mm',
+      max: '150 mm',
+      step: '1 mm',
+      note: 'fore and aft; measure the wood in hand',
+    }),
+    flare: input('angle', 'Flare above the chine', {
+      from: '{frame}.{chine}.above.flare',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from plumb, + outward',
+    }),
+    sheerFlare: input('angle', 'Flare at the sheer', {
+      seldom: true,
+      from: '{frame}.sheer.below.flare',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from plumb, + outward',
+    }),
+    deadrise: input('angle', 'Deadrise below the chine', {
+      from: '{frame}.{chine}.below.deadrise',
+      preset: '0 deg',
+      min: '-20 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from level, + where the bottom rises outboard',
+    }),
+    chinePlan: slope('Chine, slope in plan', '{frame}.{chine}.planSlope'),
+    chineProfile: { seldom: true, ...slope('Chine, slope in profile', '{frame}.{chine}.profileSlope') },
+    sheerPlan: slope('Sheer, slope in plan', '{frame}.sheer.planSlope'),
+    sheerProfile: { seldom: true, ...slope('Sheer, slope in profile', '{frame}.sheer.profileSlope') },
+    logThickness: input('length', 'Chine log thickness', {
+      seldom: true,
+      from: 'chineLog.thickness',
+      preset: '19 mm',
+      min: '3 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'from its face on the side panel inward',
+    }),
+  },
+  steps: {
+    chineBevel: step(
+      'angle',
+      'atan(chinePlan * cos(flare) - chineProfile * sin(flare))',
+      'bevel of the side at the chine, off square; + opens going forward',
+      SLOPES,
+    ),
+    sheerBevel: step(
+      'angle',
+      'atan(sheerPlan * cos(sheerFlare) - sheerProfile * sin(sheerFlare))',
+      'bevel of the side at the sheer, off square; + opens going forward',
+      SLOPES,
+    ),
+    bottomBevel: step(
+      'angle',
+      'atan(chinePlan * sin(deadrise) - chineProfile * cos(deadrise))',
+      'bevel of the bottom at the chine, off square; + opens going forward',
+      `${SLOPES}; the flare of a bottom is 90° less its deadrise`,
+    ),
+    chineGauge: step(
+      'angle',
+      '90° - abs(chineBevel)',
+      'bevel gauge at the chine, stock on the face that stands on the station line',
+      GEOMETRY,
+    ),
+    sheerGauge: step(
+      'angle',
+      '90° - abs(sheerBevel)',
+      'bevel gauge at the sheer, stock on the face that stands on the station line',
+      GEOMETRY,
+    ),
+    bottomGauge: step(
+      'angle',
+      '90° - abs(bottomBevel)',
+      'bevel gauge on the bottom edge, stock on the face that stands on the station line',
+      GEOMETRY,
+    ),
+    chineRemoval: step(
+      'length',
+      'siding * tan(abs(chineBevel))',
+      'planed off the far face at the chine',
+      GEOMETRY,
+    ),
+    sheerRemoval: step(
+      'length',
+      'siding * tan(abs(sheerBevel))',
+      'planed off the far face at the sheer',
+      GEOMETRY,
+    ),
+    bottomRemoval: step(
+      'length',
+      'siding * tan(abs(bottomBevel))',
+      'planed off the far face of the bottom edge at the chine',
+      GEOMETRY,
+    ),
+    wind: step(
+      'angle',
+      'abs(sheerBevel - chineBevel)',
+      'wind of the side edge from chine to sheer',
+      GEOMETRY,
+    ),
+    chineAngle: step(
+      'angle',
+      'acos(-(tan(chineBevel) * tan(bottomBevel) + sin(flare + deadrise)) * cos(chineBevel) * cos(bottomBevel))',
+      'angle between side and bottom inside the hull, square to the chine',
+      'geometry: from the normals of the two panels',
+    ),
+    logPlaning: step(
+      'length',
+      'logThickness * tan(chineAngle - 90°)',
+      'planed off the edge of a square chine log, so that the bottom lies on it; at its outer face where the angle is over 90°',
+      GEOMETRY,
+    ),
+  },
+  answers: [
+    {
+      of: 'chineBevel',
+      label: 'bevel at the chine',
+      from: 'off square, on the edge that takes the side; + plane the aft corner, − the forward corner',
+      tolerance: '0.5 deg',
+    },
+    {
+      of: 'sheerBevel',
+      label: 'bevel at the sheer',
+      from: 'off square, on the edge that takes the side; + plane the aft corner, − the forward corner',
+      tolerance: '0.5 deg',
+    },
+    {
+      of: 'chineAngle',
+      label: 'side to bottom',
+      from: 'inside the hull, square to the chine log, whose two outer faces meet at it',
+      tolerance: '0.5 deg',
+    },
+  ],
+  inWords: [
+    {
+      when: 'chineBevel >= 0° and sheerBevel >= 0°',
+      says: 'The side opens going forward: leave the forward face to the line and plane the aft corner, {chineRemoval} off the aft face at the chine and {sheerRemoval} at the sheer; a gauge held on the forward face stands at {chineGauge} and {sheerGauge}.',
+    },
+    {
+      when: 'chineBevel <= 0° and sheerBevel <= 0°',
+      says: 'The side closes in going forward: leave the aft face to the line and plane the forward corner, {chineRemoval} off the forward face at the chine and {sheerRemoval} at the sheer; a gauge held on the aft face stands at {chineGauge} and {sheerGauge}.',
+    },
+    {
+      when: 'chineBevel > 0°',
+      says: 'The edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
+    },
+    {
+      says: 'The edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
+    },
+  ],
+  table: {
+    caption: 'Bevels at every frame',
+    over: 'frame',
+    columns: [
+      { of: 'flare', label: 'flare' },
+      { of: 'deadrise', label: 'deadrise' },
+      { of: 'chineBevel', label: 'side at chine' },
+      { of: 'sheerBevel', label: 'side at sheer' },
+      { of: 'bottomBevel', label: 'bottom at chine' },
+      { of: 'chineAngle', label: 'side to bottom' },
+      { of: 'chineRemoval', label: 'off at chine' },
+      { of: 'sheerRemoval', label: 'off at sheer' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel)) > 45°',
+      says: 'A bevel of more than 45° is past the tilt of a saw: rough it out and plane to the marks.',
+      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°',
+      says: 'The bevel changes hand between chine and sheer, so the face on the station line is the larger one at only one of them. At the other, cut the frame proud: by {chineRemoval} at the chine or by {sheerRemoval} at the sheer.',
+      limit: 'geometry',
+      weight: 'mind',
+    },
+    {
+      when: 'wind > 5°',
+      says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw does not serve it. Saw to the smaller bevel and plane to both marks.',
+      limit: 'about 5°; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'max(chineRemoval, sheerRemoval, bottomRemoval) > siding / 2',
+      says: 'The bevel takes more than half the frame’s thickness off its far face: keep screws and notches back from that corner until it is planed.',
+      limit: 'screw heads at least 2 mm below the finished edge; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'logPlaning > logThickness',
+      says: 'Side and bottom meet at {chineAngle}: a square log would lose {logPlaning}, more than it is thick. Start from a wider piece.',
+      limit: 'geometry',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Forward of the widest frame a frame stands forward of its line, aft of it aft of its line, so that bevels are only ever cut off. A frame set on the wrong side of its line comes out too small.',
+    'Try the bevels with a batten over three frames before the last shavings: a batten shows what sums do not.',
+    'A saw tilted for a steep bevel can trap the offcut between blade and fence: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
+  ],
+  sources: [
+    {
+      text: 'Bevel from flare and the slopes of the long line: geometry of the plane through the frame’s edge and the line',
+      known: 'geometry',
+    },
+    { text: 'Which side of its line a frame stands: custom of the trade', known: 'common practice' },
+  ],
+  lights: ['{frame}', '{chine}', 'sheer'],
+  draw: (v, on) => {
+    const siding = mm(v.siding);
+    const log = mm(v.logThickness);
+    return drawing({
+      title: 'The frame’s edge at sheer and chine, and the chine log',
+      says: `Seen along the frame’s side, forward to the right: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer and ${on.say(v.chineBevel, 'angle')} at the chine across ${on.say(v.siding, 'length')}. At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`,
+      shapes: [
+        edgeSection([0, 0], siding, v.sheerBevel, v.frame, {
+          name: 'at the sheer',
+          gauge: on.say(v.sheerGauge, 'angle'),
+          off: on.say(v.sheerRemoval, 'length'),
+          siding: on.say(v.siding, 'length'),
+        }),
+        edgeSection([siding * 4.2, 0], siding, v.chineBevel, v.frame, {
+          name: 'at the chine',
+          gauge: on.say(v.chineGauge, 'angle'),
+          off: on.say(v.chineRemoval, 'length'),
+          siding: on.say(v.siding, 'length'),
+        }),
+        logSection([siding * 2.2 + log, -siding * 2.4 - log * 3.2], log, v.flare, v.chineAngle, {
+          chine: v.chine,
+          angle: on.say(v.chineAngle, 'angle'),
+          thick: on.say(v.logThickness, 'length'),
+        }),
+      ],
+    });
+  },
+  chart: (v, on) => alongTheHull(v.chine, v.frame, v.chineAngle, on),
+});
+
+/** The angle that the log is planed to, along the boat: a rolling bevel where the line slopes. */
+function alongTheHull(chine: string, frame: string, here: number, { hull, say }: OnHand): Chart {
+  const points = (hull?.frames ?? []).flatMap((station): (readonly [number, number])[] => {
+    const angle = attempt(() => station.angle(chine));
+    return isIssue(angle) ? [] : [[station.x, angle]];
+  });
+  const at = attempt(() => hull?.station(frame).x ?? 0);
+  const angles = points.map(([, angle]) => angle);
+  return {
+    title: 'Rolling bevel of the chine log',
+    says:
+      points.length > 0
+        ? `From the first frame to the last the angle between side and bottom runs between ${say(Math.min(...angles), 'angle')} and ${say(Math.max(...angles), 'angle')}.`
+        : 'No hull to take the angles of other frames from.',
+    x: { label: 'from the after end', kind: 'length' },
+    y: { label: 'side to bottom', kind: 'angle' },
+    lines: [{ name: 'side to bottom', points, as: 'line' }],
+    points: isIssue(at) ? [] : [{ x: at, y: here, label: `this frame: ${say(here, 'angle')}` }],
+  };
+}

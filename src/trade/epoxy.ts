@@ -1,0 +1,60 @@
+/**
+ * Two-part epoxy as a builder pours it: densities of the parts, how thick a coat lies, how much bare
+ * wood drinks, how much is lost. The label on the can outranks every figure here.
+ */
+import type { Cited, TradeTable } from './table';
+
+const practice = (value: number, range: string): Cited => ({
+  value,
+  source: `common practice, no source: ${range}`,
+  known: 'common practice',
+});
+
+/** Densities of the liquid parts, kg/m3. */
+export const partDensity = {
+  resin: practice(1160, 'the middle of 1140 to 1180 kg/m3'),
+  hardener: practice(1000, 'the middle of 950 to 1050 kg/m3'),
+} as const satisfies Record<string, Cited>;
+
+/** Parts of resin to one of hardener, as three makers' sheets give them by volume and by mass. */
+export const mixRatios: readonly { byVolume: number; byMass: number; source: string }[] = [
+  { byVolume: 5, byMass: 5, source: "an epoxy maker's dispensing and mixing page" },
+  { byVolume: 3, byMass: 3.5, source: "an epoxy maker's dispensing and mixing page" },
+  { byVolume: 2, byMass: 100 / 47, source: "a composites dealer's measuring guide" },
+];
+
+/** Film left by one rolled coat over wetted cloth, m. */
+export const fillFilm: Cited = {
+  value: 0.00009,
+  source:
+    'what B. Niederer\'s rule ("Estimating Epoxy Amounts") implies for each of its three rolled coats, net of 15 % waste: 0.089 mm',
+  known: 'calculated',
+};
+
+/** Resin that bare wood takes in the first coat, m3/m2. No measured figures were found. */
+export const uptake: TradeTable<'firstCoat'> = {
+  id: 'uptake',
+  columns: { firstCoat: { kind: 'wetRate', meaning: 'first coat on bare wood' } },
+  rows: [
+    {
+      id: 'softwoodPly',
+      label: 'Fir and other softwood plywood',
+      cells: { firstCoat: practice(0.00015, 'the middle of 100 to 200 mL/m2') },
+    },
+    {
+      id: 'hardwoodPly',
+      label: 'Dense hardwood plywood',
+      cells: { firstCoat: practice(0.00009, 'the middle of 60 to 120 mL/m2') },
+    },
+  ],
+};
+
+/** Each sealing coat after the first, m3/m2. */
+export const laterCoat: Cited = practice(0.00009, 'the middle of 70 to 110 mL/m2');
+
+/** Share added for what stays in cups, rollers and on the floor. */
+export const waste: Cited = {
+  value: 0.15,
+  source: 'B. Niederer, "Estimating Epoxy Amounts"',
+  known: 'published',
+};

@@ -1,0 +1,203 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { starter, starters } from '../../../src/boat';
+import { resin } from '../../../src/cells/finish/resin';
+import { layups } from '../../../src/trade/glass';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { tryCell } from '../try-cell';
+
+/** Ten square metres of bottom in all, nothing else, nothing wasted. */
+const bottomOnly = {
+  bottomArea: '5 m^2',
+  bilgeArea: '0 m^2',
+  sideArea: '0 m^2',
+  transomArea: '0 m^2',
+  bowArea: '0 m^2',
+  insideArea: '0 m^2',
+  laps: '0 %',
+  uptake: '0 mL/m^2',
+  waste: '0 %',
+};
+const says = (entries: Record<string, string>) => tryCell(resin, entries).warnings.map((one) => one.says);
+
+describe('resin', () => {
+  test('10 m² of 200 g/m² cloth at 50:50, three coats of 0.09 mm: 2 kg to wet out, 2.7 L to fill', () => {
+    const tried = tryCell(resin, { ...bottomOnly, clothWeight: '200 g/m^2', glassShare: '50 %' });
+    expect(tried.number('clothMass')).toBeCloseTo(2, 12);
+    expect(tried.number('wetOutMass')).toBeCloseTo(2, 12);
+    expect(tried.number('wetOut') * 1000).toBeCloseTo(2000 / (3320 / 3), 9);
+    expect(tried.number('filling') * 1000).toBeCloseTo(2.7, 12);
+    expect(tried.number('sealing')).toBe(0);
+    expect(tried.number('total')).toBeCloseTo(tried.number('wetOut') + tried.number('filling'), 15);
+  });
+
+  test('bare wood: a first coat, then two later ones, inside and out', () => {
+    const tried = tryCell(resin, {
+      ...bottomOnly,
+      bottomLayers: '0',
+      sideLayers: '0',
+      insideArea: '10 m^2',
+      sealCoats: '3',
+      uptake: '150 mL/m^2',
+      laterCoat: '90 mL/m^2',
+    });
+    expect(tried.number('bareArea')).toBeCloseTo(20, 12);
+    expect(tried.number('total') * 1000).toBeCloseTo(20 * (0.15 + 2 * 0.09), 9);
+    expect(tried.number('clothArea')).toBe(0);
+  });
+
+  test('takes its areas from the hull, both sides of each panel and the transoms', () => {
+    for (const { table } of starters) {
+      const tried = tryCell(resin, {}, table);
+      // The hull adds up its panels and transoms by another road.
+      expect(tried.number('sheathedArea') / tried.number('insideArea')).toBeCloseTo(1, 9);
+    }
+  });
+
+  test('a punt has two transoms', () => {
+    expect(tryCell(resin, {}, starter('creek-punt')!).number('bowArea')).toBeGreaterThan(0.2);
+    expect(tryCell(resin, {}, starter('class-skiff')!).number('bowArea')).toBe(0);
+  });
+
+  test('the label by weight and by volume name the same mix', () => {
+    const byVolume = tryCell(resin, { resinParts: '2', hardenerParts: '1' });
+    const byMass = tryCell(resin, { basis: 'mass', resinParts: '100', hardenerParts: '1000 / 23.2' });
+    for (const key of ['resin', 'hardener', 'hardenerPer100', 'mixDensity']) {
+      expect(byMass.number(key) / byVolume.number(key)).toBeCloseTo(1, 9);
+    }
+  });
+
+  test('resin and hardener add up to the whole, stages to the net, weights to volume by density', () => {
+    const parts = fc.integer({ min: 1, max: 100 });
+    fc.assert(
+      fc.property(
+        parts,
+        parts,
+        fc.constantFrom('volume', 'mass'),
+        fc.integer({ min: 0, max: 60 }),
+        (a, b, basis, waste) => {
+          const tried = tryCell(resin, {
+            basis,
+            resinParts: `${a}`,
+            hardenerParts: `${b}`,
+            waste: `${waste} %`,
+          });
+          const n = (key: string) => tried.number(key);
+          expect((n('resin') + n('hardener')) / n('total')).toBeCloseTo(1, 12);
+          expect((n('sealing') + n('wetOut') + n('filling')) / n('net')).toBeCloseTo(1, 12);
+          expect((n('resinMass') + n('hardenerMass')) / (n('total') * n('mixDensity'))).toBeCloseTo(1, 12);
+          expect(n('hardenerMass') / n('resinMass')).toBeCloseTo(n('hardenerPer100') / 100, 12);
+          const poured = basis === 'mass' ? n('resinMass') / n('hardenerMass') : n('resin') / n('hardener');
+          expect(poured * b).toBeCloseTo(a, 9);
+        },
+      ),
+      { seed: 11, numRuns: 40 },
+    );
+  });
+
+  test('twice the boat takes four times the resin', () => {
+    const areas = { bottomArea: 2, sideArea: 3, transomArea: 0.5, insideArea: 11, bilgeArea: 0, bowArea: 0 };
+    const at = (scale: number) =>
+      tryCell(
+        resin,
+        Object.fromEntries(Object.entries(areas).map(([key, area]) => [key, `${area * scale} m^2`])),
+      ).number('total');
+    expect(at(4) / at(1)).toBeCloseTo(4, 12);
+  });
+
+  test('the two ways to the thickness agree: from densities, and by the form of ISO 12215-5', () => {
+    for (const share of [25, 30, 45, 50, 60]) {
+      const tried = tryCell(resin, { clothWeight: '400 g/m^2', glassShare: `${share} %` });
+      expect(tried.number('plyThickness') * 1000).toBeCloseTo(
+        (0.4 / 3.072) * (2.56 / (share / 100) - 1.36),
+        12,
+      );
+    }
+  });
+
+  test.each(layups.rows.map((row) => [row.id, row.cells.glassShare?.value ?? 0] as const))(
+    'lay-up %s brings its share of glass, %d',
+    (layup, share) => {
+      expect(tryCell(resin, { layup }).number('glassShare')).toBe(share);
+      expect(tryCell(resin, { layup, glassShare: '47 %' }).number('glassShare')).toBeCloseTo(0.47, 12);
+    },
+  );
+
+  test('packs always cover the need, and a purchase is the one priced', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 400 }), (tenths) => {
+        const tried = tryCell(resin, {
+          ...bottomOnly,
+          bottomLayers: '0',
+          sealCoats: '1',
+          uptake: '100 mL/m^2',
+          bottomArea: `${tenths / 2} m^2`,
+        });
+        expect(tried.number('total') * 1000).toBeCloseTo(tenths / 10, 9);
+        expect(tried.number('leftOver')).toBeGreaterThanOrEqual(-1e-12);
+        const { small, middle, large } = {
+          small: tried.number('small'),
+          middle: tried.number('middle'),
+          large: tried.number('large'),
+        };
+        expect(tried.number('cost')).toBeCloseTo(30 * small + 96 * middle + 300 * large, 9);
+      }),
+      { seed: 3, numRuns: 40 },
+    );
+  });
+
+  test('nothing on the shelf: the packs wait for a size, the resin does not', () => {
+    const tried = tryCell(resin, { smallPack: '0 L', middlePack: '0 L', largePack: '0 L' });
+    expect(tried.issues['large']).toContain('give the size of at least one pack');
+    expect(tried.number('total')).toBeGreaterThan(0);
+  });
+
+  describe('warnings', () => {
+    test('none for the boat as it stands', () => expect(says({})).toEqual([]));
+    test.each([
+      ['starved cloth', { glassShare: '65 %' }, 'starved'],
+      ['mat', { layup: 'mat' }, 'does not dissolve'],
+      ['small job', { ...bottomOnly, bottomArea: '1 m^2', waste: '15 %' }, 'swallow more than 15 %'],
+      ['heavy cloth, few coats', { clothWeight: '12 oz/yd^2', fillCoats: '2' }, 'shows its weave'],
+      ['stock ends in sealing', { inHand: '3 L' }, 'while you are sealing'],
+      ['stock ends in wetting out', { inHand: '7 L' }, 'wetting out the cloth'],
+      ['stock ends in filling', { inHand: '10 L' }, 'filling the weave'],
+    ])('%s', (_what, entries, wanted) => expect(says(entries).join(' ')).toContain(wanted));
+    test('enough in the shop is not spoken of', () => expect(says({ inHand: '20 L' })).toEqual([]));
+    test('of the stages in which the stock ends only one is named', () => {
+      for (let litres = 1; litres < 12; litres += 0.5) {
+        expect(
+          says({ inHand: `${litres} L` }).filter((sentence) => sentence.includes('in the shop run out')),
+        ).toHaveLength(litres * 1e-3 < tryCell(resin).number('total') ? 1 : 0);
+      }
+    });
+  });
+
+  describe('drawing', () => {
+    testDrawings(resin, {
+      'as the boat stands': {},
+      'no cloth': { bottomLayers: '0', sideLayers: '0' },
+      'three layers, no fill': { bottomLayers: '3', fillCoats: '0' },
+      'many coats': { fillCoats: '10', bottomLayers: '6' },
+      'thin cloth, thick film': { clothWeight: '20 g/m^2', fillFilm: '2 mm' },
+    });
+
+    test('its dimensions read as the figures and span them', () => {
+      const drawing = provesItsDrawing(
+        tryCell(resin, { clothWeight: '6 oz/yd^2', glassShare: '50 %' }).drawing,
+      );
+      expect(measured(drawing, '249 µm')).toBeCloseTo(0.249, 4);
+      expect(measured(drawing, '90 µm')).toBeCloseTo(0.09, 9);
+      expect(measured(drawing, '519 µm')).toBeCloseTo(0.519, 4);
+    });
+  });
+
+  test('the chart ends at the whole, and draws the stock only where there is one', () => {
+    const tried = tryCell(resin, { inHand: '4 L' });
+    expect(tried.chart?.lines[0]?.points.at(-1)?.[1]).toBeCloseTo(tried.number('total'), 12);
+    expect(tried.chart?.limits?.[0]).toMatchObject({ at: 0.004, axis: 'y' });
+    expect(tryCell(resin).chart?.limits).toBeUndefined();
+  });
+
+  testSense(resin);
+});

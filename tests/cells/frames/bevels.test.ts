@@ -1,0 +1,185 @@
+import { describe, expect, test } from 'vitest';
+import { buildHull, offsetsOf, starters } from '../../../src/boat';
+import { answerInWords, plainInstance } from '../../../src/cells';
+import { bevels } from '../../../src/cells/frames/bevels';
+import { dihedral } from '../../../src/kernel';
+import { plainShown, write } from '../../../src/measure';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { tryCell } from '../try-cell';
+
+const DEGREE = Math.PI / 180;
+/** A plumb-sided frame with level, parallel lines, but for what is written. */
+const plain = {
+  flare: '0 deg',
+  sheerFlare: '0 deg',
+  deadrise: '0 deg',
+  chinePlan: '0',
+  chineProfile: '0',
+  sheerPlan: '0',
+  sheerProfile: '0',
+};
+/** Two roads of a dozen operations each on numbers near 1; rounding leaves 1e-15. */
+const CLOSE = 1e-10;
+const says = (entries: Record<string, string>) =>
+  tryCell(bevels, { ...plain, ...entries }).warnings.map((one) => one.says);
+
+describe('bevels', () => {
+  test('flare 20°, plan 10°, level: 9.408°, and 3.15 mm off a 19 mm frame', () => {
+    const tried = tryCell(bevels, { ...plain, flare: '20 deg', chinePlan: 'tan(10 deg)', siding: '19 mm' });
+    expect(tried.number('chineBevel') / DEGREE).toBeCloseTo(9.408, 3);
+    expect(tried.number('chineRemoval') * 1000).toBeCloseTo(19 * Math.tan(9.408 * DEGREE), 3);
+    expect(tried.number('chineGauge') / DEGREE).toBeCloseTo(90 - 9.408, 3);
+  });
+
+  test('a plumb side has the angle of its plan, a bottom that of its profile', () => {
+    const tried = tryCell(bevels, { ...plain, sheerPlan: 'tan(12 deg)', chineProfile: 'tan(7 deg)' });
+    expect(tried.number('sheerBevel') / DEGREE).toBeCloseTo(12, 10);
+    expect(tried.number('bottomBevel') / DEGREE).toBeCloseTo(-7, 10);
+  });
+
+  test('parallel lines have no bevel, and side and bottom meet at 90° + flare + deadrise', () => {
+    const tried = tryCell(bevels, { ...plain, flare: '25 deg', deadrise: '15 deg' });
+    expect(tried.number('chineBevel')).toBe(0);
+    expect(tried.number('chineAngle') / DEGREE).toBeCloseTo(130, 9);
+    expect(tried.number('logPlaning') * 1000).toBeCloseTo(19 * Math.tan(40 * DEGREE), 9);
+  });
+
+  test('mirrored fore and aft, every bevel changes its sign and no angle its size', () => {
+    const lines = { flare: '18 deg', sheerFlare: '24 deg', deadrise: '9 deg' };
+    const there = tryCell(bevels, {
+      ...lines,
+      chinePlan: '0.2',
+      chineProfile: '0.1',
+      sheerPlan: '0.3',
+      sheerProfile: '-0.05',
+    });
+    const back = tryCell(bevels, {
+      ...lines,
+      chinePlan: '-0.2',
+      chineProfile: '-0.1',
+      sheerPlan: '-0.3',
+      sheerProfile: '0.05',
+    });
+    for (const key of ['chineBevel', 'sheerBevel', 'bottomBevel'])
+      expect(back.number(key)).toBeCloseTo(-there.number(key), 12);
+    for (const key of ['chineAngle', 'chineRemoval', 'wind'])
+      expect(back.number(key)).toBeCloseTo(there.number(key), 12);
+  });
+
+  // The second road: the hull takes its bevels from the normals of the skin, the cell from slopes and flare.
+  describe.each(starters.map(({ id, table }) => [id, table] as const))('on the %s', (_id, table) => {
+    const hull = buildHull(offsetsOf(table));
+    const tried = tryCell(bevels, {}, table);
+
+    test.each(hull.frames.map((frame) => [frame.name, frame] as const))(
+      'the bevels of %s are those of the hull',
+      (name, frame) => {
+        expect(Math.abs(tried.number(`${name}.chineBevel`) - frame.bevel('chine', 'side'))).toBeLessThan(
+          CLOSE,
+        );
+        expect(Math.abs(tried.number(`${name}.sheerBevel`) - frame.bevel('sheer', 'side'))).toBeLessThan(
+          CLOSE,
+        );
+        expect(Math.abs(tried.number(`${name}.bottomBevel`) - frame.bevel('chine', 'bottom'))).toBeLessThan(
+          CLOSE,
+        );
+        expect(Math.abs(tried.number(`${name}.chineAngle`) - frame.angle('chine'))).toBeLessThan(CLOSE);
+      },
+    );
+
+    test('the sine of a bevel is the lean of the skin’s normal aft', () => {
+      for (const frame of hull.frames) {
+        const normal = frame.normal('chine', 'side');
+        expect(Math.abs(Math.sin(tried.number(`${frame.name}.chineBevel`)) + normal[0])).toBeLessThan(CLOSE);
+        expect(
+          Math.abs(
+            tried.number(`${frame.name}.chineAngle`) - dihedral(normal, frame.normal('chine', 'bottom')),
+          ),
+        ).toBeLessThan(CLOSE);
+      }
+    });
+  });
+
+  test('a slope one in a hundred out gives another bevel: the second road can fail', () => {
+    const [first] = starters;
+    const frame = buildHull(offsetsOf(first!.table)).station('frame5');
+    const off = tryCell(
+      bevels,
+      { frame: 'frame5', chinePlan: 'frame5.chine.planSlope + 0.01' },
+      first!.table,
+    );
+    expect(Math.abs(off.number('chineBevel') - frame.bevel('chine', 'side'))).toBeGreaterThan(0.005);
+  });
+
+  describe('words', () => {
+    const words = (entries: Record<string, string>) => {
+      const tried = tryCell(bevels, { ...plain, ...entries });
+      const read = {
+        number: (name: string) => tried.number(name.slice('bevels.'.length)),
+        choice: () => 'frame3',
+        hull: () => {
+          throw new Error('words need no hull');
+        },
+      };
+      return answerInWords(plainInstance(bevels), read, (value, kind) => write(value, kind, plainShown).text);
+    };
+    test('aft body: plane the aft corner', () =>
+      expect(words({ chinePlan: '0.2', sheerPlan: '0.2' })).toContain('plane the aft corner'));
+    test('bow: plane the forward corner', () =>
+      expect(words({ chinePlan: '-0.2', sheerPlan: '-0.2' })).toContain('plane the forward corner'));
+    test('wound through square', () =>
+      expect(words({ chinePlan: '0.1', sheerPlan: '-0.1' })).toContain('winds through square'));
+    test('the other way', () =>
+      expect(words({ chinePlan: '-0.1', sheerPlan: '0.1' })).toContain(
+        'at the chine plane 1.9 mm off the forward face',
+      ));
+  });
+
+  describe('warnings', () => {
+    test('none for a usual frame', () =>
+      expect(says({ flare: '20 deg', sheerFlare: '20 deg', chinePlan: '0.2', sheerPlan: '0.22' })).toEqual(
+        [],
+      ));
+    test.each([
+      ['past the tilt of a saw', { chinePlan: '1.2', sheerPlan: '1.2' }, 'past the tilt'],
+      ['changes hand', { chinePlan: '0.1', sheerPlan: '-0.1' }, 'changes hand'],
+      ['winds', { chinePlan: '0.1', sheerPlan: '0.3' }, 'winds by'],
+      ['takes over half', { chinePlan: '0.6', sheerPlan: '0.6' }, 'more than half'],
+      ['flat chine', { flare: '40 deg', deadrise: '30 deg' }, 'a square log would lose'],
+    ])('%s', (_what, entries, wanted) => expect(says(entries).join(' ')).toContain(wanted));
+  });
+
+  describe('drawing', () => {
+    testDrawings(bevels, {
+      'as the boat stands': {},
+      bow: { frame: 'frame5' },
+      stern: { frame: 'frame1' },
+      square: plain,
+      steep: { ...plain, chinePlan: '2.5', sheerPlan: '-2.5' },
+      'flat chine': { ...plain, flare: '70 deg', deadrise: '15 deg' },
+    });
+
+    test('its dimensions read as the figures and span them', () => {
+      const tried = tryCell(bevels, { frame: 'frame5' });
+      const drawing = provesItsDrawing(tried.drawing);
+      const off = tried.number('chineRemoval') * 1000;
+      expect(measured(drawing, `${off.toFixed(1)} mm`)).toBeCloseTo(off, 9);
+      const angle = drawing.shapes.find(
+        (shape) =>
+          shape.shape === 'angle' && shape.text === `${(tried.number('chineAngle') / DEGREE).toFixed(1)}°`,
+      );
+      if (angle?.shape !== 'angle') throw new Error('no angle of the chine log');
+      expect(angle.to - angle.from).toBeCloseTo(tried.number('chineAngle'), 9);
+    });
+  });
+
+  test('the chart follows the chine from frame to frame and marks this one', () => {
+    const tried = tryCell(bevels, { frame: 'frame2' });
+    const line = tried.chart?.lines[0]?.points ?? [];
+    expect(line).toHaveLength(5);
+    expect(line[1]?.[1]).toBeCloseTo(tried.number('chineAngle'), 6);
+    expect(tried.chart?.points?.[0]).toMatchObject({ x: line[1]?.[0] });
+  });
+
+  testSense(bevels);
+});
