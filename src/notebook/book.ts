@@ -9,7 +9,7 @@ import type { Derived, Given, Hull, Read, Table } from '../boat';
 import { plainShown } from '../measure';
 import { createGraph, type Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
-import { type BookState, type Changes, keepOnly, swap, tryAnother, type Version, write, writtenIn } from './state';
+import { type BookState, type Changes, hold, keepOnly, swap, tryAnother, type Version, write, writtenIn } from './state';
 
 /** All that can be asked of a boat of a given table: its own quantities and those of the cells. */
 export interface Catalogue {
@@ -109,7 +109,7 @@ export function createBook(start: BookState, catalogueOf: (table: Table) => Cata
     tryAnother: (changes) => change(tryAnother(history.peek().present, changes)),
     keepOnly: (version) => change(keepOnly(history.peek().present, version)),
     swap: () => change(swap(history.peek().present)),
-    hold: (version) => change({ ...history.peek().present, inHand: version }),
+    hold: (version) => change(hold(history.peek().present, version)),
     open: change,
   };
 }

@@ -31,8 +31,11 @@ export function writtenIn(state: BookState, version: Version, name: string): str
   return change === undefined ? state.entries[name] : (change ?? undefined);
 }
 
-/** Writes entries into the version in hand; null restores a preset. */
+/** Writes entries into the version in hand; null restores a preset. What stands there already is no change. */
 export function write(state: BookState, changes: Changes): BookState {
+  const stands = ([name, text]: [string, string | null]) =>
+    text === (writtenIn(state, state.inHand, name) ?? null);
+  if (Object.entries(changes).every(stands)) return state;
   if (state.inHand === 'first' || !state.second) {
     return { ...state, entries: apply(state.entries, changes) };
   }
@@ -47,12 +50,19 @@ export function write(state: BookState, changes: Changes): BookState {
 
 /** Keeps the version in hand as the first and starts a second one to change. */
 export function tryAnother(state: BookState, changes: Changes = {}): BookState {
-  return write({ ...state, second: state.second ?? {}, inHand: 'second' }, changes);
+  const two: BookState = state.second ? hold(state, 'second') : { ...state, second: {}, inHand: 'second' };
+  return write(two, changes);
+}
+
+/** Takes a version in hand, so that edits go into it. */
+export function hold(state: BookState, version: Version): BookState {
+  return !state.second || state.inHand === version ? state : { ...state, inHand: version };
 }
 
 /** Makes one of the two versions the only one. */
 export function keepOnly(state: BookState, version: Version): BookState {
-  const entries = version === 'second' ? apply(state.entries, state.second ?? {}) : state.entries;
+  if (!state.second) return state;
+  const entries = version === 'second' ? apply(state.entries, state.second) : state.entries;
   return { ...state, entries, second: null, inHand: 'first' };
 }
 

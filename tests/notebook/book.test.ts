@@ -1,0 +1,363 @@
+/** The notebook in hand: entries into one or two versions, every change undone and redone, runs of edits. */
+import { effect } from '@preact/signals-core';
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoBoat, starter, type Table } from '../../src/boat';
+import { plainShown } from '../../src/measure';
+import { type Book, type Catalogue, createBook } from '../../src/notebook/book';
+import { createGraph, type Graph } from '../../src/notebook/graph';
+import { type BookState, freshState, type Version, writtenIn } from '../../src/notebook/state';
+import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { choice, derived, given, sum } from './small-graph';
+
+/** A few quantities; those of the vee launch have another preset. */
+function catalogueOf(table: Table): Catalogue {
+  return {
+    given: [
+      given('keelson.thickness', table.name === demoBoat.name ? '18 mm' : '25 mm'),
+      given('scarf.thickness', 'keelson.thickness'),
+      given('scarf.slope', '8', { kind: 'slope' }),
+      choice('keelson.timber', 'oak'),
+    ],
+    derived: [
+      derived('scarf.taper', (read) => read.number('scarf.slope') * read.number('scarf.thickness')),
+      sum('scarf.both', 'scarf.taper', 'scarf.taper'),
+    ],
+    hull: () => {
+      throw new Error('nobody asks for the hull');
+    },
+  };
+}
+const veeLaunch = starter('vee-launch')!;
+const opened = (entries: Record<string, string> = {}) =>
+  createBook(freshState(demoBoat, entries), catalogueOf);
+const taper = (book: Book) =>
+  [book.first.value, book.second.value].map((graph) => graph?.value('scarf.taper'));
+const mm = (...values: number[]) => values.map((value) => expect.closeTo(value / 1000, 12) as number);
+
+describe('one version', () => {
+  test('is the boat as it is opened', () => {
+    const book = opened({ 'scarf.slope': '1 in 10' });
+    expect(taper(book)).toStrictEqual([...mm(180), undefined]);
+    expect(book.second.value).toBeNull();
+    expect(book.inHand.value).toBe(book.first.value);
+    expect([book.canUndo.value, book.canRedo.value, book.step.value]).toStrictEqual([false, false, 0]);
+  });
+
+  test('takes entries, and presets again where they are cleared', () => {
+    const book = opened();
+    book.write({ 'scarf.slope': '10', 'keelson.thickness': '20 mm' });
+    expect(taper(book)).toStrictEqual([...mm(200), undefined]);
+    expect(book.first.value.entry('scarf.slope')).toMatchObject({ text: '10', written: true });
+    book.write({ 'scarf.slope': null });
+    expect(taper(book)).toStrictEqual([...mm(160), undefined]);
+    expect(book.first.value.entry('scarf.slope')).toMatchObject({ text: '8', written: false });
+  });
+
+  test('keeps its graph while the table stays, and tells each reader once of an edit', () => {
+    const book = opened();
+    const graph = book.first.value;
+    const seen: unknown[] = [];
+    const stop = effect(() => void seen.push(book.inHand.value.value('scarf.both')));
+    book.write({ 'scarf.slope': '10', 'keelson.thickness': '20 mm' });
+    book.write({ 'keelson.timber': 'ash' });
+    book.undo();
+    book.undo();
+    stop();
+    expect(seen).toStrictEqual(mm(288, 400, 288));
+    expect(book.first.value).toBe(graph);
+  });
+});
+
+describe('two versions', () => {
+  test('stand side by side: edits go into the one in hand', () => {
+    const book = opened();
+    book.tryAnother();
+    expect(taper(book)).toStrictEqual(mm(144, 144));
+    book.write({ 'scarf.slope': '12' });
+    expect(taper(book)).toStrictEqual(mm(144, 216));
+    expect(book.inHand.value).toBe(book.second.value);
+    book.hold('first');
+    book.write({ 'keelson.thickness': '20 mm' });
+    expect(book.inHand.value).toBe(book.first.value);
+    // The second has no thickness of its own, so it follows.
+    expect(taper(book)).toStrictEqual(mm(160, 240));
+  });
+
+  test('may differ in a preset that only one goes back to', () => {
+    const book = opened({ 'scarf.slope': '10' });
+    book.tryAnother({ 'scarf.slope': null });
+    expect(taper(book)).toStrictEqual(mm(180, 144));
+    expect(book.second.value?.entry('scarf.slope')).toMatchObject({ text: '8', written: false });
+  });
+
+  test('swapped, each has the numbers of the other', () => {
+    const book = opened({ 'scarf.slope': '10' });
+    book.tryAnother({ 'scarf.slope': null, 'keelson.thickness': '10 mm' });
+    expect(taper(book)).toStrictEqual(mm(180, 80));
+    book.swap();
+    expect(taper(book)).toStrictEqual(mm(80, 180));
+    book.swap();
+    expect(taper(book)).toStrictEqual(mm(180, 80));
+  });
+
+  test.each([
+    ['second', 216],
+    ['first', 144],
+  ] as const)('of which the %s is kept, leave no other', (version, expected) => {
+    const book = opened();
+    book.tryAnother({ 'scarf.slope': '12' });
+    book.keepOnly(version);
+    expect(taper(book)).toStrictEqual([...mm(expected), undefined]);
+    expect(book.inHand.value).toBe(book.first.value);
+    book.write({ 'keelson.thickness': '10 mm' });
+    expect(book.state.value.second).toBeNull();
+  });
+
+  test('of the whole boat: an edit of one leaves the other as it was worked out', () => {
+    let hulls = 0;
+    const book = createBook(freshState(demoBoat), (table) => {
+      const catalogue = wholeCatalogue(table);
+      return {
+        ...catalogue,
+        hull: (read) => {
+          hulls += 1;
+          return catalogue.hull(read);
+        },
+      };
+    });
+    book.tryAnother();
+    const areas = () =>
+      [book.first.value, book.second.value].map((graph) => graph?.value('side.area') as number);
+    const [before] = areas();
+    expect(hulls).toBe(2);
+    book.write({ 'frame3.sheer.height': '700 mm' });
+    const [first, second] = areas();
+    expect(first).toBe(before);
+    expect(second).toBeGreaterThan(first! * 1.001);
+    expect(hulls).toBe(3);
+    book.write({ 'side.thickness': '9 mm' });
+    areas();
+    expect(hulls).toBe(3);
+  });
+});
+
+describe('undo and redo', () => {
+  test('step through edits one by one', () => {
+    const book = opened();
+    book.write({ 'scarf.slope': '10' });
+    book.write({ 'scarf.slope': '12' });
+    book.undo();
+    expect(taper(book)).toStrictEqual([...mm(180), undefined]);
+    expect([book.canUndo.value, book.canRedo.value]).toStrictEqual([true, true]);
+    book.undo();
+    expect([book.canUndo.value, book.canRedo.value]).toStrictEqual([false, true]);
+    book.redo();
+    book.redo();
+    expect(taper(book)).toStrictEqual([...mm(216), undefined]);
+    expect(book.canRedo.value).toBe(false);
+  });
+
+  test('bring back another boat that was opened over this one, entries and all', () => {
+    const book = opened({ 'scarf.slope': '10' });
+    book.open(freshState(veeLaunch));
+    expect(book.state.value.table).toBe(veeLaunch);
+    expect(taper(book)).toStrictEqual([...mm(200), undefined]);
+    book.undo();
+    expect(taper(book)).toStrictEqual([...mm(180), undefined]);
+    book.redo();
+    expect(taper(book)).toStrictEqual([...mm(200), undefined]);
+  });
+
+  test('do nothing at either end', () => {
+    const book = opened();
+    book.undo();
+    book.redo();
+    expect([book.state.value.entries, book.step.value]).toStrictEqual([{}, 0]);
+  });
+
+  test('pass over what changes nothing', () => {
+    const book = opened({ 'scarf.slope': '10' });
+    book.write({ 'scarf.slope': '10' });
+    book.write({ 'keelson.thickness': null });
+    book.write({});
+    book.hold('first');
+    book.hold('second');
+    book.keepOnly('first');
+    book.swap();
+    book.settle();
+    expect([book.canUndo.value, book.step.value, book.state.value.inHand]).toStrictEqual([false, 0, 'first']);
+  });
+});
+
+describe('a run of edits', () => {
+  const typed = () => {
+    const book = opened();
+    for (const text of ['1', '12', '12 ', '12 mm'])
+      book.write({ 'keelson.thickness': text }, 'type keelson.thickness');
+    return book;
+  };
+
+  test('is one step', () => {
+    const book = typed();
+    expect(taper(book)).toStrictEqual([...mm(96), undefined]);
+    expect(book.step.value).toBe(1);
+    book.undo();
+    expect(taper(book)).toStrictEqual([...mm(144), undefined]);
+    expect(book.canUndo.value).toBe(false);
+    book.redo();
+    expect(taper(book)).toStrictEqual([...mm(96), undefined]);
+  });
+
+  test.each([
+    ['it is settled', (book: Book) => book.settle()],
+    ['another field is typed in', (book: Book) => book.write({ 'scarf.slope': '9' }, 'type scarf.slope')],
+    ['something else is done', (book: Book) => book.tryAnother()],
+    ['it is undone and redone', (book: Book) => [book.undo(), book.redo()]],
+  ])('ends when %s', (_what, interrupt) => {
+    const book = typed();
+    interrupt(book);
+    const { step } = book;
+    const before = [step.value, taper(book)[0]];
+    book.write({ 'keelson.thickness': '30 mm' }, 'type keelson.thickness');
+    book.undo();
+    expect([step.value, taper(book)[0]]).toStrictEqual([(before[0] as number) + 2, before[1]]);
+  });
+});
+
+/** Anything a reader can do, in any order. */
+describe('whatever is done', () => {
+  const name = fc.constantFrom('keelson.thickness', 'scarf.thickness', 'scarf.slope', 'keelson.timber');
+  const text = fc.constantFrom(
+    '12 mm',
+    '2 * keelson.thickness',
+    '9',
+    'elm',
+    'keelson.thickness',
+    'nothing of sense',
+  );
+  const changes = fc.dictionary(name, fc.option(text), { maxKeys: 3, noNullPrototype: true });
+  const version = fc.constantFrom<Version>('first', 'second');
+  type Deed = (book: Book) => void;
+  const edits: fc.Arbitrary<Deed> = fc.oneof(
+    changes.map(
+      (change): Deed =>
+        (book) =>
+          book.write(change),
+    ),
+    fc.constant<Deed>((book) => book.settle()),
+    changes.map(
+      (change): Deed =>
+        (book) =>
+          book.tryAnother(change),
+    ),
+    version.map(
+      (one): Deed =>
+        (book) =>
+          book.keepOnly(one),
+    ),
+    version.map(
+      (one): Deed =>
+        (book) =>
+          book.hold(one),
+    ),
+  );
+  const deeds: fc.Arbitrary<Deed> = fc.oneof(
+    { weight: 5, arbitrary: edits },
+    {
+      weight: 5,
+      arbitrary: fc.oneof(
+        fc.tuple(changes, fc.constantFrom('type a', 'type b')).map(
+          ([change, run]): Deed =>
+            (book) =>
+              book.write(change, run),
+        ),
+        fc.constant<Deed>((book) => book.swap()),
+        fc.boolean().map(
+          (vee): Deed =>
+            (book) =>
+              book.open(freshState(vee ? veeLaunch : demoBoat, { 'scarf.slope': '11' })),
+        ),
+        fc.constant<Deed>((book) => book.undo()),
+        fc.constant<Deed>((book) => book.redo()),
+      ),
+    },
+  );
+  const names = catalogueOf(demoBoat)
+    .given.map((one) => one.name)
+    .concat('scarf.taper', 'scarf.both');
+  const valuesIn = (graph: Graph | null) => graph && names.map((one) => graph.value(one));
+  /** What a graph that was never edited makes of the state. */
+  const afresh = (state: BookState, of: Version) =>
+    valuesIn(
+      createGraph({
+        ...catalogueOf(state.table),
+        written: (one) => writtenIn(state, of, one),
+        shown: plainShown,
+      }),
+    );
+  /** Which circle is told depends on where one looked first. */
+  const withoutSentences = (values: readonly unknown[] | null) =>
+    values?.map((value) => (typeof value === 'object' ? 'an issue' : value)) ?? null;
+
+  test('the graphs say what graphs made afresh would say', () => {
+    fc.assert(
+      fc.property(fc.array(deeds, { maxLength: 15 }), (done) => {
+        const book = opened();
+        for (const deed of done) {
+          deed(book);
+          const state = book.state.value;
+          expect(withoutSentences(valuesIn(book.first.value))).toStrictEqual(
+            withoutSentences(afresh(state, 'first')),
+          );
+          expect(withoutSentences(valuesIn(book.second.value))).toStrictEqual(
+            state.second ? withoutSentences(afresh(state, 'second')) : null,
+          );
+          const held = state.second && state.inHand === 'second' ? book.second.value : book.first.value;
+          expect(book.inHand.value).toBe(held);
+        }
+      }),
+      { seed: 13, numRuns: 300 },
+    );
+  });
+
+  test('undone to the beginning and redone to the end, nothing is lost', () => {
+    fc.assert(
+      fc.property(fc.array(deeds, { maxLength: 15 }), (done) => {
+        const book = opened();
+        const start = book.state.value;
+        for (const deed of done) deed(book);
+        while (book.canRedo.value) book.redo();
+        const end = book.state.value;
+        const states: BookState[] = [];
+        while (book.canUndo.value) {
+          states.unshift(book.state.value);
+          book.undo();
+        }
+        expect(book.state.value).toBe(start);
+        for (const state of states) {
+          book.redo();
+          expect(book.state.value).toBe(state);
+        }
+        expect(book.canRedo.value).toBe(false);
+        expect(book.state.value).toBe(end);
+      }),
+      { seed: 14, numRuns: 300 },
+    );
+  });
+
+  test('every step back over an edit changes something', () => {
+    fc.assert(
+      fc.property(fc.array(edits, { maxLength: 15 }), (done) => {
+        const book = opened();
+        for (const deed of done) deed(book);
+        while (book.canUndo.value) {
+          const after = book.state.value;
+          book.undo();
+          expect(book.state.value).not.toStrictEqual(after);
+        }
+      }),
+      { seed: 15, numRuns: 300 },
+    );
+  });
+});
