@@ -27,6 +27,12 @@ describe('closed forms', () => {
     }
   });
 
+  test('of equally wide stations the aftermost is the widest', () => {
+    const hull = hullThrough(box(4, 1.2, 0.5));
+    expect(hull.widest).toBe(hull.aft);
+    expect(hull.frames.map(({ stands }) => stands)).toStrictEqual(['forward', 'forward', 'forward']);
+  });
+
   test('wedge: half the box, with a stem', () => {
     const hull = hullThrough(wedge(4, 1.2, 0.5));
     expect(hull.volume).toBeCloseTo((4 * 1.2 * 0.5) / 2, 12);

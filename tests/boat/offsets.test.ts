@@ -65,6 +65,14 @@ describe('along an edge', () => {
     ]);
   });
 
+  test('an x that is no number is not held against its neighbours', () => {
+    for (const x of [Infinity, -Infinity, NaN]) {
+      expect(says(withPoint(good, 2, 1, [x, 0.45, 0.5]))).toStrictEqual([
+        'station 1, sheer: the x is not a number',
+      ]);
+    }
+  });
+
   test('the keel off the centreline', () => {
     expect(says(withPoint(good, 0, 1, [1, 0.1, 0]))).toStrictEqual([
       'station 1, keel: the keel lies on the centreline, so its half-breadth is 0',

@@ -10,6 +10,7 @@ import {
   writeTable,
 } from '../../src/boat';
 import { isIssue, plainShown, read } from '../../src/measure';
+import { dihedral, lengthTo } from '../../src/kernel';
 import { deriveBoat } from './derive';
 import { degrees } from './shapes';
 
@@ -133,6 +134,12 @@ describe('the ferry dory, by tape and table', () => {
     expect(boat.number('transom.warp')).toBeLessThan(1e-12);
   });
 
+  test('areas of skin and surface: both sides of each panel, and the one transom', () => {
+    const skin = 2 * (boat.number('bottom.area') + boat.number('side.area'));
+    expect(boat.number('hull.skinArea')).toBeCloseTo(skin, 12);
+    expect(boat.number('hull.surfaceArea')).toBeCloseTo(skin + boat.number('transom.area'), 12);
+  });
+
   test('stem: rake and length from its two ends', () => {
     expect(boat.number('stem.rake')).toBeCloseTo(Math.atan2(450, 620), 12);
     expect(boat.number('stem.length')).toBeCloseTo(Math.hypot(0.45, 0.62), 12);
@@ -144,6 +151,22 @@ describe('the ferry dory, by tape and table', () => {
     const mean = degrees(boat.number('chine.meanAngle'));
     expect(mean).toBeGreaterThan(113);
     expect(mean).toBeLessThan(119.5);
+  });
+
+  test('mean chine angle of the vee launch, by a fine walk along the skin', () => {
+    const launch = deriveBoat(starter('vee-launch')!);
+    const [bottom, side] = launch.hull().panels;
+    const { batten, length } = launch.hull().edge('chine');
+    const end = batten.knots.at(-1)!;
+    const places = 500;
+    let turned = 0;
+    for (let k = 0; k < places; k++) {
+      const t = ((k + 0.5) * end) / places;
+      const inside = dihedral(bottom!.normalOn(bottom!.outer, t), side!.normalOn(side!.inner, t));
+      turned += inside * (lengthTo(batten, ((k + 1) * end) / places) - lengthTo(batten, (k * end) / places));
+    }
+    // The quantity goes by its eight stations.
+    expect(Math.abs(degrees(launch.number('chine.meanAngle') - turned / length))).toBeLessThan(1);
   });
 
   test('lengths along an edge end at its length', () => {
