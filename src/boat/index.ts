@@ -22,7 +22,8 @@ export { type BoatQuantities, boatQuantities } from './quantities';
 export type { Derived, Given, Option, Quantity, Read, Value } from './quantity';
 export { otherFace, type SkinThickness } from './skin';
 export { demoBoat, type Starter, starter, starters } from './starters';
-export { isPost, type Role, type Station, type StationPlane } from './station';
+export { isPost, type Role, type Station } from './station';
+export type { StationPlane } from './station-plane';
 export {
   type Face,
   isUnread,

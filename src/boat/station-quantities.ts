@@ -3,7 +3,8 @@
  */
 import { issue } from '../measure';
 import { fromHull } from './make-derived';
-import { type Hull, postLine } from './hull';
+import { endQuantities } from './end-quantities';
+import type { Hull } from './hull';
 import type { Layout } from './lists';
 import type { Named } from './named';
 import type { Derived } from './quantity';
@@ -16,11 +17,7 @@ export function stationQuantities(layout: Layout): Derived[] {
     ...placeOf(station, i < layout.stations.length - 1),
     ...layout.edges.flatMap((edge, e) => edgeThere(station, edge, layout.panels[e - 1], layout.panels[e])),
     ...layout.panels.flatMap((panel) => panelThere(station, panel)),
-    ...(isPost(station.role)
-      ? postQuantities(station)
-      : station.role === 'frame'
-        ? []
-        : transomQuantities(station)),
+    ...endQuantities(station),
   ]);
 }
 
@@ -156,77 +153,6 @@ function panelThere(station: Place, panel: Named): Derived[] {
       'angle',
       `angle in plan ${words}, + closing in forward`,
       ask((place) => place.tilt(panel.name).plan),
-    ),
-  ];
-}
-
-/** Names of an end go by what it is, whatever the plan calls it. */
-export const endNames = {
-  transom: 'transom',
-  'bow transom': 'bowTransom',
-  stem: 'stem',
-  sternpost: 'sternpost',
-} as const;
-
-function transomQuantities(station: Place): Derived[] {
-  const name = endNames[station.role === 'bow transom' ? 'bow transom' : 'transom'];
-  const outward = station.role === 'transom' ? -1 : 1;
-  const ask = (of: (station: Station) => number) => (hull: Hull) => of(hull.station(station.name));
-  const words = `of the ${station.label}`;
-  return [
-    fromHull(
-      `${name}.rake`,
-      'angle',
-      `rake ${words} from the vertical, + where its top leans out of the boat`,
-      ask((end) => outward * end.plane.lean),
-    ),
-    fromHull(
-      `${name}.height`,
-      'length',
-      `height ${words} up its slope, at the sheer`,
-      ask((end) => end.outline.at(-1)![1] - Math.min(...end.outline.map(([, u]) => u))),
-    ),
-    fromHull(
-      `${name}.width`,
-      'length',
-      `greatest breadth ${words}`,
-      ask((end) => 2 * Math.max(...end.outline.map(([y]) => y))),
-    ),
-    fromHull(
-      `${name}.warp`,
-      'length',
-      `farthest that a corner ${words} lies from one plane`,
-      ask((end) => end.plane.miss),
-    ),
-  ];
-}
-
-function postQuantities(station: Place): Derived[] {
-  const name = endNames[station.role === 'sternpost' ? 'sternpost' : 'stem'];
-  const outward = station.role === 'sternpost' ? -1 : 1;
-  return [
-    fromHull(
-      `${name}.rake`,
-      'angle',
-      `rake of the ${station.label} from the vertical, + where its top leans out of the boat`,
-      (hull) => {
-        const line = postLine(hull.station(station.name));
-        const foot = line[0]!; // a post has a foot
-        const head = line.at(-1)!;
-        return Math.atan2(outward * (head[0] - foot[0]), head[2] - foot[2]);
-      },
-    ),
-    fromHull(
-      `${name}.bevel`,
-      'angle',
-      `mean angle between the side and the centreline plane at the ${station.label}`,
-      (hull) => {
-        const place = hull.station(station.name);
-        const side = hull.panels.at(-1);
-        return side
-          ? (place.bevel(side.inner.name, side.name) + place.bevel(side.outer.name, side.name)) / 2
-          : issue('the hull has no side');
-      },
     ),
   ];
 }

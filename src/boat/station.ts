@@ -24,6 +24,7 @@ import type { Edge } from './edge';
 import { find, type Named } from './named';
 import { once } from './once';
 import type { Panel } from './panel';
+import { areaToCentreline, planeThrough, type StationPlane, trueShape } from './station-plane';
 
 /** What stands at a station. The ends are transoms where they have breadth, else a stem or a sternpost. */
 export type Role = 'transom' | 'sternpost' | 'frame' | 'bow transom' | 'stem';
@@ -37,16 +38,6 @@ export function roleOf(index: number, stations: number, halfBreadths: readonly (
 
 export function isPost(role: Role): boolean {
   return role === 'stem' || role === 'sternpost';
-}
-
-/** The plane of a station: x = at + lean * z. */
-export interface StationPlane {
-  /** Unit normal, pointing forward. */
-  readonly normal: Vec3;
-  /** Angle from the vertical, + where the top leans forward, rad. */
-  readonly lean: number;
-  /** Farthest that a point of the station lies from the plane, m. */
-  readonly miss: number;
 }
 
 /** Everything but names and role is worked out when first asked for. */
@@ -206,39 +197,4 @@ const held = (ratio: number) => Math.max(-1, Math.min(1, ratio));
 
 function pointOn(edge: Edge, station: number): Vec3 {
   return edge.points[station]!; // one point a station
-}
-
-/** The plane square to the centreline plane that lies nearest to the points (least squares along x). */
-function planeThrough(points: readonly Vec3[]): StationPlane {
-  const n = points.length;
-  const meanX = points.reduce((sum, [x]) => sum + x, 0) / n;
-  const meanZ = points.reduce((sum, [, , z]) => sum + z, 0) / n;
-  let xz = 0;
-  let zz = 0;
-  for (const [x, , z] of points) {
-    xz += (x - meanX) * (z - meanZ);
-    zz += (z - meanZ) ** 2;
-  }
-  const slope = zz === 0 ? 0 : xz / zz;
-  const normal = unit([1, 0, -slope]);
-  const offLine = points.map(([x, , z]) => Math.abs((x - meanX) * normal[0] + (z - meanZ) * normal[2]));
-  return { normal, lean: Math.atan(slope), miss: Math.max(...offLine) };
-}
-
-/** Expands a raked station: half-breadths stay, heights are laid off up the slope. */
-function trueShape(points: readonly Vec3[], plane: StationPlane): readonly Vec2[] {
-  const [keelX, , keelZ] = points[0]!; // every station has a keel
-  const up = [Math.sin(plane.lean), Math.cos(plane.lean)] as const;
-  return points.map(([x, y, z]): Vec2 => [y, (x - keelX) * up[0] + (z - keelZ) * up[1]]);
-}
-
-/** Between the outline, the centreline and a level line at the top. */
-function areaToCentreline(outline: readonly Vec2[]): number {
-  let area = 0;
-  for (let i = 1; i < outline.length; i++) {
-    const [y0, u0] = outline[i - 1]!;
-    const [y1, u1] = outline[i]!;
-    area += ((y0 + y1) / 2) * (u1 - u0);
-  }
-  return area;
 }
