@@ -1,7 +1,6 @@
 /**
  * What the ends of the hull offer to the notebook, named for what stands there, not for what the plan calls
- * it: `transom.rake`, `bowTransom.width`,
- * `stem.bevel`.
+ * it: `transom.rake`, `bowTransom.width`, `stem.bevel`.
  */
 import { issue, nameOf } from '../measure';
 import { type Hull, postLine } from './hull';
