@@ -18,6 +18,12 @@ export function fillIn(template: string, chosen: (key: string) => string): strin
   return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
 }
 
+/** What the boat in hand has to link to and to choose from. */
+interface OnBoat {
+  readonly lists: BoatLists;
+  readonly exists: (name: string) => boolean;
+}
+
 /**
  * @param exists tells whether a quantity is on hand, so that a link to what this boat lacks falls back to the preset
  */
@@ -27,11 +33,12 @@ export function cellQuantities(
   exists: (name: string) => boolean,
 ): { given: Given[]; derived: Derived[] } {
   const { cell } = instance;
-  const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, lists, exists));
+  const boat: OnBoat = { lists, exists };
+  const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
   const derived = Object.entries(cell.steps).map(([key, spec]) =>
     derivedOf(cell, `${instance.name}.${key}`, spec, (read, name) => valueOf(instance, name, read)),
   );
-  return { given, derived: [...derived, ...tableQuantities(instance, lists)] };
+  return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
 }
 
 /** The options a choice offers on this boat. */
@@ -39,13 +46,7 @@ export function optionsOf(spec: ChoiceSpec, lists: BoatLists): readonly Option[]
   return typeof spec.options === 'string' ? lists[spec.options] : spec.options;
 }
 
-function givenOf(
-  instance: Instance,
-  key: string,
-  spec: InputSpec | ChoiceSpec,
-  lists: BoatLists,
-  exists: (name: string) => boolean,
-): Given {
+function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {
   const own = instance.presets[key];
   const link = own === undefined ? spec.from : undefined;
   const base = {
@@ -54,9 +55,9 @@ function givenOf(
     meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
     ...(spec.note === undefined ? {} : { source: spec.note }),
   };
-  const preset = own ?? (isChoice(spec) ? firstKnown(spec, optionsOf(spec, lists)) : spec.preset);
-  const linked = link === undefined ? {} : linkPreset(instance, link, preset, exists);
-  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists) };
+  const preset = own ?? (isChoice(spec) ? firstKnown(spec, optionsOf(spec, boat.lists)) : spec.preset);
+  const linked = link === undefined ? {} : linkPreset(instance, link, preset, boat);
+  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, boat.lists) };
   const { min, max, step } = spec;
   return {
     ...base,
@@ -77,15 +78,26 @@ function linkPreset(
   instance: Instance,
   link: string,
   preset: string,
-  exists: (name: string) => boolean,
+  boat: OnBoat,
 ): { preset?: string; presetFrom?: (read: Read) => string } {
-  if (!link.includes('{')) return exists(link) ? { preset: link } : {};
+  if (!link.includes('{')) return boat.exists(link) ? { preset: link } : {};
+  if (!canFollow(instance.cell, link, boat)) return {};
   return {
     presetFrom: (read: Read) => {
-      const filled = fillIn(link, (key) => (key === SELF ? instance.name : read.choice(`${instance.name}.${key}`)));
-      return exists(filled) ? filled : preset;
+      const filled = fillIn(link, (key) =>
+        key === SELF ? instance.name : read.choice(`${instance.name}.${key}`),
+      );
+      return boat.exists(filled) ? filled : preset;
     },
   };
+}
+
+/** False for a link by a choice that this boat gives nothing to choose from. */
+function canFollow(cell: Cell, link: string, { lists }: OnBoat): boolean {
+  return [...link.matchAll(/\{(\w+)\}/g)].every(([, key = '']) => {
+    const by = cell.inputs[key];
+    return !by || !isChoice(by) || optionsOf(by, lists).length > 0;
+  });
 }
 
 function derivedOf(
@@ -103,33 +115,44 @@ function derivedOf(
   };
 }
 
-function tableQuantities(instance: Instance, lists: BoatLists): Derived[] {
-  const { cell } = instance;
+function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
+  const { cell, name } = instance;
   if (!cell.table) return [];
   const { over } = cell.table;
   const spec = cell.inputs[over];
-  if (!spec || !isChoice(spec)) throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
-  return optionsOf(spec, lists).flatMap((option) =>
-    Object.entries(cell.steps).map(([key, step]) => {
-      const row = derivedOf(cell, `${instance.name}.${option.id}.${key}`, step, (read, name) =>
-        rowValue(instance, over, option.id, name, read),
-      );
-      return { ...row, meaning: `${step.meaning}, ${option.label}` };
-    }),
-  );
+  if (!spec || !isChoice(spec))
+    throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
+  return optionsOf(spec, boat.lists).flatMap((option) => {
+    const row: Row = { instance, over, option: option.id, boat };
+    return Object.entries(cell.steps).map(([key, step]) => ({
+      ...derivedOf(cell, `${name}.${option.id}.${key}`, step, (read, asked) => rowValue(row, asked, read)),
+      meaning: `${step.meaning}, ${option.label}`,
+    }));
+  });
+}
+
+interface Row {
+  readonly instance: Instance;
+  /** The choice that is run through, and this row's answer to it. */
+  readonly over: string;
+  readonly option: string;
+  readonly boat: OnBoat;
 }
 
 /** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
-function rowValue(instance: Instance, over: string, option: string, key: string, read: Read): number | string {
+function rowValue({ instance, over, option, boat }: Row, key: string, read: Read): number | string {
   const { cell, name } = instance;
   if (key === over) return option;
   if (key in cell.steps) return read.number(`${name}.${option}.${key}`);
-  const from = instance.presets[key] ?? cell.inputs[key]?.from;
-  if (!from || !(from.includes(`{${over}}`) || from.includes(`{${SELF}}`))) return valueOf(instance, key, read);
-  const filled = fillIn(from, (other) => {
+  const link = instance.presets[key] ?? cell.inputs[key]?.from ?? '';
+  const ownStep = link.includes(`{${SELF}}`);
+  if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))
+    return valueOf(instance, key, read);
+  const filled = fillIn(link, (other) => {
     if (other === SELF) return `${name}.${option}`;
     return other === over ? option : read.choice(`${name}.${other}`);
   });
+  if (!ownStep && !boat.exists(filled)) return valueOf(instance, key, read);
   const spec = cell.inputs[key];
   return spec && isChoice(spec) ? read.choice(filled) : read.number(filled);
 }
