@@ -24,8 +24,9 @@ export function exactDecimal(text: string): Exact {
   return power < 0 ? { top, bottom: 10n ** BigInt(-power) } : { top: top * 10n ** BigInt(power), bottom: 1n };
 }
 
-/** The fraction that a double is. The value must be finite. */
+/** The fraction that a double is. Throws for one that is not finite. */
 export function exactDouble(value: number): Exact {
+  if (!Number.isFinite(value)) throw new RangeError(`no fraction is ${value}`);
   let power = 0;
   let scaled = value;
   // Doubling and halving by powers of two lose nothing.

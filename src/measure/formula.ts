@@ -39,10 +39,11 @@ export interface Formula {
 /** Longer formulas are refused unread. */
 export const longestFormula = 600;
 
-/** Reads a formula once, to evaluate it often. */
+/** Reads a formula once, to evaluate it often. `known` are names to offer in the place of one that is not there. */
 export function formula(
   text: string,
   functions: Readonly<Record<string, FormulaFunction>> = {},
+  known: () => Iterable<string> = () => [],
 ): Formula | Issue {
   const written = plainText(text);
   if (written.length > longestFormula)
@@ -55,7 +56,7 @@ export function formula(
       unitWords: false,
       isName: (word) => !constants.has(word),
       isFunction: (name) => more.has(name),
-      known: () => [],
+      known,
       fault: issue,
     },
     more,

@@ -5,7 +5,8 @@
  * Several kinds may share a dimension: a film of paint is a length shown in micrometres, a section
  * modulus is a volume shown in cm³. Whether two quantities may be added is decided by dimension alone.
  */
-import { composeDimension, type Dimension, dimension, plain, sameDimension } from './dimension';
+import { composeDimension, type Dimension, plain, sameDimension } from './dimension';
+import { unitOf } from './units';
 
 export interface Kind {
   readonly id: KindId;
@@ -28,261 +29,86 @@ export interface Ladder {
   readonly rungs: readonly (readonly [unit: string, least: number])[];
 }
 
-/** `ladder('L', 'mL', ['L', 1])`: entries in litres; results in mL, from 1 L on in L. */
-function ladder(entry: string, ...rungs: (string | readonly [string, number])[]): Ladder {
-  const steps = rungs.map((rung) => (typeof rung === 'string' ? ([rung, 0] as const) : rung));
-  return { entry, rungs: steps.length > 0 ? steps : [[entry, 0]] };
-}
+/** `['L', 'mL', 1, 'L']`: entries in litres; results in mL, from 1 L on in L. One unit alone is for both. */
+type Units = string | readonly [entry: string, small: string, ...larger: readonly (number | string)[]];
 
-const one = ladder('');
-const pressure = dimension({ mass: 1, length: -1, time: -2 });
-const force = dimension({ mass: 1, length: 1, time: -2 });
-const forcePerLength = dimension({ mass: 1, time: -2 });
-const clock = ['s', ['min', 1], ['h', 1], ['d', 2]] as const;
+function ladder(units: Units): Ladder {
+  if (typeof units === 'string') return { entry: units, rungs: [[units, 0]] };
+  const [entry, small, ...larger] = units;
+  const rungs: [string, number][] = [[small, 0]];
+  for (let i = 0; i + 1 < larger.length; i += 2) rungs.push([String(larger[i + 1]), Number(larger[i])]);
+  return { entry, rungs };
+}
 
 type Row = Omit<Kind, 'id'>;
 
-/** A row whose two ladders differ. */
-function row(
-  noun: string,
-  dimension: Dimension,
-  si: string,
-  follows: 'length' | 'mass',
-  metric: Ladder,
-  customary: Ladder,
-): Row {
-  return { noun, dimension, si, follows, metric, customary };
+/** A row written otherwise under metric than under feet and pounds. The SI unit gives its dimension. */
+function row(noun: string, si: string, follows: Kind['follows'], metric: Units, customary: Units): Row {
+  const dimension = si === '1' ? plain : unitOf(si.replace(/^1/, ''))?.dimension;
+  if (!dimension) throw new Error(`a kind is kept in an unknown unit: ${si}`);
+  return { noun, dimension, si, follows, metric: ladder(metric), customary: ladder(customary) };
 }
 
 /** A row written the same under every choice. */
-function same(noun: string, dimension: Dimension, si: string, units: Ladder): Row {
-  return { noun, dimension, si, follows: 'neither', metric: units, customary: units };
+function same(noun: string, si: string, units: Units): Row {
+  return row(noun, si, 'neither', units, units);
 }
 
 // The first kind of a dimension lends it its noun.
 const rows = {
-  number: same('a number', plain, '1', one),
-  length: row('a length', dimension({ length: 1 }), 'm', 'length', ladder('mm'), ladder('in')),
-  area: row(
-    'an area',
-    dimension({ length: 2 }),
-    'm2',
-    'length',
-    ladder('m²', 'cm²', ['m²', 0.01]),
-    ladder('ft²', 'in²', ['ft²', 1]),
-  ),
-  volume: row(
-    'a volume',
-    dimension({ length: 3 }),
-    'm3',
-    'length',
-    ladder('L', 'mL', ['L', 1]),
-    ladder('gal', 'fl oz', ['gal', 0.25]),
-  ),
-  mass: row(
-    'a mass',
-    dimension({ mass: 1 }),
-    'kg',
-    'mass',
-    ladder('kg', 'g', ['kg', 1]),
-    ladder('lb', 'oz', ['lb', 1]),
-  ),
-  density: row(
-    'a density',
-    dimension({ mass: 1, length: -3 }),
-    'kg/m3',
-    'mass',
-    ladder('kg/m³'),
-    ladder('lb/ft³'),
-  ),
+  number: same('a number', '1', ''),
+  length: row('a length', 'm', 'length', 'mm', 'in'),
+  area: row('an area', 'm2', 'length', ['m²', 'cm²', 0.01, 'm²'], ['ft²', 'in²', 1, 'ft²']),
+  volume: row('a volume', 'm3', 'length', ['L', 'mL', 1, 'L'], ['gal', 'fl oz', 0.25, 'gal']),
+  mass: row('a mass', 'kg', 'mass', ['kg', 'g', 1, 'kg'], ['lb', 'oz', 1, 'lb']),
+  density: row('a density', 'kg/m3', 'mass', 'kg/m³', 'lb/ft³'),
   areaDensity: row(
     'a mass per area',
-    dimension({ mass: 1, length: -2 }),
     'kg/m2',
     'mass',
-    ladder('g/m²', 'g/m²', ['kg/m²', 2]),
-    ladder('oz/yd²', 'oz/yd²', ['lb/ft²', 0.5]),
+    ['g/m²', 'g/m²', 2, 'kg/m²'],
+    ['oz/yd²', 'oz/yd²', 0.5, 'lb/ft²'],
   ),
-  lineDensity: row(
-    'a mass per length',
-    dimension({ mass: 1, length: -1 }),
-    'kg/m',
-    'mass',
-    ladder('kg/m'),
-    ladder('lb/ft'),
-  ),
-  force: row('a force', force, 'N', 'mass', ladder('N', 'N', ['kN', 10]), ladder('lbf')),
-  stiffness: row('a force per length', forcePerLength, 'N/m', 'mass', ladder('N/mm'), ladder('lbf/in')),
-  lineLoad: row('a force per length', forcePerLength, 'N/m', 'mass', ladder('N/m'), ladder('lbf/ft')),
-  stress: row('a stress', pressure, 'Pa', 'mass', ladder('MPa', 'MPa', ['GPa', 1]), ladder('psi')),
-  pressure: row('a pressure', pressure, 'Pa', 'mass', ladder('kPa'), ladder('psi')),
-  moment: row(
-    'a moment',
-    dimension({ mass: 1, length: 2, time: -2 }),
-    'N·m',
-    'mass',
-    ladder('N·m'),
-    ladder('ft·lbf'),
-  ),
-  bendingStiffness: row(
-    'a bending stiffness',
-    dimension({ mass: 1, length: 3, time: -2 }),
-    'N·m2',
-    'mass',
-    ladder('N·m²'),
-    ladder('lbf·ft²'),
-  ),
-  massMoment: row(
-    'a mass times a length',
-    dimension({ mass: 1, length: 1 }),
-    'kg·m',
-    'mass',
-    ladder('kg·m'),
-    ladder('lb·ft'),
-  ),
-  massInertia: row(
-    'a mass times a length squared',
-    dimension({ mass: 1, length: 2 }),
-    'kg·m2',
-    'mass',
-    ladder('kg·m²'),
-    ladder('lb·ft²'),
-  ),
-  secondMoment: row(
-    'a second moment of area',
-    dimension({ length: 4 }),
-    'm4',
-    'length',
-    ladder('cm⁴'),
-    ladder('in⁴'),
-  ),
-  sectionModulus: row(
-    'a section modulus',
-    dimension({ length: 3 }),
-    'm3',
-    'length',
-    ladder('cm³'),
-    ladder('in³'),
-  ),
-  displacement: row('a volume', dimension({ length: 3 }), 'm3', 'length', ladder('m³'), ladder('ft³')),
-  lumber: row('a volume', dimension({ length: 3 }), 'm3', 'length', ladder('m³'), ladder('bd ft')),
-  film: row('a thickness', dimension({ length: 1 }), 'm', 'length', ladder('µm'), ladder('thou')),
-  curvature: row(
-    'a number per length',
-    dimension({ length: -1 }),
-    '1/m',
-    'length',
-    ladder('/m'),
-    ladder('/ft'),
-  ),
-  perLength: row(
-    'a number per length',
-    dimension({ length: -1 }),
-    '1/m',
-    'length',
-    ladder('/m'),
-    ladder('/ft'),
-  ),
-  perArea: row(
-    'a number per area',
-    dimension({ length: -2 }),
-    '1/m2',
-    'length',
-    ladder('/m²'),
-    ladder('/ft²'),
-  ),
-  spreadingRate: row(
-    'an area per volume',
-    dimension({ length: -1 }),
-    '1/m',
-    'length',
-    ladder('m²/L'),
-    ladder('ft²/gal'),
-  ),
-  wetRate: row(
-    'a volume per area',
-    dimension({ length: 1 }),
-    'm',
-    'length',
-    ladder('mL/m²'),
-    ladder('fl oz/ft²'),
-  ),
-  temperature: row('a temperature', dimension({ temperature: 1 }), 'K', 'length', ladder('°C'), ladder('°F')),
-  warmth: row(
-    'a difference of temperature',
-    dimension({ temperature: 1 }),
-    'K',
-    'length',
-    ladder('°C'),
-    ladder('°F'),
-  ),
-  time: same('a time', dimension({ time: 1 }), 's', ladder('h', ...clock)),
-  minutes: same('a time', dimension({ time: 1 }), 's', ladder('min', ...clock)),
-  speed: same('a speed', dimension({ length: 1, time: -1 }), 'm/s', ladder('kn')),
-  windSpeed: row(
-    'a speed',
-    dimension({ length: 1, time: -1 }),
-    'm/s',
-    'length',
-    ladder('m/s'),
-    ladder('mph'),
-  ),
-  acceleration: row(
-    'an acceleration',
-    dimension({ length: 1, time: -2 }),
-    'm/s2',
-    'length',
-    ladder('m/s²'),
-    ladder('ft/s²'),
-  ),
-  flow: row(
-    'a volume per time',
-    dimension({ length: 3, time: -1 }),
-    'm3/s',
-    'length',
-    ladder('L/min'),
-    ladder('gal/min'),
-  ),
-  power: row('a power', dimension({ mass: 1, length: 2, time: -3 }), 'W', 'mass', ladder('kW'), ladder('hp')),
-  angle: same('an angle', dimension({ angle: 1 }), 'rad', ladder('°')),
-  money: same('an amount of money', dimension({ money: 1 }), 'money', ladder('')),
-  pricePerLength: row(
-    'a price per length',
-    dimension({ money: 1, length: -1 }),
-    'money/m',
-    'length',
-    ladder('/m'),
-    ladder('/ft'),
-  ),
-  pricePerArea: row(
-    'a price per area',
-    dimension({ money: 1, length: -2 }),
-    'money/m2',
-    'length',
-    ladder('/m²'),
-    ladder('/ft²'),
-  ),
-  pricePerVolume: row(
-    'a price per volume',
-    dimension({ money: 1, length: -3 }),
-    'money/m3',
-    'length',
-    ladder('/L'),
-    ladder('/gal'),
-  ),
-  pricePerMass: row(
-    'a price per mass',
-    dimension({ money: 1, mass: -1 }),
-    'money/kg',
-    'mass',
-    ladder('/kg'),
-    ladder('/lb'),
-  ),
-  ratio: same('a ratio', plain, '1', one),
-  slope: same('a slope', plain, '1', one),
-  share: same('a share', plain, '1', ladder('%')),
-  count: same('a count', plain, '1', one),
-  choice: same('a choice', plain, '', one),
+  lineDensity: row('a mass per length', 'kg/m', 'mass', 'kg/m', 'lb/ft'),
+  force: row('a force', 'N', 'mass', ['N', 'N', 10, 'kN'], 'lbf'),
+  stiffness: row('a force per length', 'N/m', 'mass', 'N/mm', 'lbf/in'),
+  lineLoad: row('a force per length', 'N/m', 'mass', 'N/m', 'lbf/ft'),
+  stress: row('a stress', 'Pa', 'mass', ['MPa', 'MPa', 1, 'GPa'], 'psi'),
+  pressure: row('a pressure', 'Pa', 'mass', 'kPa', 'psi'),
+  moment: row('a moment', 'N·m', 'mass', 'N·m', 'ft·lbf'),
+  bendingStiffness: row('a bending stiffness', 'N·m2', 'mass', 'N·m²', 'lbf·ft²'),
+  massMoment: row('a mass times a length', 'kg·m', 'mass', 'kg·m', 'lb·ft'),
+  massInertia: row('a mass times a length squared', 'kg·m2', 'mass', 'kg·m²', 'lb·ft²'),
+  secondMoment: row('a second moment of area', 'm4', 'length', 'cm⁴', 'in⁴'),
+  sectionModulus: row('a section modulus', 'm3', 'length', 'cm³', 'in³'),
+  displacement: row('a volume', 'm3', 'length', 'm³', 'ft³'),
+  lumber: row('a volume', 'm3', 'length', 'm³', 'bd ft'),
+  film: row('a thickness', 'm', 'length', 'µm', 'thou'),
+  curvature: row('a number per length', '1/m', 'length', '/m', '/ft'),
+  perLength: row('a number per length', '1/m', 'length', '/m', '/ft'),
+  perArea: row('a number per area', '1/m2', 'length', '/m²', '/ft²'),
+  spreadingRate: row('an area per volume', '1/m', 'length', 'm²/L', 'ft²/gal'),
+  wetRate: row('a volume per area', 'm', 'length', 'mL/m²', 'fl oz/ft²'),
+  temperature: row('a temperature', 'K', 'length', '°C', '°F'),
+  warmth: row('a difference of temperature', 'K', 'length', '°C', '°F'),
+  time: same('a time', 's', ['h', 's', 1, 'min', 1, 'h', 2, 'd']),
+  minutes: same('a time', 's', ['min', 's', 1, 'min', 1, 'h', 2, 'd']),
+  speed: same('a speed', 'm/s', 'kn'),
+  windSpeed: row('a speed', 'm/s', 'length', 'm/s', 'mph'),
+  acceleration: row('an acceleration', 'm/s2', 'length', 'm/s²', 'ft/s²'),
+  flow: row('a volume per time', 'm3/s', 'length', 'L/min', 'gal/min'),
+  power: row('a power', 'W', 'mass', 'kW', 'hp'),
+  angle: same('an angle', 'rad', '°'),
+  money: same('an amount of money', 'money', ''),
+  pricePerLength: row('a price per length', 'money/m', 'length', '/m', '/ft'),
+  pricePerArea: row('a price per area', 'money/m2', 'length', '/m²', '/ft²'),
+  pricePerVolume: row('a price per volume', 'money/m3', 'length', '/L', '/gal'),
+  pricePerMass: row('a price per mass', 'money/kg', 'mass', '/kg', '/lb'),
+  ratio: same('a ratio', '1', ''),
+  slope: same('a slope', '1', ''),
+  share: same('a share', '1', '%'),
+  count: same('a count', '1', ''),
+  choice: same('a choice', '1', ''),
 } satisfies Record<string, Row>;
 
 export type KindId = keyof typeof rows;

@@ -3,13 +3,11 @@
  *
  *     19 mm   1,2 m   14.625 in   14 5/8   14-5/8 in   5' 3 1/2"   5 ft 3-1/2 in   5'3   2 lb 3 oz   12° 30'
  *     5-3-4   5-3-4+   5-3-4-   (feet, inches and eighths, with a sixteenth more or less: lengths only)
- *
- * A comma before one, two or four and more figures is a decimal comma. Before exactly three it might part
- * thousands as well, and is refused unless only one reading is left: `0,125`, `1,234.5`, `1,234,567`.
  */
 import { type Dimension, plain } from './dimension';
-import { add, compare, type Exact, exact, exactDecimal, multiply, nearestDouble, negate } from './exact';
+import { add, compare, type Exact, exact, multiply, nearestDouble, negate } from './exact';
 import { type Issue, isIssue, issue } from './issue';
+import { type Amount, isAlone, isEnd, match, numberAt, skip } from './numeral';
 import { type Unit, unitAt, unitOf } from './units';
 
 export interface Literal {
@@ -71,108 +69,6 @@ export function literalAt(text: string, at: number, around: Surroundings): Liter
   return { end: joined.end, amount, unit, dimension: unit.dimension, fraction: number.fraction };
 }
 
-/** A number without its unit, in units of whatever follows. */
-interface Amount {
-  readonly amount: Exact;
-  readonly end: number;
-  readonly whole: boolean;
-  readonly fraction: boolean;
-}
-
-interface NumberRules {
-  /** Commas belong to the number. */
-  readonly comma: boolean;
-  /** When `14-5/8` is a mixed number and not a difference. */
-  readonly hyphen: 'always' | 'with a unit' | 'never';
-  /** `3/4` is one number even without a unit, not a division. */
-  readonly bareFraction: boolean;
-}
-
-const exponent = String.raw`(?:e[+-]?\d{1,3}(?![\d.A-Za-z]))?`;
-const numberWithComma = new RegExp(String.raw`(?:\d+(?:[.,]\d+)*\.?|\.\d+)${exponent}`, 'iy');
-const numberWithDot = new RegExp(String.raw`(?:\d+(?:\.\d+)*\.?|\.\d+)${exponent}`, 'iy');
-const mixedTail = /( +|-)(\d+)\/(\d+)(?![\d.])/y;
-const under = /\/(\d+)(?![\d.])/y;
-const currency = /[$€£¤] */y;
-
-function numberAt(text: string, at: number, rules: NumberRules): Amount | Issue | undefined {
-  const written = match(rules.comma ? numberWithComma : numberWithDot, text, at)?.[0];
-  if (written === undefined) return undefined;
-  const decimal = withPoint(written);
-  if (isIssue(decimal)) return decimal;
-  const end = at + written.length;
-  const whole = /^\d+$/.test(written);
-  const number: Amount = { amount: exactDecimal(decimal), end, whole, fraction: false };
-  return whole
-    ? (mixedFrom(text, at, number, rules) ?? fractionFrom(text, at, number, rules) ?? number)
-    : number;
-}
-
-/** `14 5/8` and `14-5/8`, after the whole number. */
-function mixedFrom(
-  text: string,
-  start: number,
-  number: Amount,
-  rules: NumberRules,
-): Amount | Issue | undefined {
-  const [all, joint, top, bottom] = match(mixedTail, text, number.end) ?? [];
-  if (all === undefined || top === undefined || bottom === undefined) return undefined;
-  const end = number.end + all.length;
-  const part = fractionOf(top, bottom, text.slice(start, end));
-  const proper = !isIssue(part) && compare(part, exact(1)) < 0;
-  if (joint === '-') {
-    const reads =
-      rules.hyphen === 'always' || (rules.hyphen === 'with a unit' && unitAt(text, skip(text, end)));
-    if (!reads || !proper) return undefined;
-  }
-  if (isIssue(part)) return part;
-  if (!proper) return issue(`the fraction in "${text.slice(start, end)}" is not less than one`);
-  return { amount: add(number.amount, part), end, whole: false, fraction: false };
-}
-
-/** `3/4`, after its upper figure. */
-function fractionFrom(
-  text: string,
-  start: number,
-  number: Amount,
-  rules: NumberRules,
-): Amount | Issue | undefined {
-  const [all, bottom] = match(under, text, number.end) ?? [];
-  if (all === undefined || bottom === undefined) return undefined;
-  const end = number.end + all.length;
-  const reads = unitAt(text, skip(text, end)) ?? (rules.bareFraction && isEnd(text, end));
-  if (!reads) return undefined;
-  const amount = fractionOf(text.slice(start, number.end), bottom, text.slice(start, end));
-  return isIssue(amount) ? amount : { amount, end, whole: false, fraction: true };
-}
-
-function fractionOf(top: string, bottom: string, written: string): Exact | Issue {
-  if (/^0+$/.test(bottom)) return issue(`"${written}" divides by zero`);
-  return exact(BigInt(top), BigInt(bottom));
-}
-
-/** A decimal with a point, from one with points or commas. */
-function withPoint(written: string): string | Issue {
-  if (/^\d*\.?\d*$/.test(written)) return written;
-  const [number = '', exponent] = written.toLowerCase().split('e');
-  const decimal = withoutThousands(number);
-  return isIssue(decimal) || exponent === undefined ? decimal : `${decimal}e${exponent}`;
-}
-
-function withoutThousands(number: string): string | Issue {
-  if (/^\d*\.?\d*$/.test(number)) return number;
-  if (/^[1-9]\d{0,2}((,\d{3})+\.\d+|(,\d{3}){2,})$/.test(number)) return number.replaceAll(',', '');
-  if (/^[1-9]\d{0,2}((\.\d{3})+,\d+|(\.\d{3}){2,})$/.test(number))
-    return number.replaceAll('.', '').replace(',', '.');
-  if (/^[1-9]\d{0,2},\d{3}$/.test(number)) {
-    return issue(
-      `"${number}" could be ${number.replace(',', '.')} or ${number.replace(',', '')}; write one of these`,
-    );
-  }
-  if (/^\d+,\d+$/.test(number)) return number.replace(',', '.');
-  return issue(`"${number}" is not a number; write decimals after one point, and thousands without a sign`);
-}
-
 /** The smaller part of the same quantity, if one follows: the inches after the feet. */
 function follow(
   text: string,
@@ -181,9 +77,9 @@ function follow(
   unit: Unit,
   comma: boolean,
 ): Pick<Amount, 'amount' | 'end'> | Issue {
-  const { then } = unit;
-  const joint = then && match(/ *(?=[\d.])|-(?=[\d.])/y, text, first.end)?.[0];
-  if (!then || joint === undefined) return first;
+  const { smaller } = unit;
+  const joint = smaller && match(/ *(?=[\d.])|-(?=[\d.])/y, text, first.end)?.[0];
+  if (!smaller || joint === undefined) return first;
   const from = first.end + joint.length;
   const number = numberAt(text, from, { comma, hyphen: 'always', bareFraction: true });
   if (number === undefined || isIssue(number)) return number ?? first;
@@ -193,21 +89,22 @@ function follow(
   const found = minute ? { unit: unitOf('arcmin'), end: at + 1 } : unitAt(text, at);
   // `6'-2` alone is six foot two; in a longer sum the hyphen takes two away.
   const fits = found
-    ? found.unit?.symbol === then.unit
-    : then.bare && (joint === '-' ? at >= text.length : isEnd(text, at));
+    ? found.unit?.symbol === smaller.unit
+    : smaller.bare && (joint === '-' ? at >= text.length : isEnd(text, at));
   if (!fits) return first;
   const end = found?.end ?? number.end;
   const written = text.slice(start, end);
   if (!first.whole)
-    return issue(`"${written}" has ${then.plural} after a broken number; write it in one unit`);
-  if (compare(number.amount, exact(then.count)) >= 0) {
+    return issue(`"${written}" has ${smaller.plural} after a broken number; write it in one unit`);
+  if (compare(number.amount, exact(smaller.count)) >= 0) {
     return issue(
-      `${then.plural} run from 0 to ${then.count - 1}; "${written}" has ${text.slice(from, number.end)}`,
+      `${smaller.plural} run from 0 to ${smaller.count - 1}; "${written}" has ${text.slice(from, number.end)}`,
     );
   }
-  return { amount: add(first.amount, multiply(number.amount, exact(1, then.count))), end };
+  return { amount: add(first.amount, multiply(number.amount, exact(1, smaller.count))), end };
 }
 
+const currency = /[$€£¤] */y;
 const eighths = /(\d+)-(\d+)-(\d+)(?![\d.,/]|-\d)([+-](?= *(?:$|[-+*/^),<>=!?:])))?/y;
 
 /** Feet, inches and eighths, with `+` or `-` for a sixteenth more or less, as tables of offsets are written. */
@@ -238,27 +135,4 @@ function known(symbol: string): Unit {
   const unit = unitOf(symbol);
   if (!unit) throw new Error(`unknown unit: ${symbol}`);
   return unit;
-}
-
-function match(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
-  pattern.lastIndex = at;
-  return pattern.exec(text);
-}
-
-/** Past the spaces at `at`. */
-function skip(text: string, at: number): number {
-  let end = at;
-  while (text[end] === ' ') end += 1;
-  return end;
-}
-
-/** True if nothing but signs stands before. */
-function isAlone(text: string, at: number): boolean {
-  return /^[-+ ]*$/.test(text.slice(0, at));
-}
-
-/** True if a quantity may end here: at the end of the text, or before a sign that does not bind to it more closely. */
-function isEnd(text: string, at: number): boolean {
-  const next = text[skip(text, at)];
-  return next === undefined || '-+),<>=!?:'.includes(next);
 }

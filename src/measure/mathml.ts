@@ -1,7 +1,7 @@
 /** Formulas in print: a tree of MathML elements as plain data, which the page turns into its own nodes. */
 import type { Formula } from './formula';
 import type { Tree } from './parser';
-import type { Meaning } from './scan';
+import type { Meaning } from './tokens';
 import { constants } from './vocabulary';
 
 /** A MathML element: with text, or with children. */
@@ -29,36 +29,25 @@ interface Setting extends Print {
 }
 
 function typeset(tree: Tree, setting: Setting): MathNode {
-  switch (tree.type) {
-    case 'SymbolNode':
-      return symbol(tree.name, setting);
-    case 'ParenthesisNode':
-      return bracketed(typeset(tree.content, setting));
-    case 'ConditionalNode':
-      return cases(tree, setting);
-    case 'FunctionNode':
-      return call(tree.fn.name, tree.args, setting);
-    case 'OperatorNode':
-      return operation(tree.fn, tree.args, setting);
-  }
+  if (tree.type === 'SymbolNode') return symbol(tree.name, setting);
+  if (tree.type === 'ParenthesisNode') return bracketed(typeset(tree.content, setting));
+  if (tree.type === 'ConditionalNode') return cases(tree, setting);
+  if (tree.type === 'FunctionNode') return call(tree.fn.name, tree.args, setting);
+  return operation(tree.fn, tree.args, setting);
 }
 
 function symbol(name: string, { meanings, symbol, value }: Setting): MathNode {
   const meaning = meanings.get(name);
-  switch (meaning?.is) {
-    case 'literal':
-      return number(meaning.text);
-    case 'constant':
-      return { tag: 'mi', attrs: upright, text: constants.get(meaning.name)?.symbol ?? meaning.name };
-    case 'choice':
-      return { tag: 'mtext', text: symbol(meaning.id) };
-    case 'name':
-      return value
-        ? putIn(value(meaning.name))
-        : { tag: 'mi', attrs: upright, text: symbol(meaning.name).replaceAll(' ', '\u2009') };
-    case undefined:
-      return { tag: 'mi', text: name };
-  }
+  if (meaning?.is === 'literal') return number(meaning.text);
+  if (meaning?.is === 'choice') return { tag: 'mtext', text: symbol(meaning.id) };
+  if (meaning?.is === 'constant') return word(constants.get(meaning.name)?.symbol ?? meaning.name);
+  const named = meaning?.name ?? name;
+  return value ? putIn(value(named)) : word(symbol(named));
+}
+
+/** A name, upright, its words a thin space apart. */
+function word(text: string): MathNode {
+  return { tag: 'mi', attrs: upright, text: text.replaceAll(' ', '\u2009') };
 }
 
 const upright = { mathvariant: 'normal' };

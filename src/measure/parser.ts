@@ -59,11 +59,9 @@ declare module 'mathjs/number' {
   export function createParse(wiring: Wiring): (text: string) => MathjsNode;
 }
 
-/** Thrown for a node that a sum must not hold. */
-class Forbidden {
-  constructor() {
-    throw new Error('a sum holds no such thing');
-  }
+/** The node for what a sum must not hold. mathjs calls it with `new`. */
+function Forbidden(): never {
+  throw new Error('a sum holds no such thing');
 }
 
 const ours: Readonly<Record<string, unknown>> = {

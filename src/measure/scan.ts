@@ -2,28 +2,13 @@
  * The first pass over a sum: it parts the text into quantities, names, functions and signs, and refuses what does
  * not belong or stands in the wrong place. Only what passes here reaches the parser, with a symbol for each quantity.
  */
-import type { Dimension } from './dimension';
 import { type Issue, isIssue, issue } from './issue';
 import { literalAt, valueOf } from './literal';
 import { nearestNames } from './names';
+import { skip } from './numeral';
+import { faultOfOrder, type Meaning, type Token } from './tokens';
 import { unitAt, unitSpellings } from './units';
 import { constants, functions } from './vocabulary';
-
-/** What stands behind a symbol. */
-export type Meaning =
-  | {
-      readonly is: 'literal';
-      readonly text: string;
-      readonly value: number;
-      readonly dimension: Dimension;
-      readonly made: Made;
-    }
-  | { readonly is: 'name'; readonly name: string }
-  | { readonly is: 'constant'; readonly name: string }
-  | { readonly is: 'choice'; readonly id: string };
-
-/** How a literal is made: of a bare number, of a number with its unit, or with a unit whose zero is not nothing (°C). */
-type Made = 'bare' | 'united' | 'zeroed';
 
 export interface Scanned {
   /** The sum over symbols, for the parser. */
@@ -48,10 +33,6 @@ export interface ScanRules {
   readonly fault: (predicate: string) => Issue;
 }
 
-type Token =
-  | { readonly is: 'value'; readonly text: string; readonly meaning: Meaning }
-  | { readonly is: 'call' | 'operator' | '(' | ')' | ','; readonly text: string };
-
 export function scan(text: string, rules: ScanRules): Scanned | Issue {
   const tokens = tokensOf(text, rules);
   if (isIssue(tokens)) return tokens;
@@ -59,9 +40,12 @@ export function scan(text: string, rules: ScanRules): Scanned | Issue {
   if (fault !== undefined) return issue(fault);
 
   const meanings = new Map<string, Meaning>();
+  const symbols = new Map<string, string>();
   const parts = tokens.map((token) => {
     if (token.is !== 'value') return token.text;
-    const symbol = `_${meanings.size}`;
+    // One symbol for the same text, so that a name is asked for once.
+    const symbol = symbols.get(token.text) ?? `_${meanings.size}`;
+    symbols.set(token.text, symbol);
     meanings.set(symbol, token.meaning);
     return symbol;
   });
@@ -208,58 +192,4 @@ export function unknownName(name: string, known: () => Iterable<string>): string
 
 function offer(near: readonly string[]): string {
   return near.length > 0 ? `; nearest: ${near.join(', ')}` : '';
-}
-
-/** What is wrong with the order of the tokens, as a sentence; undefined if nothing is. */
-function faultOfOrder(tokens: readonly Token[]): string | undefined {
-  const brackets: ('call' | 'group')[] = [];
-  let last: Token | undefined;
-  for (const token of tokens) {
-    const fault = faultAfter(last, token, brackets);
-    if (fault !== undefined) return fault;
-    if (token.is === '(') brackets.push(last?.is === 'call' ? 'call' : 'group');
-    if (token.is === ')') brackets.pop();
-    last = token;
-  }
-  if (!last) return 'nothing is written here';
-  if (wantsMore(last)) return `nothing stands after "${last.text}"`;
-  if (brackets.length > 0)
-    return brackets.length === 1 ? 'a bracket is not closed' : `${brackets.length} brackets are not closed`;
-  return undefined;
-}
-
-function faultAfter(
-  last: Token | undefined,
-  token: Token,
-  brackets: readonly ('call' | 'group')[],
-): string | undefined {
-  const open = !last || wantsMore(last);
-  if (token.is === 'value' || token.is === 'call' || token.is === '(' || token.text === 'not') {
-    return open
-      ? undefined
-      : `a sign is missing between "${last.text}" and "${token.text}"; put + - * or / there`;
-  }
-  if (token.is === 'operator') {
-    return open && !/^[-+]$/.test(token.text) ? `nothing stands before "${token.text}"` : undefined;
-  }
-  if (brackets.length === 0)
-    return token.is === ')'
-      ? 'a bracket is closed that was never opened'
-      : 'a comma parts the figures of a function only; write decimals with a point';
-  if (last?.is === '(') return 'nothing stands between the brackets';
-  if (open) return `nothing stands after "${last?.text ?? ''}"`;
-  return token.is === ',' && brackets.at(-1) !== 'call'
-    ? 'a comma parts the figures of a function only; write decimals with a point'
-    : undefined;
-}
-
-/** True if something must follow the token. */
-function wantsMore(token: Token): boolean {
-  return token.is !== 'value' && token.is !== ')';
-}
-
-function skip(text: string, at: number): number {
-  let end = at;
-  while (text[end] === ' ') end += 1;
-  return end;
 }

@@ -8,6 +8,7 @@ const plainSigns: readonly (readonly [RegExp, string])[] = [
   [/[\u2010-\u2015\u2212\uFE63\uFF0D]/g, '-'],
   [/[\u2044\u2215\u00F7]/g, '/'],
   [/[\u00D7\u22C5\u2217]/g, '*'],
+  [/ \u00B7 /g, ' * '],
   [/\u2264/g, '<='],
   [/\u2265/g, '>='],
   [/\u2260/g, '!='],
@@ -37,7 +38,7 @@ const fractions: Readonly<Record<string, string>> = {
   '⅒': '1/10',
 };
 const fractionSign = new RegExp(`(\\d)?([${Object.keys(fractions).join('')}])`, 'g');
-const unusual = /[^\x20-\x5F\x61-\x7E°µ²³⁴¹⁻·€£¤Δ]|''/;
+const unusual = /[^\x20-\x5F\x61-\x7E°µ²³⁴¹⁻·€£¤Δ]|''| · /;
 
 /**
  * `text` with one sign for each meaning: primes and quotes as `'` and `"`, dashes as `-`, `½` as `1/2`

@@ -3,7 +3,7 @@ import { type Dimension, over, plain, sameDimension, times, toPower } from './di
 import { type Issue, isIssue, issue } from './issue';
 import { sayDimension } from './kinds';
 import type { Tree } from './parser';
-import type { Meaning } from './scan';
+import type { Meaning } from './tokens';
 import { constants, functions, type MathFunction, NoAnswer, operations } from './vocabulary';
 
 /** What a name measures; 'choice' if it is one, undefined if there is no such name. */
@@ -20,6 +20,8 @@ export interface SortRules {
 
 /** A dimension; a yes or no; a choice; or a bare 0, which may stand beside any quantity. */
 type Sort = Dimension | 'truth' | 'choice' | 'nothing';
+
+type Conditional = Extract<Tree, { type: 'ConditionalNode' }>;
 
 /** What the whole sum measures; a plain number for a yes or no. */
 export function dimensionOfTree(tree: Tree, rules: SortRules): Dimension | Issue {
@@ -47,41 +49,27 @@ const comparisons: Readonly<Record<string, string>> = {
 const joiners = new Set(['and', 'or', 'not']);
 
 function sortOf(tree: Tree, rules: SortRules): Sort | Issue {
-  switch (tree.type) {
-    case 'ParenthesisNode':
-      return sortOf(tree.content, rules);
-    case 'SymbolNode':
-      return sortOfMeaning(tree.name, rules);
-    case 'ConditionalNode':
-      return sortOfConditional(tree.condition, tree.trueExpr, tree.falseExpr, rules);
-    case 'FunctionNode':
-      return sortOfCall(tree.fn.name, tree.args, rules);
-    case 'OperatorNode':
-      return sortOfOperator(tree.fn, tree.args, rules);
-  }
+  if (tree.type === 'ParenthesisNode') return sortOf(tree.content, rules);
+  if (tree.type === 'SymbolNode') return sortOfMeaning(tree.name, rules);
+  if (tree.type === 'ConditionalNode') return sortOfConditional(tree, rules);
+  if (tree.type === 'FunctionNode') return sortOfCall(tree.fn.name, tree.args, rules);
+  return sortOfOperator(tree.fn, tree.args, rules);
 }
 
 function sortOfMeaning(symbol: string, { meanings, of, unknown }: SortRules): Sort | Issue {
   const meaning = meanings.get(symbol);
-  switch (meaning?.is) {
-    case 'literal':
-      return meaning.made === 'bare' && meaning.value === 0 ? 'nothing' : meaning.dimension;
-    case 'constant':
-      return constants.get(meaning.name)?.dimension ?? plain;
-    case 'choice':
-      return 'choice';
-    case 'name':
-      return of(meaning.name) ?? issue(unknown(meaning.name));
-    case undefined:
-      throw new Error(`the parser made up a symbol: ${symbol}`);
-  }
+  if (!meaning) throw new Error(`the parser made up a symbol: ${symbol}`);
+  if (meaning.is === 'name') return of(meaning.name) ?? issue(unknown(meaning.name));
+  if (meaning.is === 'choice') return 'choice';
+  if (meaning.is === 'constant') return constants.get(meaning.name)?.dimension ?? plain;
+  return meaning.made === 'bare' && meaning.value === 0 ? 'nothing' : meaning.dimension;
 }
 
-function sortOfConditional(condition: Tree, yes: Tree, no: Tree, rules: SortRules): Sort | Issue {
+function sortOfConditional({ condition, trueExpr, falseExpr }: Conditional, rules: SortRules): Sort | Issue {
   const asked = sortOf(condition, rules);
   if (isIssue(asked)) return asked;
   if (asked !== 'truth') return issue('what stands before "?" must be a yes or no, as in a > b ? c : d');
-  const answers = sortsOf([yes, no], rules);
+  const answers = sortsOf([trueExpr, falseExpr], rules);
   if (isIssue(answers)) return answers;
   const [first = plain, second = plain] = answers;
   if (first === 'truth' && second === 'truth') return 'truth';
@@ -104,9 +92,12 @@ function sortOfOperator(fn: string, args: readonly Tree[], rules: SortRules): So
   if (isIssue(sorts)) return sorts;
   const [first = plain, second = plain] = sorts;
   if (joiners.has(fn)) {
-    return sorts.every((sort) => sort === 'truth')
-      ? 'truth'
-      : issue(`"${fn}" joins what is a yes or no, as in a > b ${fn === 'not' ? '' : `${fn} `}`.trim());
+    if (sorts.every((sort) => sort === 'truth')) return 'truth';
+    return issue(
+      fn === 'not'
+        ? '"not" turns a yes or no about, as in not (a > b)'
+        : `"${fn}" joins two of yes or no, as in a > b ${fn} c > d`,
+    );
   }
   if (fn in comparisons) {
     if (first === 'truth' || second === 'truth') return issue('compare two at a time, joined by "and"');

@@ -2,8 +2,9 @@
 import type { Dimension } from './dimension';
 import { type Issue, isIssue, issue } from './issue';
 import { parse, type Run, type Tree } from './parser';
-import { type Meaning, scan, type ScanRules, unknownName } from './scan';
+import { scan, type ScanRules, unknownName } from './scan';
 import { asksTruth, type DimensionOf, dimensionOfTree } from './sorts';
+import type { Meaning } from './tokens';
 import { constants, functions, type MathFunction, NoAnswer } from './vocabulary';
 
 export interface Sum {

@@ -128,7 +128,7 @@ function speak(number: string, unit: Unit | undefined): string {
 
 /**
  * The text of an entry that reads back as exactly `value`, in the unit of the field. Feet and inches, or eighths, where
- * the value lies on a 64th (16th); decimals elsewhere.
+ * the value lies on a 64th (16th); decimals elsewhere. Throws a RangeError for what is not finite.
  */
 export function writeExact(
   value: number,
