@@ -146,6 +146,27 @@ describe('resin', () => {
     );
   });
 
+  test('9 L are one small and two middle packs, 13 L one large one with 2 L over', () => {
+    const of = (litres: number) =>
+      tryCell(resin, {
+        ...bottomOnly,
+        bottomLayers: '0',
+        sealCoats: '1',
+        uptake: '100 mL/m^2',
+        bottomArea: `${litres * 5} m^2`,
+      });
+    const packs = ['small', 'middle', 'large'];
+    expect(packs.map((pack) => of(9).number(pack))).toEqual([1, 2, 0]);
+    expect(packs.map((pack) => of(13).number(pack))).toEqual([0, 0, 1]);
+    expect(of(13).number('leftOver') * 1000).toBeCloseTo(2, 9);
+  });
+
+  test('what stays on the hull is glass and resin, without the waste', () => {
+    const entries = { ...bottomOnly, clothWeight: '200 g/m^2', glassShare: '50 %', fillCoats: '0' };
+    expect(tryCell(resin, entries).number('addedMass')).toBeCloseTo(4, 9);
+    expect(tryCell(resin, { ...entries, waste: '50 %' }).number('addedMass')).toBeCloseTo(4, 9);
+  });
+
   test('nothing on the shelf: the packs wait for a size, the resin does not', () => {
     const tried = tryCell(resin, { smallPack: '0 L', middlePack: '0 L', largePack: '0 L' });
     expect(tried.issues['large']).toContain('give the size of at least one pack');

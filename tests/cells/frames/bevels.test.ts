@@ -37,6 +37,19 @@ describe('bevels', () => {
     expect(tried.number('bottomBevel') / DEGREE).toBeCloseTo(-7, 10);
   });
 
+  test('gauge and bevel make a right angle at every edge, and the far face loses thickness × tangent', () => {
+    const tried = tryCell(bevels, { frame: 'frame5', siding: '25 mm' });
+    for (const edge of ['chine', 'sheer', 'bottom']) {
+      const bevel = Math.abs(tried.number(`${edge}Bevel`));
+      expect(tried.number(`${edge}Gauge`) + bevel).toBeCloseTo(Math.PI / 2, 12);
+      expect(tried.number(`${edge}Removal`)).toBeCloseTo(0.025 * Math.tan(bevel), 12);
+    }
+    expect(tried.number('wind')).toBeCloseTo(
+      Math.abs(tried.number('chineBevel') - tried.number('sheerBevel')),
+      12,
+    );
+  });
+
   test('parallel lines have no bevel, and side and bottom meet at 90° + flare + deadrise', () => {
     const tried = tryCell(bevels, { ...plain, flare: '25 deg', deadrise: '15 deg' });
     expect(tried.number('chineBevel')).toBe(0);
@@ -140,6 +153,10 @@ describe('bevels', () => {
       expect(says({ flare: '20 deg', sheerFlare: '20 deg', chinePlan: '0.2', sheerPlan: '0.22' })).toEqual(
         [],
       ));
+    test('a change of hand is found either way, and not where there is none', () => {
+      expect(says({ chinePlan: '-0.1', sheerPlan: '0.1' }).join(' ')).toContain('changes hand');
+      expect(says({ chinePlan: '-0.1', sheerPlan: '-0.12' })).toEqual([]);
+    });
     test.each([
       ['past the tilt of a saw', { chinePlan: '1.2', sheerPlan: '1.2' }, 'past the tilt'],
       ['changes hand', { chinePlan: '0.1', sheerPlan: '-0.1' }, 'changes hand'],

@@ -76,6 +76,21 @@ describe('limber', () => {
     }
   });
 
+  test('water through 400 mm² under 20 mm is 9.02 L a minute: a 9.02 L bucket takes a minute', () => {
+    const corner = '(1 - pi / 4) * (1/16 in)^2';
+    const tried = tryCell(limber, {
+      keelsonThickness: '20 mm',
+      limberWidth: `10 mm + ${corner} / 20 mm`,
+      holeDiameter: '1/8 in',
+      head: '20 mm',
+      bucket: '9.02 L',
+      deadrise: '0 deg',
+    });
+    expect(tried.number('clearArea') * 1e6).toBeCloseTo(400, 9);
+    expect(tried.number('flow') * 60_000).toBeCloseTo(9.02, 2);
+    expect(tried.number('drainTime')).toBeCloseTo(60, 1);
+  });
+
   test('four times the head runs out in half the time', () => {
     const slow = tryCell(limber, { ...common, head: '10 mm' }).number('drainTime');
     const fast = tryCell(limber, { ...common, head: '40 mm' }).number('drainTime');
@@ -87,6 +102,9 @@ describe('limber', () => {
       tryCell(limber, { keelsonThickness: '3 mm', frameDepth: '500 mm' }).number('modulusLeft'),
     ).toBeCloseTo(0.994 ** 2, 12);
     expect(tryCell(limber, { keelsonThickness: '70 mm', frameDepth: '70 mm' }).number('modulusLeft')).toBe(0);
+    expect(
+      tryCell(limber, { keelsonThickness: '35 mm', frameDepth: '70 mm' }).number('stiffnessLeft'),
+    ).toBeCloseTo(0.125, 12);
   });
 
   test('at every frame of a vee bottom the deadrise of that frame holds', () => {
