@@ -49,6 +49,7 @@ const TURN: { readonly [shape in TextShape['shape']]: number } = {
 const WIDEST = 16;
 /** Less disturbance of others than this is let stand: a few thin lines that cross. */
 const TOLERABLE = 1.5;
+
 /** Gives each text shape that lies on the drawing the best berth it can get; some may still collide: see `giveWay`. */
 export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
   const ground = mapGround(shapes, seating.paper);
@@ -60,13 +61,14 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
 
   const seats: Seat[] = [];
   for (const { shape, of } of waiting) {
-    const ways = settings(shape.text, size, WIDEST * size);
+    const keyed = seating.keyed?.has(of) ?? false;
+    const ways = keyed ? [numbered(0)] : settings(shape.text, size, WIDEST * size);
     const kept = nth(shape, ways, seating, seating.before?.get(of));
     seats.push({
       shape,
       of,
       ways,
-      manner: 'full',
+      manner: keyed ? 'numbered' : 'full',
       ...(kept ?? best(shape, ways, seats, ground, seating, null)),
     });
   }

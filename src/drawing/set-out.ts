@@ -146,12 +146,12 @@ function layOut(drawing: Drawing, options: SetOut): Layout {
     // Wider margins than needed are kept while giving them back would gain little.
     const settled = firm || (inside && gain > 0.97 && gain < 1.08);
     if (settled) giveWay(seats, shapes, seating);
-    const inKey = seats.filter((s) => s.manner !== 'full').map((s) => s.of);
+    const inKey = seats.filter((s) => s.manner !== 'full');
     if (settled && (keyed !== null || inKey.length === 0)) return { paper, margins, seats };
 
     if (settled) {
-      // What went to the key leaves room to the rest: once more, with margins for that.
-      keyed = new Set(inKey);
+      // Labels in the key leave room to the rest: once more, with margins for that.
+      keyed = new Set(inKey.filter((s) => s.shape.shape === 'label').map((s) => s.of));
       round = ROUNDS - 1;
     }
     margins = settled ? marginsOf(seats, paper) : needed;

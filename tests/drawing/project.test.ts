@@ -70,6 +70,22 @@ describe('a view', () => {
     expect(shapes.map((s) => s.part)).toEqual(['frame5', 'frame1']);
   });
 
+  test('of the body draws what stands right amidships once, on the forward side', () => {
+    const there: SpaceLine = {
+      name: 'frame3',
+      points: [
+        [2, 0, 0],
+        [2, 0.4, 0.5],
+      ],
+    };
+    expect(points(view([there], 'body', { amidships: 2 }))).toEqual([
+      [
+        [0, 0],
+        [400, 500],
+      ],
+    ]);
+  });
+
   test('of the body parts a line amidships, where it is cut', () => {
     const [right, left] = points(view([slant], 'body', { amidships: 1 }));
     // A quarter of the way along: half-breadth 0.2 m, height 0.375 m.

@@ -136,6 +136,12 @@ describe('texts find room', () => {
     );
   });
 
+  test('labels give way before dimensions', () => {
+    const { key } = setOut(crowded(), { width: 340 });
+    expect(key.length).toBeGreaterThan(0);
+    for (const { text } of key) expect(text).toMatch(/^screw/);
+  });
+
   test('the typical drawings need no key, on a phone or beside the text', () => {
     for (const [name, drawn] of demonstrations) {
       if (name === 'crowded') continue;
