@@ -51,14 +51,14 @@ function inUnit(value: number | null, { unit }: Table): string {
   return `${plain.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : plain} ${unit}`;
 }
 
-/** The offsets as the entries have them now. */
+/** The offsets as the entries have them now; one that can't be read is missing, and costs only what runs through it. */
 export function offsetsAsWritten(table: Table, read: Read): Offsets {
   const offsets = offsetsOf(table);
   return {
     ...offsets,
     points: offsets.edges.map((edge) =>
       offsets.stations.map((station) => {
-        const number = (column: Column) => read.number(offsetName(station.name, edge.name, column));
+        const number = (column: Column) => read.maybe(offsetName(station.name, edge.name, column));
         return [number('x'), number('halfBreadth'), number('height')];
       }),
     ),

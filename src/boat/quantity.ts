@@ -56,6 +56,8 @@ export interface Derived extends Quantity {
  */
 export interface Read {
   number(name: string): number;
+  /** The number, or null where there is none: for an asker that can go on without it. */
+  maybe(name: string): number | null;
   choice(name: string): string;
   /** The hull drawn from the offsets as they stand. */
   hull(): Hull;

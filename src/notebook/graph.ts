@@ -7,7 +7,15 @@
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import { attempt, type Derived, type Given, type Hull, type Read, type Value } from '../boat';
-import { type Issue, isIssue, issue, nearestNames, read as readEntry, type Reading, type Shown } from '../measure';
+import {
+  type Issue,
+  isIssue,
+  issue,
+  nearestNames,
+  read as readEntry,
+  type Reading,
+  type Shown,
+} from '../measure';
 
 /** What a given quantity's entry is at the moment, and how it came to be. */
 export interface EntryState {
@@ -75,7 +83,9 @@ export function createGraph(parts: GraphParts): Graph {
     noteDependence(asker, name);
     if (!quantity(name)) {
       const near = nearestNames(name, names);
-      throw new Waiting(issue(`there is no quantity "${name}"${near.length ? `; nearest: ${near.join(', ')}` : ''}`));
+      throw new Waiting(
+        issue(`there is no quantity "${name}"${near.length ? `; nearest: ${near.join(', ')}` : ''}`),
+      );
     }
     const value = guardCircle(asker, name, () => signalOf(name).value);
     if (isIssue(value)) throw new Waiting(waitFor(asker, name, value));
@@ -109,7 +119,8 @@ export function createGraph(parts: GraphParts): Graph {
     const behind = new Set([name]);
     for (const at of behind) {
       if (given.has(at)) parts.written(at);
-      for (const asker of [at, presetOf(at)]) for (const next of dependencies.get(asker) ?? []) behind.add(next);
+      for (const asker of [at, presetOf(at)])
+        for (const next of dependencies.get(asker) ?? []) behind.add(next);
     }
   }
 
@@ -118,7 +129,8 @@ export function createGraph(parts: GraphParts): Graph {
     for (const at of cameFrom.keys()) {
       if (at === to) {
         const way: string[] = [];
-        for (let step: string | undefined = at; step !== undefined; step = cameFrom.get(step)) way.unshift(step);
+        for (let step: string | undefined = at; step !== undefined; step = cameFrom.get(step))
+          way.unshift(step);
         return way;
       }
       for (const next of dependencies.get(at) ?? []) if (!cameFrom.has(next)) cameFrom.set(next, at);
@@ -135,11 +147,19 @@ export function createGraph(parts: GraphParts): Graph {
   function readerFor(asker: string): Read {
     const expect = (type: 'number' | 'string', name: string) => {
       const value = ask(asker, name);
-      if (typeof value !== type) throw new Waiting(issue(`${name} is ${type === 'number' ? 'a choice, not a number' : 'a number, not a choice'}`));
+      if (typeof value !== type)
+        throw new Waiting(
+          issue(`${name} is ${type === 'number' ? 'a choice, not a number' : 'a number, not a choice'}`),
+        );
       return value;
     };
     return {
       number: (name) => expect('number', name) as number,
+      maybe: (name) => {
+        noteDependence(asker, name);
+        const value = quantity(name) ? guardCircle(asker, name, () => signalOf(name).value) : undefined;
+        return typeof value === 'number' ? value : null;
+      },
       choice: (name) => expect('string', name) as string,
       hull: () => {
         noteDependence(asker, HULL);
@@ -212,7 +232,9 @@ export function createGraph(parts: GraphParts): Graph {
     const known = values.get(name);
     if (known) return known;
     const definition = given.get(name);
-    const made = definition ? computed(() => givenValue(definition)) : computed(() => derivedValue(derived.get(name)!));
+    const made = definition
+      ? computed(() => givenValue(definition))
+      : computed(() => derivedValue(derived.get(name)!));
     values.set(name, made);
     return made;
   }
@@ -223,7 +245,8 @@ export function createGraph(parts: GraphParts): Graph {
 
   function givenValue(definition: Given): Value {
     const { text, expression } = readingOf(definition).value;
-    if (typeof expression === 'string') return workFor(definition.name, (read) => chosen(definition, text, read));
+    if (typeof expression === 'string')
+      return workFor(definition.name, (read) => chosen(definition, text, read));
     if (isIssue(expression)) return expression;
     const value = workFor(definition.name, (read) => expression.evaluate((name) => read.number(name)));
     if (isIssue(value)) return value;
@@ -235,7 +258,9 @@ export function createGraph(parts: GraphParts): Graph {
     const id = text.includes('.') ? read.choice(text) : text;
     if (options.some((option) => option.id === id)) return id;
     if (options.length === 0) return issue(`${definition.meaning}: this boat has none to choose from`);
-    return issue(`${definition.meaning} is one of ${options.map((option) => option.label).join(', ')}; "${id}" is none of them`);
+    return issue(
+      `${definition.meaning} is one of ${options.map((option) => option.label).join(', ')}; "${id}" is none of them`,
+    );
   }
 
   const limits = new Map<string, number | undefined>();
@@ -253,8 +278,10 @@ export function createGraph(parts: GraphParts): Graph {
   function outOfRange(definition: Given, value: number): Issue | undefined {
     const min = limitOf(definition, 'min');
     const max = limitOf(definition, 'max');
-    if (min !== undefined && value < min) return issue(`${definition.meaning} must be at least ${definition.min}`);
-    if (max !== undefined && value > max) return issue(`${definition.meaning} must be at most ${definition.max}`);
+    if (min !== undefined && value < min)
+      return issue(`${definition.meaning} must be at least ${definition.min}`);
+    if (max !== undefined && value > max)
+      return issue(`${definition.meaning} must be at most ${definition.max}`);
     return undefined;
   }
 
@@ -284,5 +311,7 @@ function namedIn(expression: Reading | string): readonly string[] {
 
 function finite(meaning: string, value: Value): Value {
   if (typeof value !== 'number' || Number.isFinite(value)) return value;
-  return issue(`${meaning} has no value with these numbers: the working divides by zero or runs past what can be reckoned`);
+  return issue(
+    `${meaning} has no value with these numbers: the working divides by zero or runs past what can be reckoned`,
+  );
 }

@@ -20,6 +20,10 @@ export function deriveBoat(table: Table, written: Readonly<Record<string, string
 
   const read: Read = {
     number,
+    maybe: (name) => {
+      const found = value(name);
+      return typeof found === 'number' ? found : null;
+    },
     choice: (name) => {
       const chosen = value(name);
       if (typeof chosen !== 'string') throw new Error(`${name} is no choice`);

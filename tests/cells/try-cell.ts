@@ -1,6 +1,14 @@
 /** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
 import { demoBoat, type Table, type Value } from '../../src/boat';
-import { type Applies, type Cell, type Chart, onHand, plainInstance, warningsOf } from '../../src/cells';
+import {
+  answerInWords,
+  type Applies,
+  type Cell,
+  type Chart,
+  onHand,
+  plainInstance,
+  warningsOf,
+} from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
@@ -13,6 +21,8 @@ export interface Tried {
   number(key: string): number;
   readonly issues: Readonly<Record<string, string>>;
   readonly warnings: readonly Applies[];
+  /** The answer in a sentence, or what it waits for. */
+  readonly words: string;
   readonly drawing: Drawing | undefined;
   readonly chart: Chart | undefined;
 }
@@ -45,6 +55,7 @@ export function tryCell(
   }
   const say = (value: number, kind: KindId) => write(value, kind, shown).text;
   const hull = graph.hull();
+  const words = graph.work((read) => answerInWords(instance, read, say));
   const ready = Object.keys(issues).length === 0;
   const values = all as Readonly<Record<string, never>>;
   const on = onHand(cell, values, isIssue(hull) ? null : hull, say);
@@ -58,6 +69,7 @@ export function tryCell(
     },
     issues,
     warnings: warningsOf(instance, graph.work, say),
+    words: isIssue(words) ? words.issue : words,
     drawing: ready ? cell.draw?.(values, on) : undefined,
     chart: ready ? cell.chart?.(values, on) : undefined,
   };

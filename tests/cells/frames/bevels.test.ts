@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../../src/boat';
-import { answerInWords, plainInstance } from '../../../src/cells';
 import { bevels } from '../../../src/cells/frames/bevels';
 import { dihedral } from '../../../src/kernel';
-import { plainShown, write } from '../../../src/measure';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
 import { tryCell } from '../try-cell';
 
@@ -125,17 +123,7 @@ describe('bevels', () => {
   });
 
   describe('words', () => {
-    const words = (entries: Record<string, string>) => {
-      const tried = tryCell(bevels, { ...plain, ...entries });
-      const read = {
-        number: (name: string) => tried.number(name.slice('bevels.'.length)),
-        choice: () => 'frame3',
-        hull: () => {
-          throw new Error('words need no hull');
-        },
-      };
-      return answerInWords(plainInstance(bevels), read, (value, kind) => write(value, kind, plainShown).text);
-    };
+    const words = (entries: Record<string, string>) => tryCell(bevels, { ...plain, ...entries }).words;
     test('aft body: plane the aft corner', () =>
       expect(words({ chinePlan: '0.2', sheerPlan: '0.2' })).toContain('plane the aft corner'));
     test('bow: plane the forward corner', () =>
