@@ -67,6 +67,6 @@ export function logSection(
     dim(upper, inner, says.thick, { side: 'above' }),
     label(from(wide * 1.5, side), 'side', { toward: 'e' }),
     label(from(wide * 1.5, bottom), 'bottom', { toward: 's' }),
-    note('the chine log, square to its length', { at: [x - thick * 0.5, y - thick * 2.2] }),
+    note('the chine log, square to its length', { at: [x - thick * 0.5, y - thick * 1.7] }),
   ];
 }

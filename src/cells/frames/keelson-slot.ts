@@ -1,5 +1,5 @@
-/** A frame's bottom member with the keelson's slot in it, seen along the boat: outlines in millimetres. */
-import { circle, mark, type Point, type Shape } from '../../drawing';
+/** A frame's bottom member with the keelson's slot in it, seen along the boat: in millimetres. */
+import { breakLine, circle, hatch, line, mark, type Point, type Shape } from '../../drawing';
 
 /** Millimetres; heights from the bottom of the frame at the centreline. */
 export interface Slot {
@@ -16,12 +16,20 @@ export interface Slot {
   readonly rise: number;
 }
 
-/** The member's outline, both sides, from the starboard end of its lower edge round to the upper edge. */
-export function slottedFrame({ slot, depth, radius, board, reach, rise }: Slot): Point[] {
+/** The member, broken off on both sides. */
+export function slottedFrame({ slot, depth, radius, board, reach, rise }: Slot, part: string): Shape[] {
   const corner = Math.min(radius, depth, slot);
-  const lower: Point[] = [[reach, reach * rise], ...slotEnd(slot, depth, corner, rise)];
+  const half: Point[] = [[reach, reach * rise], ...slotEnd(slot, depth, corner, rise)];
+  const lower = [...half, ...mirrored(half).toReversed()];
   const end: Point = [reach, board + reach * rise];
-  return [...lower, ...mirrored(lower).toReversed(), ...mirrored([end]), [0, board], end];
+  const upper: Point[] = [...mirrored([end]), [0, board], end];
+  return [
+    hatch([...lower, ...upper], 'plain', { pen: 'none', part }),
+    line(lower, { pen: 'outline', part }),
+    line(upper, { pen: 'outline', part }),
+    breakLine([reach, reach * rise], end, { part }),
+    breakLine([-reach, reach * rise], [-end[0], end[1]], { part }),
+  ];
 }
 
 /** The keelson: deadrise planes its lower corners off, and past its full thickness leaves a point. */

@@ -299,12 +299,12 @@ export const limber = defineCell({
     // A member that is cut through is drawn deeper, or there would be nothing to see.
     const board = Math.max(mm(v.frameDepth), depth * 1.15);
     const rise = Math.tan(v.deadrise);
-    const reach = slot + Math.max(board, slot * 0.5);
+    const reach = slot + Math.max(board * 0.5, slot * 0.4);
     return drawing({
       title: 'Keelson slot and limbers, looking along the boat',
       says: `A slot ${say(v.slotWidth)} wide and ${say(v.cutDepth)} deep; hole centres ${say(v.holeFromCentre)} each side of the centreline and ${say(v.holeAboveBottom)} above the bottom; the keelson sits in the middle and leaves ${say(v.limberWidth)} free on each side.`,
       shapes: [
-        hatch(slottedFrame({ slot, depth, radius, board, reach, rise }), 'plain', { part: v.frame }),
+        slottedFrame({ slot, depth, radius, board, reach, rise }, v.frame),
         hatch(slottedKeelson(half, depth, rise), 'cedar', { part: 'keelson' }),
         drilled([out, up], radius, v.frame),
         drilled([-out, up], radius, v.frame),
