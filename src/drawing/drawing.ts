@@ -113,7 +113,7 @@ export function breakLine(from: Point, to: Point, tag: Tag = {}): LineShape {
     from[0] + share * (to[0] - from[0]) - out * (to[1] - from[1]),
     from[1] + share * (to[1] - from[1]) + out * (to[0] - from[0]),
   ];
-  const points = [from, along(0.38, 0), along(0.45, 0.16), along(0.55, -0.16), along(0.62, 0), to];
+  const points = [from, along(0.43, 0), along(0.47, 0.09), along(0.53, -0.09), along(0.57, 0), to];
   return line(points, { pen: 'thin', ...tag });
 }
 

@@ -47,8 +47,9 @@ const TURN: { readonly [shape in TextShape['shape']]: number } = {
 };
 /** Widest text on the drawing itself, as a multiple of its size; longer ones are broken into lines. */
 const WIDEST = 16;
-/** Less disturbance of others than this is let stand: a few thin lines that cross. */
-const TOLERABLE = 1.5;
+/** Less disturbance than this is let stand: a few thin lines that cross. */
+const TOLERABLE = 2;
+const ROUNDS = 3;
 
 /** Gives each text shape that lies on the drawing the best berth it can get; some may still collide: see `giveWay`. */
 export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
@@ -72,12 +73,13 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
       ...(kept ?? best(shape, ways, seats, ground, seating, null)),
     });
   }
-  // Second thoughts: of all when they sit where they sat before, of those in somebody's way when not.
+  // Second thoughts: of all when they sit where they sat before, of those that lie badly when not.
   let settled = false;
-  for (let round = 0; round < 2 && !settled; round++) {
+  for (let round = 0; round < ROUNDS && !settled; round++) {
     settled = true;
     for (const seat of seats) {
-      if (!seating.before && disturbsOthers(seat.berth, seats, seating.edges) < TOLERABLE) continue;
+      const trouble = disturbsOthers(seat.berth, seats, seating.edges) + disturbsGround(seat.berth, ground);
+      if (!seating.before && trouble < TOLERABLE) continue;
       const { choice } = seat;
       const others = seats.filter((s) => s !== seat);
       Object.assign(seat, best(seat.shape, seat.ways, others, ground, seating, seat));

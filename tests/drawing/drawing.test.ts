@@ -87,8 +87,8 @@ describe('builders', () => {
     const { points } = breakLine([0, 0], [0, 100]);
     expect(points[0]).toEqual([0, 0]);
     expect(points.at(-1)).toEqual([0, 100]);
-    expect(Math.min(...points.map((p) => p[0]))).toBeCloseTo(-16, 9);
-    expect(Math.max(...points.map((p) => p[0]))).toBeCloseTo(16, 9);
+    expect(Math.min(...points.map((p) => p[0]))).toBeCloseTo(-9, 9);
+    expect(Math.max(...points.map((p) => p[0]))).toBeCloseTo(9, 9);
   });
 });
 
