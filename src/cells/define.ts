@@ -11,15 +11,7 @@ import type { Drawing } from '../drawing';
 import type { Issue, KindId } from '../measure';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
-export type Stage =
-  | 'shape'
-  | 'frames'
-  | 'timber'
-  | 'skin'
-  | 'finish'
-  | 'afloat'
-  | 'handling'
-  | 'buying';
+export type Stage = 'shape' | 'frames' | 'timber' | 'skin' | 'finish' | 'afloat' | 'handling' | 'buying';
 
 /** A number the cell asks for. All texts are entries: `18 mm`, `keelson.thickness`. */
 export interface InputSpec {
@@ -62,12 +54,27 @@ export interface ChoiceSpec {
 export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
 
 /** One line of working. */
-export interface StepSpec {
+export type StepSpec = FormulaStep | HullStep;
+
+export interface FormulaStep {
   readonly kind: KindId;
   /** Over inputs, earlier steps and the cell's functions: `slope * thickness`. */
   readonly formula: string;
   readonly meaning: string;
   /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
+  readonly source: string;
+}
+
+/** What no formula can say because it asks the whole hull: a search along an edge, a fit through all stations. */
+export interface HullStep {
+  readonly kind: KindId;
+  /** What is done, as the working tells it: `the one correction that makes the run of third differences smallest`. */
+  readonly says: string;
+  /** Inputs and earlier steps that it uses. */
+  readonly uses: readonly string[];
+  /** A word (kind `choice`), an SI number, or why there is none; a plain Error's sentence is taken as one. */
+  readonly find: (hull: Hull, values: Values) => number | string | Issue;
+  readonly meaning: string;
   readonly source: string;
 }
 
@@ -85,7 +92,7 @@ export interface CellFunction {
 /** The cell's values as its drawing sees them: all finite, choices as ids. */
 export type ValuesOf<I extends Inputs, S extends Steps> = {
   readonly [K in keyof I]: I[K] extends ChoiceSpec ? string : number;
-} & { readonly [K in keyof S]: number };
+} & { readonly [K in keyof S]: S[K] extends HullStep ? number | string : number };
 
 /** What a drawing or a chart may use besides the cell's values. */
 export interface OnHand<V = Values> {
@@ -147,6 +154,14 @@ export interface Warning {
   readonly weight: 'stop' | 'mind';
 }
 
+/** A change that the cell proposes; the page shows it as a button that starts a second version with it. */
+export interface Offer {
+  /** What the second version is: `Frame 2, sheer 50 mm wider`. */
+  readonly label: string;
+  /** Entries by the quantity's full name. */
+  readonly changes: Readonly<Record<string, string>>;
+}
+
 /** Words for one case of the result; the last case may stand without a condition. */
 export interface WordsWhen {
   /** A comparison over the cell's values: `bevel > 0°`. */
@@ -192,15 +207,23 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly lights: readonly string[];
   readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
   readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
+  /** Changes worth looking at as a second version. */
+  readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
+  /** Drawings to be printed or saved at full size, each a piece to cut. */
+  readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
+  /** A view of the page's own, for what neither a drawing nor a chart can do: a grid to type in, a hull to turn. */
+  readonly view?: string;
 }
 
 /** A cell's values by key, when it isn't known which cell it is: choices as ids, numbers in SI. */
 export type Values = Readonly<Record<string, number | string>>;
 
 /** A cell as the rest of the notebook sees it, whatever its inputs. */
-export interface Cell extends Omit<CellSpec<Inputs, Steps>, 'draw' | 'chart'> {
+export interface Cell extends Omit<CellSpec<Inputs, Steps>, 'draw' | 'chart' | 'offers' | 'patterns'> {
   readonly draw?: (values: Values, on: OnHand) => Drawing;
   readonly chart?: (values: Values, on: OnHand) => Chart;
+  readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
+  readonly patterns?: (values: Values, on: OnHand) => readonly Drawing[];
 }
 
 /**
@@ -227,6 +250,15 @@ export function choice(label: string, more: Omit<ChoiceSpec, 'kind' | 'label'>):
 }
 
 /** A line of working. */
-export function step(kind: KindId, formula: string, meaning: string, source: string): StepSpec {
+export function step(kind: KindId, formula: string, meaning: string, source: string): FormulaStep {
   return { kind, formula, meaning, source };
+}
+
+/** A line of working that asks the whole hull. */
+export function hullStep(kind: KindId, more: Omit<HullStep, 'kind'>): HullStep {
+  return { kind, ...more };
+}
+
+export function isHullStep(spec: StepSpec): spec is HullStep {
+  return 'find' in spec;
 }

@@ -8,7 +8,7 @@
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
 import type { Cell, ChoiceSpec, InputSpec, StepSpec } from './define';
 import { type Instance, isChoice } from './instance';
-import { compiled, evaluateFormula, valueOf } from './steps';
+import { runStep, valueOf } from './steps';
 
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
 const SELF = 'self';
@@ -111,7 +111,7 @@ function derivedOf(
     kind: spec.kind,
     meaning: spec.meaning,
     source: spec.source,
-    from: (read) => evaluateFormula(compiled(cell, spec.formula), (key) => lookUp(read, key)),
+    from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read.hull),
   };
 }
 
@@ -143,7 +143,11 @@ interface Row {
 function rowValue({ instance, over, option, boat }: Row, key: string, read: Read): number | string {
   const { cell, name } = instance;
   if (key === over) return option;
-  if (key in cell.steps) return read.number(`${name}.${option}.${key}`);
+  const step = cell.steps[key];
+  if (step)
+    return step.kind === 'choice'
+      ? read.choice(`${name}.${option}.${key}`)
+      : read.number(`${name}.${option}.${key}`);
   const link = instance.presets[key] ?? cell.inputs[key]?.from ?? '';
   const ownStep = link.includes(`{${SELF}}`);
   if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))

@@ -1,14 +1,27 @@
 /** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
-import type { Hull, Read } from '../boat';
-import { formula, type Formula, isIssue, type Issue, type KindId } from '../measure';
-import type { Cell, OnHand, Values } from './define';
-import { type Instance, isChoice } from './instance';
+import { attempt, type Hull, type Read } from '../boat';
+import { formula, type Formula, isIssue, type Issue, issue, type KindId } from '../measure';
+import { type Cell, isHullStep, type OnHand, type StepSpec, type Values } from './define';
+import type { Instance } from './instance';
 
 /** The value of an input or step of the instance. */
 export function valueOf(instance: Instance, key: string, read: Read): number | string {
+  const { inputs, steps } = instance.cell;
   const name = `${instance.name}.${key}`;
-  const input = instance.cell.inputs[key];
-  return input && isChoice(input) ? read.choice(name) : read.number(name);
+  return (inputs[key] ?? steps[key])?.kind === 'choice' ? read.choice(name) : read.number(name);
+}
+
+/** Runs one step on the values it names; `hull` is asked only by a step that needs it. */
+export function runStep(
+  cell: Cell,
+  spec: StepSpec,
+  lookUp: (key: string) => number | string,
+  hull: () => Hull,
+): number | string | Issue {
+  if (!isHullStep(spec)) return evaluateFormula(compiled(cell, spec.formula), lookUp);
+  const values = Object.fromEntries(spec.uses.map((key) => [key, lookUp(key)]));
+  const of = hull();
+  return attempt(() => spec.find(of, values));
 }
 
 /** Runs a formula of the cell; every name in it is an input or a step of the cell. */
@@ -36,11 +49,17 @@ export function compiled(cell: Cell, text: string): Formula {
  * @param inputs a value for every input; choices as ids, numbers in SI
  * @returns inputs and steps, or why the first failing step has no value
  */
-export function runSteps(cell: Cell, inputs: Values): Values | Issue {
+export function runSteps(cell: Cell, inputs: Values, hull: Hull | null = null): Values | Issue {
   const values: Record<string, number | string> = {};
   for (const key of Object.keys(cell.inputs)) values[key] = inputs[key] ?? Number.NaN;
-  for (const [key, { formula: text }] of Object.entries(cell.steps)) {
-    const value = compiled(cell, text).evaluate(values);
+  for (const [key, spec] of Object.entries(cell.steps)) {
+    if (isHullStep(spec) && hull === null) return issue('there is no hull to ask');
+    const value = runStep(
+      cell,
+      spec,
+      (name) => values[name] ?? Number.NaN,
+      () => hull!,
+    ); // asked for just before
     if (isIssue(value)) return value;
     values[key] = value;
   }
@@ -54,11 +73,13 @@ export function onHand(
   hull: Hull | null,
   say: (value: number, kind: KindId) => string,
 ): OnHand {
-  return { say, hull, rerun: (changes) => runSteps(cell, { ...values, ...changes } as Values) };
+  return { say, hull, rerun: (changes) => runSteps(cell, { ...values, ...changes } as Values, hull) };
 }
 
 /** All values of an instance, for its pictures. */
 export function valuesOf(instance: Instance, read: Read): Values {
   const { inputs, steps } = instance.cell;
-  return Object.fromEntries([...Object.keys(inputs), ...Object.keys(steps)].map((key) => [key, valueOf(instance, key, read)]));
+  return Object.fromEntries(
+    [...Object.keys(inputs), ...Object.keys(steps)].map((key) => [key, valueOf(instance, key, read)]),
+  );
 }

@@ -1,7 +1,7 @@
 /** The working: each step as formula, numbers put in, result, source. Formulas are MathML. */
 import { h, type VNode } from 'preact';
 import { useState } from 'preact/hooks';
-import { compiled, type Instance, isChoice } from '../cells';
+import { type Cell, compiled, type Instance, isChoice, isHullStep } from '../cells';
 import { isIssue, type MathNode, mathOf, wordsOf } from '../measure';
 import { sayValue, useBench } from './bench';
 import { html, use } from './html';
@@ -22,28 +22,38 @@ function Steps({ instance }: { instance: Instance }) {
     const spec = cell.inputs[key] ?? cell.steps[key];
     const value = graph.value(`${name}.${key}`);
     if (!spec || isIssue(value)) return '?';
-    const options = 'options' in spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
+    const options =
+      'options' in spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
     return sayValue(value, spec.kind, shown.value, options);
   };
   return html`<ol class="steps">
     ${Object.entries(cell.steps).map(([key, step]) => {
-      const formula = compiled(cell, step.formula);
       const value = graph.value(`${name}.${key}`);
-      const called = formula.functions.map((of) => cell.functions?.[of]?.says).filter(Boolean);
       return html`<li data-quantity=${`${name}.${key}`}>
         <p class="meaning">${capital(step.meaning)}</p>
         <div class="formulas">
-          ${equation([ident(wordsOf(key)), mathOf(formula, { symbol: wordsOf })])}
-          ${equation([operator('='), mathOf(formula, { symbol: wordsOf, value: sayKey })])}
+          ${isHullStep(step) ? html`<p>${wordsOf(key)}: ${step.says}</p>` : formulaLines(cell, key, step.formula, sayKey)}
           <p class="result">
             ${isIssue(value) ? `waits: ${value.issue}` : `= ${sayValue(value, step.kind, shown.value)}`}
           </p>
         </div>
-        ${called.length > 0 ? html`<p class="source">${called.join('; ')}</p>` : null}
         <p class="source">${step.source}</p>
       </li>`;
     })}
   </ol>`;
+}
+
+/** The formula in its own names, then with the numbers put in; what a function called does, in words. */
+function formulaLines(cell: Cell, key: string, text: string, sayKey: (key: string) => string): VNode[] {
+  const formula = compiled(cell, text);
+  const called = formula.functions
+    .map((of) => cell.functions?.[of]?.says)
+    .filter((says) => says !== undefined);
+  return [
+    equation([ident(wordsOf(key)), mathOf(formula, { symbol: wordsOf })]),
+    equation([operator('='), mathOf(formula, { symbol: wordsOf, value: sayKey })]),
+    ...called.map((says) => html`<p class="source">${says}</p>`),
+  ];
 }
 
 const ident = (text: string): MathNode => ({
