@@ -4,6 +4,7 @@ import {
   bendBatten,
   curvatureAt,
   derivativeAt,
+  dot,
   duckJumps,
   norm,
   pointAt,
@@ -104,6 +105,22 @@ test('a beam with a load in the middle: the jump is 48 d / L^3 over the small sl
   );
   // Chord and base differ by 1 part in 20000 in length, so 3 in the cube.
   expect(duckJumps(batten)[0]?.[2] ?? NaN).toBeNear((48 * 0.01) / 8, 2e-4);
+});
+
+test('the curvature is square to the batten, however unevenly its parameter runs', () => {
+  const batten = bendBatten([
+    [0, 0, 0],
+    [0.2, 1, 0.3],
+    [2, 1.1, -0.4],
+    [2.4, -0.5, 0],
+  ]);
+  for (const t of [0, 0.5, 1.3, 2.9, 4]) {
+    const along = derivativeAt(batten, t, 1);
+    const { vector, magnitude } = curvatureAt(batten, t);
+    expect(magnitude).toBeGreaterThan(0.1);
+    expect(dot(vector, along) / (magnitude * norm(along))).toBeNear(0, 0, 1e-13);
+    expect(norm(vector)).toBeNear(magnitude, 1e-12);
+  }
 });
 
 test('clamped ends leave in the direction given', () => {

@@ -99,6 +99,10 @@ test('edges run from first to last in the order of the strips, with the points o
   expect(edges[1]?.length).toBeGreaterThan(17);
   expect(mesh.points.length).toBe(3 * edges.reduce((sum, edge) => sum + edge.length, 0));
   expect(edges[1]?.at(-1)?.[0]).toBeNear(4, 1e-12);
+  // Each point once, though fans and neighbours come to it more often.
+  for (const edge of edges) {
+    edge.slice(1).forEach((point, k) => expect(point).not.toStrictEqual(edge[k]));
+  }
   // Faces outward: inside out it would be a negative volume with its mirror image.
   expect(meshVolume(joined(mesh, mirrored(mesh)))).toBeGreaterThan(0);
   expect(meshVolume(reversed(joined(mesh, mirrored(mesh))))).toBeLessThan(0);

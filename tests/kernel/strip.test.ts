@@ -464,6 +464,19 @@ test('says what is wrong with its edges', () => {
   );
   expect(() => spanStrip(line, line)).toThrow('the two edges of a strip are the same line');
   expect(() => spanStrip(line, back)).toThrow('the two edges of a strip run opposite ways');
+  const across = curveOf(
+    bendBatten([
+      [0, 0, 0],
+      [0.1, 1, 0],
+    ]),
+  );
+  const acrossBack = curveOf(
+    bendBatten([
+      [0.5, 1, 0],
+      [0.6, 0, 0],
+    ]),
+  );
+  expect(() => spanStrip(across, acrossBack)).toThrow('run opposite ways');
   expect(() => spanStrip(line, line, { cells: 1 })).toThrow('a strip needs at least 2 cells; got 1');
   expect(pointOn(line, 0.5)).toStrictEqual([0.5, 0, 0]);
 });
