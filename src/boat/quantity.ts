@@ -55,10 +55,10 @@ export interface Derived extends Quantity {
  * becomes an issue that says what it waits for.
  */
 export interface Read {
-  number(name: string): number;
+  readonly number: (name: string) => number;
   /** The number, or null where there is none: for an asker that can go on without it. */
-  maybe(name: string): number | null;
-  choice(name: string): string;
+  readonly maybe: (name: string) => number | null;
+  readonly choice: (name: string) => string;
   /** The hull drawn from the offsets as they stand. */
-  hull(): Hull;
+  readonly hull: () => Hull;
 }

@@ -39,7 +39,7 @@ export interface Graph {
   /** What a quantity read when it was last worked out. */
   dependsOn(name: string): readonly string[];
   /** Works something out from the graph, turning a missing value into an issue; tracked. */
-  work<T>(by: (read: Read) => T): T | Issue;
+  readonly work: <T>(by: (read: Read) => T) => T | Issue;
 }
 
 export interface GraphParts {
