@@ -38,10 +38,11 @@ export function unroll(fold: Fold): Flat {
     // A side shorter than this against the ruling is lost in rounding: the edge stands still.
     const none = 1e-8 * width;
     if (fold.across[k] === 0) {
-      // The edges part from one point: the first piece is a single triangle.
+      // The edges part from one point: the first piece is a single triangle, or only a line.
       p[next] = p[i]! + e1;
       p[next + 1] = p[i + 1]!;
-      lay(p, i, e2, p, next, width, 1, q, next);
+      if (e1 > none) lay(p, i, e2, p, next, width, 1, q, next);
+      else q.set([p[i]!, p[i + 1]! + width], next);
     } else if (e1 <= none) {
       p.copyWithin(next, i, next);
       lay(p, i, width, q, i, e2, -1, q, next);

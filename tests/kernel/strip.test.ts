@@ -357,6 +357,32 @@ describe('any pair of battens', () => {
       seeded,
     );
   });
+  test('gives numbers and a sheet, wherever its edges meet', () => {
+    fc.assert(
+      fc.property(pair, fc.boolean(), fc.boolean(), ([a, b], meetsAft, meetsForward) => {
+        const met = b.map((point, i) => (i === 0 && meetsAft ? (a[0] ?? point) : point));
+        if (meetsForward) met[met.length - 1] = a.at(-1) ?? [NaN, NaN, NaN];
+        const { strip } = span(a, met);
+        expect(strip.area).toBeGreaterThan(1);
+        expect(strip.area).toBeLessThan(6);
+        const numbers = strip.rulings.flatMap(({ fromNormal, toNormal, twist, radius }) => [
+          ...fromNormal,
+          ...toNormal,
+          twist,
+          radius ?? 0,
+        ]);
+        const flat = [...strip.flat.first, ...strip.flat.second].flat();
+        expect([...numbers, ...flat, ...strip.turn.first, ...strip.turn.second].every(Number.isFinite)).toBe(
+          true,
+        );
+        for (const { fromNormal, toNormal } of strip.rulings) {
+          expect(norm(fromNormal)).toBeNear(1, 1e-12);
+          expect(norm(toNormal)).toBeNear(1, 1e-12);
+        }
+      }),
+      seeded,
+    );
+  });
   test('grown k times has k^2 the area and k times the radius', () => {
     fc.assert(
       fc.property(pair, fc.double({ min: 0.05, max: 20, noNaN: true }), ([a, b], k) => {

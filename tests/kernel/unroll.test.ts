@@ -66,6 +66,34 @@ test('a flat strip comes out as it was: chord of the first edge along +x, the se
   second.forEach(([x, y], k) => expect(distance2(at(flat.second, k), [x, y])).toBeNear(0, 0, 1e-12));
 });
 
+test('edges that part from a point of which one of them stands still at first', () => {
+  const slow: Vec3[] = [
+    [0, 0, 0],
+    [0, 0, 0],
+    [1, 0, 0],
+    [2, 0, 0],
+  ];
+  const quick: Vec3[] = [
+    [0, 0, 0],
+    [0.2, 0.5, 0],
+    [1.1, 0.8, 0],
+    [2, 0.9, 0],
+  ];
+  const flat = unroll(foldOf(slow, quick));
+  quick.forEach(([x, y], k) => expect(distance2(at(flat.second, k), [x, y])).toBeNear(0, 0, 1e-12));
+  slow.forEach(([x, y], k) => expect(distance2(at(flat.first, k), [x, y])).toBeNear(0, 0, 1e-12));
+  // The other way round it is the mirror image, with the same distances.
+  const other = unroll(foldOf(quick, slow));
+  quick.forEach((point, k) => {
+    expect(distance2(at(other.first, k), at(other.second, k))).toBeNear(
+      distance(point, slow[k] ?? point),
+      1e-12,
+      1e-12,
+    );
+    expect(distance2(at(other.first, 0), at(other.first, k))).toBeNear(Math.hypot(...point), 1e-12, 1e-12);
+  });
+});
+
 test('edges that meet at both ends, and edges that stand still in turn', () => {
   const first: Vec3[] = [
     [0, 0, 0],
