@@ -8,7 +8,7 @@ import { type Dimension, plain } from './dimension';
 import { add, compare, type Exact, exact, multiply, nearestDouble, negate } from './exact';
 import { type Issue, isIssue, issue } from './issue';
 import { type Amount, isAlone, isEnd, match, numberAt, skip } from './numeral';
-import { type Unit, unitAt, unitOf } from './units';
+import { knownUnit, type Unit, unitAt, unitOf } from './units';
 
 export interface Literal {
   readonly end: number;
@@ -116,7 +116,7 @@ function eighthsAt(text: string, at: number): Literal | Issue | undefined {
   if (BigInt(parts) > 7n) return issue(`eighths run from 0 to 7; "${all}" has ${parts}`);
   const sixteenth = more === '+' ? 1n : more === '-' ? -1n : 0n;
   const sixteenths = (BigInt(feet) * 12n + BigInt(inches)) * 16n + BigInt(parts) * 2n + sixteenth;
-  const inch = known('in');
+  const inch = knownUnit('in');
   const amount = multiply(exact(sixteenths, 16), inch.factor);
   return { end: at + all.length, amount, unit: inch, dimension: inch.dimension, fraction: false };
 }
@@ -126,13 +126,7 @@ function priced(text: string, number: Amount): Literal {
   const each = /^ ?(?:\/|per )/.test(text.slice(number.end))
     ? unitAt(text, skip(text, number.end))
     : undefined;
-  const unit = known(each ? `money${each.unit.symbol}` : 'money');
+  const unit = knownUnit(each ? `money${each.unit.symbol}` : 'money');
   const amount = multiply(number.amount, unit.factor);
   return { end: each?.end ?? number.end, amount, unit, dimension: unit.dimension, fraction: false };
-}
-
-function known(symbol: string): Unit {
-  const unit = unitOf(symbol);
-  if (!unit) throw new Error(`unknown unit: ${symbol}`);
-  return unit;
 }

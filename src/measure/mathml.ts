@@ -2,7 +2,7 @@
 import type { Formula } from './formula';
 import type { Tree } from './parser';
 import type { Meaning } from './tokens';
-import { constants } from './vocabulary';
+import { constants, functions } from './vocabulary';
 
 /** A MathML element: with text, or with children. */
 export interface MathNode {
@@ -135,7 +135,7 @@ function call(name: string, args: readonly Tree[], setting: Setting): MathNode {
     i === 0 ? [typeset(arg, setting)] : [comma, typeset(arg, setting)],
   );
   return row([
-    { tag: 'mi', attrs: upright, text: setting.symbol(name) },
+    word(functions.has(name) ? name : setting.symbol(name)),
     { tag: 'mo', text: '\u2061' },
     bracketed(row(inside)),
   ]);

@@ -6,11 +6,12 @@
  */
 export function nearestNames(name: string, known: Iterable<string>, most = 3): string[] {
   const wanted = name.toLowerCase();
-  const allowed = Math.max(1, Math.floor(wanted.length / 3));
+  const allowed = Math.min(4, Math.max(1, Math.floor(wanted.length / 3)));
   const found: { name: string; misses: number }[] = [];
   for (const candidate of known) {
     const misses = missesBetween(wanted, candidate.toLowerCase(), allowed);
-    if (misses <= allowed) found.push({ name: candidate, misses });
+    // A part of a name counts half an edit more than the whole.
+    if (misses <= allowed + 0.5) found.push({ name: candidate, misses });
   }
   found.sort((a, b) => a.misses - b.misses || a.name.length - b.name.length || (a.name < b.name ? -1 : 1));
   return found.slice(0, most).map((candidate) => candidate.name);

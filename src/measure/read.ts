@@ -7,7 +7,7 @@ import { type Literal, literalAt, valueOf } from './literal';
 import { type Shown, shownUnit } from './shown';
 import { plainText } from './signs';
 import { type Sum, sumOf } from './sum';
-import { type Unit, unitOf } from './units';
+import { knownUnit, type Unit } from './units';
 
 /** A text understood. */
 export interface Expression {
@@ -67,7 +67,7 @@ interface Field {
 function fieldOf({ kind: id, shown, field, unit }: ReadOptions): Field {
   const kind = kindOf(id);
   const symbol = unit ?? shownUnit(id, shown);
-  const taken = symbol === '' ? undefined : unitOf(symbol);
+  const taken = symbol === '' ? undefined : knownUnit(symbol);
   return {
     name: field,
     kind,

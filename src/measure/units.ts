@@ -79,6 +79,13 @@ export function unitOf(spelling: string): Unit | undefined {
   return unit;
 }
 
+/** The unit of a symbol in our own text. Throws if there is none. */
+export function knownUnit(symbol: string): Unit {
+  const unit = unitOf(symbol);
+  if (!unit) throw new Error(`unknown unit: ${symbol}`);
+  return unit;
+}
+
 function makeUnit(spelling: string): Unit | undefined {
   const symbol = lookUp(spelling.replace(/\.$/, ''));
   const row = symbol === undefined ? undefined : rows[symbol];
@@ -102,8 +109,7 @@ function defined(text: string): { factor: Exact; dimension: Dimension } {
   const [, top, bottom = '1', rest = ''] = /^([\d.]+)?(?:\/(\d+))? ?(.*)$/.exec(text) ?? [];
   const number = top === undefined ? exact(1) : multiply(exactDecimal(top), exact(1, BigInt(bottom)));
   if (rest === '') return { factor: number, dimension: plain };
-  const unit = unitOf(rest);
-  if (!unit) throw new Error(`a unit is defined by another that is unknown: ${text}`);
+  const unit = knownUnit(rest);
   return { factor: multiply(number, unit.factor), dimension: unit.dimension };
 }
 

@@ -6,7 +6,7 @@ import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
 import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
-import { type Unit, unitOf } from './units';
+import { knownUnit, type Unit } from './units';
 
 export interface Written {
   /** `14 5/8 in`, `5' 3 1/2"`, `371 mm`. */
@@ -53,7 +53,14 @@ function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOp
   if (kind.dimension[5] !== 0) return writeMoney(value, kind, shown, options);
   const unit = unitFor(value, kind, shown, options.unit);
   const number = readable(inUnit(value, unit, kind), unit?.symbol ?? '');
+  // Next to nothing is none of the field's own unit, not of a smaller one.
+  if (number === '0' && options.unit === undefined)
+    return inUnits('0', unitOrNone(ladderOf(kind, shown).entry));
   if (kind.id === 'slope') return { text: `1 in ${number}`, remainder: '', spoken: `1 in ${number}` };
+  return inUnits(number, unit);
+}
+
+function inUnits(number: string, unit: Unit | undefined): Written {
   return { text: withUnit(number, unit), remainder: '', spoken: speak(number, unit) };
 }
 
@@ -63,7 +70,7 @@ function marked(value: number, { text, spoken, mark }: Marked): Written {
 
 function wholeMillimetres(value: number): Written {
   const whole = Math.round(value * 1000) + 0;
-  const millimetre = unitOf('mm');
+  const millimetre = knownUnit('mm');
   return {
     text: withUnit(String(whole), millimetre),
     remainder: pastMillimetres(value - whole / 1000),
@@ -92,16 +99,17 @@ function writeMoney(value: number, kind: Kind, shown: Shown, options: WriteOptio
 
 /** The unit in which a value is best read: the largest of which there is enough. */
 function unitFor(value: number, kind: Kind, shown: Shown, own: string | undefined): Unit | undefined {
-  const ladder = ladderOf(kind, shown);
-  let best = own ?? ladder.rungs[0]?.[0] ?? ladder.entry;
-  if (own === undefined && value === 0) best = ladder.entry;
-  else if (own === undefined) {
-    for (const [symbol, least] of ladder.rungs) {
-      // Half a part in ten thousand: what would be written as 1000 mL is written as 1 L.
-      if (Math.abs(inUnit(value, unitOf(symbol), kind)) >= least * (1 - 5e-5)) best = symbol;
-    }
-  }
-  return best === '' ? undefined : unitOf(best);
+  if (own !== undefined) return unitOrNone(own);
+  // Half a part in ten thousand: what would be written as 1000 mL is written as 1 L.
+  const enough = ladderOf(kind, shown).rungs.filter(
+    ([symbol, least]) => Math.abs(inUnit(value, unitOrNone(symbol), kind)) >= least * (1 - 5e-5),
+  );
+  return unitOrNone(enough.at(-1)?.[0] ?? '');
+}
+
+/** The unit of a symbol; undefined for the empty symbol of plain numbers. */
+function unitOrNone(symbol: string): Unit | undefined {
+  return symbol === '' ? undefined : knownUnit(symbol);
 }
 
 function inUnit(value: number, unit: Unit | undefined, kind: Kind): number {
@@ -154,7 +162,7 @@ export function writeExact(
   }
   const definition = kindOf(kind);
   const symbol = own ?? (eighths ? 'in' : ladderOf(definition, shown).entry);
-  const unit = symbol === '' ? undefined : unitOf(symbol);
+  const unit = unitOrNone(symbol);
   const number = shortestDecimal(exactIn(value, unit, definition), (text) => isRight(withSymbol(text)));
   function withSymbol(text: string): string {
     return kind === 'slope' ? `1 in ${text}` : withUnit(text, unit);

@@ -21,7 +21,7 @@ describe('kinds', () => {
         // Money has no sign of its own: a price is written as so much per metre.
         const unit = symbol === '' ? plain : unitOf(money ? `money${symbol}` : symbol)?.dimension;
         const meant = money && symbol === '' ? plain : kind.dimension;
-        expect(unit && sameDimension(unit, meant), symbol).toBe(true);
+        expect({ symbol, fits: unit && sameDimension(unit, meant) }).toStrictEqual({ symbol, fits: true });
       }
     }
   });

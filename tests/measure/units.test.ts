@@ -1,6 +1,6 @@
 import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { kindOf, type KindId, sameDimension } from '../../src/measure';
+import { kindOf, type KindId } from '../../src/measure';
 import { nearestDouble } from '../../src/measure/exact';
 import { rows } from '../../src/measure/unit-table';
 import { unitAt, unitOf } from '../../src/measure/units';
@@ -143,10 +143,12 @@ describe('spellings', () => {
     ['/m', 'per m', 'per metre'],
   ];
   test.each(alike)('%s', (...spellings) => {
-    const symbols = spellings.map((spelling) => unitOf(spelling)?.symbol);
-    expect(new Set(symbols)).toStrictEqual(new Set([unitOf(spellings[0]!)!.symbol]));
-    for (const spelling of spellings)
-      expect(unitAt(`3 ${spelling}`, 2)?.end, spelling).toBe(spelling.length + 2);
+    const symbol = unitOf(spellings[0]!)!.symbol;
+    const read = spellings.map((spelling) => ({
+      symbol: unitOf(spelling)?.symbol,
+      end: unitAt(`3 ${spelling}`, 2)?.end,
+    }));
+    expect(read).toStrictEqual(spellings.map((spelling) => ({ symbol, end: spelling.length + 2 })));
   });
   test('letters of either size only where that leaves no doubt', () => {
     expect(unitOf('kN')?.symbol).toBe('kN');
@@ -186,11 +188,7 @@ describe('spellings', () => {
   test('every unit of the table reads back by each of its spellings', () => {
     for (const [symbol, { says, also }] of Object.entries(rows)) {
       for (const spelling of [...says, ...(also ? also.split(',') : [])]) {
-        const unit = unitOf(spelling);
-        expect(
-          unit && sameDimension(unit.dimension, unitOf(symbol)!.dimension) && unit.symbol === symbol,
-          spelling,
-        ).toBe(true);
+        expect({ spelling, symbol: unitOf(spelling)?.symbol }).toStrictEqual({ spelling, symbol });
       }
     }
   });
