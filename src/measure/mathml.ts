@@ -57,18 +57,28 @@ function putIn(text: string): MathNode {
   return /^[-−]/.test(text) ? bracketed(number(text)) : number(text);
 }
 
+const numeral = /^([-−+]?)(?:(?:(\d+)[ -])?(\d+)\/(\d+)|([\d.,]+(?:e[-+]?\d+)?))/;
+
 /** A quantity: its number and, a thin space away, its unit. Notations in feet and inches stand as they are. */
 function number(text: string): MathNode {
-  const [, figures, unit] =
-    /^([-−+]?(?:(?:\d+[ -])?\d+\/\d+|[\d.,]+(?:e[-+]?\d+)?)) ?([^\d\s'".,][^'"]*)$/.exec(text) ?? [];
-  if (figures === undefined || unit === undefined)
-    return { tag: /^[-−+]?[\d.,]+$/.test(text) ? 'mn' : 'mtext', text: text.replaceAll('-', '−') };
-  const close = unit === '°' || unit.startsWith('/');
-  return row([
-    { tag: 'mn', text: figures.replaceAll('-', '−') },
-    ...(close ? [] : [{ tag: 'mspace', attrs: { width: '0.167em' } }]),
-    { tag: 'mi', attrs: upright, text: unit },
-  ]);
+  const [all = '', sign, whole, top, bottom, decimal] = numeral.exec(text) ?? [];
+  const unit = text.slice(all.length).trim();
+  if (all === '' || /^\d|['"]/.test(unit)) return { tag: 'mtext', text: text.replaceAll('-', '−') };
+  const figures: MathNode[] = [];
+  if (sign) figures.push({ tag: 'mo', text: sign === '-' ? '−' : sign });
+  for (const part of [whole, decimal]) if (part !== undefined) figures.push(digits(part));
+  if (top !== undefined && bottom !== undefined)
+    figures.push({ tag: 'mfrac', children: [digits(top), digits(bottom)] });
+  if (unit !== '') {
+    if (unit !== '°' && !unit.startsWith('/')) figures.push({ tag: 'mspace', attrs: { width: '0.167em' } });
+    figures.push({ tag: 'mi', attrs: upright, text: unit });
+  }
+  const [only] = figures;
+  return only && figures.length === 1 ? only : row(figures);
+}
+
+function digits(text: string): MathNode {
+  return { tag: 'mn', text: text.replaceAll('-', '−') };
 }
 
 const signs: Readonly<Record<string, string>> = {

@@ -73,9 +73,10 @@ function parseSafely(sum: string): { tree: Tree; run: Run } | Issue {
     return parse(sum);
   } catch {
     // The scan has seen to all but comparisons in a row, and "?" without ":" or the other way about.
+    if (sum.includes('?')) return issue('a choice between two takes both signs: a > b ? c : d');
     return issue(
-      /[?:]/.test(sum)
-        ? 'a choice between two takes both signs: a > b ? c : d'
+      sum.includes(':')
+        ? '":" has a meaning after "?" only, as in a > b ? c : d'
         : 'compare two at a time, joined by "and"',
     );
   }

@@ -1,5 +1,8 @@
 import * as fc from 'fast-check';
+import { all, create, type FactoryFunctionMap } from 'mathjs';
 import { describe, expect, test } from 'vitest';
+import { isIssue } from '../../src/measure';
+import { literalAt, valueOf } from '../../src/measure/literal';
 import {
   add,
   compare,
@@ -14,6 +17,36 @@ import {
 } from '../../src/measure/exact';
 
 const anyDouble = fc.double({ noNaN: true, noDefaultInfinity: true });
+
+// Decimals of 64 figures, an independent implementation; its texts are turned into doubles by the engine.
+const decimal = create(all as unknown as FactoryFunctionMap, { number: 'BigNumber', precision: 64 });
+
+describe('a literal is the double nearest to what it says', () => {
+  const inSi: readonly [string, string][] = [
+    ['mm', '0.001'],
+    ['in', '0.0254'],
+    ['ft', '0.3048'],
+    ['lb', '0.45359237'],
+    ['oz', '0.028349523125'],
+    ['lbf', '4.4482216152605'],
+    ['gal', '0.003785411784'],
+    ['fl oz', '0.0000295735295625'],
+    ['°', 'pi / 180'],
+    ['psi', '4.4482216152605 / (0.0254 * 0.0254)'],
+    ['knots', '1852 / 3600'],
+  ];
+  test.each(inSi)('%s', (unit, factor) => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 9_999_999 }), fc.integer({ min: 0, max: 7 }), (whole, places) => {
+        const text = (whole / 10 ** places).toFixed(places);
+        const reading = literalAt(`${text} ${unit}`, 0, { length: false, after: '', commaParts: false });
+        const want = String(decimal.evaluate(`${text} * ${factor}`));
+        expect(reading && !isIssue(reading) && valueOf(reading, false)).toBe(Number(want));
+      }),
+      { seed: 64, numRuns: 300 },
+    );
+  });
+});
 
 describe('exact fractions', () => {
   test('a decimal is read as the double nearest to it, as the engine itself reads numerals', () => {

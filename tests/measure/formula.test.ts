@@ -216,7 +216,7 @@ describe('a formula', () => {
     ['tightest(length)', 'tightest takes 2 figures; here is 1'],
     ['a < b < c', 'compare two at a time, joined by "and"'],
     ['a ? b', 'a choice between two takes both signs: a > b ? c : d'],
-    ['a : b', 'a choice between two takes both signs: a > b ? c : d'],
+    ['a : b', '":" has a meaning after "?" only, as in a > b ? c : d'],
     ['a = 3', 'one "=" has no meaning here; write "==" to compare'],
     ['__proto__', '"_" has no meaning at the start'],
     ['a[1]', '"[" has no meaning after "a"'],

@@ -98,6 +98,7 @@ describe('refusals name the field and say what is wrong', () => {
     ['1 mm > 2 mm ? 3 mm : 3 kg', 'thickness: the two answers of "? :" are a length and a mass'],
     ['hull.beam ? 1 mm : 2 mm', 'thickness: what stands before "?" must be a yes or no, as in a > b ? c : d'],
     ['1 mm > 2 mm ? 3 mm', 'thickness: a choice between two takes both signs: a > b ? c : d'],
+    ['8:1', 'thickness: ":" has a meaning after "?" only, as in a > b ? c : d'],
     ['1 mm < 2 mm < 3 mm', 'thickness: compare two at a time, joined by "and"'],
     ['(1 < 2) + 3', 'thickness: a yes or no is no number to reckon with'],
     ['1 and 2', 'thickness: "and" joins two of yes or no, as in a > b and c > d'],
