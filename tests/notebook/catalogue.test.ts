@@ -1,14 +1,6 @@
 /** The catalogue of a boat: names, links that hold, instances under other names, and a value or a sentence for each. */
 import { describe, expect, test } from 'vitest';
-import {
-  type Derived,
-  type Given,
-  isUnread,
-  readTable,
-  starters,
-  type Table,
-  writeTable,
-} from '../../src/boat';
+import { type Derived, type Given, starters } from '../../src/boat';
 import { type Instance, plainInstance } from '../../src/cells';
 import { cellOf, cells } from '../../src/cells/all';
 import { isIssue, kindOf, plainShown, read } from '../../src/measure';
@@ -16,6 +8,7 @@ import type { Catalogue } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { createGraph, type Graph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { withoutChines, withTwoChines } from '../cells/odd-boats';
 
 const all = (catalogue: Catalogue): readonly (Given | Derived)[] => [
   ...catalogue.given,
@@ -30,19 +23,11 @@ const instance = (id: string, name = id, presets: Readonly<Record<string, string
 });
 const dory = starters[0]!.table;
 
-/** A boat without chines: keel and sheer only, one panel a side. */
-const canoe = ((): Table => {
-  const file = writeTable(dory) as { edges: string[]; stations: Record<string, unknown>[] };
-  const table = readTable({
-    ...file,
-    edges: ['keel', 'sheer'],
-    stations: file.stations.map(({ name, keel, sheer }) => ({ name, keel, sheer })),
-  });
-  if (isUnread(table)) throw new Error(table.faults.join('; '));
-  return table;
-})();
-
-describe.each([...starters, { id: 'a boat without chines', table: canoe }])('$id', ({ table }) => {
+describe.each([
+  ...starters,
+  { id: 'a boat without chines', table: withoutChines },
+  { id: 'a boat with two', table: withTwoChines },
+])('$id', ({ table }) => {
   const catalogue = wholeCatalogue(table);
   const graph = graphOf(catalogue);
 
@@ -115,7 +100,7 @@ test('limits, steps and presets of the boat read as what they are', () => {
 });
 
 test('a boat without chines leaves the cells their numbers', () => {
-  const graph = graphOf(wholeCatalogue(canoe));
+  const graph = graphOf(wholeCatalogue(withoutChines));
   const inputs = Object.entries(cellOf('bevels')!.inputs).filter(([, { kind }]) => kind !== 'choice');
   expect(inputs.map(([key]) => [key, typeof graph.value(`bevels.${key}`)])).toStrictEqual(
     inputs.map(([key]) => [key, 'number']),

@@ -1,0 +1,397 @@
+/**
+ * What holds of every cell, whoever wrote it: its form, its links, its words, its pictures, and that no
+ * accepted entry makes nonsense of it. A new cell in the registry is held to all of it.
+ */
+import { readdirSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoBoat, lists, starters, type Value } from '../../src/boat';
+import {
+  answerInWords,
+  type Cell,
+  compiled,
+  fillIn,
+  type InputSpec,
+  isChoice,
+  isHullStep,
+  onHand,
+  optionsOf,
+  plainInstance,
+  registry,
+  type Values,
+  warningsOf,
+} from '../../src/cells';
+import { cells } from '../../src/cells/all';
+import { collisions, setOut } from '../../src/drawing';
+import {
+  isIssue,
+  kindOf,
+  type KindId,
+  nameOf,
+  plainShown,
+  read,
+  sameDimension,
+  write,
+} from '../../src/measure';
+import { catalogueOf } from '../../src/notebook/catalogue';
+import { createGraph } from '../../src/notebook/graph';
+import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { bench, type Bench } from '../notebook/small-graph';
+import { withTwoChines } from './odd-boats';
+import { inRoot } from '../tools/root.mjs';
+import { acceptedEntries } from './timber/proofs';
+
+const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
+const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({
+  id,
+  lists: lists(table),
+  graph: createGraph({ ...wholeCatalogue(table), written: () => undefined, shown: plainShown }),
+}));
+const everywhere = new Set(boats.flatMap(({ graph }) => graph.names));
+const keysOf = ({ inputs, steps }: Cell) => [...Object.keys(inputs), ...Object.keys(steps)];
+
+/** The cell alone on the ferry dory, to be written and watched. */
+function alone(cell: Cell): Bench & { readonly valuesNow: () => Readonly<Record<string, Value>> } {
+  const { given, derived, hull } = catalogueOf(demoBoat, [plainInstance(cell)]);
+  const made = bench(given, derived, hull);
+  const own = made.graph.names.filter((name) => name.startsWith(`${cell.id}.`));
+  return {
+    ...made,
+    valuesNow: () =>
+      Object.fromEntries(own.map((name) => [name.slice(cell.id.length + 1), made.graph.value(name)])),
+  };
+}
+
+/** A text of the cell's own as an entry: its value, or why it has none. */
+function entryValue(spec: InputSpec, text: string): number | string {
+  const reading = read(text, { kind: spec.kind, shown: plainShown, field: spec.label });
+  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
+  return isIssue(value) ? value.issue : value;
+}
+
+/** All ways to fill in the choices of a link on a boat. */
+function filledOn(cell: Cell, link: string, boat: (typeof boats)[number]): string[] {
+  const [, key] = /\{(\w+)\}/.exec(link) ?? [];
+  if (key === undefined) return [link];
+  if (key === 'self') return filledOn(cell, link.replace('{self}', cell.id), boat);
+  const by = cell.inputs[key];
+  const ids = by && isChoice(by) ? optionsOf(by, boat.lists).map(({ id }) => id) : [`{${key}?}`];
+  return ids.flatMap((id) => filledOn(cell, link.replaceAll(`{${key}}`, id), boat));
+}
+
+const placeholders = (text: string) => [...text.matchAll(/\{(\w*)\}/g)].map(([, key = '']) => key);
+const wordsCases = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
+
+test('the registry holds each file of cells once, under its own name', async () => {
+  const files = readdirSync(inRoot('src/cells'), { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => file.includes('/') && file.endsWith('.ts'));
+  const modules = await Promise.all(
+    files.map((file) => import(`../../src/cells/${dirname(file)}/${basename(file, '.ts')}.ts`)),
+  );
+  const made = modules.flatMap((module, i) =>
+    Object.values(module as object)
+      .filter(isCell)
+      // A file is called what its cell is: `sheet-joints.ts` holds `sheetJoints`.
+      .map(({ id, stage }) => [
+        `${stage}/${id}`,
+        `${dirname(files[i]!)}/${nameOf(basename(files[i]!, '.ts'))}`,
+      ]),
+  );
+  expect(made.filter(([cell, file]) => cell !== file)).toStrictEqual([]);
+  expect(made.map(([cell]) => cell).toSorted()).toStrictEqual(
+    cells.map(({ id, stage }) => `${stage}/${id}`).toSorted(),
+  );
+  expect(cells.map(({ id }) => id)).toStrictEqual(registry.map(({ id }) => id));
+});
+
+function isCell(value: unknown): value is Cell {
+  return typeof value === 'object' && value !== null && 'steps' in value && 'question' in value;
+}
+
+describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) => {
+  const keys = keysOf(cell);
+  const numbers = Object.entries(cell.inputs).flatMap(([key, spec]) =>
+    isChoice(spec) ? [] : [[key, spec] as const],
+  );
+  const choices = Object.entries(cell.inputs).flatMap(([key, spec]) =>
+    isChoice(spec) ? [[key, spec] as const] : [],
+  );
+
+  test('has keys of its own for inputs, steps and functions, that formulas can name', () => {
+    const all = [...keys, ...Object.keys(cell.functions ?? {})];
+    expect(all.filter((key, i) => all.indexOf(key) !== i)).toStrictEqual([]);
+    const reserved =
+      /^(pi|rad|K|g|and|or|not|self|sqrt|a?(sin|cos|tan)|atan2|hypot|abs|min|max|round|ceil|floor|exp|ln|log10)$/;
+    expect(all.filter((key) => !/^[a-z][A-Za-z0-9]*$/.test(key) || reserved.test(key))).toStrictEqual([]);
+  });
+
+  test('works in steps over inputs and earlier steps, and uses every function', () => {
+    const early: string[] = [];
+    const called = new Set<string>();
+    Object.entries(cell.steps).forEach(([key, spec], at) => {
+      const known = new Set([...Object.keys(cell.inputs), ...Object.keys(cell.steps).slice(0, at)]);
+      const names = isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names;
+      early.push(...names.filter((name) => !known.has(name)).map((name) => `${key} uses ${name}`));
+      for (const name of isHullStep(spec) ? [] : compiled(cell, spec.formula).functions) called.add(name);
+    });
+    expect(early).toStrictEqual([]);
+    expect(Object.keys(cell.functions ?? {}).filter((name) => !called.has(name))).toStrictEqual([]);
+  });
+
+  test('asks yes or no in its warnings, over its own keys', () => {
+    const asked = [...cell.warnings, ...wordsCases(cell)].flatMap((one) =>
+      'when' in one && one.when !== undefined ? [one.when] : [],
+    );
+    const amiss = asked.filter((when) => {
+      const { asks, names } = compiled(cell, when);
+      return asks !== 'truth' || names.some((name) => !keys.includes(name));
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('names only its own keys in answers, words, warnings, table and lights', () => {
+    const table = cell.table ? [cell.table.over, ...cell.table.columns.map(({ of }) => of)] : [];
+    const named = [
+      ...cell.answers.map(({ of }) => of),
+      ...wordsCases(cell).flatMap(({ says }) => placeholders(says)),
+      ...cell.warnings.flatMap(({ says }) => placeholders(says)),
+      ...table,
+      ...cell.lights.flatMap(placeholders),
+    ];
+    expect(named.filter((key) => !keys.includes(key))).toStrictEqual([]);
+    const chosen = [...(cell.table ? [cell.table.over] : []), ...cell.lights.flatMap(placeholders)];
+    expect(chosen.filter((key) => cell.inputs[key]?.kind !== 'choice')).toStrictEqual([]);
+    expect(cell.answers.length).toBeGreaterThanOrEqual(1);
+    expect(cell.answers.length).toBeLessThanOrEqual(3);
+  });
+
+  test('has words for every case: the last stands without a condition, or the conditions leave none out', () => {
+    const cases = wordsCases(cell);
+    const { graph, write, valuesNow } = alone(cell);
+    expect(cases.length).toBeGreaterThan(0);
+    const wordless: unknown[] = [];
+    for (const entries of fc.sample(acceptedEntries(cell), { seed: 17, numRuns: 40 })) {
+      for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
+      if (Object.values(valuesNow()).some(isIssue)) continue;
+      const words = graph.work((by) => answerInWords(plainInstance(cell), by, say));
+      if (isIssue(words) || words === '') wordless.push(entries);
+    }
+    expect(wordless).toStrictEqual([]);
+  });
+
+  test('has limits, presets and steps that read as what they are, in their order', () => {
+    const amiss = numbers.flatMap(([key, spec]) => {
+      const texts = { min: spec.min, preset: spec.preset, max: spec.max, step: spec.step };
+      const values = Object.fromEntries(
+        Object.entries(texts).flatMap(([end, text]) =>
+          text === undefined ? [] : [[end, entryValue(spec, text)]],
+        ),
+      );
+      const unread = Object.entries(values).filter(([, value]) => typeof value === 'string');
+      if (unread.length > 0) return unread.map(([end, says]) => `${key}.${end}: ${says}`);
+      const { min = -Infinity, preset = 0, max = Infinity, step = 1 } = values as Record<string, number>;
+      const ordered = min <= preset && preset <= max && min < max && step > 0;
+      const slides = !spec.slider || (min > -Infinity && max < Infinity && step <= (max - min) / 4);
+      return ordered && slides ? [] : [`${key}: ${JSON.stringify(texts)}`];
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('has presets among the options of its choices, which are named once', () => {
+    const amiss = choices.flatMap(([key, spec]) => {
+      const options = optionsOf(spec, boats[0]!.lists);
+      const ids = options.map(({ id }) => id);
+      const whole =
+        ids.includes(spec.preset) &&
+        new Set(ids).size === ids.length &&
+        options.every(({ label }) => label.trim() !== '');
+      return whole ? [] : [`${key}: ${spec.preset} of ${ids.join(' ')}`];
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('links to quantities of its kind, which the ferry dory or another starter has', () => {
+    const amiss = Object.entries(cell.inputs).flatMap(([key, { from, kind }]) => {
+      if (from === undefined) return [];
+      const [dory, ...others] = boats;
+      const there = filledOn(cell, from, dory!).filter((name) => dory!.graph.has(name));
+      const elsewhere = others.flatMap((boat) =>
+        filledOn(cell, from, boat).filter((name) => boat.graph.has(name)),
+      );
+      const linked = there.length > 0 ? there : elsewhere;
+      if (linked.length === 0) return [`${key}: no boat has ${from}`];
+      // Only a part that the dory hasn't, as a bow transom, may be missing there.
+      const [part = ''] = from.split('.');
+      if (there.length === 0 && dory!.graph.names.some((name) => name.startsWith(`${part}.`)))
+        return [`${key}: the dory has no ${from}`];
+      return linked.filter((name) => {
+        const of = boats.find(({ graph }) => graph.has(name))!.graph.quantity(name)!.kind;
+        return kind === 'choice' || of === 'choice'
+          ? kind !== of
+          : !sameDimension(kindOf(kind).dimension, kindOf(of).dimension);
+      });
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('fills in a link for every answer of its choices, on every boat', () => {
+    const amiss = boats.flatMap((boat) =>
+      Object.values(cell.inputs).flatMap(({ from }) =>
+        from?.includes('{')
+          ? filledOn(cell, from, boat)
+              .filter((name) => !boat.graph.has(name))
+              .map((name) => `${boat.id}: ${name}`)
+          : [],
+      ),
+    );
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('lights up parts that boats have', () => {
+    const parts = new Set([...everywhere].map((name) => name.split('.')[0]!));
+    const lit = boats.flatMap((boat) => cell.lights.flatMap((light) => filledOn(cell, light, boat)));
+    expect(lit.length).toBeGreaterThan(0);
+    expect(lit.filter((part) => !parts.has(part))).toStrictEqual([]);
+  });
+
+  test('says what it asks, from where a tape is laid, by what source and with what caution', () => {
+    expect(cell.question).toMatch(/^[A-Z].*\?$/s);
+    expect(cell.title).toMatch(/^[A-Z].*[^.]$/);
+    const silent = [
+      ...cell.answers.map(({ label, from }) => [label, from]),
+      ...Object.values(cell.inputs).map(({ label }) => [label]),
+      ...Object.values(cell.steps).map(({ meaning, source }) => [meaning, source]),
+      ...cell.warnings.map(({ says, limit }) => [says, limit]),
+      ...cell.sources.map(({ text }) => [text]),
+    ].filter((texts) => texts.some((text) => text.trim() === ''));
+    expect(silent).toStrictEqual([]);
+    expect(cell.sources.length).toBeGreaterThan(0);
+    expect(cell.cautions.length).toBeGreaterThan(0);
+    const unended = [
+      ...cell.cautions,
+      ...cell.warnings.map(({ says }) => says),
+      ...wordsCases(cell).map(({ says }) => says),
+    ].filter((text) => !/[.!?]$/.test(text));
+    expect(unended).toStrictEqual([]);
+    const tolerances = cell.answers.filter(({ of, tolerance }) => {
+      const kind = (cell.inputs[of] ?? cell.steps[of])!.kind;
+      const reading =
+        tolerance === undefined ? undefined : read(tolerance, { kind, shown: plainShown, field: of });
+      return reading !== undefined && isIssue(reading);
+    });
+    expect(tolerances).toStrictEqual([]);
+  });
+
+  test('uses every number it asks for', () => {
+    const { table, steps, warnings, answers } = cell;
+    const used = new Set([
+      ...Object.values(steps).flatMap((spec) =>
+        isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names,
+      ),
+      ...warnings.flatMap(({ when, says }) => [...compiled(cell, when).names, ...placeholders(says)]),
+      ...answers.map(({ of }) => of),
+      ...(table?.columns.map(({ of }) => of) ?? []),
+    ]);
+    // What only the picture shows is used too: it is read there.
+    const seen = new Set<string>();
+    const values = alone(cell).valuesNow() as Values;
+    const watching = new Proxy(values, {
+      get: (target, key) => {
+        seen.add(String(key));
+        return target[String(key)];
+      },
+    });
+    const on = onHand(cell, values, null, say);
+    cell.draw?.(watching, on);
+    cell.chart?.(watching, on);
+    expect(numbers.map(([key]) => key).filter((key) => !used.has(key) && !seen.has(key))).toStrictEqual([]);
+  });
+
+  test('answers on every starter, without an issue', () => {
+    const silent = boats.flatMap(({ id, graph }) =>
+      keys.flatMap((key) => {
+        const value = graph.value(`${cell.id}.${key}`);
+        return isIssue(value) ? [`${id}: ${cell.id}.${key}: ${value.issue}`] : [];
+      }),
+    );
+    expect(silent).toStrictEqual([]);
+  });
+
+  test('has pictures on every starter, without collisions at phone and desk width', () => {
+    expect(cell.draw ?? cell.chart).toBeDefined();
+    const amiss = boats.flatMap(({ id, graph }) => {
+      const values = Object.fromEntries(keys.map((key) => [key, graph.value(`${cell.id}.${key}`)])) as Values;
+      const hull = graph.hull();
+      return picturesAmiss(cell, values, isIssue(hull) ? null : hull).map((fault) => `${id}: ${fault}`);
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('makes no nonsense of any accepted entry', () => {
+    const { graph, write, valuesNow } = alone(cell);
+    const hull = graph.hull();
+    fc.assert(
+      fc.property(acceptedEntries(cell), (entries) => {
+        for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
+        const all = valuesNow();
+        const nonsense = Object.entries(all).filter(([, value]) =>
+          isIssue(value)
+            ? !/^[^{}]{8,}$/.test(value.issue) || /NaN|Infinity|undefined/.test(value.issue)
+            : typeof value === 'number' && !Number.isFinite(value),
+        );
+        expect(nonsense).toStrictEqual([]);
+        const refused = Object.keys(cell.inputs).filter((key) => isIssue(all[key]));
+        expect(refused).toStrictEqual([]);
+        const told = warningsOf(plainInstance(cell), graph.work, say).map(({ says }) => says);
+        expect(told.filter((says) => /NaN|Infinity|undefined|[{}]/.test(says))).toStrictEqual([]);
+        if (Object.values(all).some(isIssue)) return;
+        expect(picturesAmiss(cell, all as Values, isIssue(hull) ? null : hull)).toStrictEqual([]);
+      }),
+      { seed: 23, numRuns: 60 },
+    );
+  });
+
+  test('can give each of its warnings', () => {
+    const { graph, write } = alone(cell);
+    const given = new Set<string>();
+    for (const entries of fc.sample(acceptedEntries(cell), { seed: 29, numRuns: 600 })) {
+      for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
+      for (const { name } of warningsOf(plainInstance(cell), graph.work, say)) given.add(name);
+    }
+    expect(
+      cell.warnings.map(({ when }, i) => [`${cell.id}.${i + 1}`, when]).filter(([name]) => !given.has(name!)),
+    ).toStrictEqual([]);
+  });
+});
+
+/** What is wrong with the cell's drawing and chart at these values, as sentences. */
+function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHand>[2]): string[] {
+  const on = onHand(cell, values, hull, say);
+  const faults: string[] = [];
+  const drawing = cell.draw?.(values, on);
+  if (drawing) {
+    for (const width of [340, 700]) {
+      const clashes = collisions(setOut(drawing, { width }));
+      if (clashes.length > 0) faults.push(`at ${width} px: ${JSON.stringify(clashes).slice(0, 200)}`);
+    }
+    if (/NaN|Infinity|undefined/.test(JSON.stringify(drawing)))
+      faults.push('the drawing holds no number where one should be');
+    if (drawing.says.trim() === '' || drawing.title.trim() === '')
+      faults.push('the drawing does not say what it shows');
+  }
+  const chart = cell.chart?.(values, on);
+  const points = [
+    ...(chart?.lines.flatMap((line) => line.points) ?? []),
+    ...(chart?.points ?? []).map(({ x, y }) => [x, y] as const),
+  ];
+  if (!points.flat().every(Number.isFinite)) faults.push('a point of the chart has no place');
+  if (chart && (chart.says.trim() === '' || /NaN|Infinity|undefined/.test(chart.says)))
+    faults.push('the chart does not say what it shows');
+  return faults;
+}
+
+test('links are filled in by the cell’s own choices', () => {
+  expect(fillIn('{frame}.{chine}.above.flare', (key) => `${key}1`)).toBe('frame1.chine1.above.flare');
+});
