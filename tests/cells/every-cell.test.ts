@@ -94,7 +94,7 @@ test('the registry holds each file of cells once, under its own name', async () 
     Object.values(module as object)
       .filter(isCell)
       // A file is called what its cell is: `sheet-joints.ts` holds `sheetJoints`.
-      .map(({ id, stage }) => [
+      .map(({ id, stage }): readonly [string, string] => [
         `${stage}/${id}`,
         `${dirname(files[i]!)}/${nameOf(basename(files[i]!, '.ts'))}`,
       ]),
