@@ -7,7 +7,7 @@ import { type Literal, literalAt, valueOf } from './literal';
 import { type Shown, shownUnit } from './shown';
 import { plainText } from './signs';
 import { type Sum, sumOf } from './sum';
-import { knownUnit, type Unit } from './units';
+import { knownUnit, type Unit, withUnit } from './units';
 
 /** A text understood. */
 export interface Expression {
@@ -98,7 +98,7 @@ function readLiteral(text: string, kept: string, field: Field): Reading | undefi
   if (!Number.isFinite(value)) return issue(`${field.name}: "${quote(kept)}" is too large a number`);
   if (field.kind.id === 'slope') return literal.unit ? askSlope(field) : slope(text, value, field);
   const misfit = literal.unit && misfitOf(literal.dimension, kept, field);
-  return misfit ?? constant(literal.unit ? kept : withUnit(kept, field), value, field);
+  return misfit ?? constant(literal.unit ? kept : withUnit(kept, field.unit), value, field);
 }
 
 function constant(text: string, value: number, field: Field): Reading {
@@ -106,12 +106,6 @@ function constant(text: string, value: number, field: Field): Reading {
   return isIssue(checked)
     ? checked
     : { text, dimension: field.kind.dimension, names: [], evaluate: () => checked };
-}
-
-/** A bare number with the field's unit after it. */
-function withUnit(text: string, { unit }: Field): string {
-  if (!unit) return text;
-  return /^[°/]$|^\//.test(unit.symbol) ? text + unit.symbol : `${text} ${unit.symbol}`;
 }
 
 /** `1 in 8` and `8:1`, which mean something in the fields of slopes and ratios only. */
@@ -124,8 +118,8 @@ function readShape(text: string, field: Field): Reading | undefined {
   if (sign === ' in ' && !slopes) return undefined;
   const [a, b] = [bareNumber(first), bareNumber(second)];
   if (!a || !b) return undefined;
-  if (isIssue(a) || isIssue(b))
-    return issue(`${field.name}: ${isIssue(a) ? a.issue : isIssue(b) ? b.issue : ''}`);
+  if (isIssue(a)) return issue(`${field.name}: ${a.issue}`);
+  if (isIssue(b)) return issue(`${field.name}: ${b.issue}`);
   if (a.amount.top === 0n || b.amount.top === 0n)
     return issue(`${field.name}: neither side of "${text}" may be 0`);
   const ratio = nearestDouble(quotient(a.amount, b.amount));
@@ -175,7 +169,7 @@ function readSum(text: string, kept: string, field: Field, options: ReadOptions)
   if (misfit) return misfit;
   const factor = takes ? nearestDouble(takes.factor) : 1;
   return {
-    text: takes ? `(${kept}) * ${withUnit('1', field)}` : kept,
+    text: takes ? `(${kept}) * ${withUnit('1', field.unit)}` : kept,
     dimension: field.kind.dimension,
     names: sum.names,
     evaluate: (get) => {

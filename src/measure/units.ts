@@ -86,6 +86,14 @@ export function knownUnit(symbol: string): Unit {
   return unit;
 }
 
+/** A number with its unit after it, as it is written: `12 mm`, `12°`, `4/m`; bare without one. */
+export function withUnit(number: string, unit: Unit | undefined): string {
+  if (!unit) return number;
+  return unit.symbol === '°' || unit.symbol.startsWith('/')
+    ? number + unit.symbol
+    : `${number} ${unit.symbol}`;
+}
+
 function makeUnit(spelling: string): Unit | undefined {
   const symbol = lookUp(spelling.replace(/\.$/, ''));
   const row = symbol === undefined ? undefined : rows[symbol];

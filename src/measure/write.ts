@@ -6,7 +6,7 @@ import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
 import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
-import { knownUnit, type Unit } from './units';
+import { knownUnit, type Unit, withUnit } from './units';
 
 export interface Written {
   /** `14 5/8 in`, `5' 3 1/2"`, `371 mm`. */
@@ -120,13 +120,6 @@ function exactIn(value: number, unit: Unit | undefined, kind: Kind): Exact {
   const amount = exactDouble(value);
   if (!unit) return amount;
   return divide(unit.zero && kind.id !== 'warmth' ? add(amount, negate(unit.zero)) : amount, unit.factor);
-}
-
-function withUnit(number: string, unit: Unit | undefined): string {
-  if (!unit) return number;
-  return unit.symbol === '°' || unit.symbol.startsWith('/')
-    ? number + unit.symbol
-    : `${number} ${unit.symbol}`;
 }
 
 function speak(number: string, unit: Unit | undefined): string {

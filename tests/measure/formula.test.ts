@@ -83,6 +83,8 @@ describe('a formula', () => {
     ['thickness - 1/2 in', 0.0063, length],
     ['n^-2', 1 / 16, plain],
     ['-n^2', -16, plain],
+    ['m^0.5', 0, plain],
+    ['m^0', 1, plain],
     ['2^3^2', 512, plain],
     ['8 - 4 - 2', 2, plain],
     ['8 / 4 / 2', 1, plain],

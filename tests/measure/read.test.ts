@@ -297,6 +297,7 @@ describe('a sum', () => {
     ['-side.thickness', 'length', -0.009],
     ['hull.beam/2-1/2 in', 'length', 0.7373],
     ['hull.beam - 1/2 in', 'length', 1.4873],
+    ['hull.beam / 14 5/8 in * 1 m', 'length', 1.5 / 0.371475],
     ['hull.beam / (3/4 in) * 1 mm', 'length', (1.5 / 0.01905) * 0.001],
     ['6\' - 2"', 'length', 1.778],
     ["6'-2*side.thickness", 'length', 1.8108],
