@@ -1,13 +1,17 @@
-/** Writes the pages of docs/ that are made from the code: `npm run docs`. */
+/** `npm run docs`: makes the generated pages anew. Tests hold them to be those that this would make. */
 import { writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import { allChecks } from '../checks/check';
 import { checkBookData, checkBookPage, checkRows } from './check-book';
-
-// The program runs from a bundle elsewhere; its first argument is where this file lies.
-const docs = join(dirname(process.argv[1] ?? ''), '../../docs');
+import { quantitiesPage } from './quantities-doc';
+import { inRoot } from './root.mjs';
 
 const rows = checkRows(allChecks());
-writeFileSync(join(docs, 'check-book.md'), checkBookPage(rows));
-writeFileSync(join(docs, 'check-book.json'), checkBookData(rows));
-process.stdout.write(`${rows.length} checks in docs/check-book.md and docs/check-book.json\n`);
+const pages: Readonly<Record<string, string>> = {
+  'docs/check-book.md': checkBookPage(rows),
+  'docs/check-book.json': checkBookData(rows),
+  'docs/quantities.md': quantitiesPage(),
+};
+for (const [file, text] of Object.entries(pages)) {
+  writeFileSync(inRoot(file), text);
+  console.log(file);
+}
