@@ -57,6 +57,7 @@ describe('a dimension in words', () => {
     [{ mass: 1, length: 5, time: -2 }, 'a force times a length to the power 4'],
     [{ length: 2, time: -1 }, 'a length squared over a time'],
     [{ time: -1 }, 'a number over a time'],
+    [{ time: 3 }, 'a time cubed'],
     [{ time: 0.5 }, 'a time to the power 0.5'],
     [{ mass: 1, temperature: -1, money: 2 }, 'a mass times an amount of money squared over a temperature'],
     [{ mass: 2, length: 3, time: -4 }, 'a force squared times a length'],

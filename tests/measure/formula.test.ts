@@ -94,6 +94,10 @@ describe('a formula', () => {
     ['max(0, length - 4 m)', 0, length],
     ['min(length, thickness, rise)', 0.019, length],
     ['ceil(length / 600 mm) + 1', 6, plain],
+    ['ceil(1000000.00001)', 1000000, plain],
+    ['ceil(3.001)', 4, plain],
+    ['floor(2.999)', 2, plain],
+    ['round(2.5) + round(-2.5) + round(2.4999)', 2, plain],
     ['ceil(length, 700 mm)', 3.5, length],
     ['floor(length, 700 mm)', 2.8, length],
     ['round(rise, 1/16 in)', 63 * 0.0015875, length],
@@ -162,6 +166,9 @@ describe('a formula', () => {
   test('takes constants before names, and units only after numbers', () => {
     expect(made('g * m + 2 m').names).toStrictEqual(['m']);
     expect(made('pi * rad * K').names).toStrictEqual([]);
+  });
+  test('is read up to 600 signs', () => {
+    expect(evaluated(`${'1+'.repeat(299)}10`)).toBe(309);
   });
   test('evaluates anew for other values', () => {
     const area = made('length * rise');
