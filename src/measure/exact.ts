@@ -66,12 +66,12 @@ export function compare(a: Exact, b: Exact): number {
   return difference < 0n ? -1 : difference > 0n ? 1 : 0;
 }
 
-const safe = BigInt(Number.MAX_SAFE_INTEGER);
+const exactlyHeld = BigInt(Number.MAX_SAFE_INTEGER);
 
 /** The nearest double, ties to even; infinite where none is near enough. Below 2^-1022 the last bit may be off by one. */
 export function nearestDouble({ top, bottom }: Exact): number {
   // One division of two whole doubles is rounded once, and so rightly.
-  if (top <= safe && -top <= safe && bottom <= safe) return Number(top) / Number(bottom);
+  if (top <= exactlyHeld && -top <= exactlyHeld && bottom <= exactlyHeld) return Number(top) / Number(bottom);
   if (top < 0n) return -nearestDouble({ top: -top, bottom });
   // A quotient of at least 56 bits, its last bit set if anything is left over, rounds as the fraction would.
   const shift = 64 + 4 * (bottom.toString(16).length - top.toString(16).length);

@@ -158,6 +158,8 @@ export function createGraph(parts: GraphParts): Graph {
       maybe: (name) => {
         noteDependence(asker, name);
         const value = quantity(name) ? guardCircle(asker, name, () => signalOf(name).value) : undefined;
+        // Going on without it would hide a circle that closes here.
+        if (isIssue(value) && value.circle?.includes(asker)) throw new Waiting(value);
         return typeof value === 'number' ? value : null;
       },
       choice: (name) => expect('string', name) as string,
