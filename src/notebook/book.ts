@@ -9,7 +9,17 @@ import type { Derived, Given, Hull, Read, Table } from '../boat';
 import { plainShown } from '../measure';
 import { createGraph, type Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
-import { type BookState, type Changes, hold, keepOnly, swap, tryAnother, type Version, write, writtenIn } from './state';
+import {
+  type BookState,
+  type Changes,
+  hold,
+  keepOnly,
+  swap,
+  tryAnother,
+  type Version,
+  write,
+  writtenIn,
+} from './state';
 
 /** All that can be asked of a boat of a given table: its own quantities and those of the cells. */
 export interface Catalogue {
@@ -76,7 +86,9 @@ export function createBook(start: BookState, catalogueOf: (table: Table) => Cata
   const first = computed(() => graphOf('first'));
   const isTwo = computed(() => state.value.second !== null);
   const second = computed(() => (isTwo.value ? graphOf('second') : null));
-  const inHand = computed(() => (state.value.inHand === 'second' && second.value ? second.value : first.value));
+  const inHand = computed(() =>
+    state.value.inHand === 'second' && second.value ? second.value : first.value,
+  );
 
   function go(next: History<BookState>): void {
     const before = history.peek();
