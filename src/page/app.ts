@@ -99,7 +99,8 @@ function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
     const observer = new IntersectionObserver(
       (entries) => {
         for (const entry of entries) {
-          if (entry.isIntersecting && !document.activeElement?.closest('.cell')) bench.inHand.value = (entry.target as HTMLElement).dataset['cell'] ?? null;
+          if (entry.isIntersecting && !document.activeElement?.closest('.cell'))
+            bench.inHand.value = (entry.target as HTMLElement).dataset['cell'] ?? null;
         }
       },
       { rootMargin: '-40% 0px -55% 0px' },

@@ -10,7 +10,8 @@ export function BoatKeeping() {
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
     const { table, entries, second } = bench.book.state.peek();
-    const kept = bench.book.state.peek().inHand === 'second' && second ? withChanges(entries, second) : entries;
+    const kept =
+      bench.book.state.peek().inHand === 'second' && second ? withChanges(entries, second) : entries;
     const text = writeBoatFile({ name: table.name, table, entries: kept });
     const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
     const link = document.createElement('a');
@@ -24,7 +25,8 @@ export function BoatKeeping() {
     if (!chosen) return;
     const boat = readBoatFile(await chosen.text());
     if (file.current) file.current.value = '';
-    if ('faults' in boat) bench.notice.value = `${chosen.name} was not opened: ${boat.faults.slice(0, 3).join('; ')}.`;
+    if ('faults' in boat)
+      bench.notice.value = `${chosen.name} was not opened: ${boat.faults.slice(0, 3).join('; ')}.`;
     else bench.openBoat(boat.table, boat.entries);
   };
   return html`<button type="button" onClick=${save}>Save boat</button>
@@ -32,7 +34,10 @@ export function BoatKeeping() {
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />`;
 }
 
-function withChanges(entries: Readonly<Record<string, string>>, changes: Readonly<Record<string, string | null>>) {
+function withChanges(
+  entries: Readonly<Record<string, string>>,
+  changes: Readonly<Record<string, string | null>>,
+) {
   const all: Record<string, string> = { ...entries };
   for (const [name, text] of Object.entries(changes)) {
     if (text === null) delete all[name];

@@ -71,7 +71,14 @@ function StationSheet() {
         // The bottom's slope is its deadrise; flare is spoken of from the chine up.
         return index === 0 || !inner || !outer
           ? null
-          : use(FlareRow, { key: panel.id, station: station.id, panel: panel.id, inner: inner.id, outer: outer.id, label: `Flare of the ${panel.label.toLowerCase()}` });
+          : use(FlareRow, {
+              key: panel.id,
+              station: station.id,
+              panel: panel.id,
+              inner: inner.id,
+              outer: outer.id,
+              label: `Flare of the ${panel.label.toLowerCase()}`,
+            });
       })}
       ${edges.flatMap((edge) =>
         (['halfBreadth', 'height', 'x'] as const)
@@ -95,7 +102,8 @@ function Scantlings() {
   const groups = new Map<string, string[]>();
   for (const { name } of book.catalogue.value.given) {
     const [part, ...rest] = name.split('.');
-    if (part === undefined || rest.length !== 1 || stationNames.has(part) || instances.value.has(part)) continue;
+    if (part === undefined || rest.length !== 1 || stationNames.has(part) || instances.value.has(part))
+      continue;
     groups.set(part, [...(groups.get(part) ?? []), name]);
   }
   return html`<section>

@@ -14,7 +14,8 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
   const present = graph.value(choiceName);
   const spec = cell.inputs[table.over];
   const cellText = (option: string, key: string) => {
-    const value = key in cell.inputs ? graph.value(`${name}.${key}`) : graph.value(`${name}.${option}.${key}`);
+    const value =
+      key in cell.inputs ? graph.value(`${name}.${key}`) : graph.value(`${name}.${option}.${key}`);
     return isIssue(value) ? `waits: ${value.issue}` : sayValue(value, kindOfKey(cell, key), shown.value);
   };
   return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${table.caption}>

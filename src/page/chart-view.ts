@@ -27,7 +27,10 @@ export function ChartView({ chart, second, stale = false }: ChartViewProps) {
     if (!near) return;
     void import('./chart').then(({ drawChart }) =>
       redraw(() => {
-        if (host.current) host.current.replaceChildren(drawChart(chart, second, { width, shown: units, names: versionWords }));
+        if (host.current)
+          host.current.replaceChildren(
+            drawChart(chart, second, { width, shown: units, names: versionWords }),
+          );
       }),
     );
   });
@@ -44,7 +47,8 @@ export function ChartView({ chart, second, stale = false }: ChartViewProps) {
               <table>
                 <thead><tr><th scope="col">${chart.x.label}</th>${chart.lines.map((line) => html`<th scope="col">${line.name}</th>`)}</tr></thead>
                 <tbody>${rowsOf(chart).map(
-                  ([x, ...ys]) => html`<tr><th scope="row">${sayOn(chart.x, x!)}</th>${ys.map((y) => html`<td>${y === undefined ? '' : sayOn(chart.y, y)}</td>`)}</tr>`,
+                  ([x, ...ys]) =>
+                    html`<tr><th scope="row">${sayOn(chart.x, x!)}</th>${ys.map((y) => html`<td>${y === undefined ? '' : sayOn(chart.y, y)}</td>`)}</tr>`,
                 )}</tbody>
               </table>
             </div>
@@ -72,7 +76,9 @@ function useNear(host: { current: HTMLElement | null }): boolean {
   const [near, setNear] = useState(false);
   useEffect(() => {
     if (!host.current) return undefined;
-    const observer = new IntersectionObserver(([entry]) => setNear(entry?.isIntersecting ?? false), { rootMargin: '300px' });
+    const observer = new IntersectionObserver(([entry]) => setNear(entry?.isIntersecting ?? false), {
+      rootMargin: '300px',
+    });
     observer.observe(host.current);
     return () => observer.disconnect();
   }, []);

@@ -26,8 +26,22 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
     marks: [
       gridX({ stroke: 'var(--chalk)', strokeOpacity: 1 }),
       gridY({ stroke: 'var(--chalk)', strokeOpacity: 1 }),
-      axisX({ ticks: Math.max(2, Math.floor((place.width - 80) / 95)), tickFormat: tick(chart.x, place), label: chart.x.label, labelAnchor: 'center', labelArrow: 'none', tickSize: 4 }),
-      axisY({ ticks: 5, tickFormat: tick(chart.y, place), label: chart.y.label, labelAnchor: 'top', labelArrow: 'none', tickSize: 4 }),
+      axisX({
+        ticks: Math.max(2, Math.floor((place.width - 80) / 95)),
+        tickFormat: tick(chart.x, place),
+        label: chart.x.label,
+        labelAnchor: 'center',
+        labelArrow: 'none',
+        tickSize: 4,
+      }),
+      axisY({
+        ticks: 5,
+        tickFormat: tick(chart.y, place),
+        label: chart.y.label,
+        labelAnchor: 'top',
+        labelArrow: 'none',
+        tickSize: 4,
+      }),
       ...limitMarks(chart, place),
       ...lineMarks(chart, 'first'),
       ...(second ? lineMarks(second, 'second') : []),
@@ -36,7 +50,10 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
     ] as Marks & object[],
   });
   figure.setAttribute('role', 'img');
-  figure.setAttribute('aria-label', second ? `${chart.says} Dashed: ${place.names.second}. ${second.says}` : chart.says);
+  figure.setAttribute(
+    'aria-label',
+    second ? `${chart.says} Dashed: ${place.names.second}. ${second.says}` : chart.says,
+  );
   // Plot labels groups without a role; one label on the whole is what a screen reader can use.
   for (const part of figure.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
   return figure;
@@ -67,21 +84,55 @@ function lineMarks(chart: Chart, version: Version): object[] {
   const stroke = version === 'first' ? 'var(--ink)' : 'var(--bottom-blue)';
   const dash = version === 'first' ? {} : { strokeDasharray: '6 4' };
   return chart.lines.flatMap((each, index) => {
-    const ownDash = version === 'first' && index > 0 ? { strokeDasharray: ['none', '9 3 2 3', '2 3'][index % 3] ?? 'none' } : dash;
-    if (each.as === 'dots') return [dot(each.points, { r: 4, stroke, strokeWidth: 1.5, fill: version === 'first' ? stroke : 'var(--sheet)' })];
-    const drawn = line(each.points, { stroke, strokeWidth: 2, ...ownDash, curve: each.as === 'steps' ? 'step-after' : 'linear' });
-    return index === 0 && version === 'first' && chart.lines.length === 1 ? [areaY(each.points, { fill: 'var(--cedar)', fillOpacity: 0.18 }), drawn] : [drawn];
+    const ownDash =
+      version === 'first' && index > 0
+        ? { strokeDasharray: ['none', '9 3 2 3', '2 3'][index % 3] ?? 'none' }
+        : dash;
+    if (each.as === 'dots')
+      return [
+        dot(each.points, {
+          r: 4,
+          stroke,
+          strokeWidth: 1.5,
+          fill: version === 'first' ? stroke : 'var(--sheet)',
+        }),
+      ];
+    const drawn = line(each.points, {
+      stroke,
+      strokeWidth: 2,
+      ...ownDash,
+      curve: each.as === 'steps' ? 'step-after' : 'linear',
+    });
+    return index === 0 && version === 'first' && chart.lines.length === 1
+      ? [areaY(each.points, { fill: 'var(--cedar)', fillOpacity: 0.18 }), drawn]
+      : [drawn];
   });
 }
 
 function limitMarks(chart: Chart, place: ChartPlace): object[] {
   return (chart.limits ?? []).flatMap(({ at, axis, label }) => {
-    const rule = axis === 'y' ? ruleY([at], { stroke: 'var(--red-lead)', strokeWidth: 1.5, strokeDasharray: '8 3' }) : ruleX([at], { stroke: 'var(--red-lead)', strokeWidth: 1.5, strokeDasharray: '8 3' });
-    const placed = { fill: 'var(--red-lead)', stroke: 'var(--sheet)', strokeWidth: 4, text: () => label, fontSize: 13 };
+    const rule =
+      axis === 'y'
+        ? ruleY([at], { stroke: 'var(--red-lead)', strokeWidth: 1.5, strokeDasharray: '8 3' })
+        : ruleX([at], { stroke: 'var(--red-lead)', strokeWidth: 1.5, strokeDasharray: '8 3' });
+    const placed = {
+      fill: 'var(--red-lead)',
+      stroke: 'var(--sheet)',
+      strokeWidth: 4,
+      text: () => label,
+      fontSize: 13,
+    };
     const name =
       axis === 'y'
         ? text([at], { y: at, frameAnchor: 'right', textAnchor: 'end', dy: -9, ...placed })
-        : text([at], { x: at, frameAnchor: 'top', textAnchor: place.width < 420 ? 'middle' : 'start', dx: 5, dy: 9, ...placed });
+        : text([at], {
+            x: at,
+            frameAnchor: 'top',
+            textAnchor: place.width < 420 ? 'middle' : 'start',
+            dx: 5,
+            dy: 9,
+            ...placed,
+          });
     return [rule, name];
   });
 }
@@ -92,10 +143,28 @@ function pointMarks(chart: Chart, version: Version, place: ChartPlace): object[]
   const colour = version === 'first' ? 'var(--red-lead)' : 'var(--bottom-blue)';
   const [from, to] = domainOf(chart, undefined, 'x');
   return [
-    dot(points, { x: 'x', y: 'y', r: 6, fill: version === 'first' ? colour : 'var(--sheet)', stroke: colour, strokeWidth: 2 }),
+    dot(points, {
+      x: 'x',
+      y: 'y',
+      r: 6,
+      fill: version === 'first' ? colour : 'var(--sheet)',
+      stroke: colour,
+      strokeWidth: 2,
+    }),
     ...points.map((point) => {
       const late = point.x > from + 0.6 * (to - from);
-      return text([point], { x: 'x', y: 'y', text: 'label', dx: late ? -11 : 11, dy: version === 'first' ? -12 : 14, textAnchor: late ? 'end' : 'start', fill: 'var(--ink)', stroke: 'var(--sheet)', strokeWidth: 4, fontSize: place.width < 420 ? 13 : 14 });
+      return text([point], {
+        x: 'x',
+        y: 'y',
+        text: 'label',
+        dx: late ? -11 : 11,
+        dy: version === 'first' ? -12 : 14,
+        textAnchor: late ? 'end' : 'start',
+        fill: 'var(--ink)',
+        stroke: 'var(--sheet)',
+        strokeWidth: 4,
+        fontSize: place.width < 420 ? 13 : 14,
+      });
     }),
   ];
 }

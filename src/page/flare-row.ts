@@ -37,12 +37,20 @@ export function FlareRow({ station, panel, inner, outer, label }: FlareRowProps)
     }
     const reading = read(text, { kind: 'angle', shown: shown.peek(), field: 'flare' });
     const angle = isIssue(reading) ? reading : reading.evaluate(() => 0);
-    const says = isIssue(reading) ? reading.issue : isIssue(angle) ? angle.issue : Math.abs(angle) > 1.3 ? 'flare runs from −75° to 75°' : null;
+    const says = isIssue(reading)
+      ? reading.issue
+      : isIssue(angle)
+        ? angle.issue
+        : Math.abs(angle) > 1.3
+          ? 'flare runs from −75° to 75°'
+          : null;
     setFault(says);
     if (says !== null || isIssue(reading)) return;
     const inside = `${station}.${inner}`;
     book.write(
-      { [`${edge}.halfBreadth`]: `${inside}.halfBreadth + tan(${reading.text}) * (${edge}.height - ${inside}.height)` },
+      {
+        [`${edge}.halfBreadth`]: `${inside}.halfBreadth + tan(${reading.text}) * (${edge}.height - ${inside}.height)`,
+      },
       `flare ${edge}`,
     );
   };

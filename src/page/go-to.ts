@@ -6,14 +6,20 @@ import { notebookWith } from './library';
 export function goToQuantity(name: string, boatOpen: Signal<boolean>): void {
   const show = (element: Element | null): boolean => {
     if (!element) return false;
-    for (let at: Element | null = element; at; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
-    element.scrollIntoView({ block: 'center', behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth' });
+    for (let at: Element | null = element; at; at = at.parentElement)
+      if (at instanceof HTMLDetailsElement) at.open = true;
+    element.scrollIntoView({
+      block: 'center',
+      behavior: matchMedia('(prefers-reduced-motion: reduce)').matches ? 'auto' : 'smooth',
+    });
     const target = element.querySelector<HTMLElement>('input, select, button') ?? (element as HTMLElement);
     target.focus({ preventScroll: true });
     return true;
   };
   const [part] = name.split('.');
-  const look = () => show(document.querySelector(`[data-quantity="${CSS.escape(name)}"]`)) || show(document.getElementById(`cell-${part}`));
+  const look = () =>
+    show(document.querySelector(`[data-quantity="${CSS.escape(name)}"]`)) ||
+    show(document.getElementById(`cell-${part}`));
   if (name !== 'boat' && look()) return;
   const elsewhere = notebookWith(part ?? '');
   if (elsewhere) {

@@ -48,6 +48,9 @@ function Views({ hull, lights, name }: { hull: Hull; lights: readonly string[]; 
 /** Adds the class that lights a mark; the drawing itself knows nothing of what is spoken of. */
 function light(node: SvgNode, lit: ReadonlySet<string>): SvgNode {
   const part = node.attrs['data-part'];
-  const attrs = typeof part === 'string' && lit.has(part) ? { ...node.attrs, class: `${node.attrs['class'] ?? ''} lit` } : node.attrs;
+  const attrs =
+    typeof part === 'string' && lit.has(part)
+      ? { ...node.attrs, class: `${node.attrs['class'] ?? ''} lit` }
+      : node.attrs;
   return { ...node, attrs, kids: node.kids.map((kid) => (typeof kid === 'string' ? kid : light(kid, lit))) };
 }

@@ -96,7 +96,10 @@ function EntryField({ id, quantity, says, slider }: FieldProps & { slider: boole
   const nudge = (by: number) => {
     if (typeof value !== 'number') return;
     setDraft(null);
-    set(clamp(value + by, limit(bench, quantity, 'min'), limit(bench, quantity, 'max')), `step ${quantity.name}`);
+    set(
+      clamp(value + by, limit(bench, quantity, 'min'), limit(bench, quantity, 'max')),
+      `step ${quantity.name}`,
+    );
   };
   const step = stepOf(bench, quantity, value);
   const key = (event: KeyboardEvent) => {
@@ -184,12 +187,14 @@ function entryValue(bench: Bench, quantity: Given, text: string | undefined): nu
   return isIssue(value) ? undefined : value;
 }
 
-const limit = (bench: Bench, quantity: Given, end: 'min' | 'max') => entryValue(bench, quantity, quantity[end]);
+const limit = (bench: Bench, quantity: Given, end: 'min' | 'max') =>
+  entryValue(bench, quantity, quantity[end]);
 
 /** The declared step, else one that suits the number: 1, 2 or 5 in its second figure. */
 function stepOf(bench: Bench, quantity: Given, value: unknown): number {
   const { length } = bench.shown.peek();
-  if (quantity.kind === 'length' && length !== 'mm') return typeof value === 'number' && value > 0.6 ? 0.00635 : 0.0015875;
+  if (quantity.kind === 'length' && length !== 'mm')
+    return typeof value === 'number' && value > 0.6 ? 0.00635 : 0.0015875;
   const declared = entryValue(bench, quantity, quantity.step);
   if (declared !== undefined) return declared;
   if (typeof value !== 'number' || value === 0) return 1;

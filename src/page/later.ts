@@ -6,7 +6,10 @@ import { useEffect, useState } from 'preact/hooks';
  * @param load fetches the component
  * @param className of the empty box that keeps its place
  */
-export function later<P extends object>(load: () => Promise<FunctionComponent<P>>, className: string): FunctionComponent<P> {
+export function later<P extends object>(
+  load: () => Promise<FunctionComponent<P>>,
+  className: string,
+): FunctionComponent<P> {
   let ready: FunctionComponent<P> | null = null;
   return function Later(props: P) {
     const [component, setComponent] = useState(() => ready);

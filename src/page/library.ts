@@ -6,7 +6,11 @@ import { computed, signal } from '@preact/signals';
 import { type Cell, type Instance, registry } from '../cells';
 import type { NotebookHead, NotebookPage } from '../notebook';
 
-const headModules = import.meta.glob<NotebookHead>('../../notebooks/*.md', { eager: true, import: 'default', query: '?head' });
+const headModules = import.meta.glob<NotebookHead>('../../notebooks/*.md', {
+  eager: true,
+  import: 'default',
+  query: '?head',
+});
 const textModules = import.meta.glob<NotebookPage>('../../notebooks/*.md', { import: 'default' });
 
 export const shelf: readonly NotebookHead[] = Object.values(headModules).sort(

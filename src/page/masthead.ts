@@ -21,7 +21,10 @@ export function Masthead() {
   const { book, shown, dress } = bench;
   const { name } = book.state.value.table;
   const now = Object.entries(lengths).find(
-    ([, units]) => units.length === shown.value.length && units.mass === shown.value.mass && (units.length !== 'feet' || units.fraction === shown.value.fraction),
+    ([, units]) =>
+      units.length === shown.value.length &&
+      units.mass === shown.value.mass &&
+      (units.length !== 'feet' || units.fraction === shown.value.fraction),
   );
   const pickUnits = (event: TargetedEvent<HTMLSelectElement>) => {
     const units = lengths[event.currentTarget.value];

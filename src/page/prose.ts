@@ -33,7 +33,12 @@ function blockView(block: Block, key: number, notebook: string): VNode {
     case 'rule':
       return html`<hr />`;
     case 'cell':
-      return use(PlacedCell, { key: `${block.instance} ${key}`, instance: block.instance, cell: block.cell, line: block.line });
+      return use(PlacedCell, {
+        key: `${block.instance} ${key}`,
+        instance: block.instance,
+        cell: block.cell,
+        line: block.line,
+      });
     case 'try':
       return use(TryThis, { key: `try ${key}`, place: block });
     case 'fault':
@@ -93,9 +98,13 @@ function LiveValue({ of }: { of: string }) {
   const first = graph.value(of);
   const second = book.second.value?.value(of);
   const differs = second !== undefined && second !== first;
-  const text = isIssue(first) ? `(waits: ${first.issue})` : sayValue(first, quantity.kind, shown.value, options);
+  const text = isIssue(first)
+    ? `(waits: ${first.issue})`
+    : sayValue(first, quantity.kind, shown.value, options);
   return html`<button type="button" class="live" title=${quantity.meaning} onClick=${() => goTo(of)}>${text}${
-    differs ? html` <span class="other second">${versionWords.second.toLowerCase()}: ${sayValue(second, quantity.kind, shown.value, options)}</span>` : null
+    differs
+      ? html` <span class="other second">${versionWords.second.toLowerCase()}: ${sayValue(second, quantity.kind, shown.value, options)}</span>`
+      : null
   }</button>`;
 }
 

@@ -31,4 +31,3 @@ export function readable(name: string): string {
   const last = words.pop() ?? '';
   return words.length > 0 ? `${words.join(', ')}: ${last}` : last;
 }
-

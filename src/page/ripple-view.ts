@@ -15,7 +15,10 @@ export function RippleView() {
   const bench = useBench();
   const ripple = useRipple(bench);
   const [all, setAll] = useState(false);
-  if (!ripple || (ripple.moved.length === 0 && ripple.nowWarned.length === 0 && ripple.nowClear.length === 0)) {
+  if (
+    !ripple ||
+    (ripple.moved.length === 0 && ripple.nowWarned.length === 0 && ripple.nowClear.length === 0)
+  ) {
     return html`<section class="ripple plain"><h2>What moves</h2><p class="moved-from">Change a number: what follows from it is listed here.</p></section>`;
   }
   const { moved, nowWarned, nowClear } = ripple;
@@ -27,7 +30,10 @@ export function RippleView() {
       ${nowWarned.map((says) => html`<li class="crossed"><b>Now past a limit: </b>${says}</li>`)}
       ${nowClear.map((says) => html`<li><b>No longer so: </b>${says}</li>`)}
       ${listed.map(({ quantity, before, after }) => {
-        const difference = typeof before === 'number' && typeof after === 'number' ? writeDifference(after - before, quantity.kind, shown) : '';
+        const difference =
+          typeof before === 'number' && typeof after === 'number'
+            ? writeDifference(after - before, quantity.kind, shown)
+            : '';
         return html`<li>
           <button type="button" class="jump" onClick=${() => bench.goTo(quantity.name)}>${readable(quantity.name)}</button>
           <span> ${sayValue(after, quantity.kind, shown)}</span>
@@ -59,7 +65,8 @@ function useRipple(bench: Bench): Ripple | null {
         const snapshot = snapshotOf(bench, graph);
         if (latest && latest.step !== step) before = latest.snapshot;
         latest = { step, graph, snapshot };
-        if (before) setRipple(rippleBetween(before, snapshot, book.catalogue.peek().derived.filter(speaksForItself)));
+        if (before)
+          setRipple(rippleBetween(before, snapshot, book.catalogue.peek().derived.filter(speaksForItself)));
       }, 60);
     });
     return () => {
@@ -77,10 +84,16 @@ function speaksForItself({ name }: { name: string }): boolean {
 
 function snapshotOf(bench: Bench, graph: Graph): Snapshot {
   const shown = bench.shown.peek();
-  const values = new Map(bench.book.catalogue.peek().derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
+  const values = new Map(
+    bench.book.catalogue
+      .peek()
+      .derived.filter(speaksForItself)
+      .map(({ name }) => [name, graph.value(name)]),
+  );
   const warnings = new Map<string, string>();
   for (const instance of bench.instances.peek().values()) {
-    for (const { name, says } of warningsOf(instance, graph.work, (value, kind) => say(value, kind, shown))) warnings.set(name, says);
+    for (const { name, says } of warningsOf(instance, graph.work, (value, kind) => say(value, kind, shown)))
+      warnings.set(name, says);
   }
   return { values, warnings };
 }
