@@ -34,6 +34,7 @@ const packages: Record<string, readonly string[]> = {
   '@fontsource/source-serif-4': ['page'],
   valibot: ['boat', 'notebook', 'page'],
   marked: ['notebook', 'page'],
+  'dxf-writer': ['drawing'],
   vite: ['build'],
   node: ['build', 'reckon'],
 };
