@@ -69,6 +69,14 @@ describe('box', () => {
 });
 
 describe('polygon', () => {
+  test('a triangle is the least there is', () => {
+    const corners: Vec3[] = [
+      [0, 0, 0],
+      [3, 0, 0],
+      [0, 4, 0],
+    ];
+    expect(meshArea(polygonMesh(corners))).toBeNear(6, 1e-14);
+  });
   test('an L laid out of flat triangles has its volume with the rest of its prism', () => {
     const shape: Vec3[] = [
       [0, 0, 0],

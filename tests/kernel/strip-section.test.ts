@@ -81,6 +81,7 @@ describe('a cylinder of radius 2 whose axis leans 0.5 from upright, cut by x = c
       // A parabola through three points near the crest.
       expect(crown?.crown).toBeNear(Math.abs(off), 1e-4);
       expect(distance(crown?.point ?? far, far)).toBeNear(0, 0, 0.02);
+      expect(crown?.point[0]).toBeNear(x, 1e-12);
       expect(crown?.crown).toBeGreaterThan(0);
     }
   });

@@ -1,6 +1,15 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { bendBatten, curveOf, distance, distance2, lengthTo, norm, spanStrip } from '../../src/kernel';
+import {
+  bendBatten,
+  curveOf,
+  distance,
+  distance2,
+  lengthTo,
+  norm,
+  normalOnEdge,
+  spanStrip,
+} from '../../src/kernel';
 import type { Batten, Curve, Strip, Vec2, Vec3 } from '../../src/kernel';
 import { orderOf } from './near';
 import { curveFrom, onCone, onCylinder, pointOn, seeded, still, straight, uneven, wave } from './shapes';
@@ -271,6 +280,14 @@ describe('a fan', () => {
     expect(fans.length).toBeGreaterThan(30);
     expect(fans.length).toBeLessThan(36);
     expect(strip.mostTwist.twist).toBeLessThan(0.02);
+  });
+  test('shows at its tip how the end line faces', () => {
+    const last = strip.rulings.at(-1);
+    normalOnEdge(strip, 'first', 1).forEach((value, axis) =>
+      expect(value).toBeNear(last?.fromNormal[axis] ?? NaN, 1e-12, 1e-12),
+    );
+    // The cone has turned well away from the plane panel by then.
+    expect(Math.abs(last?.fromNormal[2] ?? NaN)).toBeLessThan(0.9);
   });
   test('adds its sector of 1.2 radians to the plane panel', () => {
     // The second edge's bend jumps where the cone begins, which costs accuracy.
