@@ -7,15 +7,9 @@
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import { attempt, type Derived, type Given, type Hull, type Read, type Value } from '../boat';
-import {
-  type Issue,
-  isIssue,
-  issue,
-  nearestNames,
-  read as readEntry,
-  type Reading,
-  type Shown,
-} from '../measure';
+import { type Issue, isIssue, issue, nearestNames, type Shown } from '../measure';
+import { createDependencies } from './dependencies';
+import { chosenBy, type EntryReading, namedIn, rangeOf, readGiven, type Surroundings } from './given';
 
 /** What a given quantity's entry is at the moment, and how it came to be. */
 export interface EntryState {
@@ -61,81 +55,54 @@ class Waiting extends Error {
   }
 }
 
+/** The asker that a preset is where it turns on a choice: it is worked out apart from the value. */
+const presetOf = (name: string) => `${name} (preset)`;
+
 /** The hull has no name of its own among the quantities, but takes part in circles. */
 const HULL = 'the hull';
-
-/** The asker that a preset is, where it depends on a choice: it is worked out apart from the value. */
-const presetOf = (name: string) => `${name} (preset)`;
 
 export function createGraph(parts: GraphParts): Graph {
   const given = new Map(parts.given.map((quantity) => [quantity.name, quantity]));
   const derived = new Map(parts.derived.map((quantity) => [quantity.name, quantity]));
   const names = [...given.keys(), ...derived.keys()];
-  const dependencies = new Map<string, Set<string>>();
-  const entries = new Map<string, ReadonlySignal<EntryState>>();
-  const values = new Map<string, ReadonlySignal<Value>>();
+  const dependencies = createDependencies();
 
   const quantity = (name: string) => given.get(name) ?? derived.get(name);
-  const kindOfName = (name: string) => quantity(name)?.kind;
+  const around: Surroundings = {
+    shown: parts.shown,
+    kindOf: (name) => quantity(name)?.kind,
+    known: () => names,
+  };
 
   /** The value of `name` for `asker`; never an issue. */
   function ask(asker: string, name: string): number | string {
-    noteDependence(asker, name);
+    dependencies.note(asker, name);
     if (!quantity(name)) {
       const near = nearestNames(name, names);
       throw new Waiting(
         issue(`there is no quantity "${name}"${near.length ? `; nearest: ${near.join(', ')}` : ''}`),
       );
     }
-    const value = guardCircle(asker, name, () => signalOf(name).value);
+    const value = guardCircle(asker, name, () => valueSignal(name).value);
     if (isIssue(value)) throw new Waiting(waitFor(asker, name, value));
     return value;
-  }
-
-  function noteDependence(asker: string, name: string): void {
-    const known = dependencies.get(asker);
-    if (known) known.add(name);
-    else dependencies.set(asker, new Set([name]));
   }
 
   /**
    * Signals refuse to read a computed that is being worked out. That refusal is our circle:
    * it is named by the shortest way from `name` back to `asker`. What was refused is not tracked, so
-   * the asker watches the entries behind it instead: whichever of them is mended wakes it.
+   * the asker watches the entries behind it instead, choices that picked a link among them:
+   * whichever is mended wakes it.
    */
   function guardCircle<T>(asker: string, name: string, look: () => T): T {
     try {
       return look();
     } catch (fault) {
       if (!(fault instanceof Error) || !/cycle/i.test(fault.message)) throw fault;
-      const way = shortestWay(name, asker) ?? [name, asker];
-      watchEntriesBehind(name);
+      const way = dependencies.way(name, asker) ?? [name, asker];
+      for (const behind of dependencies.behind(name, presetOf)) if (given.has(behind)) parts.written(behind);
       throw new Waiting({ ...issue(`goes round in a circle: ${[...way, name].join(' -> ')}`), circle: way });
     }
-  }
-
-  /** Tracks the entry of all that `name` was worked out from, choices that picked a link among them. */
-  function watchEntriesBehind(name: string): void {
-    const behind = new Set([name]);
-    for (const at of behind) {
-      if (given.has(at)) parts.written(at);
-      for (const asker of [at, presetOf(at)])
-        for (const next of dependencies.get(asker) ?? []) behind.add(next);
-    }
-  }
-
-  function shortestWay(from: string, to: string): string[] | undefined {
-    const cameFrom = new Map<string, string | undefined>([[from, undefined]]);
-    for (const at of cameFrom.keys()) {
-      if (at === to) {
-        const way: string[] = [];
-        for (let step: string | undefined = at; step !== undefined; step = cameFrom.get(step))
-          way.unshift(step);
-        return way;
-      }
-      for (const next of dependencies.get(at) ?? []) if (!cameFrom.has(next)) cameFrom.set(next, at);
-    }
-    return undefined;
   }
 
   /** Why `asker` has no value, given why `name` has none: its own circle, or a wait for the first cause. */
@@ -156,15 +123,15 @@ export function createGraph(parts: GraphParts): Graph {
     return {
       number: (name) => expect('number', name) as number,
       maybe: (name) => {
-        noteDependence(asker, name);
-        const value = quantity(name) ? guardCircle(asker, name, () => signalOf(name).value) : undefined;
+        dependencies.note(asker, name);
+        const value = quantity(name) ? guardCircle(asker, name, () => valueSignal(name).value) : undefined;
         // Going on without it would hide a circle that closes here.
         if (isIssue(value) && value.circle?.includes(asker)) throw new Waiting(value);
         return typeof value === 'number' ? value : null;
       },
       choice: (name) => expect('string', name) as string,
       hull: () => {
-        noteDependence(asker, HULL);
+        dependencies.note(asker, HULL);
         const hull = guardCircle(asker, HULL, () => hullSignal.value);
         if (isIssue(hull)) throw new Waiting(waitFor(asker, HULL, hull));
         return hull;
@@ -174,7 +141,6 @@ export function createGraph(parts: GraphParts): Graph {
 
   /** Runs `by`; a read without a value, or a hull that can't give it, ends it as an issue. Slips of ours pass on. */
   function workFor<T>(asker: string, by: (read: Read) => T): T | Issue {
-    dependencies.delete(asker);
     try {
       return attempt(() => by(readerFor(asker)));
     } catch (fault) {
@@ -183,132 +149,74 @@ export function createGraph(parts: GraphParts): Graph {
     }
   }
 
-  const hullSignal = computed(() => workFor(HULL, parts.hull));
-
-  function entryOf(definition: Given): ReadonlySignal<EntryState> {
-    const known = entries.get(definition.name);
-    if (known) return known;
-    const reading = readingOf(definition);
-    const made = computed<EntryState>(() => {
-      const written = parts.written(definition.name);
-      const { text, expression } = reading.value;
-      return {
-        text,
-        written: written !== undefined,
-        names: namedIn(expression),
-      };
-    });
-    entries.set(definition.name, made);
-    return made;
+  /** As `workFor`, for what has a name and so a record of its own. */
+  function workOut<T>(name: string, by: (read: Read) => T): T | Issue {
+    dependencies.forget(name);
+    return workFor(name, by);
   }
 
-  /** The text in force and what it says: an expression, the name of another choice, or an issue. */
-  const readings = new Map<string, ReadonlySignal<{ text: string; expression: Reading | string }>>();
-  function readingOf(definition: Given) {
-    const known = readings.get(definition.name);
-    if (known) return known;
+  const hullSignal = computed(() => workOut(HULL, parts.hull));
+
+  /** The entry in force: what is written, else the preset, which may turn on a choice of the same cell. */
+  const readingSignal = once((name: string) => {
+    const definition = given.get(name)!; // asked only for given quantities
     const presetText = computed(() =>
-      definition.presetFrom ? workFor(presetOf(definition.name), definition.presetFrom) : definition.preset,
+      definition.presetFrom ? workOut(presetOf(name), definition.presetFrom) : definition.preset,
     );
-    const made = computed(() => {
-      const text = parts.written(definition.name) ?? presetText.value;
+    return computed((): EntryReading => {
+      const text = parts.written(name) ?? presetText.value;
       // A link that waits for a choice leaves no other number in its place.
-      if (isIssue(text)) return { text: '', expression: text };
-      return { text, expression: definition.kind === 'choice' ? text : readNumberEntry(definition, text) };
+      return isIssue(text) ? { text: '', says: text } : readGiven(definition, text, around);
     });
-    readings.set(definition.name, made);
-    return made;
-  }
+  });
 
-  function readNumberEntry(definition: Given, text: string): Reading {
-    return readEntry(text, {
-      kind: definition.kind,
-      shown: parts.shown,
-      field: definition.meaning,
-      kindOf: kindOfName,
-      known: () => names,
-    });
-  }
-
-  function signalOf(name: string): ReadonlySignal<Value> {
-    const known = values.get(name);
-    if (known) return known;
+  const valueSignal = once((name: string): ReadonlySignal<Value> => {
     const definition = given.get(name);
-    const made = definition
-      ? computed(() => givenValue(definition))
-      : computed(() => derivedValue(derived.get(name)!));
-    values.set(name, made);
-    return made;
-  }
+    if (definition) return givenSignal(definition);
+    const { meaning, from } = derived.get(name)!; // asked only for names there are
+    return computed(() => finite(meaning, workOut(name, from)));
+  });
 
-  function derivedValue(definition: Derived): Value {
-    return finite(definition.meaning, workFor(definition.name, definition.from));
-  }
-
-  function givenValue(definition: Given): Value {
-    const { text, expression } = readingOf(definition).value;
-    if (typeof expression === 'string')
-      return workFor(definition.name, (read) => chosen(definition, text, read));
-    if (isIssue(expression)) return expression;
-    const value = workFor(definition.name, (read) => expression.evaluate((name) => read.number(name)));
-    if (isIssue(value)) return value;
-    return outOfRange(definition, value) ?? finite(definition.meaning, value);
-  }
-
-  function chosen(definition: Given, text: string, read: Read): string | Issue {
-    const options = definition.options ?? [];
-    const id = text.includes('.') ? read.choice(text) : text;
-    if (options.some((option) => option.id === id)) return id;
-    if (options.length === 0) return issue(`${definition.meaning}: this boat has none to choose from`);
-    return issue(
-      `${definition.meaning} is one of ${options.map((option) => option.label).join(', ')}; "${id}" is none of them`,
-    );
-  }
-
-  const limits = new Map<string, number | undefined>();
-  function limitOf(definition: Given, end: 'min' | 'max'): number | undefined {
-    const key = `${definition.name} ${end}`;
-    if (limits.has(key)) return limits.get(key);
-    const text = definition[end];
-    const reading = text === undefined ? undefined : readNumberEntry(definition, text);
-    const value = reading && !isIssue(reading) ? reading.evaluate(() => Number.NaN) : undefined;
-    const limit = typeof value === 'number' ? value : undefined;
-    limits.set(key, limit);
-    return limit;
-  }
-
-  function outOfRange(definition: Given, value: number): Issue | undefined {
-    const min = limitOf(definition, 'min');
-    const max = limitOf(definition, 'max');
-    if (min !== undefined && value < min)
-      return issue(`${definition.meaning} must be at least ${definition.min}`);
-    if (max !== undefined && value > max)
-      return issue(`${definition.meaning} must be at most ${definition.max}`);
-    return undefined;
+  function givenSignal(definition: Given): ReadonlySignal<Value> {
+    const { name, meaning } = definition;
+    const reading = readingSignal(name);
+    const outOfRange = rangeOf(definition, around);
+    return computed(() => {
+      dependencies.forget(name);
+      const { text, says } = reading.value;
+      if (typeof says === 'string') return workFor(name, (read) => chosenBy(definition, text, read));
+      if (isIssue(says)) return says;
+      const value = workFor(name, (read) => says.evaluate((other) => read.number(other)));
+      return isIssue(value) ? value : (outOfRange(value) ?? finite(meaning, value));
+    });
   }
 
   return {
     names,
-    has: (name) => given.has(name) || derived.has(name),
+    has: (name) => quantity(name) !== undefined,
     quantity,
-    value: (name) => {
-      if (!quantity(name)) return issue(`there is no quantity "${name}"`);
-      return signalOf(name).value;
-    },
+    value: (name) => (quantity(name) ? valueSignal(name).value : issue(`there is no quantity "${name}"`)),
     entry: (name) => {
-      const definition = given.get(name);
-      return definition && entryOf(definition).value;
+      if (!given.has(name)) return undefined;
+      const reading = readingSignal(name).value;
+      return { text: reading.text, written: parts.written(name) !== undefined, names: namedIn(reading) };
     },
     hull: () => hullSignal.value,
-    dependsOn: (name) => [...(dependencies.get(name) ?? [])],
+    dependsOn: dependencies.of,
     work: (by) => workFor('(page)', by),
   };
 }
 
-/** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
-function namedIn(expression: Reading | string): readonly string[] {
-  if (typeof expression === 'string') return expression.includes('.') ? [expression] : [];
-  return isIssue(expression) ? [] : expression.names;
+/** Makes a thing for a name when it is first asked for, and the same one ever after. */
+function once<T>(make: (name: string) => T): (name: string) => T {
+  const made = new Map<string, T>();
+  return (name) => {
+    const known = made.get(name);
+    if (known !== undefined) return known;
+    const fresh = make(name);
+    made.set(name, fresh);
+    return fresh;
+  };
 }
 
 function finite(meaning: string, value: Value): Value {

@@ -1,0 +1,60 @@
+/** What the entry of one given quantity says: its expression or choice, its limits, and the words when it says nothing usable. */
+import type { Given, Read } from '../boat';
+import { type Issue, isIssue, issue, type KindId, read, type Reading, type Shown } from '../measure';
+
+/** The notebook round an entry: the units of bare numbers, and the names it may use. */
+export interface Surroundings {
+  readonly shown: Shown;
+  readonly kindOf: (name: string) => KindId | undefined;
+  readonly known: () => Iterable<string>;
+}
+
+/** An entry's text and what it says: an expression, the id or name of a choice, or an issue. */
+export interface EntryReading {
+  readonly text: string;
+  readonly says: Reading | string;
+}
+
+export function readGiven(definition: Given, text: string, around: Surroundings): EntryReading {
+  return { text, says: definition.kind === 'choice' ? text : readNumber(definition, text, around) };
+}
+
+/** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
+export function namedIn({ says }: EntryReading): readonly string[] {
+  if (typeof says === 'string') return says.includes('.') ? [says] : [];
+  return isIssue(says) ? [] : says.names;
+}
+
+/** The answer that a choice's entry gives, by itself or by way of another choice. */
+export function chosenBy(definition: Given, text: string, others: Read): string | Issue {
+  const { meaning, options = [] } = definition;
+  const id = text.includes('.') ? others.choice(text) : text;
+  if (options.some((option) => option.id === id)) return id;
+  if (options.length === 0) return issue(`${meaning}: this boat has none to choose from`);
+  const labels = options.map((option) => option.label).join(', ');
+  return issue(`${meaning} is one of ${labels}; "${id}" is none of them`);
+}
+
+/** A checker of a quantity's limits; these are read once. */
+export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
+  const { meaning, min, max } = definition;
+  const least = limitOf(definition, min, around);
+  const most = limitOf(definition, max, around);
+  return (value) => {
+    if (least !== undefined && value < least) return issue(`${meaning} must be at least ${min}`);
+    if (most !== undefined && value > most) return issue(`${meaning} must be at most ${max}`);
+    return undefined;
+  };
+}
+
+function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
+  if (text === undefined) return undefined;
+  const reading = readNumber(definition, text, around);
+  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
+  return isIssue(value) ? undefined : value;
+}
+
+function readNumber({ kind, meaning }: Given, text: string, around: Surroundings): Reading {
+  const { shown, kindOf, known } = around;
+  return read(text, { kind, shown, field: meaning, kindOf, known });
+}
