@@ -70,22 +70,11 @@ export function fairRun(knots: readonly number[], values: readonly number[], rou
       `a bad number can only be told from its neighbours along ${FEWEST_POINTS} stations or more; there are ${n}`,
     );
   }
-  const start = knots[0]!;
-  const length = knots[n - 1]! - start;
-  const unit = 6 * (length / (n - 1)) ** 3; // from a third divided difference to one over equal steps
-  const run = (numbers: readonly number[]) => dividedDifferences(knots, numbers, 3).map((d) => d * unit);
-  const differences = run(values);
+  const { at, differences, effects, bend, trend, roughness } = thirdRun(knots, values);
   const count = differences.length;
-  const at = differences.map((_, j) => (knots[j]! + knots[j + 1]! + knots[j + 2]! + knots[j + 3]!) / 4);
-  // What an error of 1 at each point does to the run.
-  const effects = knots.map((_, i) => run(knots.map((__, k) => (k === i ? 1 : 0))));
-
-  const bend = ((8 * Math.max(rise(knots, values), length * FLATTEST)) / length ** 3) * (unit / 6);
-  const trend = at.map((x) => (2 * (x - start)) / length - 1);
-  const roughness = (j: number) => ROUGHNESS * (j === 0 || j === count - 1 ? AT_ENDS : 1);
   const spread = differences.map((_, a) =>
     differences.map((__, b) => {
-      const shape = LEVEL ** 2 + SLOPE ** 2 * trend[a]! * trend[b]! + (a === b ? roughness(a) ** 2 : 0);
+      const shape = LEVEL ** 2 + SLOPE ** 2 * trend[a]! * trend[b]! + (a === b ? roughness[a]! ** 2 : 0);
       const written = effects.reduce((sum, effect) => sum + effect[a]! * effect[b]!, 0);
       return bend ** 2 * shape + rounding ** 2 * written;
     }),
@@ -102,7 +91,8 @@ export function fairRun(knots: readonly number[], values: readonly number[], rou
     const left = (WEIGHT + Math.max(0, unfairness - cleared)) / (WEIGHT + count - 1);
     return {
       correction,
-      clears: unfairness > 0 ? Math.min(1, cleared / unfairness) : 0,
+      // What a straight line leaves is rounding, and nothing to clear.
+      clears: unfairness > 1e-12 ? Math.min(1, cleared / unfairness) : 0,
       hidden: STANDS_OUT * Math.sqrt(left / strength),
     };
   });
@@ -118,6 +108,49 @@ export function oddOneOut({ corrections }: FairRun): { readonly index: number; r
     if (times > proof) [index, proof] = [i, times];
   });
   return { index, proof };
+}
+
+/** The run of third differences of a line of four points or more, and what a fair one is expected to do. */
+export interface ThirdRun extends Pick<FairRun, 'at' | 'differences'> {
+  /** By point: what an error of 1 there does to each difference. */
+  readonly effects: readonly (readonly number[])[];
+  /** The unit in which trend and roughness are told, in that of the values. */
+  readonly bend: number;
+  /** Where each difference stands along the line, -1 to 1. */
+  readonly trend: readonly number[];
+  /** Spread of each about a straight run, in bends. */
+  readonly roughness: readonly number[];
+}
+
+export function thirdRun(knots: readonly number[], values: readonly number[]): ThirdRun {
+  const n = knots.length;
+  const start = knots[0]!;
+  const length = knots[n - 1]! - start;
+  const step = length / (n - 1);
+  // A third divided difference is a sixth of the derivative.
+  const run = (numbers: readonly number[]) =>
+    dividedDifferences(knots, numbers, 3).map((divided) => divided * 6 * step ** 3);
+  const differences = run(values);
+  const at = differences.map((_, j) => (knots[j]! + knots[j + 1]! + knots[j + 2]! + knots[j + 3]!) / 4);
+  return {
+    at,
+    differences,
+    effects: knots.map((_, i) => run(knots.map((__, k) => (k === i ? 1 : 0)))),
+    bend: 8 * Math.max(rise(knots, values), length * FLATTEST) * (step / length) ** 3,
+    trend: at.map((x) => (2 * (x - start)) / length - 1),
+    roughness: at.map((_, j) => ROUGHNESS * (j === 0 || j === at.length - 1 ? AT_ENDS : 1)),
+  };
+}
+
+/** The most that two neighbouring differences of a fair line part, as a multiple of the usual. */
+const PARTS_AT_MOST = 1.5;
+
+/** How far a fair line's differences may part from one to the next: what no duck should have to hold beyond. */
+export function fairSteps({ bend, trend, roughness }: ThirdRun): readonly number[] {
+  return trend.slice(1).map((to, j) => {
+    const usual = Math.hypot(SLOPE * (to - trend[j]!), roughness[j]!, roughness[j + 1]!);
+    return PARTS_AT_MOST * bend * usual;
+  });
 }
 
 /** How far the line stands off the straight one between its ends, at most. */

@@ -1,0 +1,106 @@
+/**
+ * The least mend: the smallest moves of a line's points that leave it fair.
+ *
+ * Fair is said in conditions that are linear in the points. No hollow: at every inner point the batten bends
+ * the right way, or changes its way once where a reverse is meant. And no hard spot: two neighbouring third
+ * differences part by no more than those of fair lines do. The moves with the least sum of squares that meet them are a
+ * quadratic programme. It shares an error among neighbours, as one does with a batten in hand; one bad number
+ * among good ones is better put right by itself.
+ */
+import { fairSteps, thirdRun } from './fairness';
+import { type Condition, leastChange } from './least-change';
+import { fitSpline, splineAt } from './spline';
+
+export interface MendOptions {
+  /** Points that stay where they are. */
+  readonly held: readonly number[];
+  /** +1 where the line bends towards greater values on the whole, -1 where away from them. */
+  readonly turn: 1 | -1;
+  /** The line may reverse its bend once. */
+  readonly reverse: boolean;
+  /** Spread of the values as written: hollows no deeper than that are none. */
+  readonly rounding: number;
+}
+
+/**
+ * How far each point moves, in the unit of the values; nought at those held. Null where no fair line runs
+ * through the points held.
+ *
+ * @param knots rising, four or more
+ */
+export function leastMend(
+  knots: readonly number[],
+  values: readonly number[],
+  { held, turn, reverse, rounding }: MendOptions,
+): readonly number[] | null {
+  const free = knots.flatMap((_, i) => (held.includes(i) ? [] : [i]));
+  const conditions = [
+    ...noHollow(knots, values, reverse ? bestReverse(knots, values) : () => turn, rounding),
+    ...noHardSpot(knots, values, rounding),
+  ].map(({ row, least }): Condition => ({ row: free.map((i) => row[i]!), least }));
+  const moves = leastChange(conditions, free.length);
+  if (moves === null) return null;
+  const all = knots.map(() => 0);
+  free.forEach((i, k) => (all[i] = moves[k]!));
+  return all;
+}
+
+function noHollow(
+  knots: readonly number[],
+  values: readonly number[],
+  turnAt: (inner: number) => 1 | -1,
+  rounding: number,
+): readonly Condition[] {
+  // The batten's bends are linear in the points, so what a move of 1 does is what the points do alone.
+  const moved = knots.map((_, i) =>
+    bendsAt(
+      knots,
+      knots.map((__, k) => (k === i ? 1 : 0)),
+    ),
+  );
+  return bendsAt(knots, values).map((bend, inner) => {
+    const row = moved.map((bends) => bends[inner]!);
+    return {
+      row: row.map((value) => turnAt(inner) * value),
+      least: -turnAt(inner) * bend - 2 * rounding * Math.hypot(...row),
+    };
+  });
+}
+
+/** Second derivative of the batten at the inner points. */
+function bendsAt(knots: readonly number[], values: readonly number[]): readonly number[] {
+  const batten = fitSpline(knots, values);
+  return knots.slice(1, -1).map((knot) => splineAt(batten, knot, 2));
+}
+
+/** The one reversal that goes least against the bends as they are. */
+function bestReverse(knots: readonly number[], values: readonly number[]): (inner: number) => 1 | -1 {
+  const bends = bendsAt(knots, values);
+  const against = (first: 1 | -1, from: number) =>
+    bends.reduce((sum, bend, inner) => sum + Math.min(0, (inner < from ? first : -first) * bend) ** 2, 0);
+  let best: { first: 1 | -1; from: number } = { first: 1, from: bends.length };
+  for (const first of [1, -1] as const) {
+    for (let from = 0; from <= bends.length; from++) {
+      if (against(first, from) < against(best.first, best.from)) best = { first, from };
+    }
+  }
+  const after = best.first === 1 ? -1 : 1;
+  return (inner) => (inner < best.from ? best.first : after);
+}
+
+function noHardSpot(
+  knots: readonly number[],
+  values: readonly number[],
+  rounding: number,
+): readonly Condition[] {
+  const run = thirdRun(knots, values);
+  return fairSteps(run).flatMap((most, j) => {
+    const row = run.effects.map((effect) => effect[j + 1]! - effect[j]!);
+    const parts = run.differences[j + 1]! - run.differences[j]!;
+    const allowed = most + 2 * rounding * Math.hypot(...row);
+    return [
+      { row, least: -allowed - parts },
+      { row: row.map((value) => -value), least: parts - allowed },
+    ];
+  });
+}
