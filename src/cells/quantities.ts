@@ -152,11 +152,18 @@ function rowValue({ instance, over, option, boat }: Row, key: string, read: Read
   const ownStep = link.includes(`{${SELF}}`);
   if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))
     return valueOf(instance, key, read);
-  const filled = fillIn(link, (other) => {
-    if (other === SELF) return `${name}.${option}`;
-    return other === over ? option : read.choice(`${name}.${other}`);
-  });
-  if (!ownStep && !boat.exists(filled)) return valueOf(instance, key, read);
   const spec = cell.inputs[key];
-  return spec && isChoice(spec) ? read.choice(filled) : read.number(filled);
+  const readAs = (of: string) => (spec && isChoice(spec) ? read.choice(of) : read.number(of));
+  const linkAt = (self: string, chosen: string) =>
+    fillIn(link, (other) => {
+      if (other === SELF) return self;
+      return other === over ? chosen : read.choice(`${name}.${other}`);
+    });
+  if (ownStep) {
+    // A proposal of the cell's own that the builder has typed over holds in every row.
+    const stands = valueOf(instance, key, read);
+    if (stands !== readAs(linkAt(name, read.choice(`${name}.${over}`)))) return stands;
+  }
+  const filled = linkAt(`${name}.${option}`, option);
+  return ownStep || boat.exists(filled) ? readAs(filled) : valueOf(instance, key, read);
 }
