@@ -17,5 +17,6 @@ export const registry: readonly Shelved[] = [
   { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
   { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
+  { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];

@@ -170,6 +170,7 @@ describe('the build', () => {
       'laminate',
       'scarf',
       'fasten',
+      'fillet',
       'resin',
     ]);
     expect(places.filter((place) => place.cell !== place.instance)).toStrictEqual([]);

@@ -1,0 +1,262 @@
+/** Fillet: how much thickened epoxy lies in the corner along a seam, and how far it reaches up each panel. */
+import { drawing, mm, note } from '../../drawing';
+import {
+  epoxyDensity,
+  filletRadius,
+  flourDensity,
+  flourShare,
+  flourSpread,
+  radiusToPanel,
+  scrapings,
+} from '../../trade/paste';
+import { citation } from '../../trade/table';
+import { choice, defineCell, input, step } from '../define';
+import { filletSection } from './fillet-section';
+
+const GEOMETRY = 'geometry';
+const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
+
+const thickness = (label: string, panel: string, preset: string) =>
+  input('length', label, {
+    seldom: true,
+    from: `{${panel}}.thickness`,
+    preset,
+    min: '1 mm',
+    max: '50 mm',
+    step: '1 mm',
+    note: 'measure the sheet in hand',
+  });
+const density = (label: string, preset: string, note: string) =>
+  input('density', label, {
+    seldom: true,
+    preset,
+    min: '100 kg/m^3',
+    max: '4000 kg/m^3',
+    step: '10 kg/m^3',
+    note,
+  });
+
+export const fillet = defineCell({
+  id: 'fillet',
+  stage: 'finish',
+  title: 'Fillet along a seam',
+  question: 'How much thickened epoxy goes into the fillet along this seam, and how far up each panel?',
+  inputs: {
+    along: choice('Seam', { options: 'chines', preset: 'chine' }),
+    radius: input('length', 'Radius of the tool', {
+      from: '{self}.usualRadius',
+      preset: `${mm(filletRadius.value)} mm`,
+      min: '3 mm',
+      max: '100 mm',
+      step: '1 mm',
+      slider: true,
+      note: citation(filletRadius),
+    }),
+    angle: input('angle', 'Inside angle', {
+      from: '{along}.meanAngle',
+      preset: '90 deg',
+      min: '30 deg',
+      max: '179 deg',
+      step: '1 deg',
+      note: 'between the faces, square to the seam; of a chine the mean along it',
+    }),
+    length: input('length', 'Length of the seam', {
+      from: '{along}.length',
+      preset: '4.2 m',
+      min: '10 mm',
+      max: '100 m',
+      step: '100 mm',
+    }),
+    sides: input('count', 'How many such seams', {
+      seldom: true,
+      preset: '2',
+      min: '1',
+      max: '20',
+      step: '1',
+      note: 'port and starboard; one for a keel',
+    }),
+    lower: choice('Panel below', { seldom: true, options: 'panels', preset: 'bottom' }),
+    lowerThickness: thickness('Thickness below', 'lower', '9 mm'),
+    upper: choice('Panel above', { seldom: true, options: 'panels', preset: 'side' }),
+    upperThickness: thickness('Thickness above', 'upper', '6 mm'),
+    outside: choice('Gap outside, between square edges', {
+      seldom: true,
+      options: [
+        { id: 'open', label: 'not from this pot' },
+        { id: 'filled', label: 'filled with paste' },
+      ],
+      preset: 'open',
+      note: 'where the panels touch at their inside corners only',
+    }),
+    waste: input('share', 'Scrapings, on top', {
+      seldom: true,
+      preset: `${scrapings.value * 100} %`,
+      min: '0 %',
+      max: '100 %',
+      step: '1 %',
+      note: citation(scrapings),
+    }),
+    fillerShare: input('share', 'Filler to epoxy, by weight', {
+      seldom: true,
+      preset: `${flourShare.value * 100} %`,
+      min: '0 %',
+      max: '200 %',
+      step: '1 %',
+      note: citation(flourShare),
+    }),
+    fillerDensity: density('Density of the filler', `${flourDensity.value} kg/m^3`, citation(flourDensity)),
+    epoxyDensity: density('Density of the epoxy', `${epoxyDensity.value} kg/m^3`, citation(epoxyDensity)),
+  },
+  steps: {
+    thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),
+    usualRadius: step(
+      'length',
+      `max(${mm(filletRadius.value)} mm, ${radiusToPanel.value} * thinner)`,
+      'radius usual between these panels',
+      `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
+    ),
+    section: step(
+      'area',
+      'radius^2 * (1 / tan(angle / 2) - (180° - angle) / rad / 2)',
+      'section of the fillet, square to the seam',
+      'geometry: the kite between corner and centre, less the sector of the tool',
+    ),
+    width: step(
+      'length',
+      'radius / tan(angle / 2)',
+      'width of the fillet on each face, from the corner',
+      GEOMETRY,
+    ),
+    throat: step(
+      'length',
+      'radius * (1 / sin(angle / 2) - 1)',
+      'thickness from the corner to the hollow of the fillet',
+      GEOMETRY,
+    ),
+    evenRadius: step(
+      'length',
+      'radius * (sqrt(2) - 1) / (1 / sin(angle / 2) - 1)',
+      'radius that makes the fillet as thick here as this tool does in a square corner',
+      GEOMETRY,
+    ),
+    wedge: step(
+      'area',
+      'lowerThickness * upperThickness / 2 * sin(angle)',
+      'section of the gap outside, between square edges',
+      'geometry: the triangle between the edges and the line across them',
+    ),
+    net: step(
+      'volume',
+      'sides * length * (section + (outside == "filled" ? wedge : 0 m^2))',
+      'paste that stays in the seams',
+      GEOMETRY,
+    ),
+    paste: step(
+      'volume',
+      '(1 + waste) * net',
+      'paste to mix, with scrapings',
+      'scrapings as a share added to the net amount',
+    ),
+    pasteYield: step(
+      'ratio',
+      '1 + fillerShare * epoxyDensity / fillerDensity',
+      'paste from one volume of epoxy',
+      MIXING,
+    ),
+    pasteDensity: step(
+      'density',
+      '(1 + fillerShare) * epoxyDensity / pasteYield',
+      'density of the paste',
+      MIXING,
+    ),
+    epoxy: step(
+      'volume',
+      'paste / pasteYield',
+      'mixed epoxy in the paste, resin and hardener together',
+      MIXING,
+    ),
+    fillerMass: step('mass', 'fillerShare * epoxy * epoxyDensity', 'filler to weigh out', MIXING),
+  },
+  answers: [
+    { of: 'paste', label: 'paste', from: 'for all these seams, scrapings included' },
+    { of: 'epoxy', label: 'epoxy in it', from: 'resin and hardener together, before the filler goes in' },
+    {
+      of: 'width',
+      label: 'width on each face',
+      from: 'from the inside corner along each panel, to where the tape lies',
+      tolerance: '1 mm',
+    },
+  ],
+  inWords: [
+    {
+      when: 'angle > 100°',
+      says: 'Stir {fillerMass} of filler into {epoxy} of mixed epoxy for {paste} of paste. In this open corner a tool of {radius} leaves {throat} in the throat; to leave as much as in a square corner it would have to be {evenRadius}.',
+    },
+    {
+      says: 'Stir {fillerMass} of filler into {epoxy} of mixed epoxy for {paste} of paste; the fillet reaches {width} along each face and is {throat} thick in the throat.',
+    },
+  ],
+  warnings: [
+    {
+      when: `radius < ${radiusToPanel.value} * thinner`,
+      says: 'A radius of {radius} is small for a panel of {thinner}: {usualRadius} is usual.',
+      limit: citation(radiusToPanel),
+      weight: 'mind',
+    },
+    {
+      when: 'waste < 20 %',
+      says: 'Scrapings mostly come to more than {waste}.',
+      limit: '20 to 30 % on top; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: `fillerShare < ${flourShare.value * (1 - flourSpread)}`,
+      says: 'With {fillerShare} of filler by weight a paste of wood flour sags out of the corner.',
+      limit: citation(flourShare),
+      weight: 'mind',
+    },
+    {
+      when: `fillerShare > ${flourShare.value * (1 + flourSpread)}`,
+      says: 'With {fillerShare} of filler by weight a paste of wood flour is dry and hardly wets the wood.',
+      limit: citation(flourShare),
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Epoxy sensitises: gloves, sleeves and fresh air, and no paste smoothed with a bare finger. The labels on can and bag outrank this cell.',
+    'Dust of cured epoxy and of fumed fillers goes deep into the lungs: a P100 or FFP3 mask when you sand, and when you stir the filler in.',
+    'A pot of paste heats, and a full one may smoke: mix what you can lay in one go, spread it along the seam at once, and carry a hot pot outdoors.',
+    'The filler is a guess until your own pot stands as you like it: stir it in a little at a time, and note what you used.',
+  ],
+  sources: [
+    { text: 'Section, width, throat and gap: geometry', known: 'geometry' },
+    {
+      text: 'Radius, scrapings, filler by weight, densities: custom of the trade',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{along}'],
+  draw: (v, on) => {
+    const say = (metres: number) => on.say(metres, 'length');
+    const angle = on.say(v.angle, 'angle');
+    return drawing({
+      title: 'Section of the fillet, square to the seam',
+      says: `Two panels meet at ${angle} inside; a tool of ${say(v.radius)} radius leaves a fillet ${say(v.width)} wide on each face; its throat, from the corner to the hollow, is ${say(v.throat)}.`,
+      shapes: [
+        filletSection(
+          {
+            radius: mm(v.radius),
+            angle: v.angle,
+            width: mm(v.width),
+            lower: mm(v.lowerThickness),
+            upper: mm(v.upperThickness),
+            filled: v.outside === 'filled',
+          },
+          { lower: v.lower, upper: v.upper },
+          { radius: `R ${say(v.radius)}`, angle, width: say(v.width), throat: say(v.throat) },
+        ),
+        note('the same width on both faces'),
+      ],
+    });
+  },
+});
