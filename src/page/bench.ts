@@ -8,29 +8,48 @@ import { useContext } from 'preact/hooks';
 import type { Option, Table, Value } from '../boat';
 import type { Instance } from '../cells';
 import { isIssue, type KindId, type Shown, write } from '../measure';
-import type { Book, Graph, Version } from '../notebook';
-import type { Conflict } from './keeping';
+import type { Book, Graph, Ripple, Version } from '../notebook';
+import type { Conflict } from './frame/keeping';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
+
+/** A sentence to the builder, with at most one thing to do about it. */
+export interface Notice {
+  readonly says: string;
+  readonly key?: { readonly words: string; readonly act: () => void };
+}
 
 export interface Bench {
   readonly book: Book;
   readonly shown: Signal<Shown>;
   readonly dress: Signal<Dress>;
+  /** The plan's table of the boat in hand; changes only when another boat is opened. */
+  readonly table: ReadonlySignal<Table>;
+  /** The version that edits don't go into; null where there is only one. */
+  readonly other: ReadonlySignal<OtherVersion | null>;
   /** Every cell that stands in a notebook, by its name. */
   readonly instances: ReadonlySignal<ReadonlyMap<string, Instance>>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */
   readonly boatOpen: Signal<boolean>;
-  /** A sentence to the builder about saving, opening or another window; null when there is none. */
-  readonly notice: Signal<string | null>;
+  /** The station whose offsets the boat's sheet shows; null until one is chosen. */
+  readonly station: Signal<string | null>;
+  /** About saving, opening or a newer build; null when there is nothing to say. */
+  readonly notice: Signal<Notice | null>;
   /** Another window saved the same boat; null when none did. */
   readonly conflict: Signal<Conflict | null>;
-  /** Goes to where a quantity is written or worked out. */
+  /** What moved after the last edit; null until something has. */
+  readonly ripple: Signal<Ripple | null>;
+  /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet. */
   readonly goTo: (name: string) => void;
-  /** Opens another boat from the starters or a file. */
+  /** Puts another boat on the bench, from the starters or a file. */
   readonly openBoat: (table: Table, entries?: Readonly<Record<string, string>>) => void;
+}
+
+export interface OtherVersion {
+  readonly version: Version;
+  readonly graph: Graph;
 }
 
 export const BenchContext = createContext<Bench | null>(null);
@@ -44,25 +63,27 @@ export function useBench(): Bench {
 /** The words for the two versions wherever they stand side by side. */
 export const versionWords: Readonly<Record<Version, string>> = { first: 'Kept', second: 'Trying' };
 
-/** The graph of a version, tracked. */
-export function graphOf(book: Book, version: Version): Graph {
-  return (version === 'second' ? book.second.value : null) ?? book.first.value;
-}
-
-/** A number in the units chosen. */
-export function say(value: number, kind: KindId, shown: Shown): string {
-  return write(value, kind, shown).text;
-}
-
-/** A writer in the units chosen now; whoever calls follows the choice. */
+/** A writer of numbers in the units chosen now; whoever calls follows the choice. */
 export function sayWith(bench: Bench): (value: number, kind: KindId) => string {
   const shown = bench.shown.value;
-  return (value, kind) => say(value, kind, shown);
+  return (value, kind) => write(value, kind, shown).text;
+}
+
+/** The same for a sentence, where a number must not part from its unit at the end of a line. */
+export function tiedWith(bench: Bench): (value: number, kind: KindId) => string {
+  const say = sayWith(bench);
+  return (value, kind) => say(value, kind).replaceAll(' ', '\u00a0');
 }
 
 /** Any value as text; an issue gives its sentence. */
 export function sayValue(value: Value, kind: KindId, shown: Shown, options: readonly Option[] = []): string {
   if (isIssue(value)) return value.issue;
   if (typeof value === 'string') return options.find((option) => option.id === value)?.label ?? value;
-  return say(value, kind, shown);
+  return write(value, kind, shown).text;
+}
+
+/** The answers a choice can take; none for what is no choice. */
+export function optionsFor(graph: Graph, name: string): readonly Option[] {
+  const quantity = graph.quantity(name);
+  return quantity && 'options' in quantity ? (quantity.options ?? []) : [];
 }

@@ -5,6 +5,7 @@
 import { computed, signal } from '@preact/signals';
 import { type Cell, type Instance, registry } from '../cells';
 import type { NotebookHead, NotebookPage } from '../notebook';
+import { way } from './frame/way';
 
 const headModules = import.meta.glob<NotebookHead>('../../notebooks/*.md', {
   eager: true,
@@ -16,6 +17,10 @@ const textModules = import.meta.glob<NotebookPage>('../../notebooks/*.md', { imp
 export const shelf: readonly NotebookHead[] = Object.values(headModules).sort(
   (a, b) => a.order - b.order || (a.title < b.title ? -1 : 1),
 );
+
+/** The notebook that the address asks for, else the first; tracked. */
+export const openHead = (): NotebookHead | undefined =>
+  shelf.find((head) => head.id === way.value.notebook) ?? shelf[0];
 
 const fetched = signal<ReadonlyMap<string, Cell>>(new Map());
 

@@ -2,21 +2,24 @@
 import './dress/fonts.css';
 import './dress/colours.css';
 import './dress/page.css';
+import './dress/frame.css';
 import './dress/cell.css';
+import './dress/input.css';
 import './dress/drawing.css';
 import './dress/print.css';
-import { effect, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import { demoBoat } from '../boat';
 import { plainShown, type Shown } from '../measure';
 import { catalogueOf, createBook, createStore, freshState, shelfFrom } from '../notebook';
 import { App } from './app';
-import type { Bench } from './bench';
-import { dress, wearDress } from './dress-choice';
-import { goToQuantity } from './go-to';
-import { followHash } from './hash-way';
+import type { Bench, Notice } from './bench';
+import { dress, wearDress } from './frame/dress-choice';
+import { goToQuantity } from './frame/go-to';
+import { type Conflict, keepSaved } from './frame/keeping';
+import { listenForUndo } from './frame/undo-keys';
+import { followHash } from './frame/way';
 import { use } from './html';
-import { type Conflict, keepSaved } from './keeping';
 import { fetchTheRest, instances } from './library';
 
 const shelf = shelfFrom(() => localStorage);
@@ -25,33 +28,53 @@ const opened = store.open();
 const start = opened.kept?.state ?? freshState(demoBoat);
 const book = createBook(start, (table) => catalogueOf(table, [...instances.value.values()]));
 const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
-const notice = signal<string | null>(opened.says ?? null);
+const notice = signal<Notice | null>(opened.says === undefined ? null : { says: opened.says });
 const conflict = signal<Conflict | null>(null);
-const boatOpen = signal(false);
 
 const bench: Bench = {
   book,
   shown,
   dress,
+  table: computed(() => book.state.value.table),
+  other: computed(() => {
+    const second = book.second.value;
+    if (!second) return null;
+    return book.inHand.value === second
+      ? { version: 'first', graph: book.first.value }
+      : { version: 'second', graph: second };
+  }),
   instances,
   inHand: signal(null),
-  boatOpen,
+  boatOpen: signal(false),
+  station: signal(null),
   notice,
   conflict,
-  goTo: (name) => goToQuantity(name, boatOpen),
-  openBoat: (table, entries) => book.open(freshState(table, entries)),
+  ripple: signal(null),
+  goTo: (name) => goToQuantity(name, bench),
+  openBoat: (table, entries) => {
+    const before = book.state.peek().table.name;
+    book.open(freshState(table, entries));
+    notice.value = { says: `${table.name} is on the bench now. Undo brings ${before} back.` };
+  },
 };
 
 wearDress(shelf);
 followHash();
 keepSaved({ book, shown, store, notice, conflict });
+listenForUndo(book);
 effect(() => {
-  document.title = `${book.state.value.table.name} · Battenbook`;
+  document.title = `${bench.table.value.name} · Battenbook`;
 });
 render(use(App, { bench }), document.getElementById('page')!);
 
-requestIdleCallback(() => void fetchTheRest(), { timeout: 1500 });
+requestIdleCallback(
+  () => {
+    void fetchTheRest();
+    void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
+  },
+  { timeout: 1500 },
+);
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:') {
-  void import('./new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));
+  void import('./frame/new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));
 }

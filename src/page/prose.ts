@@ -1,13 +1,13 @@
 /** A notebook's text laid out: plain JSON in, vnodes out. Nothing is ever set as HTML. */
 import type { VNode } from 'preact';
-import { type Instance as CellInstance } from '../cells';
-import { isIssue } from '../measure';
-import type { Block, Inline, NotebookPage, PlainTable, TryPlace } from '../notebook';
-import { graphOf, sayValue, useBench, versionWords } from './bench';
-import { CellView } from './cell-view';
-import { wayTo } from './hash-way';
+import type { Block, Inline, NotebookPage, PlainTable } from '../notebook';
+import { useBench } from './bench';
+import { CellView } from './cell/cell-view';
+import { TryKey } from './cell/try-key';
+import { wayTo } from './frame/way';
 import { html, use } from './html';
 import { isCellKnown } from './library';
+import { LiveValue } from './live-value';
 
 export function Prose({ page }: { page: NotebookPage }) {
   return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index, page.id))}</article>`;
@@ -40,15 +40,17 @@ function blockView(block: Block, key: number, notebook: string): VNode {
         line: block.line,
       });
     case 'try':
-      return use(TryThis, { key: `try ${key}`, place: block });
+      return html`<div class="try-this"><p>${block.title}</p>${use(TryKey, { changes: block.changes, what: block.title })}</div>`;
     case 'fault':
       return html`<p class="notice">Line ${block.line}: ${block.says} <code>${block.text}</code></p>`;
   }
 }
 
 function heading(level: number, id: string, inside: unknown): VNode {
-  if (level <= 1) return html`<h1 id=${id}>${inside}</h1>`;
-  return level === 2 ? html`<h2 id=${id}>${inside}</h2>` : html`<h3 id=${id}>${inside}</h3>`;
+  if (level <= 1) return html`<h1 id=${id} tabindex="-1">${inside}</h1>`;
+  return level === 2
+    ? html`<h2 id=${id} tabindex="-1">${inside}</h2>`
+    : html`<h3 id=${id} tabindex="-1">${inside}</h3>`;
 }
 
 function tableView(table: PlainTable, notebook: string): VNode {
@@ -88,46 +90,9 @@ function addressOf(to: string, notebook: string): string {
   return file !== undefined || place !== undefined ? wayTo(file ?? notebook, place) : to;
 }
 
-/** A number in the middle of a sentence, moving with the rest; both versions where they differ. */
-function LiveValue({ of }: { of: string }) {
-  const { book, shown, goTo } = useBench();
-  const graph = graphOf(book, 'first');
-  const quantity = graph.quantity(of);
-  if (!quantity) return html`<span class="notice">there is no quantity "${of}"</span>`;
-  const options = 'options' in quantity ? quantity.options : [];
-  const first = graph.value(of);
-  const second = book.second.value?.value(of);
-  const differs = second !== undefined && second !== first;
-  const text = isIssue(first)
-    ? `(waits: ${first.issue})`
-    : sayValue(first, quantity.kind, shown.value, options);
-  return html`<button type="button" class="live" title=${quantity.meaning} onClick=${() => goTo(of)}>${text}${
-    differs
-      ? html` <span class="other second">${versionWords.second.toLowerCase()}: ${sayValue(second, quantity.kind, shown.value, options)}</span>`
-      : null
-  }</button>`;
-}
-
 function PlacedCell({ instance, cell, line }: { instance: string; cell: string; line: number }) {
-  const bench = useBench();
-  const placed: CellInstance | undefined = bench.instances.value.get(instance);
-  if (!placed && isCellKnown(cell)) return html`<p class="cell" aria-busy="true">Fetching the cell…</p>`;
-  if (!placed) return html`<p class="notice">Line ${line}: there is no calculator cell called "${cell}".</p>`;
-  return use(CellView, { instance: placed });
-}
-
-/** A second version ready to look at. */
-function TryThis({ place }: { place: TryPlace }) {
-  const { book } = useBench();
-  const names = Object.keys(place.changes);
-  const { second } = book.state.value;
-  const looking = second !== null && names.every((name) => second[name] === place.changes[name]);
-  return html`<div class="try-this">
-    <p>${place.title}</p>
-    ${
-      looking
-        ? html`<button type="button" onClick=${() => book.keepOnly('first')}>Put it away again</button>`
-        : html`<button type="button" onClick=${() => book.tryAnother(place.changes)}>Look at it beside the first</button>`
-    }
-  </div>`;
+  const placed = useBench().instances.value.get(instance);
+  if (placed) return use(CellView, { instance: placed });
+  if (isCellKnown(cell)) return html`<p class="cell fetching" aria-busy="true">Fetching the cell…</p>`;
+  return html`<p class="notice">Line ${line}: there is no calculator cell called "${cell}".</p>`;
 }

@@ -1,0 +1,18 @@
+/** The boat's own sheet: its lines, the offsets of one station at a time, flare, the scantlings, and what follows. */
+import { useBench } from '../bench';
+import { html, use } from '../html';
+import { capital } from '../words';
+import { LinesFigure } from './lines-figure';
+import { PartSheets } from './part-sheets';
+import { StationSheet } from './station-sheet';
+
+export function BoatSheet({ onClose }: { onClose: () => void }) {
+  const { table } = useBench();
+  const { name, note, offsetsTo } = table.value;
+  return html`<section class="boat-sheet" aria-labelledby="boat-sheet-title">
+    <h2 id="boat-sheet-title" tabindex="-1">${name}</h2>
+    <p>${note ? `${capital(note)}. ` : ''}The table of offsets is given to the ${offsetsTo}.</p>
+    ${use(LinesFigure, {})} ${use(StationSheet, {})} ${use(PartSheets, {})}
+    <button type="button" class="close-sheet" onClick=${onClose}>Close the boat’s sheet</button>
+  </section>`;
+}

@@ -1,0 +1,24 @@
+/** The hull as it is drawn: the one in hand, or while a number of it can't be read the last good one. */
+import { useRef } from 'preact/hooks';
+import type { Hull } from '../../boat';
+import { type Issue, isIssue } from '../../measure';
+import type { Graph } from '../../notebook';
+
+export interface GoodHull {
+  readonly hull: Hull | null;
+  /** Why it is not the hull in hand, as a sentence without its full stop; null when it is. */
+  readonly fault: string | null;
+}
+
+export function useGoodHull(graph: Graph): GoodHull {
+  const last = useRef<Hull | null>(null);
+  const found = graph.hull();
+  const fault = faultOf(found);
+  if (fault === null) last.current = found as Hull;
+  return { hull: last.current, fault };
+}
+
+function faultOf(hull: Hull | Issue): string | null {
+  if (isIssue(hull)) return hull.issue;
+  return hull.faults[0]?.says ?? null;
+}

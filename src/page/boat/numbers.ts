@@ -1,0 +1,36 @@
+/** Numbers that follow from others, as a list: what it is and how much, both versions. */
+import { isIssue, writeDifference } from '../../measure';
+import { optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { html, use } from '../html';
+import { capital } from '../words';
+
+export function Numbers({ names }: { names: readonly string[] }) {
+  return html`<dl class="numbers plain">${names.map((name) => use(NumberLine, { key: name, name }))}</dl>`;
+}
+
+function NumberLine({ name }: { name: string }) {
+  const { book, shown } = useBench();
+  const graph = book.first.value;
+  const quantity = graph.quantity(name);
+  if (!quantity) return null;
+  const { kind } = quantity;
+  const first = graph.value(name);
+  const second = book.second.value?.value(name);
+  const options = optionsFor(graph, name);
+  const differs = second !== undefined && second !== first && !(isIssue(first) && isIssue(second));
+  return html`<div data-quantity=${name} tabindex="-1">
+    <dt>${capital(quantity.meaning)}</dt>
+    <dd>
+      ${isIssue(first) ? `no value: ${first.issue}` : sayValue(first, kind, shown.value, options)}
+      ${
+        differs
+          ? html`<span class="other second">${versionWords.second}: ${sayValue(second, kind, shown.value, options)}${
+              typeof first === 'number' && typeof second === 'number'
+                ? ` (${writeDifference(second - first, kind, shown.value)})`
+                : ''
+            }</span>`
+          : null
+      }
+    </dd>
+  </div>`;
+}

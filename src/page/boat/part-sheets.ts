@@ -1,0 +1,62 @@
+/** The hull, its edges and panels, and the parts: for each its scantlings as entries and the numbers that follow. */
+import { lists } from '../../boat';
+import { wordsOf } from '../../measure';
+import { useBench } from '../bench';
+import { Disclosure } from '../disclosure';
+import { html, use } from '../html';
+import { InputRow } from '../input/input-row';
+import { capital } from '../words';
+import { Numbers } from './numbers';
+
+export function PartSheets() {
+  const { book, instances, table } = useBench();
+  const { given, derived } = book.catalogue.value;
+  const frames = new Set(lists(table.value).frames.map(({ id }) => id));
+  const isPart = (part: string) => !instances.value.has(part) && !frames.has(part);
+  const sizes = byPart(given, isPart);
+  const numbers = byPart(derived, isPart);
+  const others = [...numbers.keys()].filter((part) => !sizes.has(part));
+  return html`<section>
+    <h3>Scantlings</h3>
+    <p>Sizes and materials of the parts. Where the plan says otherwise, write the plan’s size here once; every cell follows.</p>
+    ${[...sizes].map(
+      ([part, names]) => html`<details id=${`part-${part}`}>
+        <summary>${capital(wordsOf(part))}</summary>
+        <div class="inputs wide">
+          ${names.map((name) => use(InputRow, { key: name, name, label: capital(wordsOf(name.split('.')[1] ?? name)) }))}
+        </div>
+        ${numbersOf(part)}
+      </details>`,
+    )}
+    <h3>What the hull gives</h3>
+    <p>Worked out from the offsets and the scantlings.</p>
+    ${others.map((part) => numbersOf(part, capital(wordsOf(part))))}
+  </section>`;
+
+  function numbersOf(part: string, summary = 'What follows') {
+    const names = numbers.get(part);
+    if (!names) return null;
+    const inside = () => use(Numbers, { names });
+    return use(Disclosure, {
+      key: `${part} numbers`,
+      summary,
+      className: 'follows',
+      holds: `${part}.`,
+      inside,
+    });
+  }
+}
+
+/** Names of two parts, `keelson.thickness`, under their first. */
+function byPart(
+  quantities: readonly { name: string }[],
+  isPart: (part: string) => boolean,
+): Map<string, string[]> {
+  const parts = new Map<string, string[]>();
+  for (const { name } of quantities) {
+    const [part = '', ...rest] = name.split('.');
+    if (rest.length !== 1 || !isPart(part)) continue;
+    parts.set(part, [...(parts.get(part) ?? []), name]);
+  }
+  return parts;
+}

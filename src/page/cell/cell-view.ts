@@ -1,0 +1,89 @@
+/** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
+import { answerInWords, type Instance, warningsOf } from '../../cells';
+import { isIssue } from '../../measure';
+import { tiedWith, useBench } from '../bench';
+import { Disclosure } from '../disclosure';
+import { html, use } from '../html';
+import { later } from '../later';
+import { capital } from '../words';
+import { Answer } from './answer';
+import { CellInputs } from './cell-inputs';
+import { CellTable } from './table';
+import { Offers } from './offers';
+
+const Working = later(async () => (await import('./working')).Working, 'working');
+const Checks = later(async () => (await import('./checks')).Checks, 'checks');
+const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
+
+export function CellView({ instance }: { instance: Instance }) {
+  const bench = useBench();
+  const { cell, name } = instance;
+  const take = () => {
+    bench.inHand.value = name;
+  };
+  return html`<section
+    class="cell"
+    id=${`cell-${name}`}
+    data-cell=${name}
+    aria-labelledby=${`question-${name}`}
+    onFocusIn=${take}
+    onPointerDown=${take}
+  >
+    <header>
+      <p class="cell-title">${cell.title}</p>
+      <h3 id=${`question-${name}`} tabindex="-1">${cell.question}</h3>
+    </header>
+    <dl class="answers">
+      ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
+    </dl>
+    ${use(InWords, { instance })} ${use(Warnings, { instance })}
+    <div class="cell-body">
+      ${use(CellInputs, { instance })}
+      ${use(Pictures, { instance })}
+    </div>
+    ${cell.offers ? use(Offers, { instance }) : null}
+    ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
+    ${
+      cell.cautions.length > 0
+        ? html`<ul class="cautions" aria-label="Cautions">${cell.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>`
+        : null
+    }
+    ${use(Disclosure, {
+      summary: 'Working',
+      className: 'working',
+      holds: `${name}.`,
+      inside: () => use(Working, { instance }),
+    })}
+    ${use(Disclosure, { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) })}
+  </section>`;
+}
+
+function sourcesOf({ cell }: Instance) {
+  return [
+    html`<ul>
+      ${cell.sources.map((source) => html`<li>${source.text} <em>(${source.known})</em></li>`)}
+    </ul>`,
+    use(Checks, { cell: cell.id }),
+  ];
+}
+
+/** The sentence that sums the answer up; read out only for the cell in hand, or an edit would set all of them talking. */
+function InWords({ instance }: { instance: Instance }) {
+  const bench = useBench();
+  const words = bench.book.inHand.value.work((read) => answerInWords(instance, read, tiedWith(bench)));
+  const live = bench.inHand.value === instance.name ? 'polite' : 'off';
+  return html`<p class="in-words" aria-live=${live}>${isIssue(words) ? `${capital(words.issue)}.` : words}</p>`;
+}
+
+function Warnings({ instance }: { instance: Instance }) {
+  const bench = useBench();
+  const graph = bench.book.inHand.value;
+  const applies = warningsOf(instance, (by) => graph.work(by), tiedWith(bench));
+  return html`<div class="warnings" role="status">
+    ${applies.map(
+      ({ warning, says }) => html`<p class=${`warning ${warning.weight}`}>
+        <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${warning.limit}</span>
+      </p>`,
+    )}
+  </div>`;
+}

@@ -1,0 +1,81 @@
+/** The notebook's column: notices, the boat's sheet while it is open, and the open notebook's text. */
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { NotebookHead, NotebookPage } from '../../notebook';
+import { type Bench, useBench } from '../bench';
+import { html, use } from '../html';
+import { later } from '../later';
+import { openNotebook } from '../library';
+import { Prose } from '../prose';
+import { goBack, showPlace } from './go-to';
+import { Notices } from './notices';
+import { PrintHead } from './print-head';
+import { way } from './way';
+
+const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
+
+export function Column({ head }: { head: NotebookHead }) {
+  const bench = useBench();
+  const page = useText(head);
+  useShowPlace(head, page);
+  useCellInView(bench, page);
+  const closeSheet = () => {
+    bench.boatOpen.value = false;
+    goBack();
+  };
+  return html`<main class="column" id="notebook" tabindex="-1">
+    ${use(Notices, {})}
+    ${use(PrintHead, { head })}
+    ${bench.boatOpen.value ? html`<div class="boat-sheet-place">${use(BoatSheet, { onClose: closeSheet })}</div>` : null}
+    <h1 id="notebook-title" tabindex="-1">${head.title}</h1>
+    ${head.summary ? html`<p class="summary">${head.summary}</p>` : null}
+    ${page ? use(Prose, { page, key: page.id }) : html`<p class="prose fetching" aria-busy="true">Fetching the notebook…</p>`}
+  </main>`;
+}
+
+/** The text of the notebook; while the next one is fetched, the last one goes. */
+function useText(head: NotebookHead): NotebookPage | undefined {
+  const [page, setPage] = useState<NotebookPage | undefined>(undefined);
+  useEffect(() => {
+    let wanted = true;
+    void openNotebook(head).then((text) => {
+      if (wanted) setPage(text);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [head]);
+  return page?.id === head.id ? page : undefined;
+}
+
+/** Goes to the place that the address names; a notebook newly opened begins at its top, and takes the focus there. */
+function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void {
+  const { place } = way.value;
+  const shown = useRef<NotebookHead | null>(null);
+  useEffect(() => {
+    if (!page) return;
+    const isFirst = shown.current === null;
+    const isNew = shown.current !== head;
+    shown.current = head;
+    if (place) showPlace(place);
+    else if (isNew && !isFirst) showPlace('notebook-title');
+  }, [head, page, place]);
+}
+
+/** The cell nearest the upper middle of the window is the one in hand. */
+function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
+  // Cells come one by one after the text; each arrival is a new element to watch.
+  const arrived = bench.instances.value;
+  useEffect(() => {
+    const observer = new IntersectionObserver(
+      (entries) => {
+        for (const entry of entries) {
+          if (entry.isIntersecting && !document.activeElement?.closest('.cell'))
+            bench.inHand.value = (entry.target as HTMLElement).dataset['cell'] ?? null;
+        }
+      },
+      { rootMargin: '-40% 0px -55% 0px' },
+    );
+    for (const cell of document.querySelectorAll('.cell')) observer.observe(cell);
+    return () => observer.disconnect();
+  }, [bench, page, arrived]);
+}

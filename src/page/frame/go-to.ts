@@ -1,0 +1,80 @@
+/** The way to a quantity: to its place on the page if it has one, to another notebook, or to the boat's own sheet. */
+import { lists } from '../../boat';
+import type { Bench } from '../bench';
+import { notebookWith, openHead } from '../library';
+import { wayTo } from './way';
+
+/** How long a place may take to be fetched and drawn before the search ends, ms. */
+const PATIENCE = 3000;
+
+/** Where the last jump began, for the way back. */
+let from: string | null = null;
+
+/** `boat` names the sheet itself. */
+export function goToQuantity(wanted: string, bench: Bench): void {
+  // What no quantity is called lies in the hull as a whole.
+  const name = bench.book.inHand.peek().has(wanted) ? wanted : 'boat';
+  from = document.activeElement?.closest<HTMLElement>('[data-quantity]')?.dataset['quantity'] ?? null;
+  if (name !== 'boat' && show(placeOf(name))) return;
+  const [part = ''] = name.split('.');
+  const head = notebookWith(part);
+  if (head && head !== openHead()) location.hash = wayTo(head.id, name);
+  else if (head) showPlace(name);
+  else openSheetAt(name, part, bench);
+}
+
+function openSheetAt(name: string, part: string, bench: Bench): void {
+  if (lists(bench.table.peek()).stations.some((station) => station.id === part)) bench.station.value = part;
+  bench.boatOpen.value = true;
+  showPlace(name === 'boat' ? 'boat-sheet-title' : name, [`part-${part}`, 'boat-sheet-title']);
+}
+
+/** Back to the field that the last jump began at, or to the top of the notebook. */
+export function goBack(): void {
+  showPlace(from ?? 'notebook');
+  from = null;
+}
+
+/** Shows a place as soon as it is there: a quantity's, or an element's by its id. */
+export function showPlace(place: string, otherwise: readonly string[] = []): void {
+  if (show(placeOf(place))) return;
+  const stop = () => {
+    watcher.disconnect();
+    clearTimeout(timer);
+  };
+  const watcher = new MutationObserver(() => {
+    if (show(placeOf(place))) stop();
+  });
+  watcher.observe(document.body, { childList: true, subtree: true });
+  const timer = setTimeout(() => {
+    stop();
+    [`cell-${place.split('.')[0]}`, ...otherwise].some((id) => show(document.getElementById(id)));
+  }, PATIENCE);
+}
+
+function placeOf(place: string): Element | null {
+  const found =
+    document.getElementById(place) ?? document.querySelector(`[data-quantity="${CSS.escape(place)}"]`);
+  if (!found) openWhatHolds(place);
+  return found;
+}
+
+/** Opens what makes its inside only when asked; the place is there in the next turn. */
+function openWhatHolds(name: string): void {
+  for (const details of document.querySelectorAll<HTMLDetailsElement>('details[data-holds]')) {
+    if (name.startsWith(details.dataset['holds'] ?? '?')) details.open = true;
+  }
+}
+
+function show(element: Element | null): boolean {
+  if (!(element instanceof HTMLElement)) return false;
+  for (let at: Element | null = element; at; at = at.parentElement)
+    if (at instanceof HTMLDetailsElement) at.open = true;
+  const isField = element.dataset['quantity'] !== undefined;
+  const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+  element.scrollIntoView({ block: isField ? 'center' : 'start', behavior: still ? 'instant' : 'smooth' });
+  const target = (isField && element.querySelector<HTMLElement>('input, select')) || element;
+  if (target === element && !element.matches('[tabindex], a, button, input, select')) element.tabIndex = -1;
+  target.focus({ preventScroll: true });
+  return true;
+}

@@ -1,0 +1,73 @@
+/** The head of the page: name, boat, and the few keys that act on everything. */
+import type { TargetedEvent } from 'preact';
+import { starters } from '../../boat';
+import { BoatKeeping } from '../boat/boat-keeping';
+import { type Dress, useBench } from '../bench';
+import { html, use } from '../html';
+import { unitChoices, unitWords } from './units';
+
+const dresses: readonly Dress[] = ['by the light', 'paper', 'slate', 'sun'];
+
+export function Masthead() {
+  return html`<header class="masthead plain">
+    <a class="name" href="#/">Battenbook</a>
+    ${use(BoatPick, {})}
+    <div class="keys">${use(UndoKeys, {})} ${use(UnitPick, {})} ${use(Desk, {})}</div>
+  </header>`;
+}
+
+/** The boat on the bench, and the starters to begin another from. */
+function BoatPick() {
+  const { table, openBoat } = useBench();
+  const { name } = table.value;
+  const pick = (event: TargetedEvent<HTMLSelectElement>) => {
+    const starter = starters.find((one) => one.id === event.currentTarget.value);
+    event.currentTarget.value = '';
+    if (starter) openBoat(starter.table);
+  };
+  return html`<select class="boat-pick" aria-label="Boat" value="" onChange=${pick}>
+    <option value="" selected>${name}</option>
+    <optgroup label="Begin anew from">
+      ${starters.map(({ id, table: plan }) => html`<option value=${id}>${plan.name}</option>`)}
+    </optgroup>
+  </select>`;
+}
+
+function UndoKeys() {
+  const { book } = useBench();
+  return html`<button type="button" disabled=${!book.canUndo.value} onClick=${() => book.undo()}>Undo</button>
+    <button type="button" disabled=${!book.canRedo.value} onClick=${() => book.redo()}>Redo</button>`;
+}
+
+function UnitPick() {
+  const { shown } = useBench();
+  const now = unitWords(shown.value);
+  const pick = (event: TargetedEvent<HTMLSelectElement>) => {
+    const units = unitChoices[event.currentTarget.value];
+    if (units) shown.value = { ...shown.value, ...units };
+  };
+  return html`<select class="unit-pick" aria-label="Units" value=${now} onChange=${pick}>
+    ${Object.keys(unitChoices).map((words) => html`<option value=${words} selected=${words === now}>${words}</option>`)}
+  </select>`;
+}
+
+/** What is reached for seldom. */
+function Desk() {
+  const { dress } = useBench();
+  const pick = (event: TargetedEvent<HTMLSelectElement>) => {
+    dress.value = event.currentTarget.value as Dress;
+  };
+  return html`<details class="desk">
+    <summary>More</summary>
+    <div>
+      <label>
+        <span>Page colours</span>
+        <select value=${dress.value} onChange=${pick}>
+          ${dresses.map((one) => html`<option value=${one} selected=${one === dress.value}>${one}</option>`)}
+        </select>
+      </label>
+      ${use(BoatKeeping, {})}
+      <button type="button" onClick=${() => print()}>Print this notebook</button>
+    </div>
+  </details>`;
+}

@@ -1,0 +1,47 @@
+/** What the builder must be told at the head of the notebook: about saving, another window, a newer build. */
+import { useBench } from '../bench';
+import { html, use } from '../html';
+
+export function Notices() {
+  return html`<div class="notices">${use(Said, {})} ${use(TwoBoats, {})}</div>`;
+}
+
+function Said() {
+  const bench = useBench();
+  const notice = bench.notice.value;
+  const close = () => {
+    bench.notice.value = null;
+  };
+  const act = () => {
+    close();
+    notice?.key?.act();
+  };
+  return html`<div role="status">
+    ${
+      notice &&
+      html`<div class="notice">
+        <p>${notice.says}</p>
+        <div class="keys">
+          ${notice.key && html`<button type="button" onClick=${act}>${notice.key.words}</button>`}
+          <button type="button" onClick=${close}>Understood</button>
+        </div>
+      </div>`
+    }
+  </div>`;
+}
+
+function TwoBoats() {
+  const conflict = useBench().conflict.value;
+  return html`<div role="alert">
+    ${
+      conflict &&
+      html`<div class="notice">
+        <p>${conflict.says}</p>
+        <div class="keys">
+          <button type="button" onClick=${conflict.keepMine}>Keep this window’s</button>
+          <button type="button" onClick=${conflict.takeTheirs}>Take the other window’s</button>
+        </div>
+      </div>`
+    }
+  </div>`;
+}

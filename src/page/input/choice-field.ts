@@ -1,0 +1,33 @@
+/** A choice between named things. */
+import type { TargetedEvent } from 'preact';
+import type { Given } from '../../boat';
+import { useBench } from '../bench';
+import { html } from '../html';
+
+export interface FieldProps {
+  readonly id: string;
+  readonly quantity: Given;
+  /** What is wrong with the entry, or what it waits for; null when nothing is. */
+  readonly says: string | null;
+}
+
+export function ChoiceField({ id, quantity, says }: FieldProps) {
+  const { book } = useBench();
+  const value = book.inHand.value.value(quantity.name);
+  const change = (event: TargetedEvent<HTMLSelectElement>) => {
+    book.write({ [quantity.name]: event.currentTarget.value });
+    book.settle();
+  };
+  return html`<select
+    id=${id}
+    value=${typeof value === 'string' ? value : ''}
+    onChange=${change}
+    aria-invalid=${says === null ? undefined : 'true'}
+    aria-describedby=${says === null ? undefined : `${id}-says`}
+  >
+    ${typeof value === 'string' ? null : html`<option value="" selected>—</option>`}
+    ${(quantity.options ?? []).map(
+      (option) => html`<option value=${option.id} selected=${option.id === value}>${option.label}</option>`,
+    )}
+  </select>`;
+}

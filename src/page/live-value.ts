@@ -1,0 +1,33 @@
+/** A number in the middle of a sentence, moving with the rest; both versions and the difference where they differ. */
+import type { Value } from '../boat';
+import { isIssue, writeDifference } from '../measure';
+import { optionsFor, sayValue, useBench, versionWords } from './bench';
+import { html } from './html';
+import { waitsFor } from './words';
+
+export function LiveValue({ of }: { of: string }) {
+  const bench = useBench();
+  const { book, shown, goTo } = bench;
+  const graph = book.first.value;
+  const quantity = graph.quantity(of);
+  if (!quantity) return html`<span class="notice">there is no quantity "${of}"</span>`;
+  const { kind, meaning } = quantity;
+  const say = (value: Value) =>
+    isIssue(value)
+      ? `(waits for ${waitsFor(bench, value)})`
+      : sayValue(value, kind, shown.value, optionsFor(graph, of));
+  const first = graph.value(of);
+  const second = book.second.value?.value(of);
+  const differs = second !== undefined && say(second) !== say(first);
+  return html`<button type="button" class="live" title=${meaning} onClick=${() => goTo(of)}>${say(first)}${
+    differs
+      ? html` <span class="other second">${versionWords.second.toLowerCase()}: ${say(second)}${apart(first, second)}</span>`
+      : null
+  }</button>`;
+
+  function apart(a: Value, b: Value): string {
+    return typeof a === 'number' && typeof b === 'number'
+      ? ` (${writeDifference(b - a, kind, shown.value)})`
+      : '';
+  }
+}

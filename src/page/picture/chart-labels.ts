@@ -1,0 +1,110 @@
+/** Names in a graph put where they cover neither each other nor the marked points. */
+import { textWidth } from '../../drawing';
+
+/** What a name belongs to, px from the upper left corner of the graph's field. */
+export interface Named {
+  readonly text: string;
+  /** A point; a limit drawn across at y; a limit drawn upright at x. */
+  readonly of: 'point' | 'across' | 'upright';
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface Placed {
+  readonly text: string;
+  readonly x: number;
+  /** Middle of the line of letters. */
+  readonly y: number;
+  readonly anchor: 'start' | 'end';
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const GAP = 10;
+
+/** What a pixel of a name over a line costs against one over another name: it can be read, but not as well. */
+const OVER_LINE = 0.3;
+
+/** @param lines places along the lines drawn, close together */
+export function placeNames(
+  names: readonly Named[],
+  lines: readonly { readonly x: number; readonly y: number }[],
+  field: { width: number; height: number },
+  size: number,
+): Placed[] {
+  const half = 0.65 * size;
+  const dots = names.flatMap(({ of, x, y }): Box[] => (of === 'point' ? [around(x, y, 7, 7)] : []));
+  const drawn = lines.map(({ x, y }) => around(x, y, 3, 3));
+  const taken: Box[] = [];
+  return names.map((name) => {
+    const width = textWidth(name.text, size);
+    const boxOf = ({ x, y, anchor }: Placed): Box => {
+      const left = anchor === 'start' ? x : x - width;
+      return { left, right: left + width, top: y - half, bottom: y + half };
+    };
+    const cost = (box: Box) =>
+      total(box, taken) + total(box, dots) + OVER_LINE * total(box, drawn) + outside(box, field);
+    const [best] = candidates(name, field, half)
+      .map((placed) => ({ placed, cost: cost(boxOf(placed)) }))
+      .toSorted((a, b) => a.cost - b.cost);
+    const { placed } = best!; // every kind of name has candidates
+    taken.push(boxOf(placed));
+    return placed;
+  });
+}
+
+function candidates(
+  { text, of, x, y }: Named,
+  field: { width: number; height: number },
+  half: number,
+): Placed[] {
+  const at = (left: number, top: number, anchor: Placed['anchor']): Placed => ({
+    text,
+    x: left,
+    y: top,
+    anchor,
+  });
+  switch (of) {
+    case 'across':
+      return [y - half - 2, y + half + 2].flatMap((row) => [
+        at(field.width, row, 'end'),
+        at(4, row, 'start'),
+        at(field.width / 2, row, 'start'),
+      ]);
+    case 'upright': {
+      const rows = [half + 2, 3 * half + 4, 5 * half + 6, field.height - half - 4];
+      return rows.flatMap((row) => [at(x + 5, row, 'start'), at(x - 5, row, 'end')]);
+    }
+    case 'point': {
+      const rows = [y - GAP - 2, y + GAP + 3, y, y - 3 * GAP, y + 3 * GAP];
+      return rows.flatMap((row) => [at(x + GAP, row, 'start'), at(x - GAP, row, 'end')]);
+    }
+  }
+}
+
+const around = (x: number, y: number, dx: number, dy: number): Box => ({
+  left: x - dx,
+  right: x + dx,
+  top: y - dy,
+  bottom: y + dy,
+});
+
+const total = (box: Box, others: readonly Box[]): number =>
+  others.reduce((sum, other) => sum + overlap(box, other), 0);
+
+function overlap(a: Box, b: Box): number {
+  const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+  const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+  return wide > 0 && high > 0 ? wide * high : 0;
+}
+
+/** How much sticks out of the field; a little of it above is no harm. */
+function outside(box: Box, { width, height }: { width: number; height: number }): number {
+  const beyond = Math.max(0, -box.left) + Math.max(0, box.right - width);
+  return 40 * (beyond + Math.max(0, -10 - box.top) + Math.max(0, box.bottom - height));
+}

@@ -1,0 +1,34 @@
+/** The graph's numbers as a table, for whoever can't see it or wants to read one off. */
+import type { Axis, Chart } from '../../cells';
+import { write } from '../../measure';
+import { useBench } from '../bench';
+import { Disclosure } from '../disclosure';
+import { html, use } from '../html';
+
+/** Enough rows to read the trend. */
+const ROWS = 12;
+
+export function ChartTable({ chart }: { chart: Chart }) {
+  const { shown } = useBench();
+  const say = (axis: Axis, value: number) => write(value, axis.kind, shown.value).text;
+  const inside = () => html`<div class="table-wrap" tabindex="0" role="region" aria-label=${chart.title}>
+    <table>
+      <thead>
+        <tr><th scope="col">${chart.x.label}</th>${chart.lines.map((line) => html`<th scope="col">${line.name}</th>`)}</tr>
+      </thead>
+      <tbody>${rowsOf(chart).map(
+        ({ x, ys }) =>
+          html`<tr><th scope="row">${say(chart.x, x)}</th>${ys.map((y) => html`<td>${y === undefined ? '' : say(chart.y, y)}</td>`)}</tr>`,
+      )}</tbody>
+    </table>
+  </div>`;
+  return use(Disclosure, { summary: 'The same as a table', className: 'chart-data', inside });
+}
+
+function rowsOf({ lines }: Chart): { x: number; ys: (number | undefined)[] }[] {
+  const xs = [...new Set(lines.flatMap((line) => line.points.map(([x]) => x)))].sort((a, b) => a - b);
+  const every = Math.max(1, Math.ceil(xs.length / ROWS));
+  return xs
+    .filter((_, index) => index % every === 0 || index === xs.length - 1)
+    .map((x) => ({ x, ys: lines.map((line) => line.points.find(([at]) => at === x)?.[1]) }));
+}

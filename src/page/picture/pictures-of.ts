@@ -1,0 +1,40 @@
+/** A cell's drawing and chart from a graph, made anew only when what they show has changed. */
+import { attempt, type Hull } from '../../boat';
+import { type Chart, type Instance, onHand, type Values, valuesOf } from '../../cells';
+import type { Drawing } from '../../drawing';
+import { isIssue, type Shown } from '../../measure';
+import type { Graph } from '../../notebook';
+import { type Bench, sayWith } from '../bench';
+import { sameData } from './same-data';
+
+export interface Drawn {
+  readonly drawing?: Drawing;
+  readonly chart?: Chart;
+}
+
+/** What a pair of pictures was made from. */
+export interface Made {
+  readonly values: Values;
+  readonly hull: Hull | null;
+  readonly shown: Shown;
+  readonly drawn: Drawn;
+}
+
+/**
+ * @param last what was made before, handed back where it still holds
+ * @returns null while a value is missing, or while the hull has no shape to draw
+ */
+export function picturesOf(instance: Instance, graph: Graph, bench: Bench, last: Made | null): Made | null {
+  const { cell } = instance;
+  const values = graph.work((read) => valuesOf(instance, read));
+  if (isIssue(values)) return null;
+  const found = graph.hull();
+  const hull = isIssue(found) ? null : found;
+  const shown = bench.shown.value;
+  if (last && last.hull === hull && last.shown === shown && sameData(last.values, values)) return last;
+  const on = onHand(cell, values, hull, sayWith(bench));
+  const drawing = attempt(() => cell.draw?.(values, on));
+  const chart = attempt(() => cell.chart?.(values, on));
+  if (isIssue(drawing) || isIssue(chart)) return null;
+  return { values, hull, shown, drawn: { ...(drawing ? { drawing } : {}), ...(chart ? { chart } : {}) } };
+}

@@ -1,0 +1,46 @@
+/** A cell's drawing and chart, both versions; the last good ones stay while a number is missing. */
+import type { VNode } from 'preact';
+import { useRef } from 'preact/hooks';
+import type { Instance } from '../../cells';
+import { useBench } from '../bench';
+import { html, use } from '../html';
+import { ChartView } from './chart-view';
+import { Figure } from './figure';
+import { useLive } from './live';
+import { type Drawn, type Made, picturesOf } from './pictures-of';
+import { sameData } from './same-data';
+
+export function Pictures({ instance }: { instance: Instance }) {
+  const host = useRef<HTMLDivElement>(null);
+  const { following, turn } = useLive(host);
+  const draw = useDrawing(instance);
+  // A picture far from the window reads no quantity, so that no edit wakes it; it keeps what it showed.
+  const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: 0 });
+  if (following || turn > kept.current.turn) kept.current = { node: draw(), turn };
+  return html`<div class="pictures" ref=${host}>${kept.current.node}</div>`;
+}
+
+function useDrawing(instance: Instance): () => VNode {
+  const bench = useBench();
+  const made = useRef<Record<'first' | 'second', Made | null>>({ first: null, second: null });
+  return () => {
+    const { book } = bench;
+    const first = picturesOf(instance, book.first.value, bench, made.current.first);
+    const graph2 = book.second.value;
+    const second = graph2 && picturesOf(instance, graph2, bench, made.current.second);
+    made.current = { first: first ?? made.current.first, second };
+    const shown = made.current.first?.drawn;
+    if (!shown?.drawing && !shown?.chart)
+      return html`<p class="no-picture">The drawing waits for the numbers it needs.</p>`;
+    return picturesView(shown, second?.drawn ?? null, first === null);
+  };
+}
+
+function picturesView({ drawing, chart }: Drawn, second: Drawn | null, stale: boolean): VNode {
+  const drawing2 = second?.drawing && !sameData(second.drawing, drawing) ? second.drawing : undefined;
+  const chart2 = second?.chart && !sameData(second.chart, chart) ? second.chart : undefined;
+  return html`<div>
+    ${drawing ? use(Figure, { drawing, second: drawing2, stale }) : null}
+    ${chart ? use(ChartView, { chart, second: chart2, stale }) : null}
+  </div>`;
+}

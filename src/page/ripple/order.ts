@@ -1,0 +1,29 @@
+/** What is told first of all that moved: answers of the notebook in hand, the hull's main numbers, then the rest. */
+import { type Moved, type Ripple } from '../../notebook';
+import { type Bench, sayValue } from '../bench';
+import { notebookWith, openHead } from '../library';
+
+/** Of a hull, an edge and a panel: the numbers a builder knows a boat by. */
+const MAIN: Readonly<Record<string, readonly string[]>> = {
+  hull: ['length', 'beam', 'depth', 'volume', 'skinArea', 'structureMass'],
+  line: ['length', 'leastRadius', 'area'],
+};
+
+/** The ripple in the order it is told, without moves too small to be read. */
+export function inOrder(ripple: Ripple, bench: Bench): Ripple {
+  const shown = bench.shown.peek();
+  const text = ({ quantity }: Moved, value: Moved['before']) => sayValue(value, quantity.kind, shown);
+  const seen = ripple.moved.filter((moved) => text(moved, moved.before) !== text(moved, moved.after));
+  const ranked = seen.map((moved) => ({ moved, rank: rankOf(moved.quantity.name, bench) }));
+  // A stable sort: within a rank the largest move stays first.
+  return { ...ripple, moved: ranked.toSorted((a, b) => a.rank - b.rank).map(({ moved }) => moved) };
+}
+
+function rankOf(name: string, bench: Bench): number {
+  const [part = '', key = ''] = name.split('.');
+  const instance = bench.instances.peek().get(part);
+  if (!instance) return (MAIN[part === 'hull' ? 'hull' : 'line'] ?? []).includes(key) ? 1 : 3;
+  const isAnswer = instance.cell.answers.some((answer) => answer.of === key);
+  if (!isAnswer) return 4;
+  return notebookWith(part) === openHead() ? 0 : 2;
+}

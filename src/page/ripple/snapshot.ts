@@ -1,0 +1,48 @@
+/** The numbers and warnings of one moment, to be compared with those of another. */
+import { compiled, type Instance, valueOf, warningsOf } from '../../cells';
+import { isIssue, write } from '../../measure';
+import type { Graph, Snapshot } from '../../notebook';
+import type { Bench } from '../bench';
+
+/** Rows of tables and coordinates would drown the rest: they say again what their heads say. */
+export function speaksForItself({ name }: { readonly name: string }): boolean {
+  return name.split('.').length <= 2;
+}
+
+/**
+ * Takes in every number, so it is done when the page is at rest.
+ * @param before an earlier moment: a warning whose numbers are missing now is neither gone nor new, and stays as it was
+ */
+export function snapshotOf(bench: Bench, graph: Graph, before: Snapshot | null): Snapshot {
+  const shown = bench.shown.peek();
+  const { derived } = bench.book.catalogue.peek();
+  const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
+  const warnings = new Map<string, string>();
+  for (const instance of bench.instances.peek().values()) {
+    for (const [name, says] of waitingIn(instance, graph, before)) warnings.set(name, says);
+    const applies = warningsOf(
+      instance,
+      (by) => graph.work(by),
+      (value, kind) => write(value, kind, shown).text,
+    );
+    for (const { name, says } of applies) warnings.set(name, says);
+  }
+  return { values, warnings };
+}
+
+/** Warnings that stood before and can't be weighed now, because a number of theirs is missing. */
+function waitingIn(
+  instance: Instance,
+  graph: Graph,
+  before: Snapshot | null,
+): [name: string, says: string][] {
+  return instance.cell.warnings.flatMap(({ when }, index): [string, string][] => {
+    const name = `${instance.name}.${index + 1}`;
+    const says = before?.warnings.get(name);
+    if (says === undefined) return [];
+    const missing = graph.work((read) =>
+      compiled(instance.cell, when).names.map((key) => valueOf(instance, key, read)),
+    );
+    return isIssue(missing) ? [[name, says]] : [];
+  });
+}

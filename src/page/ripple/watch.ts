@@ -1,0 +1,47 @@
+/** Compares the moment after an edit with the moment before its step began, once the page has drawn what is in view. */
+import { effect } from '@preact/signals';
+import { type BookState, type Graph, rippleBetween, type Snapshot } from '../../notebook';
+import type { Bench } from '../bench';
+import { inOrder } from './order';
+import { snapshotOf, speaksForItself } from './snapshot';
+
+/** A pause in typing, ms, after which the page is taken to be at rest. */
+const PAUSE = 60;
+
+interface Moment {
+  readonly state: BookState;
+  readonly step: number;
+  readonly graph: Graph;
+  readonly snapshot: Snapshot;
+}
+
+export function watchRipple(bench: Bench): void {
+  const { book } = bench;
+  let latest: Moment | null = null;
+  let before: Snapshot | null = null;
+  let timer = 0;
+  const look = () => {
+    const state = book.state.peek();
+    const step = book.step.peek();
+    const graph = book.inHand.peek();
+    if (latest?.state === state && latest.graph === graph) return;
+    const isNewStep = latest !== null && latest.step !== step;
+    if (isNewStep) before = latest?.snapshot ?? null;
+    // Another boat, or another version taken in hand, moves everything and tells nothing.
+    if (latest && !isEdit(latest.state, state)) before = null;
+    const snapshot = snapshotOf(bench, graph, before);
+    latest = { state, step, graph, snapshot };
+    const quantities = book.catalogue.peek().derived.filter(speaksForItself);
+    bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, quantities), bench);
+  };
+  effect(() => {
+    void book.state.value;
+    void book.inHand.value;
+    clearTimeout(timer);
+    timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
+  });
+}
+
+function isEdit(was: BookState, is: BookState): boolean {
+  return was.table === is.table && (was.inHand === is.inHand || was.second === null || is.second === null);
+}
