@@ -7,10 +7,10 @@ import { html, use } from '../html';
 import { later } from '../later';
 import { capital } from '../words';
 import { Answer } from './answer';
-import { CellInputs } from './cell-inputs';
-import { CellTable } from './table';
-import { Offers } from './offers';
 
+const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
+const CellTable = later(async () => (await import('./table')).CellTable, 'table-to-come');
+const Offers = later(async () => (await import('./offers')).Offers, 'offers');
 const Working = later(async () => (await import('./working')).Working, 'working');
 const Checks = later(async () => (await import('./checks')).Checks, 'checks');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');

@@ -3,9 +3,9 @@ import { useState } from 'preact/hooks';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
-import { VersionsView } from './versions-view';
 
 const HullInSight = later(async () => (await import('../boat/hull-in-sight')).HullInSight, 'hull-in-sight');
+const VersionsView = later(async () => (await import('./versions-view')).VersionsView, 'versions');
 const RippleView = later(async () => (await import('../ripple/ripple-view')).RippleView, 'ripple');
 
 export function Alongside() {

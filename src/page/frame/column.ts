@@ -7,10 +7,10 @@ import { later } from '../later';
 import { openNotebook } from '../library';
 import { Prose } from '../prose';
 import { goBack, showPlace } from './go-to';
-import { Notices } from './notices';
-import { PrintHead } from './print-head';
 import { way } from './way';
 
+const Notices = later(async () => (await import('./notices')).Notices, 'notices');
+const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'print-head');
 const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
 
 export function Column({ head }: { head: NotebookHead }) {

@@ -1,10 +1,12 @@
 /** The head of the page: name, boat, and the few keys that act on everything. */
 import type { TargetedEvent } from 'preact';
 import { starters } from '../../boat';
-import { BoatKeeping } from '../boat/boat-keeping';
 import { type Dress, useBench } from '../bench';
 import { html, use } from '../html';
+import { later } from '../later';
 import { unitChoices, unitWords } from './units';
+
+const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');
 
 const dresses: readonly Dress[] = ['by the light', 'paper', 'slate', 'sun'];
 
