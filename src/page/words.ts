@@ -29,7 +29,8 @@ export function inShort(bench: Bench, name: string): string {
 export function inShortWithin(bench: Bench, name: string, cell: string): string {
   const [part = '', ...rest] = name.split('.');
   const instance = part === cell ? bench.instances.value.get(part) : undefined;
-  return instance ? labelOf(instance, rest) : inShort(bench, name);
+  if (instance) return labelOf(instance, rest);
+  return bench.instances.value.has(part) ? inShort(bench, name) : readable(name);
 }
 
 /** What a missing value waits for, as the end of a sentence: `the board thickness`. */

@@ -1,9 +1,13 @@
 /**
  * Which pictures follow the numbers: those near the window, and all of them while the page is
- * being printed. The others are drawn once, when the page is at rest, so that they keep their place.
+ * being printed. The others catch up when the page is at rest: they keep their place, and whoever
+ * reads the page without a window finds no old number.
  */
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
+
+/** After the last edit, ms, before what is far catches up. */
+const PAUSE = 200;
 
 /** How far beyond the window a picture counts as near. */
 const MARGIN = '300px';
@@ -20,7 +24,7 @@ const observer = new IntersectionObserver(
   { rootMargin: MARGIN },
 );
 
-/** The first drawing of what is far, one picture an idle moment. */
+/** Drawings of what is far, one picture an idle moment. */
 const waiting: (() => void)[] = [];
 function atRest(job: () => void): void {
   waiting.push(job);
@@ -40,7 +44,8 @@ export interface Live {
   readonly turn: number;
 }
 
-export function useLive(host: { current: Element | null }): Live {
+/** @param changes reads what an edit changes, tracked */
+export function useLive(host: { current: Element | null }, changes: () => void): Live {
   const [near, setNear] = useState(false);
   const [turn, setTurn] = useState(0);
   useEffect(() => {
@@ -48,8 +53,15 @@ export function useLive(host: { current: Element | null }): Live {
     if (!element) return undefined;
     watchers.set(element, setNear);
     observer.observe(element);
-    atRest(() => setTurn(1));
+    let timer = 0;
+    const dispose = effect(() => {
+      changes();
+      clearTimeout(timer);
+      timer = window.setTimeout(() => atRest(() => setTurn((last) => last + 1)), PAUSE);
+    });
     return () => {
+      dispose();
+      clearTimeout(timer);
       watchers.delete(element);
       observer.unobserve(element);
     };

@@ -12,9 +12,13 @@ import { sameData } from './same-data';
 
 export function Pictures({ instance }: { instance: Instance }) {
   const host = useRef<HTMLDivElement>(null);
-  const { following, turn } = useLive(host);
+  const { book, shown } = useBench();
+  const { following, turn } = useLive(host, () => {
+    void book.state.value;
+    void shown.value;
+  });
   const draw = useDrawing(instance);
-  // A picture far from the window reads no quantity, so that no edit wakes it; it keeps what it showed.
+  // A picture far from the window reads no quantity, so that no edit wakes it at once; it keeps what it showed until its turn.
   const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: 0 });
   if (following || turn > kept.current.turn) kept.current = { node: draw(), turn };
   return html`<div class="pictures" ref=${host}>${kept.current.node}</div>`;
