@@ -6,7 +6,7 @@ import { CellView } from './cell/cell-view';
 import { TryKey } from './cell/try-key';
 import { wayTo } from './frame/way';
 import { html, use } from './html';
-import { isCellKnown } from './library';
+import { isCellKnown, openHead } from './library';
 import { LiveValue } from './live-value';
 
 export function Prose({ page }: { page: NotebookPage }) {
@@ -92,7 +92,7 @@ function addressOf(to: string, notebook: string): string {
 
 function PlacedCell({ instance, cell, line }: { instance: string; cell: string; line: number }) {
   const placed = useBench().instances.value.get(instance);
-  if (placed) return use(CellView, { instance: placed });
+  if (placed) return use(CellView, { instance: placed, under: (openHead()?.headings.length ?? 0) > 0 });
   if (isCellKnown(cell)) return html`<p class="cell fetching" aria-busy="true">Fetching the cell…</p>`;
   return html`<p class="notice">Line ${line}: there is no calculator cell called "${cell}".</p>`;
 }

@@ -15,7 +15,8 @@ const Working = later(async () => (await import('./working')).Working, 'working'
 const Checks = later(async () => (await import('./checks')).Checks, 'checks');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
 
-export function CellView({ instance }: { instance: Instance }) {
+/** @param under whether a heading of the second level stands above it */
+export function CellView({ instance, under }: { instance: Instance; under: boolean }) {
   const bench = useBench();
   const { cell, name } = instance;
   const take = () => {
@@ -31,7 +32,7 @@ export function CellView({ instance }: { instance: Instance }) {
   >
     <header>
       <p class="cell-title">${cell.title}</p>
-      <h3 id=${`question-${name}`} tabindex="-1">${cell.question}</h3>
+      <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
     </header>
     <dl class="answers">
       ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
