@@ -11,7 +11,6 @@ export interface Shelved {
 }
 
 export const registry: readonly Shelved[] = [
-  { id: 'fair', load: async () => (await import('./shape/fair')).fair },
   { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
   { id: 'limber', load: async () => (await import('./frames/limber')).limber },
   { id: 'bend', load: async () => (await import('./timber/bend')).bend },

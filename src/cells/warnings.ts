@@ -19,7 +19,11 @@ export type Work = <T>(by: (read: Read) => T) => T | Issue;
  * @param say writes a value in the chosen units
  * @returns the warnings that apply; one whose values are still missing does not, and silences no other
  */
-export function warningsOf(instance: Instance, work: Work, say: (value: number, kind: KindId) => string): Applies[] {
+export function warningsOf(
+  instance: Instance,
+  work: Work,
+  say: (value: number, kind: KindId) => string,
+): Applies[] {
   const { cell, name } = instance;
   return cell.warnings.flatMap((warning, index) => {
     const says = work((read) => {
@@ -39,7 +43,8 @@ export function answerInWords(
   const { cell } = instance;
   if (typeof cell.inWords === 'string') return inWords(instance, cell.inWords, read, say);
   const holds = cell.inWords.find(({ when }) => {
-    const verdict = when === undefined ? 1 : evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read));
+    const verdict =
+      when === undefined ? 1 : evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read));
     return !isIssue(verdict) && verdict !== 0;
   });
   return holds ? inWords(instance, holds.says, read, say) : '';
@@ -54,7 +59,9 @@ export function inWords(
 ): string {
   return template.replace(/\{(\w+)\}/g, (_, key: string) => {
     const value = valueOf(instance, key, read);
-    return typeof value === 'number' ? say(value, kindOfKey(instance.cell, key)) : optionLabel(instance, key, value);
+    return typeof value === 'number'
+      ? say(value, kindOfKey(instance.cell, key))
+      : optionLabel(instance, key, value);
   });
 }
 
@@ -68,5 +75,8 @@ export function kindOfKey(cell: Cell, key: string): KindId {
 function optionLabel(instance: Instance, key: string, id: string): string {
   const spec = instance.cell.inputs[key];
   const options = spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
-  return options.find((option) => option.id === id)?.label ?? id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
+  return (
+    options.find((option) => option.id === id)?.label ??
+    id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase()
+  );
 }

@@ -202,7 +202,7 @@ export function createGraph(parts: GraphParts): Graph {
       return { text: reading.text, written: parts.written(name) !== undefined, names: namedIn(reading) };
     },
     hull: () => hullSignal.value,
-    dependsOn: dependencies.of,
+    dependsOn: (name) => dependencies.of(name),
     work: (by) => workFor('(page)', by),
   };
 }

@@ -12,6 +12,8 @@ export interface Suspect {
   readonly shows: number;
   /** The correction over that: above 1 it stands out. */
   readonly proof: number;
+  /** By which suspects of different lines are ranked. */
+  readonly weight: number;
 }
 
 /** How closely the table is read and how small an error is worth a thought, both m. */
@@ -27,18 +29,25 @@ export const spreadOf = (nearest: number) => nearest / Math.sqrt(12);
 /** The likeliest bad number of one line. */
 export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: Reading): Suspect {
   const run = line.run(spreadOf(nearest));
-  // Weighed against the blunder too, so that a splinter's difference on a smooth line is no first suspect.
-  const shown = run.corrections.map((one) => ({ ...one, hidden: Math.max(one.hidden, blunder) }));
-  const { index, proof } = oddOneOut({ ...run, corrections: shown });
-  const { correction, hidden } = shown[index]!; // one a point
-  return { line, station: hull.stations[index]!, correction, shows: hidden, proof };
+  const { index, proof } = oddOneOut(run);
+  const { correction, hidden } = run.corrections[index]!; // one a point
+  const shows = Math.max(hidden, blunder);
+  return {
+    line,
+    station: hull.stations[index]!,
+    correction,
+    shows,
+    proof: Math.abs(correction) / shows,
+    // What is too small for a blunder comes after all that is not, however smooth its line.
+    weight: Math.abs(correction) >= blunder ? proof : Math.min(proof, Math.abs(correction) / blunder),
+  };
 }
 
 /** The likeliest of the whole hull. @throws where no line can be judged */
 export function firstSuspect(hull: Hull, reading: Reading): Suspect {
   const all = longLines(hull).map((line) => suspectOn(hull, line, reading));
   const first = all.reduce<Suspect | null>(
-    (best, one) => (best && best.proof >= one.proof ? best : one),
+    (best, one) => (best && best.weight >= one.weight ? best : one),
     null,
   );
   if (!first) throw new Error('no edge of this hull can be judged while its offsets have faults');
