@@ -1,7 +1,7 @@
 /**
  * The least mend: the smallest moves of a line's points that leave it fair.
  *
- * Fair is said in conditions that are linear in the points. No hollow: at every inner point the batten bends
+ * Fair is said in conditions that are linear in the points. No hollow: at its points the batten bends
  * the right way, or changes its way once where a reverse is meant. And no hard spot: two neighbouring third
  * differences part by no more than those of fair lines do. The moves with the least sum of squares that meet them are a
  * quadratic programme. It shares an error among neighbours, as one does with a batten in hand; one bad number
@@ -45,39 +45,42 @@ export function leastMend(
   return all;
 }
 
+/** The right bend at every inner point; at the ends, where the batten only runs on, no hollow beyond what is there. */
 function noHollow(
   knots: readonly number[],
   values: readonly number[],
-  turnAt: (inner: number) => 1 | -1,
+  turnAt: (point: number) => 1 | -1,
   rounding: number,
 ): readonly Condition[] {
-  // The batten's bends are linear in the points, so what a move of 1 does is what the points do alone.
+  // The batten's bends are linear in the points, so what a move of 1 does is what that point does alone.
   const moved = knots.map((_, i) =>
     bendsAt(
       knots,
       knots.map((__, k) => (k === i ? 1 : 0)),
     ),
   );
-  return bendsAt(knots, values).map((bend, inner) => {
-    const row = moved.map((bends) => bends[inner]!);
+  return bendsAt(knots, values).map((bend, point) => {
+    const row = moved.map((bends) => bends[point]!);
+    const right = turnAt(point) * bend;
+    const end = point === 0 || point === knots.length - 1;
     return {
-      row: row.map((value) => turnAt(inner) * value),
-      least: -turnAt(inner) * bend - 2 * rounding * Math.hypot(...row),
+      row: row.map((value) => turnAt(point) * value),
+      least: -(end ? Math.max(right, 0) : right) - 2 * rounding * Math.hypot(...row),
     };
   });
 }
 
-/** Second derivative of the batten at the inner points. */
+/** Second derivative of the batten at the points. */
 function bendsAt(knots: readonly number[], values: readonly number[]): readonly number[] {
   const batten = fitSpline(knots, values);
-  return knots.slice(1, -1).map((knot) => splineAt(batten, knot, 2));
+  return knots.map((knot) => splineAt(batten, knot, 2));
 }
 
 /** The one reversal that goes least against the bends as they are. */
-function bestReverse(knots: readonly number[], values: readonly number[]): (inner: number) => 1 | -1 {
+function bestReverse(knots: readonly number[], values: readonly number[]): (point: number) => 1 | -1 {
   const bends = bendsAt(knots, values);
   const against = (first: 1 | -1, from: number) =>
-    bends.reduce((sum, bend, inner) => sum + Math.min(0, (inner < from ? first : -first) * bend) ** 2, 0);
+    bends.reduce((sum, bend, point) => sum + Math.min(0, (point < from ? first : -first) * bend) ** 2, 0);
   let best: { first: 1 | -1; from: number } = { first: 1, from: bends.length };
   for (const first of [1, -1] as const) {
     for (let from = 0; from <= bends.length; from++) {
@@ -85,7 +88,7 @@ function bestReverse(knots: readonly number[], values: readonly number[]): (inne
     }
   }
   const after = best.first === 1 ? -1 : 1;
-  return (inner) => (inner < best.from ? best.first : after);
+  return (point) => (point < best.from ? best.first : after);
 }
 
 function noHardSpot(
