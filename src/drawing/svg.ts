@@ -92,7 +92,8 @@ export function svgText(
   return `${written(file)}\n`;
 }
 
-function written({ tag, attrs, kids }: SvgNode): string {
+/** The text of an element and what it holds. */
+export function written({ tag, attrs, kids }: SvgNode): string {
   const head = Object.entries(attrs)
     .map(([name, value]) => ` ${name}="${escaped(String(value)).replaceAll('"', '&quot;')}"`)
     .join('');
