@@ -2,6 +2,10 @@
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';
+export { frameOutline, type FrameOutline, type FrameStock, type Member } from './frame-outline';
+export { framePieces, type FramePieces, type Gusset } from './frame-pieces';
+export type { Notch } from './frame-notches';
+export type { Joint } from './member-outline';
 export { buildHull, endWith, type Hull, postLine } from './hull';
 export { type BoatLists, lists } from './lists';
 export type { Named } from './named';

@@ -1,0 +1,81 @@
+/** The pieces of a frame as they are sawn, and the plates that join them. */
+import type { Vec2 } from '../kernel';
+import { cutAway } from './cut-away';
+import {
+  chineLogNotch,
+  keelsonSlot,
+  type Notch,
+  sheerClampNotch,
+  type Slot,
+  type TimberSection,
+} from './frame-notches';
+import type { FrameOutline, Member } from './frame-outline';
+import type { Hull } from './hull';
+
+export interface Fittings {
+  readonly slot: Slot;
+  readonly chineLog: TimberSection;
+  readonly sheerClamp: TimberSection;
+  /** Along each member from the corner of the skin's inside, m. */
+  readonly gussetLeg: number;
+  /** Depth of the members and what is left on the sides above the sheer, m: as the outline was drawn with. */
+  readonly moulded: number;
+  readonly beyond: number;
+}
+
+export interface FramePieces {
+  readonly notches: readonly Notch[];
+  readonly members: readonly {
+    readonly member: Member;
+    /** Notched; one outline, more where a notch cuts the member through, none where it takes all of it. */
+    readonly outlines: readonly (readonly Vec2[])[];
+  }[];
+  /** A plate at each chine, port side, notched with the members. */
+  readonly gussets: readonly Gusset[];
+}
+
+export interface Gusset {
+  /** In the plan's words: `chine`. */
+  readonly at: string;
+  readonly outlines: readonly (readonly Vec2[])[];
+  /** The leg with which the long edge just passes the inner corner of the members, m. */
+  readonly leastLeg: number;
+}
+
+export function framePieces(hull: Hull, frame: FrameOutline, fittings: Fittings): FramePieces {
+  const logs = hull.edges.slice(1, -1).map((edge) => chineLogNotch(hull, frame, edge, fittings.chineLog));
+  const notches = [
+    keelsonSlot(hull, frame, fittings.slot),
+    ...logs,
+    sheerClampNotch(hull, frame, fittings.sheerClamp, fittings.beyond),
+  ];
+  return {
+    notches,
+    members: frame.members.map((member) => ({ member, outlines: notched(member.outline, notches) })),
+    gussets: logs.map((log) => gusset(frame, log, fittings)),
+  };
+}
+
+function notched(outline: readonly Vec2[], notches: readonly Notch[]): readonly (readonly Vec2[])[] {
+  return notches.reduce<readonly (readonly Vec2[])[]>(
+    (left, { cut }) => left.flatMap((one) => cutAway(one, cut)),
+    [outline],
+  );
+}
+
+function gusset(frame: FrameOutline, log: Notch, { gussetLeg, moulded }: Fittings): Gusset {
+  const { index, label } = log.edge;
+  const below = frame.members[index - 1]!; // a chine has a member on either side
+  const above = frame.members[index]!;
+  const angle = frame.angles[index - 1]!;
+  const corner = frame.corners[index]!;
+  const outline: Vec2[] = [
+    corner,
+    [corner[0] + gussetLeg * above.along[0], corner[1] + gussetLeg * above.along[1]],
+    [corner[0] - gussetLeg * below.along[0], corner[1] - gussetLeg * below.along[1]],
+  ];
+  // The inner corner lies moulded / sin(half) from the outer one, the long edge leg x cos(half). Members
+  // nearly in one line need no plate across a corner.
+  const leastLeg = angle > Math.PI - 0.02 ? 0 : (2 * moulded) / Math.sin(angle);
+  return { at: label, outlines: cutAway(outline, log.cut), leastLeg };
+}
