@@ -26,6 +26,7 @@ describe('bend', () => {
     expect(tried.number('strain')).toBeCloseTo(0.0045, 12);
     expect(tried.number('stress')).toBeCloseTo(48.6e6, 3);
     expect(tried.number('share')).toBeCloseTo(48.6 / 70, 12);
+    expect(tried.number('radiusToThickness')).toBeCloseTo(111.11, 2);
   });
 
   test('the least radius, the thickest board and the layers all meet the share allowed', () => {

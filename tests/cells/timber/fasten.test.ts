@@ -32,6 +32,22 @@ describe('fasten', () => {
     expect(tried.number('boxes')).toBe(2);
   });
 
+  test('the sizes of a No. 8 screw, 0.164 in thick, in millimetres', () => {
+    const tried = tryCell(fasten, { ...chine, gauge: '8', screwLength: '35 mm' });
+    const inMm = (key: string) => tried.number(key) * 1000;
+    expect(inMm('head')).toBeCloseTo(0.332 * 25.4, 6);
+    expect(inMm('wantedHold')).toBeCloseTo(6 * 0.164 * 25.4, 6);
+    expect(inMm('fullLength')).toBeCloseTo(9 + 6 * 0.164 * 25.4, 6);
+    expect(inMm('longest')).toBeCloseTo(9 + 38 - 3, 6);
+    expect(tried.number('holdInDiameters')).toBeCloseTo(26 / (0.164 * 25.4), 6);
+    expect(inMm('thread')).toBeCloseTo((2 / 3) * 35, 6);
+    expect(inMm('shankHole')).toBeCloseTo(4.3, 6);
+    // The wider of two codes: 10 D and 5 d along, 10 D and 12 d to an end, 2.5 D and 3 d to an edge.
+    expect(inMm('leastPitch')).toBeCloseTo(10 * 0.164 * 25.4, 6);
+    expect(inMm('leastEnd')).toBeCloseTo(12 * 0.164 * 25.4, 6);
+    expect(inMm('leastEdge')).toBeCloseTo(3 * 0.164 * 25.4, 6);
+  });
+
   test('the screws laid out reach from end to end', () => {
     fc.assert(
       fc.property(

@@ -27,6 +27,8 @@ describe('laminate', () => {
     expect(two.number('force') / two.number('solidForce')).toBeCloseTo(0.25, 12);
     expect(two.number('springBack')).toBe(0.25);
     expect(two.number('stiffer')).toBeCloseTo(4, 12);
+    expect(two.number('gluedStiffness') / two.number('looseStiffness')).toBeCloseTo(4, 12);
+    expect(two.number('opening')).toBeCloseTo(4 / 3, 12);
   });
 
   test('a layer is bent as the bend cell bends a board of its thickness', () => {
@@ -36,6 +38,7 @@ describe('laminate', () => {
     expect(tried.number('stress')).toBeCloseTo(one.number('stress'), 3);
     expect(tried.number('leastRadius')).toBeCloseTo(one.number('leastRadius'), 9);
     expect(tried.number('force')).toBeCloseTo(4 * one.number('force'), 6);
+    expect(tried.number('rise')).toBeCloseTo(one.number('rise'), 12);
   });
 
   test('a form of the radius given comes off at the radius wanted', () => {

@@ -66,6 +66,21 @@ describe('scarf', () => {
     expect(tried.number('glueFace') * Math.cos(tried.number('angle'))).toBeCloseTo(tried.number('taper'), 12);
   });
 
+  test('what is spare, what pulls the glue apart, and how far joints keep away from each other', () => {
+    const tried = tryCell(scarf, {
+      thickness: '20 mm',
+      slope: '8',
+      boardLength: '3 m',
+      boards: '2',
+      wanted: '5 m',
+    });
+    expect(tried.number('over')).toBeCloseTo(3 + 3 - 0.16 - 5, 12);
+    // A pull p along the board is shear p s/(1+s2) and tension p/(1+s2) on the slope; their squares add up to p2/(1+s2).
+    expect(tried.number('shearInGlue') ** 2 + tried.number('tensionOnGlue') ** 2).toBeCloseTo(1 / 65, 12);
+    expect(tried.number('stagger')).toBeCloseTo(0.6, 12);
+    expect(tryCell(scarf, { thickness: '50 mm' }).number('stagger')).toBeCloseTo(1.2, 12);
+  });
+
   test('links to the keelson and to the edge chosen', () => {
     const tried = tryCell(scarf, { along: 'chine', 'keelson.thickness': '25 mm' });
     expect(tried.number('thickness')).toBeCloseTo(0.025, 12);
