@@ -15,6 +15,8 @@ import { otherFace } from './skin';
 import type { Station } from './station';
 
 export interface FrameStock {
+  /** On which side of its line the frame stands; by custom the one from which bevels are only cut off. */
+  readonly stands: Station['stands'];
   /** Fore and aft, m. */
   readonly siding: number;
   /** Depth of every member, from the edge on the skin inward, m. */
@@ -48,6 +50,7 @@ export interface Member extends Run {
 
 export interface FrameOutline {
   readonly station: Station;
+  readonly stands: Station['stands'];
   /** Inside the skin, keel outward, on the face that stands on the station line. */
   readonly corners: readonly Vec2[];
   /** The same on the other face, on the skin there. */
@@ -65,7 +68,7 @@ export interface FrameOutline {
 export function frameOutline(hull: Hull, name: string, stock: FrameStock): FrameOutline {
   const station = hull.station(name);
   const corners = insideCorners(hull, station, stock.skin);
-  const far = farFace(station, stock);
+  const far = farFace(stock);
   const farCorners = hull.edges.map((edge, i): Vec2 => {
     const { plan, profile } = edge.slopes[station.index]!; // one slope a station
     const [y, z] = corners[i]!; // one corner an edge
@@ -83,11 +86,11 @@ export function frameOutline(hull: Hull, name: string, stock: FrameStock): Frame
     return { ...run, panel, outline, ...cuts(run, outline, i === 0), ...againstSkin(station, panel, stock) };
   });
   const angles = runs.slice(1).map((above, i) => insideAngle(runs[i]!, above));
-  return { station, corners, farCorners, members, angles };
+  return { station, stands: stock.stands, corners, farCorners, members, angles };
 }
 
 /** From the face on the line to the other one along the boat, + forward, m. */
-const farFace = ({ stands }: Station, { siding }: FrameStock) => (stands === 'forward' ? siding : -siding);
+const farFace = ({ stands, siding }: FrameStock) => (stands === 'forward' ? siding : -siding);
 
 /** Corners of the skin's inside in the station's plane, keel outward. */
 function insideCorners(hull: Hull, station: Station, skin: FrameStock['skin']): readonly Vec2[] {
@@ -145,7 +148,7 @@ function againstSkin(
     station.bevel(panel.inner.name, panel.name),
     station.bevel(panel.outer.name, panel.name),
   ] as const;
-  const far = farFace(station, stock);
+  const far = farFace(stock);
   const crown = attempt(() => station.crown(panel.name));
   return {
     bevels,
