@@ -42,3 +42,4 @@ export {
   type Unread,
   writeTable,
 } from './table';
+export { letOut, type TransomFace, transomShape, type TransomShape } from './transom-shape';

@@ -1,0 +1,379 @@
+/** The transom in its true shape: blank to cut, and the cut-out for an outboard motor. */
+import { breadthAt, type Hull, letOut } from '../../boat';
+import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { SHAPE_INPUTS, shapeInHand } from './transom-in-hand';
+import { transomPatterns } from './transom-pattern';
+import { transomView } from './transom-view';
+
+const GEOMETRY = 'geometry';
+const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the cosine of the rake';
+const CLASSES = 'height classes of motor makers’ guides; common practice, no source';
+
+const thickness = (label: string, from: string, preset: string) =>
+  input('length', label, { seldom: true, from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
+
+const largerFace = (hull: Hull, values: Values) =>
+  letOut(shapeInHand(hull, values), Number(values['thickness']));
+
+export const transomCut = defineCell({
+  id: 'transomCut',
+  stage: 'frames',
+  title: 'Transom and motor cut-out',
+  question: 'What is the true shape of the transom, and where do I cut it down for the motor?',
+  inputs: {
+    end: choice('Which', {
+      options: [
+        { id: 'transom', label: 'transom at the stern' },
+        { id: 'bowTransom', label: 'transom at the bow' },
+      ],
+      preset: 'transom',
+    }),
+    corner: choice('Corner', { options: 'edges', preset: 'sheer' }),
+    shaft: choice('Shaft of the motor', {
+      options: [
+        { id: 'short', label: 'short, 15 in' },
+        { id: 'long', label: 'long, 20 in' },
+        { id: 'extraLong', label: 'extra long, 25 in' },
+        { id: 'longest', label: 'longest, 30 in' },
+      ],
+      preset: 'short',
+    }),
+    motorHeight: input('length', 'Height the motor asks for, plumb', {
+      from: '{self}.classHeight',
+      preset: '15 in',
+      min: '5 in',
+      max: '40 in',
+      step: '1/4 in',
+      note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in',
+    }),
+    rake: input('angle', 'Rake of the transom', {
+      from: '{self}.hullRake',
+      preset: '13 deg',
+      min: '-30 deg',
+      max: '60 deg',
+      step: '0.5 deg',
+      note: 'from plumb, + where its top leans out of the boat',
+    }),
+    thickness: input('length', 'Transom thickness', {
+      from: 'transom.thickness',
+      preset: '18 mm',
+      min: '3 mm',
+      max: '100 mm',
+      step: '1 mm',
+    }),
+    pads: input('length', 'Pads under the clamps', {
+      preset: '18 mm',
+      min: '0 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'inside and outside together; common practice, no source',
+    }),
+    draught: input('length', 'Water above the bottom there', {
+      preset: '120 mm',
+      min: '0 mm',
+      max: '1 m',
+      step: '5 mm',
+      slider: true,
+      note: 'plumb at the transom, loaded, motor on and crew aft: measure it afloat',
+    }),
+    bracket: input('length', 'Bracket of the motor, width', {
+      seldom: true,
+      preset: '250 mm',
+      min: '50 mm',
+      max: '1 m',
+      step: '5 mm',
+      note: 'common practice, no source; the motor maker’s drawing holds',
+    }),
+    swing: input('length', 'Steering swing, each side', {
+      seldom: true,
+      preset: '100 mm',
+      min: '0 mm',
+      max: '600 mm',
+      step: '5 mm',
+      note: 'common practice, no source; the motor maker’s drawing holds',
+    }),
+    radius: input('length', 'Radius in the corners', {
+      seldom: true,
+      preset: '1 1/2 in',
+      min: '0 mm',
+      max: '6 in',
+      step: '1/4 in',
+    }),
+    motorRake: input('angle', 'Rake the bracket is made for', {
+      seldom: true,
+      preset: '13 deg',
+      min: '0 deg',
+      max: '30 deg',
+      step: '0.5 deg',
+      note: '12° to 14° usual; common practice, no source',
+    }),
+    leastFreeboard: input('length', 'Least freeboard you accept there', {
+      seldom: true,
+      preset: '200 mm',
+      min: '0 mm',
+      max: '1 m',
+      step: '10 mm',
+      note: 'common practice, no source; your water decides',
+    }),
+    rise: input('length', 'Corner above the bottom, plumb', {
+      seldom: true,
+      from: '{self}.hullRise',
+      preset: '400 mm',
+      min: '0 mm',
+      max: '3 m',
+      step: '1 mm',
+      note: 'from the outside of the bottom on the centreline to the wood inside the skin',
+    }),
+    face: choice('Face on the station line', {
+      seldom: true,
+      options: [
+        { id: 'outer', label: 'outer face' },
+        { id: 'inner', label: 'inner face' },
+      ],
+      preset: 'outer',
+      note: 'see the plan; the table’s points are usually taken to the outer face',
+    }),
+    sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
+    bottomThickness: thickness('Bottom thickness', 'bottom.thickness', '9 mm'),
+    bilgeThickness: thickness('Thickness of panels between', 'bilge.thickness', '9 mm'),
+  },
+  steps: {
+    hullRake: hullStep('angle', {
+      says: 'the plane, square to the centreline plane, that lies nearest to the transom’s corners',
+      uses: SHAPE_INPUTS,
+      find: (hull, values) => shapeInHand(hull, values).rake,
+      meaning: 'rake of the transom by the offsets, + where its top leans out of the boat',
+      source: GEOMETRY,
+    }),
+    hullRise: hullStep('length', {
+      says: 'the planes of the skin moved in by their thickness and cut with the plane of the transom',
+      uses: [...SHAPE_INPUTS, 'corner'],
+      find: (hull, values) => {
+        const { heights, foot } = shapeInHand(hull, values);
+        return heights[hull.edge(String(values['corner'])).index]! - foot; // one height an edge
+      },
+      meaning: 'corner of the wood above the outside of the bottom on the centreline, plumb',
+      source: GEOMETRY,
+    }),
+    halfBreadth: hullStep('length', {
+      says: 'the planes of the skin moved in by their thickness and cut with the plane of the transom',
+      uses: [...SHAPE_INPUTS, 'corner'],
+      find: (hull, values) => shapeInHand(hull, values).inside[hull.edge(String(values['corner'])).index]![0], // one place an edge
+      meaning: 'half-breadth of the corner inside the skin, on the face on the station line',
+      source: GEOMETRY,
+    }),
+    upFace: step(
+      'length',
+      'rise / cos(rake)',
+      'the corner up the slope, from the outside of the bottom on the centreline',
+      EXPANDED,
+    ),
+    blankWidth: hullStep('length', {
+      says: 'twice the greatest half-breadth of the larger of the two faces',
+      uses: [...SHAPE_INPUTS, 'thickness'],
+      find: (hull, values) => 2 * Math.max(...largerFace(hull, values).map(([y]) => y)),
+      meaning: 'width of the blank, bevels still on it',
+      source: GEOMETRY,
+    }),
+    blankHeight: hullStep('length', {
+      says: 'from the lowest to the highest corner of the larger of the two faces, up the slope',
+      uses: [...SHAPE_INPUTS, 'thickness'],
+      find: (hull, values) => {
+        const ups = largerFace(hull, values).map(([, u]) => u);
+        return Math.max(...ups) - Math.min(...ups);
+      },
+      meaning: 'height of the blank up the slope, bevels still on it',
+      source: GEOMETRY,
+    }),
+    classHeight: step(
+      'length',
+      'shaft == "short" ? 15 in : shaft == "long" ? 20 in : shaft == "extraLong" ? 25 in : 30 in',
+      'height of the class, plumb, from the outside of the bottom to the cut-out',
+      CLASSES,
+    ),
+    alongFace: step(
+      'length',
+      'motorHeight / cos(rake)',
+      'the same up the slope, from the outside of the bottom on the centreline',
+      EXPANDED,
+    ),
+    skinOnFace: hullStep('length', {
+      says: 'from the outside of the bottom up the slope to the wood',
+      uses: SHAPE_INPUTS,
+      find: (hull, values) => shapeInHand(hull, values).inside[0]![1], // every transom has a keel
+      meaning: 'the bottom’s thickness up the slope on the centreline',
+      source: GEOMETRY,
+    }),
+    cutAboveEdge: step(
+      'length',
+      'alongFace - skinOnFace',
+      'the cut-out up the slope from the transom’s own lower edge, on the centreline',
+      'geometry: the bottom lies under the transom’s edge',
+    ),
+    ifAlong: step(
+      'length',
+      'motorHeight * cos(rake)',
+      'what is left plumb where the motor’s height is laid off up the slope by mistake',
+      EXPANDED,
+    ),
+    topUp: hullStep('length', {
+      says: 'the corner at the sheer, up the slope; the top is straight across',
+      uses: SHAPE_INPUTS,
+      find: (hull, values) => shapeInHand(hull, values).inside.at(-1)![1], // every transom has a sheer
+      meaning: 'top of the transom up the slope, from the outside of the bottom on the centreline',
+      source: GEOMETRY,
+    }),
+    cutDepth: step(
+      'length',
+      'max(topUp - alongFace, 0 mm)',
+      'depth of the cut-out down the slope from the top',
+      GEOMETRY,
+    ),
+    raise: step(
+      'length',
+      'max(alongFace - topUp, 0 mm)',
+      'what the top lacks up the slope for this motor',
+      GEOMETRY,
+    ),
+    cutWidth: step(
+      'length',
+      'bracket + 2 * swing',
+      'width of the cut-out: bracket and steering swing on both sides',
+      'common practice, no source; the motor maker’s drawing holds',
+    ),
+    halfAtCut: hullStep('length', {
+      says: 'half-breadth inside the skin at the bottom of the cut-out',
+      uses: [...SHAPE_INPUTS, 'alongFace'],
+      find: (hull, values) => {
+        const { inside } = shapeInHand(hull, values);
+        const ups = inside.map(([, u]) => u);
+        const at = Math.min(Math.max(Number(values['alongFace']), Math.min(...ups)), ups.at(-1)!);
+        return breadthAt(inside, at) ?? 0;
+      },
+      meaning: 'half-breadth of the transom at the bottom of the cut-out',
+      source: GEOMETRY,
+    }),
+    sideLeft: step(
+      'length',
+      'halfAtCut - cutWidth / 2',
+      'wood left on each side of the cut-out, at its bottom',
+      GEOMETRY,
+    ),
+    motorTilt: step(
+      'angle',
+      'rake - motorRake',
+      'wedge under the bracket for a plumb shaft, + thick end up',
+      GEOMETRY,
+    ),
+    clampThickness: step(
+      'length',
+      'thickness + pads',
+      'what the clamps hold: transom and pads together',
+      GEOMETRY,
+    ),
+    freeboard: step('length', 'motorHeight - draught', 'freeboard left at the cut-out, plumb', GEOMETRY),
+  },
+  answers: [
+    {
+      of: 'cutAboveEdge',
+      label: 'cut-out, up the slope',
+      from: 'on the centreline of the after face, from the transom’s own lower edge, before the bottom is on',
+      tolerance: '3 mm',
+    },
+    {
+      of: 'blankWidth',
+      label: 'blank, wide',
+      from: 'square across, half of it on each side of the centreline; bevels still on it',
+      tolerance: '2 mm',
+    },
+    {
+      of: 'blankHeight',
+      label: 'blank, high',
+      from: 'up the slope, from its lowest edge to the straight top; bevels still on it',
+      tolerance: '2 mm',
+    },
+  ],
+  inWords: [
+    {
+      when: 'end == "bowTransom"',
+      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope; it leans out {rake}. No motor hangs there.',
+    },
+    {
+      when: 'raise > 0 mm',
+      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope. For a motor that asks for {motorHeight} plumb its top is {raise} too low.',
+    },
+    {
+      says: '{motorHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round.',
+    },
+  ],
+  table: {
+    caption: 'Corners of the transom: out from the centreline, plumb and up the slope',
+    over: 'corner',
+    columns: [
+      { of: 'halfBreadth', label: 'out' },
+      { of: 'rise', label: 'up, plumb' },
+      { of: 'upFace', label: 'up the slope' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'end == "transom" and raise > 0 mm',
+      says: 'The motor asks for {motorHeight} plumb, {alongFace} up the slope; the top stands at {topUp}. Raise it by {raise}, or take a motor with a shorter shaft.',
+      limit: 'the motor’s height, as its maker states it',
+      weight: 'stop',
+    },
+    {
+      when: 'end == "transom" and sideLeft <= radius',
+      says: 'A cut-out {cutWidth} wide leaves {sideLeft} of wood on each side: it breaks out at the corners.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
+    {
+      when: 'end == "transom" and freeboard <= 0 mm',
+      says: 'With {draught} of water above the bottom the cut-out lies under water.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
+    {
+      when: 'end == "transom" and freeboard > 0 mm and freeboard < leastFreeboard',
+      says: 'Freeboard at the cut-out is {freeboard}, less than the {leastFreeboard} you accept: a following sea comes in here first. A longer shaft, or a self-bailing well before the transom.',
+      limit: 'the least freeboard typed or preset; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'end == "transom" and radius < 1 in',
+      says: 'Corners of {radius} let a crack start: make them 1 in round or more.',
+      limit: 'at least 1 in; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'end == "transom" and (clampThickness < 35 mm or clampThickness > 48 mm)',
+      says: 'The clamps would hold {clampThickness}: most take 35 to 48 mm. Change the pads.',
+      limit: '1 3/8 to 1 7/8 in; common practice, no source; the motor’s own clamps decide',
+      weight: 'mind',
+    },
+    {
+      when: 'end == "transom" and abs(motorTilt) > 2°',
+      says: 'The transom leans {rake}, the bracket is made for {motorRake}: a wedge of {motorTilt} (+ thick end up), or the tilt pin, sets the shaft plumb.',
+      limit: '12° to 14° usual; common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Measure plumb, not up the slope, and from the outside of the bottom. Measure the motor in hand before you saw.',
+    'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power.',
+    'A cut-out is the lowest place of the boat’s edge. Try her loaded in calm water before you trust its freeboard.',
+    'A knee ties the transom to the keelson, and corner knees to the sheer: a motor’s push and its weight on a trailer go through them.',
+    'Seal the cut edges of plywood before anything covers them.',
+  ],
+  sources: [
+    { text: 'Expanding a raked transom, height over the cosine of the rake: geometry', known: 'geometry' },
+    {
+      text: 'Height classes, rake of 12° to 14°, radius of 1 in and clamp thickness of 1 3/8 to 1 7/8 in: motor makers’ guides and custom of the trade',
+      known: 'common practice',
+    },
+  ],
+  lights: ['transom', 'sheer'],
+  draw: (v, on) => transomView(v, on),
+  patterns: (v, on) => transomPatterns(v, on),
+});
