@@ -132,10 +132,13 @@ function cuts(
   return {
     pieces: across ? 1 : 2,
     length: across ? 2 * half : half,
-    footCut: across ? 0 : Math.atan2(inside[0] - onSkin[0], depth),
-    headCut: Math.atan2(onSkin[1] - inside[1], depth),
+    footCut: across ? 0 : square(Math.atan2(inside[0] - onSkin[0], depth)),
+    headCut: square(Math.atan2(onSkin[1] - inside[1], depth)),
   };
 }
+
+/** A cut that only rounding takes out of square. */
+const square = (angle: number): number => (Math.abs(angle) < 1e-9 ? 0 : angle);
 
 const dot = (a: Vec2, b: Vec2): number => a[0] * b[0] + a[1] * b[1];
 

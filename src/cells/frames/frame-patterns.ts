@@ -44,6 +44,7 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
   const { corners, station } = outline;
   const length = (metres: number) => say(metres, 'length');
   const level: Point = [mm(Number(v['markHalfBreadth'])), mm(Number(v['markHeight']))];
+  const deep = mm(Number(v['moulded']));
   const foot = onPaper(corners[0]!); // a frame has a keel
   const sheer = onPaper(corners.at(-1)!); // and a sheer
   return drawing({
@@ -59,12 +60,16 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
         ),
       ),
       line(ring(outline.farCorners), { pen: 'ghost', layer: 'other face' }),
-      centreLine([0, foot[1] - 40], [0, foot[1] + 260], MARKS),
-      label([0, foot[1] + 200], 'centreline', { toward: 'e' }),
-      centreLine([0, level[1]], [level[0] + 30, level[1]], MARKS),
-      label([level[0] * 0.5, level[1]], `level line, ${length(Number(v['markHeight']))} above the base`, {
-        toward: 'n',
-      }),
+      centreLine([0, foot[1] - 40], [0, foot[1] + deep + 60], MARKS),
+      label([0, foot[1] + deep + 30], 'centreline', { toward: 'e' }),
+      centreLine([level[0] - 2.5 * deep, level[1]], [level[0] + 30, level[1]], MARKS),
+      label(
+        [level[0] - 2 * deep, level[1]],
+        `level line, ${length(Number(v['markHeight']))} above the base`,
+        {
+          toward: 'n',
+        },
+      ),
       ...corners.map((corner) => mark(onPaper(corner), MARKS)),
       ...corners.map(([y, z], i) =>
         label(onPaper([y, z]), `${station.label}: ${length(y)} out, ${length(z)} up`, {
@@ -104,6 +109,7 @@ function memberPattern(
   const angle = (radians: number) => say(radians, 'angle');
   const length = say(member.length, 'length');
   const [inner, outer] = [flat(member.inner), flat(member.outer)];
+  const deep = Math.max(...member.outline.map((point) => flat(point)[1]));
   const across = pieces === 1;
   const cuts = across
     ? `both ends ${angle(headCut)} off square`
@@ -115,8 +121,8 @@ function memberPattern(
       ...outlines.map((one) => sawn(one.map(flat), frame.station.name, `${panel.name} member`)),
       across
         ? [
-            centreLine([0, -20], [0, 160], MARKS),
-            label([0, 130], 'centreline: turn over for the other half', { toward: 'e' }),
+            centreLine([0, -20], [0, deep + 60], MARKS),
+            label([0, deep + 30], 'centreline: turn over for the other half', { toward: 'e' }),
           ]
         : [],
       mark(inner, MARKS),

@@ -71,6 +71,9 @@ export function transomView(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull
       ...faceView(made, v, say),
       // Under it, so that both are as large as the width allows.
       ...sideView(v, say, [0, low - tall - 0.35 * (tall - low) - 60]),
+      note(
+        `Above, square to the face; dashed, the larger face. Below, from port, ${stern ? 'aft to the left' : 'forward to the right'}.`,
+      ),
     ],
   });
 }
@@ -118,7 +121,6 @@ function faceView(shape: TransomShape, v: Values, say: Say): Shape[] {
     }),
     dim([mm(sheer[0]), 0], [mm(sheer[0]), top], length('topUp'), { side: 'right', run: 'vertical' }),
     label([mm(broad) * 0.7, mm(shape.inside[1]![1]) * 0.5], 'bottom', { toward: 's' }),
-    note('square to the face', { at: [-mm(broad) * 0.55, top * 0.5] }),
   ];
 }
 
@@ -173,9 +175,6 @@ function sideView(v: Values, say: Say, [x0, z0]: Point): Shape[] {
       : [dim(foot, at(of('topUp'), 0), length('topUp'), { side: 'right' })]),
     centreLine([x0, z0 - 20], [x0, z0 + of('topUp') * 1.05]),
     ...rakeAngle(foot, rake * lean, of('topUp') * 0.9, say(Number(v['rake']), 'angle')),
-    note(stern ? 'from port, aft to the left' : 'from port, forward to the right', {
-      at: [x0 + inside * run * 0.55, z0 - Math.max(40, run * 0.12)],
-    }),
   ];
 }
 
