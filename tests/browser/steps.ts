@@ -1,0 +1,133 @@
+/** What a builder does at the page, and what is seen there, as single steps that journeys are made of. */
+import type { Locator, Page } from 'playwright';
+import { expect } from 'vitest';
+import { openPage, type PageOptions } from './harness';
+
+export const notebooks = ['quick-answers', 'the-build', 'one-thick-or-two-thin'] as const;
+export type Notebook = (typeof notebooks)[number];
+
+/** Opens a notebook and waits until all its cells have come. */
+export async function openNotebook(notebook: Notebook, options: PageOptions = {}): Promise<Page> {
+  const page = await openPage({ ...options, at: `${options.at ?? ''}#/${notebook}` });
+  await arrived(page);
+  return page;
+}
+
+/** Waits until nothing on the page is still being fetched, and every cell has its drawing. */
+export async function arrived(page: Page): Promise<void> {
+  await page.locator('.cell[data-cell]').first().waitFor();
+  await expect.poll(() => page.locator('[aria-busy="true"]').count(), { timeout: 15_000 }).toBe(0);
+  // Drawings come at rest, those far from the window last.
+  await expect.poll(() => page.locator('.cell .pictures:not(:has(figure svg, .no-picture))').count()).toBe(0);
+}
+
+/** Loads the page anew; edits are saved on the way out at the latest. */
+export async function reload(page: Page): Promise<void> {
+  await page.reload();
+  await arrived(page);
+}
+
+export const cell = (page: Page, name: string): Locator => page.locator(`.cell[data-cell="${name}"]`);
+
+/** The row of an input, in a cell or in the boat's sheet. */
+export const row = (page: Page, quantity: string): Locator =>
+  page.locator(`.input[data-quantity="${quantity}"]`);
+export const field = (page: Page, quantity: string): Locator =>
+  row(page, quantity).locator('.entry-line input');
+export const says = (page: Page, quantity: string): Locator => row(page, quantity).locator('.says');
+
+/** Types a text in place of what stands in the field, and leaves it. */
+export async function type(page: Page, quantity: string, text: string): Promise<void> {
+  await field(page, quantity).fill(text);
+  await field(page, quantity).blur();
+}
+
+/** Opens everything in a cell, or in the sheet, that is one step away. */
+export async function unfold(place: Locator, which: string): Promise<void> {
+  for (const summary of await place.locator(`details:not([open]) > summary`, { hasText: which }).all())
+    await summary.click();
+}
+
+/** The boat's own sheet, opened. */
+export async function openSheet(page: Page): Promise<Locator> {
+  await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
+  const sheet = page.locator('.boat-sheet');
+  await sheet.locator('figure.drawing svg').waitFor();
+  return sheet;
+}
+
+/** The large figure of an answer, of the version kept or of the one tried. */
+export const answer = (page: Page, quantity: string, version: 'first' | 'second' = 'first'): Locator =>
+  page.locator(`.answer[data-quantity="${quantity}"] .figure.${version} b`);
+
+/** The large figures of a cell in their order. */
+export const answers = (page: Page, name: string): Promise<string[]> =>
+  cell(page, name).locator('.answer .figure.first b').allInnerTexts();
+
+/** All large figures of the notebook by their quantity. */
+export const allAnswers = (page: Page): Promise<Record<string, string>> =>
+  page.locator('.answer').evaluateAll((all) => {
+    const found: Record<string, string> = {};
+    for (const one of all)
+      found[one.getAttribute('data-quantity') ?? ''] = one.querySelector('dd')?.textContent ?? '';
+    return found;
+  });
+
+/** The paths of a cell's drawing, as their `d` data. */
+export const paths = (place: Locator): Promise<string[]> =>
+  place
+    .locator('figure.drawing svg')
+    .first()
+    .locator('path')
+    .evaluateAll((all) => all.map((path) => path.getAttribute('d') ?? ''));
+
+/** What is written in a drawing. */
+export const texts = (place: Locator): Promise<string[]> =>
+  place.locator('figure.drawing svg').first().locator('text').allTextContents();
+
+/** The number at the head of a text as the page writes it: `−2.4°` is -2.4, `1 in 8` is 1. */
+export function numberIn(text: string): number {
+  const found = /-?\d+(?:\.\d+)?/.exec(text.replaceAll('−', '-'));
+  if (!found) throw new Error(`no number in "${text}"`);
+  return Number(found[0]);
+}
+
+export const fieldNumber = async (page: Page, quantity: string): Promise<number> =>
+  numberIn(await field(page, quantity).inputValue());
+export const answerNumber = async (page: Page, quantity: string, version: 'first' | 'second' = 'first') =>
+  numberIn(await answer(page, quantity, version).innerText());
+
+/** Waits until the field holds the text. */
+export async function holds(page: Page, quantity: string, text: string): Promise<void> {
+  await expect.poll(() => field(page, quantity).inputValue()).toBe(text);
+}
+
+/** An element's text, with the spaces that hold a number to its unit as plain ones. */
+export const textOf = async (place: Locator): Promise<string> =>
+  (await place.innerText()).replaceAll(/[\u00a0\u202f]/g, ' ');
+
+/** Waits until an element has the text, or a text like it. */
+export async function reads(place: Locator, text: string | RegExp): Promise<void> {
+  if (typeof text === 'string') await expect.poll(() => textOf(place)).toBe(text);
+  else await expect.poll(() => textOf(place)).toMatch(text);
+}
+
+/** A button of the page by its words. */
+export const press = (page: Page, name: string): Promise<void> =>
+  page.getByRole('button', { name, exact: true }).click();
+
+/** Sentences anywhere in the page that no builder should ever read. */
+export async function leftovers(page: Page): Promise<string[]> {
+  const seen = await page.evaluate(() => {
+    const fields = [...document.querySelectorAll<HTMLInputElement>('.entry-line input:not([aria-invalid])')];
+    return [document.body.textContent ?? '', ...fields.map((one) => one.value)].join('\n');
+  });
+  return [...seen.matchAll(/.{0,40}(?:\bNaN\b|Infinity|\bundefined\b|\[object|\bnull\b).{0,40}/g)].map(
+    ([text]) => text,
+  );
+}
+
+export const isFocused = (place: Locator): Promise<boolean> =>
+  place.evaluate(
+    (element) => element.contains(document.activeElement) && document.activeElement !== document.body,
+  );
