@@ -60,7 +60,7 @@ export function transomShape(
   const grows = (edge: string, panel: string) => forward * Math.tan(station.bevel(edge, panel));
   return {
     station,
-    rake: (aft ? -1 : 1) * plane.lean,
+    rake: (aft ? -1 : 1) * plane.lean + 0, // no -0
     outside,
     inside,
     heights: inner.map(([, , z]) => z),
