@@ -311,7 +311,7 @@ export const transomCut = defineCell({
     over: 'corner',
     columns: [
       { of: 'halfBreadth', label: 'out' },
-      { of: 'rise', label: 'up, plumb' },
+      { of: 'hullRise', label: 'up, plumb' },
       { of: 'upFace', label: 'up the slope' },
     ],
   },

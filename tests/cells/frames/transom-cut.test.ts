@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest';
+import { buildHull, offsetsOf, starter, starters, type Table } from '../../../src/boat';
+import { onHand, type Values } from '../../../src/cells';
+import { transomCut } from '../../../src/cells/frames/transom-cut';
+import { plainShown, type Shown, write } from '../../../src/measure';
+import { withTwoChines } from '../odd-boats';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { tryCell } from '../try-cell';
+
+const INCH = 0.0254;
+const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '' };
+const dory = starter('ferry-dory')!;
+const punt = starter('creek-punt')!;
+const launch = starter('vee-launch')!;
+
+function patterns(entries: Record<string, string>, table: Table) {
+  const values = tryCell(transomCut, entries, table).all as Values;
+  const say = (value: number, kind: Parameters<typeof write>[1]) => write(value, kind, plainShown).text;
+  return transomCut.patterns!(values, onHand(transomCut, values, buildHull(offsetsOf(table)), say));
+}
+
+describe('transom', () => {
+  test('works from typed numbers: 25 in at 14° is 25.77 in up the slope', () => {
+    const tried = tryCell(transomCut, { shaft: 'extraLong', rake: '14 deg' });
+    expect(tried.number('alongFace') / INCH).toBeCloseTo(25.77, 2);
+  });
+
+  test('takes rake and corners from the boat: dory, 160 over 560', () => {
+    const tried = tryCell(transomCut, {}, dory);
+    expect(tried.number('rake')).toBeCloseTo(Math.atan(160 / 560), 9);
+    expect(tried.number('chine.halfBreadth')).toBeLessThan(0.3);
+    expect(tried.number('chine.halfBreadth')).toBeGreaterThan(0.29);
+    expect(tried.number('sheer.upFace')).toBeCloseTo(
+      tried.number('sheer.hullRise') / Math.cos(tried.number('rake')),
+      12,
+    );
+  });
+
+  test('the cut-out is measured to the outside of the bottom: the wood begins its thickness higher', () => {
+    const thin = tryCell(transomCut, { bottomThickness: '6 mm' }, dory);
+    const thick = tryCell(transomCut, { bottomThickness: '18 mm' }, dory);
+    expect(thin.number('alongFace')).toBe(thick.number('alongFace'));
+    const less = thin.number('cutAboveEdge') - thick.number('cutAboveEdge');
+    // 12 mm more, plumb about 12 and up the slope a little more; the keel slopes there.
+    expect(less).toBeGreaterThan(0.012);
+    expect(less).toBeLessThan(0.0135);
+  });
+
+  test('cut-out, side and top add up', () => {
+    const tried = tryCell(transomCut, { shaft: 'long' }, launch);
+    const n = (key: string) => tried.number(key);
+    expect(n('skinOnFace') + n('cutAboveEdge') + n('cutDepth')).toBeCloseTo(n('topUp'), 12);
+    expect(2 * n('sideLeft') + n('cutWidth')).toBeCloseTo(2 * n('halfAtCut'), 12);
+    expect(n('freeboard') + n('draught')).toBeCloseTo(0.508, 12);
+  });
+
+  test('a motor measured longer than its class holds', () => {
+    const tried = tryCell(transomCut, { motorHeight: '17 1/2 in', rake: '0 deg' }, launch);
+    expect(tried.number('alongFace') / INCH).toBeCloseTo(17.5, 12);
+  });
+
+  test('both transoms of a punt, and both lean out', () => {
+    const stern = tryCell(transomCut, {}, punt);
+    const bow = tryCell(transomCut, { end: 'bowTransom' }, punt);
+    expect(stern.number('rake')).toBeCloseTo(Math.atan(120 / 310), 9);
+    expect(bow.number('rake')).toBeCloseTo(Math.atan(160 / 275), 9);
+    expect(bow.number('blankWidth')).toBeLessThan(stern.number('blankWidth'));
+    expect(bow.words).toContain('No motor hangs there.');
+    expect(bow.warnings).toStrictEqual([]);
+  });
+
+  test('a boat with no transom at the bow says so', () => {
+    const { issues } = tryCell(transomCut, { end: 'bowTransom' }, dory);
+    expect(issues['hullRake']).toBe('this boat has no transom at the bow: it ends in a stem there');
+  });
+
+  test('every starter’s stern has numbers, drawing and pattern', () => {
+    for (const { table } of [...starters, { table: withTwoChines }]) {
+      const tried = tryCell(transomCut, {}, table);
+      expect(tried.issues).toStrictEqual({});
+      provesItsDrawing(tried.drawing);
+      expect(patterns({}, table)).toHaveLength(1);
+    }
+    expect(patterns({ end: 'bowTransom' }, dory)).toStrictEqual([]);
+  });
+
+  describe('warnings', () => {
+    const says = (entries: Record<string, string>, table = launch) =>
+      tryCell(transomCut, { rake: '13 deg', ...entries }, table).warnings.map((one) => one.says);
+    test('none for a long shaft on a high transom at 13°', () => {
+      expect(says({ shaft: 'long' })).toStrictEqual([]);
+    });
+    test.each([
+      ['too low', { shaft: 'longest' }, launch, 'Raise it by'],
+      ['punt, short shaft', {}, punt, 'Raise it by'],
+      ['too wide', { bracket: '1 m', swing: '400 mm' }, launch, 'breaks out at the corners'],
+      ['under water', { draught: '600 mm' }, launch, 'lies under water'],
+      ['little freeboard', { draught: '250 mm' }, launch, 'less than the 200 mm'],
+      ['sharp corners', { radius: '10 mm' }, launch, 'let a crack start'],
+      ['thin', { pads: '0 mm' }, launch, 'clamps would hold 18 mm'],
+      ['thick', { pads: '60 mm' }, launch, 'clamps would hold 78 mm'],
+      ['steep', { rake: '20 deg' }, launch, 'sets the shaft plumb'],
+    ])('%s', (_what, entries, table, wanted) => {
+      expect(says(entries, table).join(' ')).toContain(wanted);
+    });
+  });
+
+  describe('drawing', () => {
+    testDrawings(transomCut, {
+      'as it stands': {},
+      'no rake': { rake: '0 deg' },
+      'leaning in': { rake: '-20 deg' },
+      'wide cut': { bracket: '900 mm' },
+      'inner face on the line': { face: 'inner', thickness: '60 mm' },
+    });
+
+    test('dimensions read as the figures and span them', () => {
+      const tried = tryCell(transomCut, { shaft: 'long' }, launch, feet);
+      const text = (key: string) => write(tried.number(key), 'length', feet).text;
+      for (const key of ['blankWidth', 'cutWidth', 'cutDepth', 'alongFace', 'motorHeight', 'topUp']) {
+        expect(measured(tried.drawing, text(key))).toBeCloseTo(tried.number(key) * 1000, 6);
+      }
+    });
+
+    test('from the side the slope’s dimension is the plumb one over the cosine', () => {
+      const { drawing, number } = tryCell(transomCut, { rake: '13 deg' }, launch, feet);
+      const [plumb, slope] = (['motorHeight', 'alongFace'] as const).map(
+        (key) => write(number(key), 'length', feet).text,
+      ) as [string, string];
+      expect(measured(drawing, plumb) / measured(drawing, slope, 1)).toBeCloseTo(
+        Math.cos((13 * Math.PI) / 180),
+        6,
+      );
+    });
+  });
+
+  test('the pattern’s larger face lies outside the other, and its cut-out where the figures say', () => {
+    const [pattern] = patterns({}, launch);
+    const closed = pattern!.shapes.flatMap((shape) =>
+      shape.shape === 'line' && shape.closed ? [shape.points] : [],
+    );
+    const [larger, smaller] = closed;
+    const reach = (points: typeof larger) => Math.max(...points!.map(([x]) => x));
+    expect(reach(larger)).toBeGreaterThan(reach(smaller));
+    const tried = tryCell(transomCut, {}, launch);
+    const onCentre = larger!.filter(([x]) => Math.abs(x) < 1e-9).map(([, y]) => y);
+    expect(Math.max(...onCentre)).toBeCloseTo(tried.number('alongFace') * 1000, 9);
+  });
+
+  testSense(transomCut);
+});
