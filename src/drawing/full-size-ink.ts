@@ -86,6 +86,7 @@ function textInk(
   });
 }
 
+const SOLID: ReadonlySet<string> = new Set(['arrowhead', 'leader-dot', 'bar-solid', 'fill-glue']);
 const PEN = /^pen-(\w+)$/;
 
 function pathInk({ d, className, part }: PlacedPath, place: (at: Point) => Point): Ink[] {
@@ -100,17 +101,8 @@ function pathInk({ d, className, part }: PlacedPath, place: (at: Point) => Point
     }));
   }
   const solid = (white: boolean) => strokes.map((points): InkSolid => ({ ink: 'solid', points, white }));
-  switch (className) {
-    case 'arrowhead':
-    case 'leader-dot':
-    case 'bar-solid':
-    case 'fill-glue':
-      return solid(false);
-    case 'fill-void':
-      return solid(true);
-    case 'key-ring':
-      return [...solid(true), ...strokes.map((points): InkLine => ({ ink: 'line', points, pen: 'thin' }))];
-    default:
-      return [];
-  }
+  if (SOLID.has(className)) return solid(false);
+  if (className === 'fill-void') return solid(true);
+  if (className !== 'key-ring') return [];
+  return [...solid(true), ...strokes.map((points): InkLine => ({ ink: 'line', points, pen: 'thin' }))];
 }

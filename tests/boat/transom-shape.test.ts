@@ -43,9 +43,10 @@ describe('transom', () => {
     const inner = transomShape(hull, 'transom', skin, 'inner');
     expect(letOut(inner, 0.018)[1]![0]).toBeCloseTo(inner.inside[1]![0], 12);
     const straight = transomShape(hullThrough(box(3, 1, 0.4)), 'transom', skin, 'outer');
-    expect(letOut(straight, 0.018).flat()).toStrictEqual(
-      straight.inside.flat().map((v) => expect.closeTo(v, 12)),
-    );
+    letOut(straight, 0.018).forEach(([y, u], i) => {
+      expect(y).toBeCloseTo(straight.inside[i]![0], 12);
+      expect(u).toBeCloseTo(straight.inside[i]![1], 12);
+    });
   });
 
   test('both ends of a punt, each leaning out; the blank is never smaller than the shape', () => {

@@ -201,9 +201,10 @@ describe('frame pattern', () => {
       ] as const) {
         const [half, ...own] = patterns({ frame }, table);
         const members = own.slice(0, lists(table).panels.length);
-        expect(outlinesOf(half!).map(area)).toStrictEqual(
-          members.flatMap(outlinesOf).map((points) => expect.closeTo(area(points), 6)),
-        );
+        const whole = outlinesOf(half!).map(area);
+        const apart = members.flatMap(outlinesOf).map(area);
+        expect(whole).toHaveLength(apart.length);
+        expect(Math.max(...whole.map((mm2, i) => Math.abs(mm2 - apart[i]!)))).toBeLessThan(1e-6);
       }
     });
   });

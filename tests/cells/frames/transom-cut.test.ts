@@ -123,11 +123,11 @@ describe('transom', () => {
     });
 
     test('from the side the slope’s dimension is the plumb one over the cosine', () => {
-      const { drawing, number } = tryCell(transomCut, { rake: '13 deg' }, launch, feet);
+      const tried = tryCell(transomCut, { rake: '13 deg' }, launch, feet);
       const [plumb, slope] = (['motorHeight', 'alongFace'] as const).map(
-        (key) => write(number(key), 'length', feet).text,
+        (key) => write(tried.number(key), 'length', feet).text,
       ) as [string, string];
-      expect(measured(drawing, plumb) / measured(drawing, slope, 1)).toBeCloseTo(
+      expect(measured(tried.drawing, plumb) / measured(tried.drawing, slope, 1)).toBeCloseTo(
         Math.cos((13 * Math.PI) / 180),
         6,
       );
