@@ -74,6 +74,11 @@ describe('printed sheets', () => {
       const { pages } = await readPdf(fullSizeFiles([made], { paper }).pdf);
       const sheets = pages.slice(1); // the first shows how they are joined
       expect(sheets.length).toBeGreaterThan(3);
+      for (const sheet of sheets) {
+        const { clip } = sheet.strokes.find((stroke) => stroke.clip)!;
+        expect(clip!.right - net(sheet).right).toBeCloseTo(10, 2);
+        expect(clip!.top - net(sheet).top).toBeCloseTo(10, 2);
+      }
       const measured = sheets.reduce((sum, page) => sum + lengthWithin(page, axis), 0);
       expect(Math.abs(measured - 1000)).toBeLessThan(0.1);
     }
