@@ -11,9 +11,9 @@ export interface Shelved {
 }
 
 export const registry: readonly Shelved[] = [
+  { id: 'framePattern', load: async () => (await import('./frames/frame-pattern')).framePattern },
   { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
   { id: 'limber', load: async () => (await import('./frames/limber')).limber },
-  { id: 'framePattern', load: async () => (await import('./frames/frame-pattern')).framePattern },
   { id: 'transomCut', load: async () => (await import('./frames/transom-cut')).transomCut },
   { id: 'bend', load: async () => (await import('./timber/bend')).bend },
   { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
