@@ -1,0 +1,155 @@
+/** What can't be read or can't be: a sentence at the field, the text kept, everything else as it was. */
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import {
+  allAnswers,
+  answer,
+  cell,
+  field,
+  holds,
+  leftovers,
+  openNotebook,
+  openSheet,
+  press,
+  reads,
+  reload,
+  row,
+  says,
+  textOf,
+  type,
+} from './steps';
+
+const long = 'ab'.repeat(200);
+
+/** The answers of every cell but those named. */
+async function others(page: Page, ...but: string[]): Promise<Record<string, string>> {
+  const all = Object.entries(await allAnswers(page));
+  return Object.fromEntries(all.filter(([name]) => !but.some((one) => name.startsWith(`${one}.`))));
+}
+
+test.each([
+  ['3 kg', /is a length; "3 kg" is a mass/],
+  ['5-3-9', /eighths run from 0 to 7; "5-3-9" has 9/],
+  ['1/0', /divides by zero/],
+  ['=', /"=" has no meaning/],
+  [long, /too long/],
+  ['🪵🪚', /"🪵" has no meaning/u],
+  ['twelve mm', /no quantity "twelve"/],
+  ['12 mm +', /nothing stands after "\+"/],
+  ['<b>19</b>', /no quantity "b"/],
+  ['sqrt(-1) * 1 mm', /root of a number below zero/],
+  ['1e999 mm', /too large a number/],
+  ['no.such', /no quantity "no\.such"/],
+])('a board thickness of "%s"', async (text, sentence) => {
+  const page = await openNotebook('the-build');
+  const before = await others(page, 'scarf');
+  await type(page, 'scarf.thickness', text);
+  await reads(says(page, 'scarf.thickness'), sentence);
+  const said = await textOf(says(page, 'scarf.thickness'));
+  // A sentence of a builder's length, not of a programmer's.
+  expect(said).toMatch(/^.{10,300}\.$/s);
+  expect(said).not.toMatch(/[Ee]rror|[Uu]nexpected|token|\bchar\b|function|object/);
+  expect(await field(page, 'scarf.thickness').inputValue()).toBe(text);
+  expect(await field(page, 'scarf.thickness').getAttribute('aria-invalid')).toBe('true');
+  const described = await field(page, 'scarf.thickness').getAttribute('aria-describedby');
+  expect(described?.split(' ')).toContain(await says(page, 'scarf.thickness').getAttribute('id'));
+  // What depends on it waits and says for what; the rest has not moved.
+  await reads(
+    cell(page, 'scarf').locator('.answer[data-quantity="scarf.taper"] .figure'),
+    /waits for the board thickness/,
+  );
+  expect(await answer(page, 'scarf.strengthKept').innerText()).toBe('80 %');
+  expect(await others(page, 'scarf')).toStrictEqual(before);
+  expect(await leftovers(page)).toStrictEqual([]);
+
+  await reload(page);
+  expect(await field(page, 'scarf.thickness').inputValue()).toBe(text);
+  expect(await textOf(says(page, 'scarf.thickness'))).toBe(said);
+  expect(await others(page, 'scarf')).toStrictEqual(before);
+  expect(await leftovers(page)).toStrictEqual([]);
+
+  await type(page, 'scarf.thickness', '');
+  await reads(answer(page, 'scarf.taper'), '144 mm');
+  expect(await says(page, 'scarf.thickness').count()).toBe(0);
+});
+
+test('beyond its limits: the limit is named', async () => {
+  const page = await openNotebook('the-build');
+  await type(page, 'scarf.thickness', '-18');
+  await reads(says(page, 'scarf.thickness'), /at least 1 mm/);
+  await type(page, 'scarf.thickness', '2 m');
+  await reads(says(page, 'scarf.thickness'), /at most 150 mm/);
+  await holds(page, 'scarf.thickness', '2 m');
+  expect(await leftovers(page)).toStrictEqual([]);
+});
+
+test('a quantity that hangs on itself: the circle is named', async () => {
+  const page = await openNotebook('the-build');
+  const before = await others(page, 'scarf');
+  await type(page, 'scarf.thickness', 'scarf.taper');
+  await reads(says(page, 'scarf.thickness'), /in a circle/);
+  await reads(says(page, 'scarf.thickness'), /taper/);
+  await holds(page, 'scarf.thickness', 'scarf.taper');
+  expect(await others(page, 'scarf')).toStrictEqual(before);
+  expect(await leftovers(page)).toStrictEqual([]);
+  await reload(page);
+  await holds(page, 'scarf.thickness', 'scarf.taper');
+  await reads(says(page, 'scarf.thickness'), /in a circle/);
+  await press(page, 'clear');
+  await reads(answer(page, 'scarf.taper'), '144 mm');
+});
+
+test('an offset that can’t be read: said there, the last good hull is drawn, cells without it go on', async () => {
+  const page = await openNotebook('the-build');
+  const scarf = await answer(page, 'scarf.taper').innerText();
+  const resin = await answer(page, 'resin.total').innerText();
+  const sheet = await openSheet(page);
+  await type(page, 'frame3.sheer.halfBreadth', '5-3-9');
+  await reads(says(page, 'frame3.sheer.halfBreadth'), /.{10,}\.$/s);
+  await holds(page, 'frame3.sheer.halfBreadth', '5-3-9');
+  await expect.poll(() => sheet.locator('figure.drawing svg path').count()).toBeGreaterThan(10);
+  await reads(sheet.locator('figure.drawing figcaption').first(), /last/i);
+  // The scarf of the keelson asks nothing of the sheer.
+  expect(await answer(page, 'scarf.taper').innerText()).toBe(scarf);
+  await reads(page.locator('.answer[data-quantity="resin.total"] .figure'), /^waits for /);
+  await reads(cell(page, 'resin').locator('.in-words'), /frame 3, sheer: the half-breadth/i);
+  expect(await leftovers(page)).toStrictEqual([]);
+
+  await reload(page);
+  await openSheet(page);
+  await holds(page, 'frame3.sheer.halfBreadth', '5-3-9');
+  await reads(says(page, 'frame3.sheer.halfBreadth'), /.{10,}\.$/s);
+  expect(await answer(page, 'scarf.taper').innerText()).toBe(scarf);
+  expect(await leftovers(page)).toStrictEqual([]);
+  await type(page, 'frame3.sheer.halfBreadth', '');
+  await reads(answer(page, 'resin.total'), resin);
+});
+
+test('a flare that can’t be read is said and kept at its field', async () => {
+  const page = await openNotebook('the-build');
+  await openSheet(page);
+  const total = await answer(page, 'resin.total').innerText();
+  for (const text of ['3 kg', '=', '🪵', '90°']) {
+    await type(page, 'frame3.side.flare', text);
+    await reads(says(page, 'frame3.side.flare'), /.{10,}\.$/s);
+    await holds(page, 'frame3.side.flare', text);
+    expect(await leftovers(page)).toStrictEqual([]);
+  }
+  await type(page, 'frame3.side.flare', '');
+  await reads(answer(page, 'resin.total'), total);
+  expect(await row(page, 'frame3.side.flare').locator('.says').count()).toBe(0);
+});
+
+test('nonsense in every field of a notebook at once leaves no leftovers', async () => {
+  const page = await openNotebook('quick-answers');
+  const entries = page.locator('.cell .entry-line input');
+  const count = await entries.count();
+  expect(count).toBeGreaterThan(20);
+  for (let at = 0; at < count; at += 1) {
+    const entry = entries.nth(at);
+    if (await entry.isVisible()) await entry.fill(['1/0', '0', '-1', '1e300', '3 kg'][at % 5] ?? '');
+  }
+  await entries.first().blur();
+  await reads(says(page, 'quickScarf.thickness'), /./);
+  expect(await leftovers(page)).toStrictEqual([]);
+});
