@@ -1,6 +1,9 @@
 import { defineConfig } from 'vite';
 import { notebooks, offline, policy } from './src/build/index.ts';
 
+/** Chunks that are there before anything is fetched on demand: to name them again beside each cell costs the first load. */
+const there = /\/(page|drawing|rolldown-runtime)-/;
+
 export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
@@ -9,7 +12,20 @@ export default defineConfig({
     target: 'es2022',
     // Nothing inlined and no polyfill: the security policy lets no inline script or style run.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_file, chunks, { hostType }) =>
+        hostType === 'js' ? chunks.filter((chunk) => !there.test(chunk)) : chunks,
+    },
     manifest: true,
+    rolldownOptions: {
+      output: {
+        // All that the page needs at once goes into one file: left to itself, the bundler cuts it
+        // anew with every cell that shares a piece of it, and small files compress badly.
+        codeSplitting: {
+          groups: [{ name: 'page', test: /src\/page\/main\.ts$/, includeDependenciesRecursively: true }],
+        },
+      },
+    },
   },
 });

@@ -9,9 +9,9 @@ import { distance2, type Vec2 } from '../kernel';
 import { isIssue } from '../measure';
 import { attempt } from './attempt';
 import type { Hull } from './hull';
+import { insetCorners } from './inset';
 import { insideAngle, type Joint, memberOutline, type Run } from './member-outline';
 import type { Panel } from './panel';
-import { otherFace } from './skin';
 import type { Station } from './station';
 
 export interface FrameStock {
@@ -95,11 +95,7 @@ const farFace = ({ stands, siding }: FrameStock) => (stands === 'forward' ? sidi
 /** Corners of the skin's inside in the station's plane, keel outward. */
 function insideCorners(hull: Hull, station: Station, skin: FrameStock['skin']): readonly Vec2[] {
   if (hull.offsets.offsetsTo === 'inside of skin') return station.section;
-  const { points } = otherFace(hull, (panel) => skin[panel] ?? 0);
-  return points.map((line): Vec2 => {
-    const [, y, z] = line[station.index]!; // one point a station
-    return [y!, z!]; // the inside of a hull without faults is complete
-  });
+  return insetCorners(hull, station, (panel) => skin[panel] ?? 0).map(([, y, z]): Vec2 => [y, z]);
 }
 
 function runOf(panel: Panel, inner: Vec2, outer: Vec2, station: Station): Run {

@@ -1,11 +1,10 @@
-/** The boat: offsets, the hull drawn from them, its parts, and the quantities they offer. */
+/**
+ * The boat: offsets, the hull drawn from them, its parts, and the quantities they offer. What only a few cells
+ * need is fetched with them and imported from its own file: frame-outline, frame-pieces, transom-shape.
+ */
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';
-export { frameOutline, type FrameOutline, type FrameStock, type Member } from './frame-outline';
-export { framePieces, type FramePieces, type Gusset } from './frame-pieces';
-export type { Notch } from './frame-notches';
-export type { Joint } from './member-outline';
 export { buildHull, endWith, type Hull, postLine } from './hull';
 export { type BoatLists, lists } from './lists';
 export type { Named } from './named';
@@ -21,6 +20,7 @@ export {
   offsetsOf,
 } from './offsets';
 export type { Panel } from './panel';
+export { breadthAt } from './breadth';
 export * from './parts';
 export { type BoatQuantities, boatQuantities } from './quantities';
 export type { Derived, Given, Option, Quantity, Read, Value } from './quantity';
@@ -42,4 +42,3 @@ export {
   type Unread,
   writeTable,
 } from './table';
-export { letOut, type TransomFace, transomShape, type TransomShape } from './transom-shape';

@@ -6,6 +6,7 @@
  * trimming and what a notch takes: they are what is built in, not what is bought.
  */
 import { between, distance, type Vec3 } from '../kernel';
+import { breadthAt } from './breadth';
 import { endWith, type Hull, postLine } from './hull';
 import type { Edge } from './edge';
 import type { Station } from './station';
@@ -80,20 +81,6 @@ export function thwarts(hull: Hull, number: number, height: number): Sticks {
   if (half === null) throw new Error(`the thwarts lie above the sheer at ${label}`);
   const one: Weighed = { amount: 2 * half, centre: [corners[0]![0], 0, z] };
   return sticks(Array.from({ length: number }, () => one));
-}
-
-/** Half-breadth of a section at a height; null above the sheer or below the keel. */
-export function breadthAt(
-  section: readonly (readonly [y: number, z: number])[],
-  height: number,
-): number | null {
-  for (let i = section.length - 1; i > 0; i--) {
-    const [y0, z0] = section[i - 1]!;
-    const [y1, z1] = section[i]!;
-    if (height > z1 && i === section.length - 1) return null;
-    if (height >= z0 && z1 > z0) return y0 + ((y1 - y0) * (height - z0)) / (z1 - z0);
-  }
-  return null;
 }
 
 /** A plate on both faces of each frame in each corner at a chine, cut as a triangle with two legs. */

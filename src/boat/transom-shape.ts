@@ -3,8 +3,8 @@
  * and on the larger face to which the blank is cut.
  */
 import type { Vec2 } from '../kernel';
-import { endWith, type Hull } from './hull';
-import { otherFace } from './skin';
+import type { Hull } from './hull';
+import { insetCorners } from './inset';
 import type { Station } from './station';
 import { planeThrough, trueShape } from './station-plane';
 
@@ -37,14 +37,12 @@ export function transomShape(
   skin: (panel: string) => number,
   face: TransomFace,
 ): TransomShape {
-  const station = endWith(hull, role);
+  const station = [hull.aft, hull.fore].find((end) => end.role === role);
   if (!station) throw new Error(whyNone(hull, role));
   const given = station.corners;
   const toOutside = hull.offsets.offsetsTo === 'outside of skin';
-  const other = otherFace(hull, skin).points.map((line) => {
-    const [x, y, z] = line[station.index]!; // one point a station
-    return [x!, y!, z!] as const; // the other face of a hull without faults is complete
-  });
+  // The panels' planes are the same on both faces, so the way out is the way in, backward.
+  const other = insetCorners(hull, station, toOutside ? skin : (panel) => -skin(panel));
   const [outer, inner] = toOutside ? [given, other] : [other, given];
   const plane = planeThrough(outer);
   const outside = trueShape(outer, plane);

@@ -1,17 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import {
-  buildHull,
-  frameOutline,
-  framePieces,
-  type FrameStock,
-  type Hull,
-  offsetsOf,
-  otherFace,
-  starters,
-} from '../../src/boat';
+import { buildHull, type Hull, offsetsOf, otherFace, starters } from '../../src/boat';
 import { outlineArea } from '../../src/boat/cut-away';
 import { chineLogNotch, keelsonSlot, sheerClampNotch } from '../../src/boat/frame-notches';
-import type { Fittings } from '../../src/boat/frame-pieces';
+import { frameOutline, type FrameStock } from '../../src/boat/frame-outline';
+import { type Fittings, framePieces } from '../../src/boat/frame-pieces';
 import { box, hullThrough, planeSided, radians, veePrism } from './shapes';
 
 const stock: FrameStock = {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { buildHull, letOut, offsetsOf, starter, transomShape } from '../../src/boat';
+import { buildHull, offsetsOf, starter } from '../../src/boat';
+import { letOut, transomShape } from '../../src/boat/transom-shape';
 import { outlineArea } from '../../src/boat/cut-away';
 import { box, hullThrough, planeSided, radians } from './shapes';
 

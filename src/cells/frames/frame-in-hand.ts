@@ -1,13 +1,7 @@
 /** The frame that the pattern cell speaks of, from its values: worked out once for all its steps and pictures. */
-import {
-  frameOutline,
-  type FrameOutline,
-  framePieces,
-  type FramePieces,
-  type FrameStock,
-  type Hull,
-  type Member,
-} from '../../boat';
+import type { Hull } from '../../boat';
+import { frameOutline, type FrameOutline, type FrameStock, type Member } from '../../boat/frame-outline';
+import { framePieces, type FramePieces } from '../../boat/frame-pieces';
 import type { Values } from '../define';
 
 /** What the outline and the members follow from. */

@@ -1,5 +1,7 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
-import { breadthAt, type Hull, type Member } from '../../boat';
+import type { Hull } from '../../boat';
+import { breadthAt } from '../../boat/breadth';
+import type { Member } from '../../boat/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
 import {

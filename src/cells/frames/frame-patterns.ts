@@ -1,5 +1,7 @@
 /** The patterns of a frame at full size: the half frame to lay the pieces up on, each member, the gussets. */
-import { attempt, type FrameOutline, type FramePieces, type Gusset, type Member } from '../../boat';
+import { attempt } from '../../boat';
+import type { FrameOutline, Member } from '../../boat/frame-outline';
+import type { FramePieces, Gusset } from '../../boat/frame-pieces';
 import {
   centreLine,
   type Drawing,

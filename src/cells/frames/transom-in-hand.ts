@@ -1,5 +1,6 @@
 /** The transom that its cell speaks of, from the cell's values. */
-import { type Hull, transomShape, type TransomShape } from '../../boat';
+import type { Hull } from '../../boat';
+import { transomShape, type TransomShape } from '../../boat/transom-shape';
 import type { Values } from '../define';
 import { thicknessKey } from './frame-in-hand';
 

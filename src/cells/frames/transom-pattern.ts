@@ -1,5 +1,6 @@
 /** Half the transom at full size, with its bevels' two faces and the cut-out. */
-import { attempt, letOut } from '../../boat';
+import { attempt } from '../../boat';
+import { letOut } from '../../boat/transom-shape';
 import { centreLine, type Drawing, drawing, label, line, mark, mm, note, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';

@@ -1,5 +1,6 @@
 /** The transom seen square to its face, and from the side with plumb and slope. */
-import { attempt, letOut, type TransomShape } from '../../boat';
+import { attempt } from '../../boat';
+import { letOut, type TransomShape } from '../../boat/transom-shape';
 import {
   angleDim,
   centreLine,

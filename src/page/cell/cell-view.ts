@@ -13,7 +13,6 @@ const CellTable = later(async () => (await import('./table')).CellTable, 'table-
 const Offers = later(async () => (await import('./offers')).Offers, 'offers');
 const Working = later(async () => (await import('./working')).Working, 'working');
 const Checks = later(async () => (await import('./checks')).Checks, 'checks');
-const Patterns = later(async () => (await import('./patterns-row')).PatternsRow, 'patterns');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
 
 /** @param under whether a heading of the second level stands above it */
@@ -43,7 +42,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       ${use(CellInputs, { instance })}
       ${use(Pictures, { instance })}
     </div>
-    ${cell.offers ? use(Offers, { instance }) : null} ${cell.patterns ? use(Patterns, { instance }) : null}
+    ${cell.offers ? use(Offers, { instance }) : null}
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
     ${
       cell.cautions.length > 0

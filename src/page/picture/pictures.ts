@@ -4,11 +4,14 @@ import { useRef } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import { useBench } from '../bench';
 import { html, use } from '../html';
+import { later } from '../later';
 import { ChartView } from './chart-view';
 import { Figure } from './figure';
 import { useLive } from './live';
 import { type Drawn, type Made, picturesOf } from './pictures-of';
 import { sameData } from './same-data';
+
+const Patterns = later(async () => (await import('../cell/patterns-row')).PatternsRow, 'patterns');
 
 export function Pictures({ instance }: { instance: Instance }) {
   const host = useRef<HTMLDivElement>(null);
@@ -21,7 +24,9 @@ export function Pictures({ instance }: { instance: Instance }) {
   // A picture far from the window reads no quantity, so that no edit wakes it at once; it keeps what it showed until its turn.
   const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: 0 });
   if (following || turn > kept.current.turn) kept.current = { node: draw(), turn };
-  return html`<div class="pictures" ref=${host}>${kept.current.node}</div>`;
+  return html`<div class="pictures" ref=${host}>
+    ${kept.current.node} ${instance.cell.patterns ? use(Patterns, { instance }) : null}
+  </div>`;
 }
 
 function useDrawing(instance: Instance): () => VNode {
