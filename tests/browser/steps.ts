@@ -52,7 +52,7 @@ export async function unfold(place: Locator, which: string): Promise<void> {
 export async function openSheet(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
   const sheet = page.locator('.boat-sheet');
-  await sheet.locator('.entry-line input').first().waitFor();
+  await sheet.locator('.entry-line input').first().waitFor({ state: 'attached' });
   return sheet;
 }
 
