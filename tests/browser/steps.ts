@@ -42,10 +42,10 @@ export async function type(page: Page, quantity: string, text: string): Promise<
   await field(page, quantity).blur();
 }
 
-/** Opens everything in a cell, or in the sheet, that is one step away. */
-export async function unfold(place: Locator, which: string): Promise<void> {
-  for (const summary of await place.locator(`details:not([open]) > summary`, { hasText: which }).all())
-    await summary.click();
+/** Opens everything in a place that is one step away and called so; with no name, all of it. */
+export async function unfold(place: Locator, which = ''): Promise<void> {
+  const closed = place.locator('details:not([open]) > summary', { hasText: which }).filter({ visible: true });
+  while ((await closed.count()) > 0) await closed.first().click();
 }
 
 /** The boat's own sheet, opened. */

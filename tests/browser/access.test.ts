@@ -1,0 +1,272 @@
+/** For everyone: rules of access by axe, the keyboard alone, formulas and drawings that can be read out, small screens, fingers. */
+import { readFileSync } from 'node:fs';
+import type { AxeResults } from 'axe-core';
+import type { Locator, Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { inRoot } from '../tools/root.mjs';
+import type { PageOptions } from './harness';
+import {
+  answer,
+  arrived,
+  cell,
+  field,
+  holds,
+  notebooks,
+  openNotebook,
+  openSheet,
+  press,
+  reads,
+  row,
+  textOf,
+  unfold,
+} from './steps';
+
+const axeSource = readFileSync(inRoot('node_modules/axe-core/axe.min.js'), 'utf8');
+
+/** What axe finds wrong, as rule, place and reason. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as { axe: { run: () => Promise<AxeResults> } };
+    const { violations: found } = await axe.run();
+    return found.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
+    );
+  });
+}
+
+/** Scrolls through the page, so that all that comes when it is near has come. */
+async function lookThrough(page: Page): Promise<void> {
+  for (const place of await page.locator('.chart-place').all()) {
+    await place.scrollIntoViewIfNeeded();
+    await place.locator('svg').waitFor();
+  }
+}
+
+const dresses: readonly (readonly [string, PageOptions])[] = [
+  ['light', { colorScheme: 'light' }],
+  ['dark', { colorScheme: 'dark' }],
+  ['sun', { storage: { 'battenbook dress': 'sun' } }],
+];
+const widths = [390, 1280] as const;
+
+describe.each(notebooks)('axe on %s', (notebook) => {
+  test.each(widths.flatMap((width) => dresses.map(([dress, options]) => ({ width, dress, options }))))(
+    '$width px, $dress',
+    async ({ width, options }) => {
+      const page = await openNotebook(notebook, {
+        ...options,
+        width,
+        touch: width < 500,
+        reducedMotion: 'reduce',
+      });
+      await lookThrough(page);
+      expect(await violations(page)).toStrictEqual([]);
+    },
+  );
+});
+
+test('axe is awake: a key without a name is found', async () => {
+  const page = await openNotebook('quick-answers');
+  await page.evaluate(() => document.querySelector('main')!.append(document.createElement('button')));
+  expect((await violations(page)).join()).toMatch(/^button-name at/);
+});
+
+test.each(widths)('axe with all opened and two versions, %i px', async (width) => {
+  const page = await openNotebook('the-build', { width, reducedMotion: 'reduce' });
+  const toHull = page.getByRole('button', { name: /the hull and what moved/ });
+  if (width < 500) await toHull.click();
+  await press(page, 'Keep this and try another');
+  if (width < 500) await toHull.click();
+  await field(page, 'scarf.thickness').fill('24');
+  await field(page, 'scarf.slope').fill('3 kg');
+  await field(page, 'scarf.slope').blur();
+  await unfold(cell(page, 'scarf'));
+  await unfold(cell(page, 'bevels'), 'Working');
+  await page.locator('.desk > summary').click();
+  await arrived(page);
+  await cell(page, 'scarf').locator('math').first().waitFor();
+  await lookThrough(page);
+  expect(await violations(page)).toStrictEqual([]);
+});
+
+test('axe on the boat’s own sheet', async () => {
+  const page = await openNotebook('the-build', { reducedMotion: 'reduce' });
+  const sheet = await openSheet(page);
+  await unfold(sheet);
+  expect(await violations(page)).toStrictEqual([]);
+});
+
+describe('by keyboard alone', () => {
+  const focused = (page: Page): Locator => page.locator(':focus');
+
+  /** Presses Tab until the focus is inside a place. */
+  async function tabTo(page: Page, place: Locator, most = 200): Promise<void> {
+    for (let presses = 0; presses < most; presses += 1) {
+      if (await place.evaluate((element) => element.contains(document.activeElement))) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`not reached by ${most} presses of Tab`);
+  }
+
+  test('to a field, type, step it, undo', async () => {
+    const page = await openNotebook('quick-answers');
+    await page.keyboard.press('Tab');
+    expect(await textOf(focused(page))).toBe('To the notebook');
+    await page.keyboard.press('Enter');
+    await tabTo(page, field(page, 'quickScarf.thickness'));
+    expect(await focused(page).inputValue()).toBe('18 mm');
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type('20');
+    await reads(answer(page, 'quickScarf.taper'), '160 mm');
+    await page.keyboard.press('ArrowUp');
+    await reads(answer(page, 'quickScarf.taper'), '168 mm');
+    await holds(page, 'quickScarf.thickness', '21 mm');
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('ArrowDown');
+    await reads(answer(page, 'quickScarf.taper'), '152 mm');
+    await page.keyboard.press('PageUp');
+    await reads(answer(page, 'quickScarf.taper'), `${8 * 29} mm`);
+    await page.keyboard.press('Tab');
+    expect(await field(page, 'quickScarf.thickness').inputValue()).toBe('29 mm');
+  });
+
+  test('Escape takes back what was typed', async () => {
+    const page = await openNotebook('quick-answers');
+    await tabTo(page, field(page, 'quickScarf.thickness'));
+    await page.keyboard.type('77');
+    await page.keyboard.press('Escape');
+    await holds(page, 'quickScarf.thickness', '18 mm');
+    await reads(answer(page, 'quickScarf.taper'), '144 mm');
+    expect(
+      await field(page, 'quickScarf.thickness').evaluate((element) => element === document.activeElement),
+    ).toBe(true);
+  });
+
+  test('opens the working, whose formulas have the numbers put in', async () => {
+    const page = await openNotebook('quick-answers');
+    const summary = cell(page, 'quickScarf').locator('details.working > summary');
+    await tabTo(page, summary);
+    await page.keyboard.press('Enter');
+    const taper = cell(page, 'quickScarf').locator('li[data-quantity="quickScarf.taper"]');
+    await taper.waitFor();
+    const formulas = await taper.locator('math').allTextContents();
+    expect(formulas).toHaveLength(2);
+    expect(formulas[0]).toMatch(/taper.*slope.*thickness/);
+    expect(formulas[1]).toMatch(/8.*18/);
+    await reads(taper.locator('.result'), `= ${8 * 18} mm`);
+    expect(
+      await taper
+        .locator('math')
+        .first()
+        .evaluate((math) => math.namespaceURI),
+    ).toBe('http://www.w3.org/1998/Math/MathML');
+    // Where the focus is can be seen.
+    await page.keyboard.press('Tab');
+    const outline = await focused(page).evaluate((element) => {
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(element);
+      return (outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 2) || boxShadow !== 'none';
+    });
+    expect(outline).toBe(true);
+  });
+
+  test('through the whole page: no trap, and nothing hidden takes the focus', async () => {
+    const page = await openNotebook('quick-answers');
+    const unseen = await page.evaluate(
+      () => document.querySelectorAll('button, input, select, a, summary').length,
+    );
+    let hidden = 0;
+    for (let presses = 0; presses < unseen + 20; presses += 1) {
+      await page.keyboard.press('Tab');
+      const at = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (!element || element === document.body) return 'out';
+        const { width, height } = element.getBoundingClientRect();
+        return width > 0 && height > 0 ? 'seen' : element.outerHTML.slice(0, 120);
+      });
+      if (at === 'out') break;
+      if (at !== 'seen') hidden += 1;
+    }
+    expect(hidden).toBe(0);
+  });
+});
+
+describe.each(notebooks)('drawings of %s', (notebook) => {
+  test('each is an image with a label that says its numbers; graphs come when near', async () => {
+    const page = await openNotebook(notebook, { reducedMotion: 'reduce' });
+    await lookThrough(page);
+    const drawings = page.locator('figure.drawing > svg, .chart-place > svg, .chart-place > figure > svg');
+    const labels = await drawings.evaluateAll((all) =>
+      all.map((svg) => [svg.getAttribute('role'), svg.getAttribute('aria-label') ?? '']),
+    );
+    const cells = await page.locator('.cell[data-cell]').count();
+    expect(labels.length).toBeGreaterThanOrEqual(cells);
+    for (const [role, label] of labels) {
+      expect(role).toBe('img');
+      expect(label).toMatch(/.{20,}/);
+    }
+    const figures = await page
+      .locator('figure.drawing > svg')
+      .evaluateAll((all) => all.filter((svg) => !/\d/.test(svg.getAttribute('aria-label') ?? '')).length);
+    expect(figures).toBe(0);
+    // A graph has its numbers in a table besides.
+    expect(await page.locator('figure.chart:not(:has(details.chart-data))').count()).toBe(0);
+  });
+
+  test.each([360, 390, 1280])('nothing wider than a window of %i px', async (width) => {
+    const page = await openNotebook(notebook, { width, touch: width < 500, reducedMotion: 'reduce' });
+    await lookThrough(page);
+    const scroll = () =>
+      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(await scroll()).toBeLessThanOrEqual(0);
+    for (const name of ['Working', 'more input'])
+      await unfold(page.locator('.cell[data-cell]').first(), name);
+    await arrived(page);
+    expect(await scroll()).toBeLessThanOrEqual(0);
+  });
+
+  test('keys and fields are wide enough for a thumb', async () => {
+    const page = await openNotebook(notebook, { width: 390, touch: true, reducedMotion: 'reduce' });
+    await page.locator('.desk > summary').click();
+    await page.getByRole('button', { name: /the hull and what moved/ }).click();
+    const small = await page.evaluate(() => {
+      const found: string[] = [];
+      const all = document.querySelectorAll<HTMLElement>(
+        'button, input:not([type="range"], [type="file"]), select, summary, a[href]',
+      );
+      for (const element of all) {
+        const { width, height } = element.getBoundingClientRect();
+        if (width === 0 || height === 0 || element.closest('.skip, .unseen')) continue;
+        // In running text a link is as high as its line, and the trade's rule for it is 24 px.
+        const inline = element.matches('.live, .jump, a, p button');
+        // A radio key is pressed by its label.
+        const target = element.matches('[type="radio"]') ? element.closest('label') : element;
+        const box = target?.getBoundingClientRect() ?? { width, height };
+        const least = inline ? 24 : 44;
+        // Half a pixel for rounding.
+        if (Math.min(box.height, inline ? 1e3 : box.width) < least - 0.5)
+          found.push(
+            `${element.tagName} ${element.className} "${element.textContent?.trim().slice(0, 30)}" ${Math.round(box.width)} x ${Math.round(box.height)}`,
+          );
+      }
+      return [...new Set(found)];
+    });
+    expect(small).toStrictEqual([]);
+  });
+});
+
+test('an input is named by its label, and what is wrong belongs to it', async () => {
+  const page = await openNotebook('quick-answers');
+  const thickness = page
+    .locator('.cell[data-cell="quickScarf"]')
+    .getByLabel('Board thickness', { exact: true });
+  await thickness.fill('3 kg');
+  await reads(row(page, 'quickScarf.thickness').locator('.says'), /is a mass/);
+  const described = await thickness.evaluate((input) =>
+    (input.getAttribute('aria-describedby') ?? '')
+      .split(' ')
+      .map((id) => document.getElementById(id)?.textContent ?? '')
+      .join(' '),
+  );
+  expect(described).toMatch(/is a mass/);
+});
