@@ -14,7 +14,11 @@ export function later<P extends object>(
   return function Later(props: P) {
     const [component, setComponent] = useState(() => ready);
     useEffect(() => {
-      if (ready) return;
+      // Another place may have fetched it between this one's first drawing and now.
+      if (ready) {
+        setComponent(() => ready);
+        return;
+      }
       void load().then((loaded) => {
         ready = loaded;
         setComponent(() => loaded);

@@ -90,3 +90,19 @@ test('a wide sheet is not cut off: drawings stay within the page', async () => {
   expect(over).toBe(0);
   expect(await answers(page, 'scarf')).toStrictEqual(before);
 });
+
+test('heads the print with boat, notebook and units, and prints both versions', async () => {
+  const page = await openNotebook('the-build');
+  await press(page, 'Keep this and try another');
+  await type(page, 'scarf.thickness', '24');
+  await expect.poll(() => page.locator('.figure.second').count()).toBeGreaterThan(0);
+  await page.emulateMedia({ media: 'print' });
+  const head = page.locator('.print-head');
+  expect(await head.isVisible()).toBe(true);
+  expect(await head.innerText()).toMatch(
+    /^Ferry dory, kept and trying · The build · mm, kg · \d+ \w+ \d{4}$/,
+  );
+  const pdf = await page.pdf({ format: 'A4' });
+  const { text } = await extractText(await getDocumentProxy(new Uint8Array(pdf)), { mergePages: true });
+  expect(text.replaceAll(/\s+/g, ' ')).toContain('192 mm');
+});

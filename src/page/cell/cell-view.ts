@@ -1,6 +1,6 @@
 /** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
 import { answerInWords, type Instance, warningsOf } from '../../cells';
-import { isIssue } from '../../measure';
+import { isIssue, wordsOf } from '../../measure';
 import { tiedWith, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
@@ -59,12 +59,12 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
   </section>`;
 }
 
-function sourcesOf({ cell }: Instance) {
+function sourcesOf({ cell, name }: Instance) {
   return [
     html`<ul>
       ${cell.sources.map((source) => html`<li>${source.text} <em>(${source.known})</em></li>`)}
     </ul>`,
-    use(Checks, { cell: cell.id }),
+    use(Checks, { cell: cell.id, of: wordsOf(name) }),
   ];
 }
 

@@ -14,7 +14,8 @@ interface CheckRow {
   readonly known: string;
 }
 
-export function Checks({ cell }: { cell: string }) {
+/** @param of words that tell this cell's table from those of the others on the page */
+export function Checks({ cell, of }: { cell: string; of: string }) {
   const [rows, setRows] = useState<readonly CheckRow[] | null>(null);
   useEffect(() => {
     void import('../../../docs/check-book.json').then((book) => {
@@ -23,7 +24,7 @@ export function Checks({ cell }: { cell: string }) {
   }, [cell]);
   if (rows === null) return html`<p>Fetching the checks…</p>`;
   if (rows.length === 0) return html`<p>No check against an outside source is recorded for this cell.</p>`;
-  return html`<div class="table-wrap" tabindex="0" role="region" aria-label="Checks">
+  return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${`Checks: ${of}`}>
     <table>
       <caption>Checked against</caption>
       <thead>
