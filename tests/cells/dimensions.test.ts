@@ -10,7 +10,7 @@ import { cellOf, cells } from '../../src/cells/all';
 import { formula, isIssue, type KindId, kindOf, kinds, plain, sameDimension } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { bench } from '../notebook/small-graph';
-import { acceptedEntries } from './timber/proofs';
+import { acceptedEntries } from './proofs';
 import { amountOf, referee } from './referee';
 
 /** A formula of a cell, and what it should measure. */

@@ -40,7 +40,7 @@ import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withTwoChines } from './odd-boats';
 import { inRoot } from '../tools/root.mjs';
-import { acceptedEntries } from './timber/proofs';
+import { acceptedEntries } from './proofs';
 
 const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
 const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({

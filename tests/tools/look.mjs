@@ -1,19 +1,23 @@
 // Pictures of the built page for looking at it by eye: phone and desk width, light and dark,
-// and the print. npm run look [-- --url '#scarf'] -> node_modules/.cache/shots
+// and the print. npm run look [-- --url '#/the-build' [--cell bend]] -> node_modules/.cache/shots
+// With --cell, one cell of that notebook by itself, as large as it is drawn.
 
 import './ready.mjs';
 import { mkdirSync, rmSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { inRoot } from './root.mjs';
 
-const { values } = parseArgs({ options: { url: { type: 'string', default: '' } } });
+const { values } = parseArgs({
+  options: { url: { type: 'string', default: '' }, cell: { type: 'string', default: '' } },
+});
 const { chromium } = await import('playwright');
 const { launchOptions } = await import('./chromium.mjs');
 const { buildSite, serveSite } = await import('./site.mjs');
 
 const dir = inRoot(`node_modules/.cache/look-${process.pid}`);
 const shots = inRoot('node_modules/.cache/shots');
-const name = values.url.replaceAll(/[^a-z0-9]+/gi, '-').replaceAll(/^-|-$/g, '') || 'page';
+const name =
+  `${values.url} ${values.cell}`.replaceAll(/[^a-z0-9]+/gi, '-').replaceAll(/^-|-$/g, '') || 'page';
 mkdirSync(shots, { recursive: true });
 buildSite(dir);
 const site = await serveSite(dir);
@@ -22,7 +26,7 @@ const browser = await chromium.launch(launchOptions());
 for (const width of [390, 1280]) {
   for (const colorScheme of /** @type {const} */ (['light', 'dark'])) {
     const page = await open({ viewport: { width, height: 900 }, colorScheme });
-    await save(`${name}-${width}-${colorScheme}.png`, (path) => page.screenshot({ path, fullPage: true }));
+    await save(`${name}-${width}-${colorScheme}.png`, (path) => picture(page, path));
     if (width === 1280 && colorScheme === 'light') await save(`${name}.pdf`, (path) => page.pdf({ path }));
     await page.close();
   }
@@ -30,6 +34,18 @@ for (const width of [390, 1280]) {
 await browser.close();
 await site.close();
 rmSync(dir, { recursive: true });
+
+/**
+ * @param {import('playwright').Page} page
+ * @param {string} path
+ */
+async function picture(page, path) {
+  if (!values.cell) return page.screenshot({ path, fullPage: true });
+  const cell = page.locator(`#cell-${values.cell}`);
+  await cell.scrollIntoViewIfNeeded();
+  await page.waitForFunction(() => !document.querySelector('.cell [aria-busy]'));
+  return cell.screenshot({ path });
+}
 
 /** @param {import('playwright').BrowserContextOptions} options */
 async function open(options) {

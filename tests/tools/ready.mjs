@@ -3,11 +3,20 @@
 // is installed. Speaks on stderr only, so that a command's own output stays clean.
 
 import { spawnSync } from 'node:child_process';
-import { existsSync, statSync } from 'node:fs';
+import { existsSync, lstatSync, statSync } from 'node:fs';
 import { inRoot } from './root.mjs';
 
 const lock = inRoot('package-lock.json');
 const installed = inRoot('node_modules/.package-lock.json');
+
+// Installing through a link would empty a folder that other work stands on.
+const folder = inRoot('node_modules');
+if (existsSync(folder) && lstatSync(folder).isSymbolicLink()) {
+  process.stderr.write(
+    'node_modules is a link to another folder; remove the link, and the packages are installed here.\n',
+  );
+  process.exit(1);
+}
 
 if (!existsSync(installed) || statSync(installed).mtimeMs < statSync(lock).mtimeMs) {
   process.stderr.write('Installing packages (once) ...\n');

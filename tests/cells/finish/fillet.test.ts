@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lists, starters } from '../../../src/boat';
 import { fillet } from '../../../src/cells/finish/fillet';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const says = (entries: Record<string, string>) =>

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { starter, starters } from '../../../src/boat';
 import { resin } from '../../../src/cells/finish/resin';
 import { layups } from '../../../src/trade/glass';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 /** Ten square metres of bottom in all, nothing else, nothing wasted. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { bevels } from '../../../src/cells/frames/bevels';
 import { dihedral } from '../../../src/kernel';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const DEGREE = Math.PI / 180;

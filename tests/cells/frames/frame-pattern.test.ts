@@ -5,7 +5,7 @@ import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { collisions, type Drawing, type Point, setOut } from '../../../src/drawing';
 import { plainShown, write } from '../../../src/measure';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const boats = [

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { starter } from '../../../src/boat';
 import { limber } from '../../../src/cells/frames/limber';
 import type { Shown } from '../../../src/measure';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const INCH = 0.0254;

@@ -4,7 +4,7 @@ import { onHand, type Values } from '../../../src/cells';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { plainShown, type Shown, write } from '../../../src/measure';
 import { withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../timber/proofs';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const INCH = 0.0254;

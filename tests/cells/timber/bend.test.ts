@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bend } from '../../../src/cells/timber/bend';
 import { buildHull, offsetsOf, starter } from '../../../src/boat';
 import { tryCell } from '../try-cell';
-import { measured, testBoats, testDrawings, testSense } from './proofs';
+import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
 const ferryDory = starter('ferry-dory')!; // a starter of ours
 const sitka = {

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fasten } from '../../../src/cells/timber/fasten';
 import { tryCell } from '../try-cell';
-import { measured, testBoats, testDrawings, testSense } from './proofs';
+import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
 const chine = {
   length: '4 m',

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bend } from '../../../src/cells/timber/bend';
 import { laminate } from '../../../src/cells/timber/laminate';
 import { tryCell } from '../try-cell';
-import { measured, testBoats, testDrawings, testSense } from './proofs';
+import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
 const stack = {
   thickness: '38 mm',

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { scarf } from '../../../src/cells/timber/scarf';
 import { tryCell } from '../try-cell';
-import { measured, testBoats, testDrawings, testSense } from './proofs';
+import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
 const FOOT = 0.3048;
 const says = (entries: Readonly<Record<string, string>>) =>

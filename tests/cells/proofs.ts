@@ -1,12 +1,12 @@
 /** What every timber cell has to show: no nonsense for any accepted entry, and a drawing that agrees with its figures. */
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { lists, starters } from '../../../src/boat';
-import type { Cell, InputSpec } from '../../../src/cells';
-import { isChoice } from '../../../src/cells';
-import { collisions, type Drawing, setOut } from '../../../src/drawing';
-import { isIssue, plainShown, read, writeExact } from '../../../src/measure';
-import { tryCell } from '../try-cell';
+import { lists, starters } from '../../src/boat';
+import type { Cell, InputSpec } from '../../src/cells';
+import { isChoice } from '../../src/cells';
+import { collisions, type Drawing, setOut } from '../../src/drawing';
+import { isIssue, plainShown, read, writeExact } from '../../src/measure';
+import { tryCell } from './try-cell';
 
 /** Entries that the cell accepts, for all its inputs; choices from a list of the boat stay at their preset. */
 export function acceptedEntries(cell: Cell): fc.Arbitrary<Readonly<Record<string, string>>> {
