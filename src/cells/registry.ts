@@ -11,6 +11,7 @@ export interface Shelved {
 }
 
 export const registry: readonly Shelved[] = [
+  { id: 'fair', load: async () => (await import('./shape/fair')).fair },
   { id: 'framePattern', load: async () => (await import('./frames/frame-pattern')).framePattern },
   { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
   { id: 'limber', load: async () => (await import('./frames/limber')).limber },

@@ -166,6 +166,7 @@ describe('the build', () => {
   test('goes through the plain cells in the order of the work', () => {
     const places = instancesOf(page('the-build'));
     expect(places.map((place) => place.instance)).toStrictEqual([
+      'fair',
       'framePattern',
       'bevels',
       'limber',

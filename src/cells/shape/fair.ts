@@ -1,0 +1,442 @@
+/** Is a long line fair, and if not, which number is wrong and what is the least that mends it? */
+import { choice, defineCell, hullStep, input, step } from '../define';
+import { offersOf } from './fair-offers';
+import { drawLine, runChart } from './fair-picture';
+import {
+  after,
+  before,
+  displacementOf,
+  indexHere,
+  leanOf,
+  lineKeys,
+  lineOf,
+  mendedKeys,
+  mendKeys,
+  mendOf,
+  number,
+  panelUnder,
+  reading,
+  runKeys,
+  showsAtFrames,
+  skinOf,
+  suspectOf,
+  word,
+} from './fair-working';
+import { lineViews } from './long-line';
+import { firstSuspect, spreadOf, witnessesOf } from './suspects';
+
+const RUN = 'geometry of divided differences; how sure it is: docs/fairness.md';
+const BATTEN =
+  'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic';
+const LEAST = 'C. L. Lawson and R. J. Hanson, Solving Least Squares Problems, 1974, chapter 23';
+const GEOMETRY = 'geometry';
+const TABLE = 'the table of offsets';
+const FIRST_OF_ALL = ['nearest', 'blunder'] as const;
+
+export const fair = defineCell({
+  id: 'fair',
+  stage: 'shape',
+  title: 'Is the line fair?',
+  question: 'Is this line fair, or is one of the numbers wrong, and which?',
+  inputs: {
+    edge: choice('Line', { options: 'edges', preset: 'sheer' }),
+    view: choice('Seen in', { options: lineViews, preset: 'plan' }),
+    tried: choice('Station to move on trial', { options: 'stations', preset: 'frame3' }),
+    shift: input('length', 'Move it on trial by', {
+      preset: '0 mm',
+      min: '-100 mm',
+      max: '100 mm',
+      step: '1 mm',
+      slider: true,
+      note: '+ outboard in plan, up in profile; the table is left alone',
+    }),
+    meant: choice('A reverse in this line is meant', {
+      options: [
+        { id: 'no', label: 'no' },
+        { id: 'yes', label: 'yes, one' },
+      ],
+      preset: 'no',
+      note: 'a flared bow or a reverse sheer bends both ways on purpose',
+    }),
+    station: choice('Station looked at', {
+      seldom: true,
+      options: 'stations',
+      from: '{self}.suspectStation',
+      preset: 'frame2',
+    }),
+    ends: choice('The two ends of the line', {
+      seldom: true,
+      options: [
+        { id: 'held', label: 'stay' },
+        { id: 'free', label: 'may move' },
+      ],
+      preset: 'held',
+    }),
+    keep: choice('Station that stays besides', {
+      seldom: true,
+      options: 'stations',
+      preset: 'transom',
+      note: 'in the least mend: a frame that is built, or a number that you trust',
+    }),
+    nearest: input('length', 'Table written to the nearest', {
+      seldom: true,
+      preset: '1.5 mm',
+      min: '0.1 mm',
+      max: '10 mm',
+      step: '0.5 mm',
+      note: 'lines are drawn to 1/32 to 1/16 in: common practice',
+    }),
+    blunder: input('length', 'Smallest error worth a thought', {
+      seldom: true,
+      preset: '6 mm',
+      min: '1 mm',
+      max: '50 mm',
+      step: '1 mm',
+      note: 'common practice: 1/8 in is faired away in silence, above 1/4 in one looks for a blunder',
+    }),
+    mostWedge: input('length', 'Thickest wedge worth gluing on', {
+      seldom: true,
+      preset: '1 in',
+      min: '1 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'common practice: up to an inch at the top, nothing at the bottom',
+    }),
+    stiffness: input('bendingStiffness', 'Stiffness of the batten', {
+      seldom: true,
+      preset: '30 N·m²',
+      min: '0.1 N·m²',
+      max: '5000 N·m²',
+      step: '1 N·m²',
+      note: 'about a spruce batten of 12 by 19 mm, bent the thin way',
+    }),
+    draught: input('length', 'Draught', {
+      seldom: true,
+      preset: '150 mm',
+      min: '10 mm',
+      max: '2 m',
+      step: '10 mm',
+      note: 'from the lowest of the keel, on even trim',
+    }),
+  },
+  steps: {
+    suspectStation: hullStep('choice', {
+      says: 'every line in plan and in profile is asked for the one correction that leaves its run of third differences likest a fair line’s; the station of the one that stands out most',
+      uses: FIRST_OF_ALL,
+      find: (hull, v) => firstSuspect(hull, reading(v)).station.name,
+      meaning: 'station of the number likeliest to be wrong, in the whole table',
+      source: RUN,
+    }),
+    suspectProof: hullStep('ratio', {
+      says: 'the same search: its correction over the least error that would stand out there',
+      uses: FIRST_OF_ALL,
+      find: (hull, v) => firstSuspect(hull, reading(v)).proof,
+      meaning: 'how far it stands out; 1 and less is the plan’s own shape',
+      source: RUN,
+    }),
+    suspect: hullStep('choice', {
+      says: 'named with its line and view where it stands out',
+      uses: FIRST_OF_ALL,
+      find: (hull, v) => {
+        const { station, line, proof } = firstSuspect(hull, reading(v));
+        return proof > 1 ? `${station.label}, ${line.edge.label} in ${line.view}` : 'none';
+      },
+      meaning: 'first suspect of the whole table',
+      source: RUN,
+    }),
+    oddStation: hullStep('choice', {
+      says: 'the station of this line whose one correction leaves the run of third differences likest a fair line’s',
+      uses: runKeys,
+      find: (hull, v) => suspectOf(hull, v).station.name,
+      meaning: 'oddest station of this line',
+      source: RUN,
+    }),
+    correction: hullStep('length', {
+      says: 'that one correction, by generalised least squares on the run',
+      uses: runKeys,
+      find: (hull, v) => suspectOf(hull, v).correction,
+      meaning: 'what would set this line right there; + outboard or up',
+      source: RUN,
+    }),
+    shows: hullStep('length', {
+      says: '2.5 times the spread of that correction among fair lines with these stations, or the smallest error worth a thought',
+      uses: runKeys,
+      find: (hull, v) => suspectOf(hull, v).shows,
+      meaning: 'least error that stands out at that station from the plan’s own shape',
+      source: RUN,
+    }),
+    showsBest: hullStep('length', {
+      says: 'the smallest of the same over all stations but the two ends',
+      uses: runKeys,
+      find: (hull, v) => Math.min(...showsAtFrames(hull, v)),
+      meaning: 'least error that stands out at the frame that shows it best',
+      source: RUN,
+    }),
+    showsEverywhere: hullStep('length', {
+      says: 'the largest of the same over all stations but the two ends',
+      uses: runKeys,
+      find: (hull, v) => Math.max(...showsAtFrames(hull, v)),
+      meaning: 'least error that stands out at every frame',
+      source: RUN,
+    }),
+    stations: hullStep('count', {
+      says: 'counted',
+      uses: ['edge'],
+      find: (hull, v) => hull.edge(word(v, 'edge')).points.length,
+      meaning: 'stations of the line',
+      source: TABLE,
+    }),
+    error: step('length', 'abs(correction)', 'how far it stands out or in', GEOMETRY),
+    proof: step('ratio', 'error / shows', 'how far it stands out; 1 and less is the plan’s own shape', RUN),
+    proposed: step(
+      'length',
+      'proof > 1 ? correction : 0 mm',
+      'correction proposed: none where nothing stands out',
+      RUN,
+    ),
+    witnesses: hullStep('count', {
+      says: 'counted: the run of flare is oddest there; the duck there pushes hardest; the batten is hollow there, or its bend parts most from its neighbours’',
+      uses: [...runKeys, 'oddStation'],
+      find: (hull, v) => {
+        const { index } = hull.station(word(v, 'oddStation'));
+        const signs = witnessesOf(hull, lineOf(hull, v), index, reading(v));
+        return Object.values(signs).filter((agrees) => agrees === true).length;
+      },
+      meaning: 'other signs, of three, that point to the same station',
+      source: 'common practice, no source',
+    }),
+    hollowCount: hullStep('count', {
+      says: 'stretches of the batten that bend against the line’s own turn, deeper than half the mark the table is read to',
+      uses: [...lineKeys, 'nearest'],
+      find: (hull, v) =>
+        lineOf(hull, v).hollows.filter(({ depth }) => depth > number(v, 'nearest') / 2).length,
+      meaning: 'hollows of this line',
+      source: BATTEN,
+    }),
+    hollowDepth: hullStep('length', {
+      says: 'under a straightedge laid across the deepest of them',
+      uses: lineKeys,
+      find: (hull, v) => Math.max(0, ...lineOf(hull, v).hollows.map(({ depth }) => depth)),
+      meaning: 'depth of the deepest hollow',
+      source: GEOMETRY,
+    }),
+    stands: hullStep('length', {
+      says: 'from the table, with the trial move',
+      uses: [...lineKeys, 'oddStation'],
+      find: (hull, v) => lineOf(hull, v).values[hull.station(word(v, 'oddStation')).index]!,
+      meaning: 'half-breadth or height of the oddest station as it stands',
+      source: TABLE,
+    }),
+    corrected: step('length', 'stands + proposed', 'half-breadth or height there when corrected', GEOMETRY),
+    mendCount: hullStep('count', {
+      says: 'the least change, in its sum of squares, that leaves the batten no hollow and no duck harder than a fair line’s: stations it moves',
+      uses: mendKeys,
+      find: (hull, v) => mendOf(hull, v).filter((move) => move !== 0).length,
+      meaning: 'stations moved by the least mend',
+      source: LEAST,
+    }),
+    mendMost: hullStep('length', {
+      says: 'the same: its greatest move',
+      uses: mendKeys,
+      find: (hull, v) => Math.max(...mendOf(hull, v).map(Math.abs)),
+      meaning: 'greatest move of the least mend, either way',
+      source: LEAST,
+    }),
+    lean: hullStep('angle', {
+      says: 'of the straight frame side that the line bounds: the one above it in plan, below it in profile',
+      uses: [...lineKeys, 'oddStation'],
+      find: (hull, v) => leanOf(hull, before(hull, v), v),
+      meaning: 'flare of the frame side there, from plumb',
+      source: GEOMETRY,
+    }),
+    wedge: step(
+      'length',
+      'view == "plan" ? proposed * cos(lean) : -proposed * sin(lean)',
+      'thickness of the wedge at this line, square to the frame side, tapering to nothing at its other end; − is planed off',
+      'geometry; wedges: common practice, no source',
+    ),
+    wedgeLength: hullStep('length', {
+      says: 'along the frame side, from this line to the next',
+      uses: [...lineKeys, 'oddStation'],
+      find: (hull, v) => hull.station(word(v, 'oddStation')).girth(panelUnder(hull, lineOf(hull, v)).name),
+      meaning: 'length of the taper',
+      source: GEOMETRY,
+    }),
+    leanAfter: hullStep('angle', {
+      says: 'the same with the correction',
+      uses: mendedKeys,
+      find: (hull, v) => leanOf(hull, after(hull, v), v),
+      meaning: 'flare of the frame side with the correction',
+      source: GEOMETRY,
+    }),
+    areaChange: hullStep('area', {
+      says: 'the hull drawn anew with the correction, its panels laid flat, less those before',
+      uses: mendedKeys,
+      find: (hull, v) => (number(v, 'proposed') === 0 ? 0 : skinOf(after(hull, v)) - skinOf(before(hull, v))),
+      meaning: 'skin gained by the correction, both sides',
+      source: GEOMETRY,
+    }),
+    volumeChange: hullStep('displacement', {
+      says: 'the hull drawn anew with the correction, under the water to the draught, less that before',
+      uses: [...mendedKeys, 'draught'],
+      find: (hull, v) => {
+        if (number(v, 'proposed') === 0) return 0;
+        const draught = number(v, 'draught');
+        return displacementOf(after(hull, v), draught) - displacementOf(before(hull, v), draught);
+      },
+      meaning: 'displacement gained by the correction at that draught',
+      source: GEOMETRY,
+    }),
+    offset: hullStep('length', {
+      says: 'from the table, with the trial move',
+      uses: [...lineKeys, 'station'],
+      find: (hull, v) => lineOf(hull, v).values[indexHere(hull, v)]!,
+      meaning: 'half-breadth or height of the station looked at',
+      source: TABLE,
+    }),
+    bend: hullStep('curvature', {
+      says: 'of the batten in this view: 1 over its radius',
+      uses: [...lineKeys, 'station'],
+      find: (hull, v) => lineOf(hull, v).bends[indexHere(hull, v)]!,
+      meaning: 'bend of the batten there; − is hollow',
+      source: BATTEN,
+    }),
+    duck: hullStep('force', {
+      says: 'stiffness of the batten times the jump of its third derivative there, the batten’s ends running on free',
+      uses: [...lineKeys, 'station', 'stiffness'],
+      find: (hull, v) => number(v, 'stiffness') * lineOf(hull, v).ducks[indexHere(hull, v)]!,
+      meaning: 'force of the duck on the batten there; + outboard or up',
+      source: BATTEN,
+    }),
+    miss: hullStep('length', {
+      says: 'its duck lifted and the batten bent through all the others',
+      uses: [...lineKeys, 'station'],
+      find: (hull, v) => lineOf(hull, v).misses[indexHere(hull, v)]!,
+      meaning: 'how far the station stands proud when its duck is lifted; blames neighbours too',
+      source: BATTEN,
+    }),
+    oneHere: hullStep('length', {
+      says: 'the one correction that would serve the run best, if it were this station’s',
+      uses: [...lineKeys, 'nearest', 'station'],
+      find: (hull, v) =>
+        lineOf(hull, v).run(spreadOf(number(v, 'nearest'))).corrections[indexHere(hull, v)]!.correction,
+      meaning: 'one correction if this station were the bad one',
+      source: RUN,
+    }),
+    clears: hullStep('share', {
+      says: 'what that correction takes off the run’s unfairness',
+      uses: [...lineKeys, 'nearest', 'station'],
+      find: (hull, v) =>
+        lineOf(hull, v).run(spreadOf(number(v, 'nearest'))).corrections[indexHere(hull, v)]!.clears,
+      meaning: 'share of the unfairness that it would take away',
+      source: RUN,
+    }),
+    move: hullStep('length', {
+      says: 'the least mend of the whole line: its move of this station',
+      uses: [...mendKeys, 'station'],
+      find: (hull, v) => mendOf(hull, v)[indexHere(hull, v)]!,
+      meaning: 'move of this station in the least mend; + outboard or up',
+      source: LEAST,
+    }),
+  },
+  answers: [
+    { of: 'suspect', label: 'first suspect', from: 'of all lines of the table, in plan and in profile' },
+    {
+      of: 'correction',
+      label: 'one correction of this line',
+      from: 'at its oddest station, from the centreline or the base; + outboard or up',
+    },
+    {
+      of: 'shows',
+      label: 'an error shows from',
+      from: 'at that station of this line; a smaller one can’t be told from the plan’s own shape',
+    },
+  ],
+  inWords: [
+    {
+      when: 'proof > 1 and view == "plan" and correction > 0 mm',
+      says: 'At {oddStation} the {edge} stands in too far, by about {error}: half-breadth {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
+    },
+    {
+      when: 'proof > 1 and view == "plan"',
+      says: 'At {oddStation} the {edge} stands out too far, by about {error}: half-breadth {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
+    },
+    {
+      when: 'proof > 1 and correction > 0 mm',
+      says: 'At {oddStation} the {edge} stands too low, by about {error}: height {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
+    },
+    {
+      when: 'proof > 1',
+      says: 'At {oddStation} the {edge} stands too high, by about {error}: height {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
+    },
+    {
+      when: 'suspectProof > 1',
+      says: 'No number of the {edge} stands out in {view}; the one to look at is {suspect}. Hollows in this line: {hollowCount}.',
+    },
+    {
+      says: 'No number of the {edge} stands out in {view}. With these {stations} stations an error under about {showsBest} at the frame that shows it best, {showsEverywhere} at the one that shows it least, can’t be told from the plan’s own shape. Hollows in the line: {hollowCount}.',
+    },
+  ],
+  table: {
+    caption: 'The line at every station',
+    over: 'station',
+    columns: [
+      { of: 'offset', label: 'offset' },
+      { of: 'bend', label: 'bend' },
+      { of: 'duck', label: 'duck' },
+      { of: 'miss', label: 'proud when lifted' },
+      { of: 'oneHere', label: 'one correction' },
+      { of: 'clears', label: 'would clear' },
+      { of: 'move', label: 'least mend' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'proof > 1',
+      says: 'The number at {oddStation} stands out {proof} times over what fair lines show. Look it up in the plan before anything is cut.',
+      limit: 'what fair lines with these stations show; docs/fairness.md',
+      weight: 'mind',
+    },
+    {
+      when: 'hollowCount > 0 and meant == "no"',
+      says: 'The line bends the wrong way: hollows {hollowCount}, the deepest {hollowDepth}.',
+      limit: 'a line bends one way unless a reverse is meant; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'hollowCount > 1 and meant == "yes"',
+      says: 'One reverse is meant, but the line has {hollowCount} stretches that bend the other way.',
+      limit: 'one reverse; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'abs(wedge) > mostWedge',
+      says: 'It would take a wedge or a cut of {wedge} at this line: make the frame anew.',
+      limit: 'a wedge of up to an inch at the top; common practice, no source',
+      weight: 'stop',
+    },
+  ],
+  cautions: [
+    'A suspect is not a verdict. Look up the number in the plan and measure the frame; a designer may have meant that shape.',
+    'Two numbers wrong side by side can pass for one elsewhere. After each correction look again.',
+    'The miss of a lifted duck is shown but not gone by: it blames the neighbours of a bad number as loudly as the number itself.',
+    'An error at either end upsets only one difference: an end is known from its own measurements, not from the run.',
+    'The frame is mended on both sides of the boat alike. Clamp it down before planing, keep both hands behind the iron, and sight along a batten over three frames before the last shavings.',
+  ],
+  sources: [
+    { text: BATTEN, known: 'published' },
+    { text: `${LEAST}: least change under conditions`, known: 'published' },
+    {
+      text: 'Divided differences: one error e shows in four third differences as e, −3e, 3e, −e',
+      known: 'geometry',
+    },
+    {
+      text: 'Fairing: 1/8 in is moved in silence, above 1/4 in one looks for a blunder; a wedge to nothing at the bottom and up to an inch at the top',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{edge}'],
+  draw: drawLine,
+  chart: runChart,
+  offers: offersOf,
+});

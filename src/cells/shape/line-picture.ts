@@ -1,0 +1,88 @@
+/** A long line drawn as on the loft floor, but stretched across so that its shape can be seen. */
+import { centreLine, line, mark, mm, note, type Pen, type Point, type Shape } from '../../drawing';
+import { type Batten, bendBatten, placeInView, type Vec3, viewCurvature } from '../../kernel';
+import type { LongLine } from './long-line';
+
+/** Places drawn a bay. */
+const LOOKS = 12;
+
+export interface LinePaper {
+  /** How many times as large across as along. */
+  readonly across: number;
+  /** Length along, mm. */
+  readonly span: number;
+  readonly at: (x: number, value: number) => Point;
+}
+
+/** A sheet on which the line rises about a third of its length. */
+export function paperFor({ x, values }: LongLine): LinePaper {
+  const span = mm(x.at(-1)! - x[0]!);
+  const low = Math.min(...values);
+  const rise = mm(Math.max(...values) - low);
+  const across = [50, 20, 10, 5, 4, 3, 2].find((times) => times * rise <= span / 3) ?? 1;
+  return { across, span, at: (along, value) => [mm(along), mm(value - low) * across] };
+}
+
+/** The batten itself between two of its parameters. */
+export function curve(drawn: LongLine, paper: LinePaper, from?: number, to?: number): Point[] {
+  return places(drawn.batten, from, to).map((t) => paper.at(...placeInView(drawn.batten, drawn.view, t)));
+}
+
+/** The batten with some of its points moved, m, one a station. */
+export function movedCurve({ x, values }: LongLine, paper: LinePaper, moves: readonly number[]): Point[] {
+  return floorCurve(bendBatten(x.map((along, i): Vec3 => [along, values[i]! + moves[i]!, 0])), paper);
+}
+
+/** A batten on the floor. */
+export function floorCurve(batten: Batten, paper: LinePaper): Point[] {
+  return places(batten).map((t) => paper.at(...placeInView(batten, 'plan', t)));
+}
+
+/** Teeth as long as the line bends there, on its outer side; where it is hollow they stand on the inner. */
+export function comb(drawn: LongLine, paper: LinePaper): Shape[] {
+  const { batten, view } = drawn;
+  const at = places(batten);
+  const bends = at.map((t) => viewCurvature(batten, t, view));
+  const most = Math.max(...bends.map(Math.abs));
+  // Straighter than a millimetre's turn over its length there is no bend to show.
+  if (most * paper.span < 1) return [];
+  const feet = curve(drawn, paper);
+  const tips = feet.map(([x, y], i): Point => [x, y - (bends[i]! / most) * 0.16 * paper.span]);
+  return [
+    ...tips.flatMap((tip, i) => (i % 2 === 0 ? [line([feet[i]!, tip], { pen: 'thin' })] : [])),
+    line(tips, { pen: 'thin' }),
+  ];
+}
+
+/** The base, the stations and their points. */
+export function grid({ x, values, view, edge }: LongLine, paper: LinePaper): Shape[] {
+  const base = Math.min(...values);
+  const start = paper.at(x[0]!, base);
+  const end = paper.at(x.at(-1)!, base);
+  const down = -0.24 * paper.span;
+  return [
+    centreLine(start, end),
+    ...x.flatMap((along, i) => [
+      line([paper.at(along, base), paper.at(along, values[i]!)], { pen: 'dimension' }),
+      mark(paper.at(along, values[i]!), { form: 'dot' }),
+    ]),
+    note('aft', { at: [start[0], start[1] + down] }),
+    note('forward', { at: [end[0], end[1] + down] }),
+    note(
+      `The ${edge.label} in ${view}, aft to the left; drawn ${paper.across === 1 ? 'as large' : `${paper.across} times as large`} across as along.`,
+    ),
+  ];
+}
+
+export function lineOn(points: readonly Point[], pen: Pen, part?: string): Shape {
+  return line(points, part === undefined ? { pen } : { pen, part });
+}
+
+function places({ knots }: Batten, from = knots[0]!, to = knots.at(-1)!): readonly number[] {
+  const inner = Array.from(knots)
+    .slice(0, -1)
+    .flatMap((knot, i) =>
+      Array.from({ length: LOOKS }, (_, k) => knot + ((knots[i + 1]! - knot) * k) / LOOKS),
+    );
+  return [from, ...inner.filter((t) => t > from && t < to), to];
+}

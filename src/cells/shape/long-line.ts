@@ -1,0 +1,149 @@
+/**
+ * A long line of the hull as the loft floor shows it: one edge in plan or in profile, point by point.
+ */
+import type { Edge, Hull } from '../../boat';
+import { once } from '../../boat/once';
+import {
+  type Batten,
+  bendBatten,
+  derivativeAt,
+  duckJumps,
+  type FairRun,
+  fairRun,
+  type Hollow,
+  hollows,
+  missWhenLifted,
+  turnOfLine,
+  type Vec3,
+  viewCurvature,
+} from '../../kernel';
+
+export type LineView = 'plan' | 'profile';
+
+export const lineViews: readonly { readonly id: LineView; readonly label: string }[] = [
+  { id: 'plan', label: 'plan' },
+  { id: 'profile', label: 'profile' },
+];
+
+/** All but the points is worked out when first asked for. Metres. */
+export interface LongLine {
+  readonly edge: Edge;
+  readonly view: LineView;
+  readonly x: readonly number[];
+  /** Half-breadths or heights, one a station. */
+  readonly values: readonly number[];
+  /** The edge's own batten, as the hull has it. */
+  readonly batten: Batten;
+  /** +1 where it bends towards greater values on the whole, -1 where away. */
+  readonly turn: 1 | -1;
+  /** Bend at each station, 1/m, + where the batten bends the right way. */
+  readonly bends: readonly number[];
+  readonly hollows: readonly Hollow[];
+  /** A thin batten bent on the floor through the points, its ends running on free. */
+  readonly freeBatten: Batten;
+  /** Force of each station's duck on it over its stiffness, 1/m2: + outboard in plan, + up in profile. */
+  readonly ducks: readonly number[];
+  /** How far each point stands proud of the batten when its duck is lifted. */
+  readonly misses: readonly number[];
+  /** @param spread of the offsets as written, m */
+  run(spread: number): FairRun;
+}
+
+/** One station of a line moved on trial, m. */
+export interface Trial {
+  readonly index: number;
+  readonly by: number;
+}
+
+const kept = new WeakMap<Edge, Map<string, LongLine>>();
+/** Lines kept an edge: both views, and the last few moves of a slider. */
+const KEPT = 8;
+
+/** @throws the fault of an edge that can't be drawn */
+export function longLine(edge: Edge, view: LineView, trial: Trial = { index: 0, by: 0 }): LongLine {
+  const lines = kept.get(edge) ?? new Map<string, LongLine>();
+  kept.set(edge, lines);
+  const key = trial.by === 0 ? view : `${view} ${trial.index} ${trial.by}`;
+  const line = lines.get(key) ?? makeLine(edge, view, trial);
+  lines.delete(key);
+  lines.set(key, line);
+  if (lines.size > KEPT) lines.delete(lines.keys().next().value!);
+  return line;
+}
+
+function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
+  const points = edge.points.map((point, i): Vec3 => {
+    if (i !== index || by === 0) return point;
+    return view === 'plan' ? [point[0], point[1] + by, point[2]] : [point[0], point[1], point[2] + by];
+  });
+  const x = points.map((point) => point[0]);
+  const values = points.map((point) => point[view === 'plan' ? 1 : 2]);
+  if (values.some((value) => view === 'plan' && value < 0))
+    throw new Error(`moved so far in, the ${edge.label} would cross the centreline`);
+  const batten = once(() => (by === 0 ? edge.batten : bendBatten(points)));
+  const turn = once(() => turnOfLine(batten(), view));
+  const bends = once(() => Array.from(batten().knots, (t) => turn() * viewCurvature(batten(), t, view)));
+  const hollowed = once(() => hollows(batten(), view, turn()));
+  const onFloor = x.map((at, i): Vec3 => [at, values[i]!, 0]); // a value for each x
+  const free = once(() => bendBatten(onFloor, { start: 'natural', end: 'natural' }));
+  const ducks = once(() => ducksOn(free()));
+  const misses = once(() => x.map((_, i) => missWhenLifted(x, values, i)));
+  const runs = new Map<number, FairRun>();
+  return {
+    edge,
+    view,
+    x,
+    values,
+    get batten() {
+      return batten();
+    },
+    get turn() {
+      return turn();
+    },
+    get bends() {
+      return bends();
+    },
+    get hollows() {
+      return hollowed();
+    },
+    get freeBatten() {
+      return free();
+    },
+    get ducks() {
+      return ducks();
+    },
+    get misses() {
+      return misses();
+    },
+    run: (spread) => {
+      const run = runs.get(spread) ?? fairRun(x, values, spread);
+      if (runs.size > KEPT) runs.clear();
+      runs.set(spread, run);
+      return run;
+    },
+  };
+}
+
+/**
+ * The force of each duck across the batten, over its stiffness: the jump of the third derivative, at the ends
+ * from the nothing that the free batten carries beyond.
+ */
+function ducksOn(batten: Batten): readonly number[] {
+  const { knots } = batten;
+  const first = derivativeAt(batten, knots[0]!, 3);
+  const last = derivativeAt(batten, knots.at(-1)!, 3);
+  const jumps: readonly Vec3[] = [first, ...duckJumps(batten), [-last[0], -last[1], -last[2]]];
+  return jumps.map(([jx, jy], i) => {
+    const [dx, dy] = derivativeAt(batten, knots[i]!, 1);
+    return (jy * dx - jx * dy) / Math.hypot(dx, dy);
+  });
+}
+
+/** Every line of the hull that can be drawn; the keel in plan is the centreline itself. */
+export function longLines(hull: Hull): readonly LongLine[] {
+  return hull.edges
+    .filter((edge) => !hull.faults.some((fault) => fault.edge === edge.name || fault.edge === null))
+    .flatMap((edge) =>
+      lineViews.filter(({ id }) => edge.index > 0 || id === 'profile').map(({ id }) => longLine(edge, id)),
+    );
+}

@@ -1,0 +1,230 @@
+import { describe, expect, test } from 'vitest';
+import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
+import { onHand, plainInstance, type Values } from '../../../src/cells';
+import { fair } from '../../../src/cells/shape/fair';
+import { longLine } from '../../../src/cells/shape/long-line';
+import { movedHull } from '../../../src/cells/shape/moved-hull';
+import { suspectOn, witnessesOf } from '../../../src/cells/shape/suspects';
+import { hollows } from '../../../src/kernel';
+import { plainShown, write } from '../../../src/measure';
+import { catalogueOf } from '../../../src/notebook/catalogue';
+import { createGraph } from '../../../src/notebook/graph';
+import { tryCell, type Tried } from '../try-cell';
+
+const misread = starter('ferry-dory-misread')!;
+const plan = starter('ferry-dory')!;
+const says = ({ warnings }: Tried) => warnings.map((warning) => warning.says).join(' | ');
+const reading = { nearest: 0.0015, blunder: 0.006 };
+
+/** What the cell offers on a boat, with these entries. */
+function offersOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
+  const { all } = tryCell(fair, entries, table);
+  const hull = buildHull(offsetsOf(table));
+  return fair.offers!(
+    all as unknown as Values,
+    onHand(fair, all as unknown as Values, hull, (value, kind) => write(value, kind, plainShown).text),
+  );
+}
+
+/** The boat's values with an offer taken. */
+function withOffer(table: Table, changes: Readonly<Record<string, string>>, name: string) {
+  const catalogue = catalogueOf(table, [plainInstance(fair)]);
+  return createGraph({ ...catalogue, written: (entry) => changes[entry], shown: plainShown }).value(name);
+}
+
+describe('the dory with one half-breadth read 50 mm short', () => {
+  const tried = tryCell(fair, {}, misread);
+
+  test('is told by station, line and view, first of all', () => {
+    expect(tried.all['suspect']).toBe('frame 2, sheer in plan');
+    expect(tried.number('suspectProof')).toBeGreaterThan(3);
+    expect(tried.all['station']).toBe('frame2');
+  });
+
+  test('lacks 50 mm there, found within 8, and all three other signs agree', () => {
+    expect(tried.all['oddStation']).toBe('frame2');
+    expect(Math.abs(tried.number('correction') - 0.05)).toBeLessThan(0.008);
+    expect(tried.number('corrected')).toBeCloseTo(0.801 + tried.number('correction'), 12);
+    expect(tried.number('witnesses')).toBe(3);
+    expect(tried.words).toMatch(/At frame 2 the sheer stands in too far, by about 5\d(\.\d)? mm.*3 of 3/);
+    expect(says(tried)).toContain('frame 2 stands out');
+  });
+
+  test('is hollow there', () => {
+    expect(tried.number('hollowCount')).toBe(1);
+    expect(tried.number('frame2.bend')).toBeLessThan(0);
+    expect(says(tried)).toContain('hollows 1');
+    expect(says(tryCell(fair, { meant: 'yes' }, misread))).not.toContain('hollows 1');
+    expect(tryCell(fair, { meant: 'yes' }, misread).words).toContain('Hollows in the line: 1');
+  });
+
+  test('is laid on a neighbour by the miss of a lifted duck, and not by the one correction', () => {
+    const frames = ['frame1', 'frame2', 'frame3', 'frame4', 'frame5'];
+    const most = (key: string) =>
+      frames.toSorted(
+        (a, b) => Math.abs(tried.number(`${b}.${key}`)) - Math.abs(tried.number(`${a}.${key}`)),
+      )[0];
+    expect(most('miss')).toBe('frame1');
+    expect(most('clears')).toBe('frame2');
+    expect(most('duck')).toBe('frame2');
+  });
+
+  test('would take a wedge thicker than an inch: correction x cosine of the flare', () => {
+    const flare = Math.atan2(801 - 543, 631 - 83);
+    expect(tried.number('lean')).toBeCloseTo(flare, 12);
+    expect(tried.number('wedge')).toBeCloseTo(tried.number('correction') * Math.cos(flare), 12);
+    expect(tried.number('wedgeLength')).toBeCloseTo(Math.hypot(801 - 543, 631 - 83) / 1000, 12);
+    expect(says(tried)).toContain('make the frame anew');
+    const leanAfter = Math.atan2(801 - 543 + 1000 * tried.number('correction'), 631 - 83);
+    expect(tried.number('leanAfter')).toBeCloseTo(leanAfter, 12);
+  });
+
+  test('gains nearly the skin and displacement by which the plan’s hull is larger', () => {
+    const skin = (table: Table) =>
+      buildHull(offsetsOf(table)).panels.reduce((sum, { area }) => sum + 2 * area, 0);
+    const gained = skin(plan) - skin(misread);
+    // The correction is some 2 mm off the true 50.
+    expect(tried.number('areaChange') / gained).toBeGreaterThan(0.9);
+    expect(tried.number('areaChange') / gained).toBeLessThan(1.15);
+    expect(tried.number('volumeChange')).toBeGreaterThan(0);
+  });
+
+  test('offers the number put right, a wedge of an inch, and the least mend', () => {
+    const [right, wedge, mend, ...more] = offersOn(misread);
+    expect(more).toStrictEqual([]);
+    expect(right!.label).toMatch(/^frame 2, sheer: 5\d(\.\d)? mm outboard$/);
+    expect(Object.keys(right!.changes)).toStrictEqual(['frame2.sheer.halfBreadth']);
+    expect(withOffer(misread, right!.changes, 'frame2.sheer.halfBreadth')).toBeCloseTo(0.851, 2);
+    expect(withOffer(misread, right!.changes, 'fair.suspect')).toBe('none');
+    // An inch square to the side is an inch / cos(flare) outboard.
+    const out = 25.4 / Math.cos(Math.atan2(801 - 543, 631 - 83));
+    expect(withOffer(misread, wedge!.changes, 'frame2.sheer.halfBreadth')).toBeCloseTo(0.801 + out / 1000, 4);
+    expect(Object.keys(mend!.changes)).toHaveLength(tried.number('mendCount'));
+    expect(withOffer(misread, mend!.changes, 'fair.hollowCount')).toBe(0);
+  });
+
+  test('has all but that frame held: the least mend moves it alone', () => {
+    const free = tryCell(fair, { ends: 'free', keep: 'frame3' }, misread);
+    expect(free.number('frame3.move')).toBe(0);
+    expect(free.number('frame2.move')).toBeGreaterThan(0);
+    expect(tryCell(fair, { keep: 'frame1' }, misread).number('frame1.move')).toBe(0);
+  });
+
+  test('is pointed to from a line that is fair itself', () => {
+    expect(tryCell(fair, { edge: 'chine' }, misread).words).toContain(
+      'the one to look at is frame 2, sheer in plan',
+    );
+  });
+
+  test('shows its run of third differences before and after', () => {
+    const [stands, corrected] = tried.chart!.lines;
+    // Third differences over the mean step, by the builder's way: 6 h^3 x the divided difference.
+    const x = [-0.16, 0.8, 1.6, 2.4];
+    const y = [0.5, 0.727, 0.801, 0.865];
+    const divided = y.reduce(
+      (sum, value, i) =>
+        sum + value / x.reduce((product, at, k) => (k === i ? product : product * (x[i]! - at)), 1),
+      0,
+    );
+    expect(stands!.points[0]![1]).toBeCloseTo(6 * (5.36 / 6) ** 3 * divided, 12);
+    const swing = (points: readonly (readonly [number, number])[]) =>
+      Math.max(...points.map(([, d]) => Math.abs(d)));
+    expect(swing(corrected!.points)).toBeLessThan(swing(stands!.points) / 2);
+  });
+});
+
+describe('the plan’s own dory', () => {
+  test('has no suspect, and says what its stations can’t show', () => {
+    const tried = tryCell(fair, {}, plan);
+    expect(tried.all['suspect']).toBe('none');
+    expect(tried.number('proposed')).toBe(0);
+    expect(tried.words).toMatch(
+      /these 7 stations an error under about .* mm at the frame that shows it best/,
+    );
+    expect(tried.number('showsBest')).toBeLessThan(0.02);
+    expect(tried.number('showsEverywhere')).toBeGreaterThan(tried.number('showsBest'));
+    expect(offersOn(plan)).toStrictEqual([]);
+  });
+
+  test.each([
+    ['plan', '-40 mm', 'stands in too far'],
+    ['plan', '40 mm', 'stands out too far'],
+    ['profile', '-30 mm', 'stands too low'],
+    ['profile', '30 mm', 'stands too high'],
+  ])('with frame 3 of the sheer moved on trial in %s by %s: it %s', (view, shift, words) => {
+    const tried = tryCell(fair, { view, shift, tried: 'frame3' }, plan);
+    expect(tried.all['oddStation']).toBe('frame3');
+    expect(tried.words).toContain(words);
+    expect(tried.all['suspect']).toBe('none');
+    expect(offersOn(plan, { view, shift }).map(({ label }) => label)).toStrictEqual([
+      expect.stringContaining('The trial: frame 3, sheer'),
+    ]);
+  });
+
+  test('refuses a trial that would cross the centreline, in words', () => {
+    const tried = tryCell(fair, { shift: '-100 mm', tried: 'stem' }, plan);
+    expect(tried.issues['correction']).toContain('cross the centreline');
+  });
+
+  test('with a height wrong is planed off below, or wedged', () => {
+    const high = tryCell(fair, { edge: 'chine', view: 'profile', tried: 'frame3', shift: '-30 mm' }, plan);
+    expect(high.number('correction')).toBeGreaterThan(0);
+    // A chine 30 mm too low on a level bottom: as much is planed off it.
+    expect(high.number('wedge')).toBeCloseTo(-high.number('correction') * Math.sin(high.number('lean')), 12);
+    expect(high.number('wedge')).toBeLessThan(-0.025);
+  });
+});
+
+test.each(
+  starters.flatMap(({ id, table }) => lists(table).edges.map((edge) => ({ id, edge: edge.id, table }))),
+)('has an answer on $id for the $edge in both views, and accuses only the misread', ({ id, edge, table }) => {
+  for (const view of ['plan', 'profile']) {
+    const tried = tryCell(fair, { edge, view }, table);
+    expect(tried.issues).toStrictEqual({});
+    expect(tried.number('proof') > 1).toBe(
+      id === 'ferry-dory-misread' && edge === 'sheer' && view === 'plan',
+    );
+  }
+});
+
+test('a line with four stations is not judged, in words', () => {
+  const short: Table = { ...plan, stations: plan.stations.filter((_, i) => [0, 2, 4, 6].includes(i)) };
+  const tried = tryCell(fair, {}, short);
+  expect(tried.issues['suspect']).toContain('5 stations or more; there are 4');
+  expect(tried.issues['frame2.offset']).toBeUndefined();
+});
+
+test('witnesses speak for the number that is wrong, and seldom for another', () => {
+  const hull = buildHull(offsetsOf(plan));
+  // Next to an end, 50 mm at seven stations is told from its neighbour only just.
+  for (const index of [2, 3, 4]) {
+    const line = longLine(hull.edge('sheer'), 'plan', { index, by: 0.05 });
+    const { station } = suspectOn(hull, line, reading);
+    expect(station.index).toBe(index);
+    const signs = witnessesOf(hull, line, index, reading);
+    expect(Object.values(signs).filter(Boolean).length).toBeGreaterThanOrEqual(2);
+    expect(witnessesOf(hull, line, (index + 2) % 7, reading).flare).toBe(false);
+  }
+});
+
+test('ducks on a free batten are in balance, across it and about its end', () => {
+  const hull = buildHull(offsetsOf(plan));
+  const { ducks, freeBatten, x } = longLine(hull.edge('keel'), 'profile');
+  // Small slopes: the forces all but stand square to the base.
+  const sum = ducks.reduce((total, force) => total + force, 0);
+  const turning = ducks.reduce((total, force, i) => total + force * x[i]!, 0);
+  const size = Math.max(...ducks.map(Math.abs));
+  expect(Math.abs(sum)).toBeLessThan(0.02 * size);
+  expect(Math.abs(turning)).toBeLessThan(0.05 * size * freeBatten.length);
+});
+
+test('a moved hull moves the one point and keeps the rest', () => {
+  const hull = buildHull(offsetsOf(plan));
+  const move = { edge: 'sheer', station: 'frame2', view: 'profile', by: 0.02 } as const;
+  const moved = movedHull(hull, [move]);
+  expect(moved.edge('sheer').points[2]![2]).toBeCloseTo(0.651, 12);
+  expect(moved.edge('chine')).toBe(hull.edge('chine'));
+  expect(movedHull(hull, [move])).toBe(moved);
+  expect(movedHull(hull, [{ ...move, by: 0 }])).toBe(hull);
+  expect(hollows(moved.edge('sheer').batten, 'profile', 1, 0.001)).not.toStrictEqual([]);
+});
