@@ -5,17 +5,40 @@
  * Near means few letters changed, or the right word with the rest left out (`thickness` finds `bottom.thickness`).
  */
 export function nearestNames(name: string, known: Iterable<string>, most = 3): string[] {
+  const all = [...known];
   const wanted = name.toLowerCase();
   const allowed = Math.min(4, Math.max(1, Math.floor(wanted.length / 3)));
   const found: { name: string; misses: number }[] = [];
-  for (const candidate of known) {
+  for (const candidate of all) {
     const misses = missesBetween(wanted, candidate.toLowerCase(), allowed);
     // A part of a name counts half an edit more than the whole.
     if (misses <= allowed + 0.5) found.push({ name: candidate, misses });
   }
+  // The right first word means the right part: its other names come before strangers' alike ones.
+  const own = wanted.includes('.') ? ofSamePart(wanted, all, most) : [];
+  if (
+    own.length > 0 &&
+    !found.some(({ name: near, misses }) => misses <= 1 || firstWord(near) === firstWord(name))
+  )
+    return own;
   found.sort((a, b) => a.misses - b.misses || a.name.length - b.name.length || (a.name < b.name ? -1 : 1));
   return found.slice(0, most).map((candidate) => candidate.name);
 }
+
+/** Names under the same first word: those whose last word holds the wanted one, then those most alike. */
+function ofSamePart(wanted: string, known: readonly string[], most: number): string[] {
+  const last = (name: string) => name.slice(name.lastIndexOf('.') + 1).toLowerCase();
+  const misses = (candidate: string) =>
+    last(candidate).includes(last(wanted)) ? 0 : editDistance(last(wanted), last(candidate), 99);
+  return known
+    .filter((candidate) => firstWord(candidate).toLowerCase() === firstWord(wanted))
+    .map((candidate) => ({ candidate, misses: misses(candidate) }))
+    .sort((a, b) => a.misses - b.misses || a.candidate.length - b.candidate.length)
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
+}
+
+const firstWord = (name: string) => name.split('.', 1)[0] ?? name;
 
 /** Edits from `wanted` to the candidate, or to one of its dotted parts or endings at half an edit more. */
 function missesBetween(wanted: string, candidate: string, allowed: number): number {

@@ -96,7 +96,10 @@ function readLiteral(text: string, kept: string, field: Field): Reading | undefi
   const meant = literal.unit ? { ...literal, unit: unitIn(field.kind, literal.unit) } : literal;
   const value = valueOf(meant, signed.startsWith('-'), field.unit);
   if (!Number.isFinite(value)) return issue(`${field.name}: "${quote(kept)}" is too large a number`);
-  if (field.kind.id === 'slope') return literal.unit ? askSlope(field) : slope(text, value, field);
+  if (field.kind.id === 'slope')
+    return literal.unit
+      ? (misfitOf(literal.dimension, kept, field) ?? askSlope(field))
+      : slope(text, value, field);
   const misfit = literal.unit && misfitOf(literal.dimension, kept, field);
   return misfit ?? constant(literal.unit ? kept : withUnit(kept, field.unit), value, field);
 }
