@@ -37,9 +37,33 @@ export function quantityName(text: string, kind: 'station' | 'edge' = 'station')
   return plain;
 }
 
+/** Calculators of the notebook: their numbers stand under these words. A test holds the list to the registry. */
+const calculators = new Set([
+  'fair',
+  'framePattern',
+  'bevels',
+  'limber',
+  'transomCut',
+  'bend',
+  'laminate',
+  'scarf',
+  'fasten',
+  'fillet',
+  'resin',
+]);
+
+/** Parts at the ends: a station bears their name, an edge may not. */
+const ends = new Set(['stem', 'sternpost', 'transom', 'bowTransom']);
+
 /** Whether a name belongs to something else, or to the language the program is written in. */
-export function isTaken(name: string): boolean {
-  return taken.has(name) || /^bilge\d+$/.test(name) || name in Object.prototype;
+export function isTaken(name: string, kind: 'edge' | 'station'): boolean {
+  return (
+    taken.has(name) ||
+    calculators.has(name) ||
+    (kind === 'edge' && ends.has(name)) ||
+    /^bilge\d+$/.test(name) ||
+    name in Object.prototype
+  );
 }
 
 /** Panels from the keel outward, for a number of edges: the first is the bottom, the last the side. */

@@ -82,8 +82,10 @@ function tableFaults({ edges, stations }: Offsets): Fault[] {
   const check = ({ name, label }: Named, kind: 'edge' | 'station') => {
     const before = seen.get(name);
     if (name === '') say(`the ${kind} "${label}" needs a letter or a figure in its name`, { [kind]: name });
-    else if (isTaken(name)) {
-      say(`the ${kind} "${label}" has the name of a part of the boat; give it another`, { [kind]: name });
+    else if (isTaken(name, kind)) {
+      say(`the ${kind} "${label}" has a name that the notebook needs for something else; give it another`, {
+        [kind]: name,
+      });
     } else if (before !== undefined) {
       say(
         before === label
@@ -116,7 +118,7 @@ function edgeFaults({ edges, stations, points }: Offsets, index: number): Fault[
     const point = line[i] ?? [null, null, null];
     columns.forEach((column, c) => {
       const value = point[c] ?? null;
-      if (value === null) say(station, column, `the ${columnWords[column]} is missing`);
+      if (value === null) say(station, column, `the ${columnWords[column]} is missing or can't be read`);
       else if (!Number.isFinite(value)) say(station, column, `the ${columnWords[column]} is not a number`);
       else if (Math.abs(value) > FARTHEST) {
         say(station, column, `the ${columnWords[column]} is more than ${FARTHEST} m; is the unit right?`);

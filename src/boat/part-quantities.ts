@@ -2,6 +2,7 @@
  * What the parts of the boat offer to the notebook: lengths, areas, volumes and masses by the scantlings
  * in hand.
  */
+import { attempt } from './attempt';
 import { issue } from '../measure';
 import type { Hull } from './hull';
 import type { Layout } from './lists';
@@ -47,10 +48,40 @@ export function partGivens(layout: Layout): Given[] {
 
 export function partQuantities(layout: Layout): Derived[] {
   const parts = partsOf(layout);
-  return [...parts.flatMap(quantitiesOf), ...structure(parts.map(({ name }) => name))];
+  return [
+    ...parts.flatMap(quantitiesOf),
+    ...structure(
+      parts.map(({ name }) => name),
+      layout,
+    ),
+  ];
 }
 
-function partsOf({ chines, panels, stations }: Layout): readonly Part[] {
+/**
+ * The parts list follows the plan; an offset written over may turn a stem into a transom or back. Then the
+ * parts of that end are not in the list, and nothing may be weighed as if they were.
+ */
+function requirePlanned(ends: readonly End[], hull: Hull, { stations }: Layout): void {
+  for (const end of ends) {
+    const { role } = hull[end];
+    if (!stations.some((planned) => planned.role === role))
+      throw new Error(
+        `by the offsets as written the boat ends in a ${role}, and by the plan in none: change the plan's table, so that the parts of that end are known`,
+      );
+  }
+}
+
+type End = 'aft' | 'fore';
+const bothEnds: readonly End[] = ['aft', 'fore'];
+
+function partsOf(layout: Layout): readonly Part[] {
+  const { chines, panels, stations } = layout;
+  const asPlanned =
+    <T>(ends: readonly End[], of: (hull: Hull) => T) =>
+    (hull: Hull): T => {
+      requirePlanned(ends, hull, layout);
+      return of(hull);
+    };
   const roles = new Set<Role>(stations.map(({ role }) => role));
   const kind = (id: string): PartKind => partKinds.find((part) => part.id === id)!; // ids of the list itself
   const sticks = (
@@ -79,7 +110,7 @@ function partsOf({ chines, panels, stations }: Layout): readonly Part[] {
   const cornered = chines.length > 0;
   return [
     sticks('keelson', flat, keelson),
-    ...([...roles].some(isPost) ? [sticks('stem', deep, stems)] : []),
+    ...([...roles].some(isPost) ? [sticks('stem', deep, asPlanned(bothEnds, stems))] : []),
     ...(cornered ? [sticks('chineLog', flat, chineLogs)] : []),
     sticks('sheerClamp', flat, alongSheer),
     sticks('rubRail', flat, alongSheer),
@@ -87,9 +118,24 @@ function partsOf({ chines, panels, stations }: Layout): readonly Part[] {
     sticks('thwart', flat, (hull, read) =>
       thwarts(hull, read.number('thwart.number'), read.number('thwart.height')),
     ),
-    ...(roles.has('transom') ? [sheets('transom', kind('transom'), (hull) => transom(hull, 'transom'))] : []),
+    ...(roles.has('transom')
+      ? [
+          sheets(
+            'transom',
+            kind('transom'),
+            asPlanned(['aft'], (hull) => transom(hull, 'transom')),
+          ),
+        ]
+      : []),
     ...(roles.has('bow transom')
-      ? [sheets('bowTransom', kind('transom'), (hull) => transom(hull, 'bow transom'), 'bow transom')]
+      ? [
+          sheets(
+            'bowTransom',
+            kind('transom'),
+            asPlanned(['fore'], (hull) => transom(hull, 'bow transom')),
+            'bow transom',
+          ),
+        ]
       : []),
     ...(cornered
       ? [sheets('gusset', kind('gusset'), (hull, read) => gussets(hull, read.number('gusset.leg')))]
@@ -144,7 +190,10 @@ function quantitiesOf(part: Part): Derived[] {
       'length',
       `${axis === 'x' ? 'distance forward' : 'height'} of the middle of the ${label}`,
       SIZES,
-      (hull, read) => ask(read, hull).centre[axis === 'x' ? 0 : 2],
+      (hull, read) => {
+        const all = ask(read, hull);
+        return all.pieces > 0 ? all.centre[axis === 'x' ? 0 : 2] : issue(`the boat has no ${label}`);
+      },
     ),
   );
   const own =
@@ -181,21 +230,31 @@ function sheetArea(name: string, label: string, of: (hull: Hull, read: Read) => 
   });
 }
 
+/** A hull that refuses the question is an answer: its sentence. */
+const answering =
+  (ask: (read: Read) => number): Derived['from'] =>
+  (read) =>
+    attempt(() => ask(read));
+
 /** The bare wood of the boat: fastenings, glue, sheathing, paint and gear come on top. */
-function structure(parts: readonly string[]): Derived[] {
-  const total = (read: Read) => parts.reduce((sum, part) => sum + read.number(`${part}.mass`), 0);
+function structure(parts: readonly string[], layout: Layout): Derived[] {
+  const total = (read: Read) => {
+    requirePlanned(bothEnds, read.hull(), layout);
+    return parts.reduce((sum, part) => sum + read.number(`${part}.mass`), 0);
+  };
   const centre = (axis: 'x' | 'z'): Derived => ({
     name: `hull.structureCentre.${axis}`,
     kind: 'length',
     meaning: `${axis === 'x' ? 'distance forward' : 'height'} of the centre of gravity of the bare wooden hull`,
     source: 'moments of the parts',
-    from: (read) => {
-      const moment = parts.reduce(
-        (sum, part) => sum + read.number(`${part}.mass`) * read.number(`${part}.centre.${axis}`),
-        0,
-      );
+    from: answering((read) => {
+      const moment = parts.reduce((sum, part) => {
+        const mass = read.number(`${part}.mass`);
+        // What there is none of lies nowhere.
+        return mass === 0 ? sum : sum + mass * read.number(`${part}.centre.${axis}`);
+      }, 0);
       return moment / total(read);
-    },
+    }),
   });
   return [
     {
@@ -203,7 +262,7 @@ function structure(parts: readonly string[]): Derived[] {
       kind: 'mass',
       meaning: 'mass of the bare wooden hull, without fastenings, glue, sheathing and paint',
       source: 'sum of the parts',
-      from: total,
+      from: answering(total),
     },
     centre('x'),
     centre('z'),

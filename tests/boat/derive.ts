@@ -1,5 +1,6 @@
 /** Works out a boat's quantities from its presets and written entries, without the notebook. */
 import { boatQuantities, type Hull, type Read, type Table, type Value } from '../../src/boat';
+import { attempt } from '../../src/boat/attempt';
 import { isIssue, plainShown, read as readEntry } from '../../src/measure';
 
 export interface DerivedBoat {
@@ -45,7 +46,7 @@ export function deriveBoat(table: Table, written: Readonly<Record<string, string
     if (!entry) {
       const quantity = deriveds.get(name);
       if (!quantity) throw new Error(`there is no quantity ${name}`);
-      return quantity.from(read);
+      return attempt(() => quantity.from(read));
     }
     const text = written[name] ?? entry.preset;
     if (entry.kind === 'choice') return text;

@@ -41,9 +41,9 @@ test('every name can stand in an entry', () => {
 
 test('names of parts and of the language are taken', () => {
   for (const name of ['keelson', 'hull', 'bilge', 'bilge12', 'constructor', 'hasOwnProperty'])
-    expect(isTaken(name)).toBe(true);
+    expect(isTaken(name, 'station')).toBe(true);
   for (const name of ['keel', 'chine', 'transom', 'stem', 'frame3', 'bilgeLine'])
-    expect(isTaken(name)).toBe(false);
+    expect(isTaken(name, 'station')).toBe(false);
 });
 
 test('panels from the bottom to the side', () => {
@@ -54,4 +54,11 @@ test('panels from the bottom to the side', () => {
     ['bottom', 'bilge', 'side'],
     ['bottom', 'bilge1', 'bilge2', 'bilge3', 'side'],
   ]);
+});
+
+test('an edge may not bear the name of an end, whose own numbers it would hide', () => {
+  for (const name of ['stem', 'transom', 'bowTransom', 'sternpost']) {
+    expect(isTaken(name, 'edge')).toBe(true);
+    expect(isTaken(name, 'station')).toBe(false);
+  }
 });

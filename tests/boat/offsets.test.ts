@@ -29,9 +29,14 @@ test('a good table has no faults', () => {
 
 describe('along an edge', () => {
   test.each([
-    ['missing', [1, null, 0.5], 'halfBreadth', 'station 1, sheer: the half-breadth is missing'],
-    ['missing', [null, 0.45, 0.5], 'x', 'station 1, sheer: the x is missing'],
-    ['missing', [1, 0.45, null], 'height', 'station 1, sheer: the height is missing'],
+    [
+      'missing',
+      [1, null, 0.5],
+      'halfBreadth',
+      "station 1, sheer: the half-breadth is missing or can't be read",
+    ],
+    ['missing', [null, 0.45, 0.5], 'x', "station 1, sheer: the x is missing or can't be read"],
+    ['missing', [1, 0.45, null], 'height', "station 1, sheer: the height is missing or can't be read"],
     ['not a number', [1, 0.45, NaN], 'height', 'station 1, sheer: the height is not a number'],
     ['not finite', [1, Infinity, 0.5], 'halfBreadth', 'station 1, sheer: the half-breadth is not a number'],
     [
@@ -193,7 +198,7 @@ describe('the whole table', () => {
   test('names that are taken, and none', () => {
     for (const name of ['keelson', 'bottom', 'bilge2', 'hull', 'timber', 'constructor', 'toString']) {
       expect(says(renamed(good, 'edges', 1, name))).toStrictEqual([
-        `the edge "${name}" has the name of a part of the boat; give it another`,
+        `the edge "${name}" has a name that the notebook needs for something else; give it another`,
       ]);
     }
     expect(says(renamed(good, 'stations', 1, '', '--'))).toStrictEqual([
@@ -227,13 +232,13 @@ describe('from a table', () => {
         station: 'station1',
         edge: 'sheer',
         column: 'halfBreadth',
-        says: '1, sheer: the half-breadth is missing',
+        says: "1, sheer: the half-breadth is missing or can't be read",
       },
       {
         station: 'stem',
         edge: 'sheer',
         column: 'halfBreadth',
-        says: 'stem, sheer: the half-breadth is missing',
+        says: "stem, sheer: the half-breadth is missing or can't be read",
       },
     ]);
   });
