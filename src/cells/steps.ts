@@ -44,6 +44,13 @@ export function compiled(cell: Cell, text: string): Formula {
   return made;
 }
 
+/** A step that names what is not there is a fault of ours. */
+function given(key: string, values: Values): number | string {
+  const value = values[key];
+  if (value === undefined) throw new TypeError(`no value was given for "${key}"`);
+  return value;
+}
+
 /**
  * The cell's steps run in order on given inputs, outside the graph.
  * @param inputs a value for every input; choices as ids, numbers in SI
@@ -51,13 +58,13 @@ export function compiled(cell: Cell, text: string): Formula {
  */
 export function runSteps(cell: Cell, inputs: Values, hull: Hull | null = null): Values | Issue {
   const values: Record<string, number | string> = {};
-  for (const key of Object.keys(cell.inputs)) values[key] = inputs[key] ?? Number.NaN;
+  for (const key of Object.keys(cell.inputs)) values[key] = given(key, inputs);
   for (const [key, spec] of Object.entries(cell.steps)) {
     if (isHullStep(spec) && hull === null) return issue('there is no hull to ask');
     const value = runStep(
       cell,
       spec,
-      (name) => values[name] ?? Number.NaN,
+      (name) => given(name, values),
       () => hull!,
     ); // asked for just before
     if (isIssue(value)) return value;

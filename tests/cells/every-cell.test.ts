@@ -40,6 +40,7 @@ import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withTwoChines } from './odd-boats';
 import { inRoot } from '../tools/root.mjs';
+import { isTaken } from '../../src/boat/names';
 import { acceptedEntries } from './proofs';
 
 const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
@@ -394,4 +395,11 @@ function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHan
 
 test('links are filled in by the cell’s own choices', () => {
   expect(fillIn('{frame}.{chine}.above.flare', (key) => `${key}1`)).toBe('frame1.chine1.above.flare');
+});
+
+test('no edge or station can take the name of a cell, whose numbers it would hide', () => {
+  for (const { id } of registry) {
+    expect(isTaken(id, 'edge')).toBe(true);
+    expect(isTaken(id, 'station')).toBe(true);
+  }
 });

@@ -273,7 +273,7 @@ export const limber = defineCell({
   ],
   cautions: [
     'A cut across a frame on a table saw: guard and push block as the maker of the saw says, the frame held square by a mitre gauge or sled, never by the fence alone.',
-    'Drill before sawing. Keep screws at least three of their diameters clear of the limbers, and of the slot still to be cut.',
+    'Drill before sawing. Keep screws at least three of their diameters clear of the limbers, and of the slot still to be cut: common practice, no source.',
     'Soak the end grain of slot and holes with epoxy or paint before the keelson goes in: it can hardly be reached afterwards.',
   ],
   sources: [

@@ -162,9 +162,10 @@ export const bend = defineCell({
   },
 
   chart: (v, on) => {
-    const shareAt = (radius: number) => {
+    /** A point of the chart; none where the cell has no share for that radius: nothing would read as no bending. */
+    const pointAt = (x: number, radius: number): readonly (readonly [number, number])[] => {
       const bent = on.rerun({ radius });
-      return isIssue(bent) ? 0 : bent.share;
+      return isIssue(bent) ? [] : [[x, bent.share]];
     };
     const limits = [
       { at: v.allowed, axis: 'y', label: 'allowed' },
@@ -172,26 +173,28 @@ export const bend = defineCell({
     ] as const;
     const y = { label: 'Share of breaking', kind: 'share', from: 0 } as const;
     const edge = edgeOf(on.hull, v.along);
-    if (!edge) {
+    // A radius that was typed is not the edge's: its curve would contradict the answer.
+    if (!edge || !isRadiusOf(edge, v.radius)) {
       const radii = Array.from({ length: 60 }, (_, i) => v.radius * (0.3 + i / 20));
       return {
         title: 'Share of breaking against radius',
         says: `At a radius of ${on.say(v.radius, 'length')} the bend takes ${on.say(v.share, 'share')}; half the radius takes twice the share.`,
         x: { label: 'Radius', kind: 'length', from: 0 },
         y,
-        lines: [{ name: 'this board', points: radii.map((radius) => [radius, shareAt(radius)] as const) }],
+        lines: [{ name: 'this board', points: radii.flatMap((radius) => pointAt(radius, radius)) }],
         limits,
         points: [{ x: v.radius, y: v.share, label: 'this curve' }],
       };
     }
     const { batten, leastRadius: worst } = edge;
     const last = batten.knots.at(-1) ?? 0;
-    const points = Array.from({ length: 81 }, (_, i) => {
+    const points = Array.from({ length: 81 }, (_, i) => i).flatMap((i) => {
       const at = (last * i) / 80;
       const curvature = curvatureAt(batten, at).magnitude;
-      return [lengthTo(batten, at), curvature > 0 ? shareAt(1 / curvature) : 0] as const;
+      const along = lengthTo(batten, at);
+      return curvature > 0 ? pointAt(along, 1 / curvature) : [[along, 0] as const];
     });
-    const tightest = worst && { x: worst.along, y: shareAt(worst.radius), label: 'tightest' };
+    const tightest = worst && { x: worst.along, y: v.share, label: 'tightest' };
     return {
       title: `Share of breaking along the ${edge.label}`,
       says: tightest
@@ -205,6 +208,10 @@ export const bend = defineCell({
     };
   },
 });
+
+function isRadiusOf({ leastRadius }: Edge, radius: number): boolean {
+  return leastRadius !== null && Math.abs(leastRadius.radius - radius) <= 1e-9 * radius;
+}
 
 /** The edge, or null where the hull can't be drawn or its faults spoil that edge. */
 function edgeOf(hull: Hull | null, name: string): Edge | null {

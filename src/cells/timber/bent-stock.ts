@@ -56,7 +56,7 @@ export const bentStock = {
   allowed: input('share', 'Share of rupture allowed', {
     preset: '50 %',
     min: '10 %',
-    max: '100 %',
+    max: '67 %',
     step: '1 %',
     slider: true,
     note: 'common practice: 50 % for clear, straight wood, up to 67 % for picked wood bent slowly, 33 % with small knots',
@@ -71,7 +71,10 @@ export const bentSources: readonly Source[] = [
     text: 'Wood Handbook, USDA FPL-GTR-190 (2010), Tables 5-3a and 5-5b: modulus and rupture of clear wood',
     known: 'published',
   },
-  { text: 'Beam theory: strain t/(2R), moment EI/R, centre load 48 EI d / L^3', known: 'geometry' },
+  {
+    text: 'Small-strain beam theory, any text on strength of materials: strain t/(2R), moment EI/R',
+    known: 'from memory',
+  },
   {
     text: 'Share of rupture allowed: 50 %, 67 % for picked stock, 33 % with small knots; one person holds 200 to 300 N',
     known: 'common practice',

@@ -298,7 +298,7 @@ export const fasten = defineCell({
       'length',
       'max(0 mm, min(2 / 3 * screwLength, hold))',
       'thread in the timber',
-      'thread is two thirds of the length',
+      'wood screws to ASME B18.6.1, as trade lists give them: thread is two thirds of the length',
     ),
     pilot: step(
       'length',

@@ -21,7 +21,7 @@ export const scarf = defineCell({
       step: '1 mm',
       note: 'calipered where the taper comes, not the name it is sold under',
     }),
-    slope: input('slope', 'Slope, 1 in', {
+    slope: input('slope', 'Slope', {
       preset: '8',
       min: '4',
       max: '20',
@@ -178,8 +178,8 @@ export const scarf = defineCell({
       known: 'from memory',
     },
     {
-      text: 'R. Birmingham, Boat Building Techniques, as quoted: 65 % at 1 in 4 to 95 % at 1 in 20',
-      known: 'published',
+      text: 'R. Birmingham, Boat Building Techniques, seen only as others quote it: 65 % at 1 in 4 to 95 % at 1 in 20',
+      known: 'from memory',
     },
     { text: 'Planning curve of strength and stagger of joints', known: 'common practice' },
     { text: 'Taper, glue face, joined length', known: 'geometry' },
@@ -279,7 +279,7 @@ export const scarf = defineCell({
   chart: (v) => ({
     title: 'Strength kept against slope',
     says: 'Flatter scarfs keep more: steep gains up to 1 in 8, small ones beyond 1 in 12.',
-    x: { label: 'Slope, 1 in', kind: 'slope', from: 4, to: 20 },
+    x: { label: 'Slope', kind: 'slope', from: 4, to: 20 },
     y: { label: 'Strength kept', kind: 'share', from: 0.5, to: 1 },
     lines: [
       { name: 'planning curve', points: curve(0) },

@@ -141,3 +141,15 @@ describe('bend', () => {
     expect(here?.[1]).toBeCloseTo(48.6 / 70, 9);
   });
 });
+
+describe('the chart', () => {
+  const markedShare = (entries: Record<string, string>) => tryCell(bend, entries).chart?.points?.[0]?.y;
+  test.each([
+    ['along the edge', {}],
+    ['of a radius typed', { radius: '2 m' }],
+    ['of a radius typed for another edge', { along: 'sheer', radius: '3 m' }],
+  ])('marks the share that the answer says: %s', (_, entries) => {
+    const share = tryCell(bend, entries).number('share');
+    expect(markedShare(entries)).toBeCloseTo(share, 9);
+  });
+});
