@@ -50,8 +50,11 @@ export function rangeOf(definition: Given, around: Surroundings): (value: number
 function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
   if (text === undefined) return undefined;
   const reading = readNumber(definition, text, around);
-  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
-  return isIssue(value) ? undefined : value;
+  const value = isIssue(reading) ? reading : reading.evaluate(() => issue('a limit names no quantity'));
+  // Limits are our own texts: one that can't be read must not pass for no limit.
+  if (isIssue(value))
+    throw new TypeError(`${definition.name}: the limit "${text}" can't be read: ${value.issue}`);
+  return value;
 }
 
 function readNumber({ kind, meaning }: Given, text: string, around: Surroundings): Reading {

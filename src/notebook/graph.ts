@@ -65,6 +65,9 @@ export function createGraph(parts: GraphParts): Graph {
   const given = new Map(parts.given.map((quantity) => [quantity.name, quantity]));
   const derived = new Map(parts.derived.map((quantity) => [quantity.name, quantity]));
   const names = [...given.keys(), ...derived.keys()];
+  // One of two would win in silence.
+  if (new Set(names).size < parts.given.length + parts.derived.length)
+    throw new TypeError(`two quantities of one name: ${repeatedIn(parts).join(', ')}`);
   const dependencies = createDependencies();
 
   const quantity = (name: string) => given.get(name) ?? derived.get(name);
@@ -217,6 +220,11 @@ function once<T>(make: (name: string) => T): (name: string) => T {
     made.set(name, fresh);
     return fresh;
   };
+}
+
+function repeatedIn({ given, derived }: GraphParts): string[] {
+  const all = [...given, ...derived].map(({ name }) => name);
+  return all.filter((name, index) => all.indexOf(name) !== index);
 }
 
 function finite(meaning: string, value: Value): Value {

@@ -1,6 +1,6 @@
 /**
- * A notebook's text as a tree of plain JSON: what the page lays out, whether the Markdown was read
- * when the page was built or when the builder opened a file. There is no HTML anywhere in it.
+ * A notebook's text as a tree of plain JSON: what the page lays out, made when the
+ * page is built. There is no HTML anywhere in it.
  *
  * A fault stands in the tree at the place where it was found, with the text that caused it, so
  * one bad line costs nothing but itself.

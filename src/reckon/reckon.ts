@@ -27,7 +27,7 @@ export function reckon(args: readonly string[], readFile: ReadFile): Reckoned {
   const boat = boatNamed(asked.boat, readFile);
   if ('faults' in boat) return refuse(boat.faults);
   const graph = graphOf(boat, asked);
-  const faults = [...faultsOfSet(graph, asked), ...faultsOfNames(graph, asked)];
+  const faults = [...faultsOfFile(graph, boat), ...faultsOfSet(graph, asked), ...faultsOfNames(graph, asked)];
   return faults.length > 0 ? refuse(faults) : { out: valuesAsJson(graph, asked.names), err: '', code: 0 };
 }
 
@@ -40,9 +40,27 @@ function graphOf({ table, entries }: BoatAsked, { set }: Asked): Graph {
   return createGraph({ ...wholeCatalogue(table), written: (name) => written.get(name), shown: plainShown });
 }
 
-/** Entries that can't be written, or can't be read. */
+/**
+ * Entries of the boat's file that can't be written, or can't be read. A notebook's own instances
+ * (`quickScarf.thickness`) are not known here; their entries bear on nothing that can be asked.
+ */
+function faultsOfFile(graph: Graph, { entries }: BoatAsked): string[] {
+  const words = new Set(graph.names.map(firstWord));
+  return faultsOfEntries(
+    graph,
+    Object.keys(entries).filter((name) => words.has(firstWord(name))),
+  );
+}
+
+const firstWord = (name: string) => name.split('.', 1)[0];
+
 function faultsOfSet(graph: Graph, { set }: Asked): string[] {
-  return [...set.keys()].flatMap((name) => {
+  return faultsOfEntries(graph, [...set.keys()]);
+}
+
+/** Entries that can't be written, or can't be read. */
+function faultsOfEntries(graph: Graph, names: readonly string[]): string[] {
+  return names.flatMap((name) => {
     const quantity = graph.quantity(name);
     if (!quantity) return [unknown(graph, name)];
     if (!('preset' in quantity)) return [`${name} follows from others and can't be set`];

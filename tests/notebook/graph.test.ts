@@ -424,3 +424,8 @@ describe('how little is worked out', () => {
     expect([one.graph.value('scarf.taper'), other.graph.value('scarf.taper')]).toStrictEqual([0.144, 0.24]);
   });
 });
+
+test('two quantities of one name are refused, not one of them hidden', () => {
+  const twice = [given('a', '1 mm'), given('b', '2 mm')];
+  expect(() => bench([...twice, ...twice.slice(0, 1)])).toThrow('two quantities of one name: a');
+});

@@ -192,6 +192,21 @@ describe('--set', () => {
 });
 
 describe('a boat file', () => {
+  const withEntries = (entries: Record<string, string>) =>
+    reckon(['own.json', 'hull.length'], () => writeBoatFile({ name: 'Own', table: demoBoat, entries }));
+  test.each([
+    [{ 'scarf.slop': '8' }, /^there is no quantity "scarf.slop"; nearest: scarf.slope/],
+    [{ 'scarf.thickness': '3 kg' }, /is a length; "3 kg" is a mass/],
+    [{ 'scarf.taper': '100 mm' }, /^scarf.taper follows from others and can't be set/],
+  ])('is refused for the entries %j', (entries, says) => {
+    const { out, err, code } = withEntries(entries);
+    expect([out, code]).toStrictEqual(['', 2]);
+    expect(err).toMatch(says);
+  });
+  test('may hold entries of a notebook’s own cells, which bear on nothing here', () => {
+    expect(withEntries({ 'quickScarf.thickness': '20 mm' }).code).toBe(0);
+  });
+
   test('stands in the place of a starter, with its entries', () => {
     expect(printed('shed boat.json', 'scarf.taper')['scarf.taper']!.value).toBeCloseTo(0.24, 12);
     expect(printed('own/ferry', 'scarf.taper')['scarf.taper']!.value).toBeCloseTo(0.24, 12);
@@ -288,9 +303,9 @@ describe('what is refused', () => {
       () => wide,
     );
     expect({ out, code }).toStrictEqual({ out: '', code: 2 });
+    const why = 'thickness of the keelson must be at most 150 mm\n';
     expect(err).toBe(
-      'scarf.taper waits for keelson.thickness: thickness of the keelson must be at most 150 mm\n' +
-        'keelson.thickness has no value: thickness of the keelson must be at most 150 mm\n',
+      `${why}scarf.taper waits for keelson.thickness: ${why}keelson.thickness has no value: ${why}`,
     );
   });
 
@@ -302,10 +317,9 @@ describe('what is refused', () => {
     const wide = writeBoatFile({ name: 'Wide', table: demoBoat, entries: { 'keelson.thickness': '500 mm' } });
     const link = ['--set', 'side.thickness=keelson.thickness / 2'];
     const ask = (...args: string[]) => reckon(['wide.json', ...args], () => wide);
-    expect(ask('hull.length', ...link).code).toBe(0);
-    expect(ask('side.mass', ...link).err).toBe(
-      'side.mass waits for keelson.thickness: thickness of the keelson must be at most 150 mm\n',
-    );
+    const why = 'thickness of the keelson must be at most 150 mm\n';
+    expect(ask('hull.length', ...link).err).toBe(why);
+    expect(ask('side.mass', ...link).err).toBe(`${why}side.mass waits for keelson.thickness: ${why}`);
   });
 
   test('whatever is asked, it is JSON or sentences, never both', () => {
