@@ -13,17 +13,28 @@ export function later<P extends object>(
   let ready: FunctionComponent<P> | null = null;
   return function Later(props: P) {
     const [component, setComponent] = useState(() => ready);
+    const [lost, setLost] = useState(false);
     useEffect(() => {
       // Another place may have fetched it between this one's first drawing and now.
       if (ready) {
         setComponent(() => ready);
         return;
       }
-      void load().then((loaded) => {
-        ready = loaded;
-        setComponent(() => loaded);
-      });
+      load().then(
+        (loaded) => {
+          ready = loaded;
+          setComponent(() => loaded);
+        },
+        () => setLost(true),
+      );
     }, []);
-    return component ? h(component, props) : h('div', { class: className, 'aria-busy': 'true' });
+    if (component) return h(component, props);
+    if (lost)
+      return h(
+        'p',
+        { class: 'notice' },
+        'This part did not arrive. Load the page again when you are online.',
+      );
+    return h('div', { class: className, 'aria-busy': 'true' });
   };
 }

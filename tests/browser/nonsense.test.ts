@@ -1,6 +1,7 @@
 /** What can't be read or can't be: a sentence at the field, the text kept, everything else as it was. */
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
+import { openPage } from './harness';
 import {
   allAnswers,
   answer,
@@ -152,4 +153,10 @@ test('nonsense in every field of a notebook at once leaves no leftovers', async 
   await entries.first().blur();
   await reads(says(page, 'quickScarf.thickness'), /./);
   expect(await leftovers(page)).toStrictEqual([]);
+});
+
+test('an address that can’t be decoded leads to the notebook all the same', async () => {
+  const page = await openPage({ at: '#/the-build/%' });
+  await page.locator('[data-cell=bend]').waitFor();
+  expect(await page.locator('h1').innerText()).toBe('The build');
 });

@@ -4,7 +4,12 @@ import type { Notice } from '../bench';
 
 export async function watchForNewBuild(notice: Signal<Notice | null>): Promise<void> {
   const registration = await navigator.serviceWorker.register('./sw.js').catch(() => null);
-  if (!registration) return;
+  if (!registration) {
+    notice.value ??= {
+      says: 'This browser does not keep the notebook for use without a network. It works as long as you are online.',
+    };
+    return;
+  }
   const tell = () => {
     const { waiting } = registration;
     // The first worker ever has nothing to replace.

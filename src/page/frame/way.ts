@@ -20,5 +20,14 @@ export function wayTo(notebook: string, place?: string): string {
 
 function readWay(): Way {
   const [, notebook, place] = /^#\/([\w-]*)(?:\/(.+))?$/.exec(location.hash) ?? [];
-  return { notebook: notebook || null, place: place ? decodeURIComponent(place) : null };
+  return { notebook: notebook || null, place: place ? decoded(place) : null };
+}
+
+/** An address may have been cut short or typed; what can't be decoded leads to the top of the notebook. */
+function decoded(text: string): string | null {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return null;
+  }
 }
