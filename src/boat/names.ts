@@ -37,17 +37,28 @@ export function quantityName(text: string, kind: 'station' | 'edge' = 'station')
   return plain;
 }
 
-/** Calculators of the notebook: their numbers stand under these words. A test holds the list to the registry. */
+/** Calculators of the notebook: their numbers stand under these words. A test finds each of the registry here. */
 const calculators = new Set([
+  'offsets',
+  'lines',
   'fair',
+  'batten',
   'framePattern',
   'bevels',
   'limber',
+  'notch',
+  'strongback',
   'transomCut',
   'bend',
   'laminate',
   'scarf',
+  'butt',
+  'boards',
   'fasten',
+  'screwMap',
+  'clamps',
+  'glue',
+  'moisture',
   'fillet',
   'resin',
 ]);

@@ -162,23 +162,29 @@ describe('quick answers', () => {
   });
 });
 
-describe('the build', () => {
-  test('goes through the plain cells in the order of the work', () => {
-    const places = instancesOf(page('the-build'));
-    expect(places.map((place) => place.instance)).toStrictEqual([
-      'fair',
-      'framePattern',
-      'bevels',
-      'limber',
-      'transomCut',
-      'bend',
-      'laminate',
-      'scarf',
-      'fasten',
-      'fillet',
-      'resin',
-    ]);
-    expect(places.filter((place) => place.cell !== place.instance)).toStrictEqual([]);
+describe('the build and the notebooks of the stages', () => {
+  const order = cells.map(({ id }) => id);
+  const inOrder = (ids: readonly string[]) => ids.toSorted((a, b) => order.indexOf(a) - order.indexOf(b));
+  const plainIn = (one: NotebookPage) =>
+    instancesOf(one)
+      .filter((place) => place.cell === place.instance)
+      .map((place) => place.cell);
+  const ofStage = (stage: string) => pages.filter((one) => one.stage === stage && one.order < 20);
+
+  test('go through the plain cells in the order of the work', () => {
+    for (const one of [page('the-build'), ...pages.filter((other) => other.order >= 10 && other.order < 20)])
+      expect([one.id, plainIn(one)]).toStrictEqual([one.id, inOrder(plainIn(one))]);
+    expect(instancesOf(page('the-build')).filter((place) => place.cell !== place.instance)).toStrictEqual([]);
+  });
+
+  test.each(cells.map(({ id, stage }) => [id, stage]))('hold %s plain, where its work comes', (id, stage) => {
+    const places = [page('the-build'), ...ofStage(stage!)].filter((one) => plainIn(one).includes(id!));
+    expect(places.length).toBeGreaterThan(0);
+  });
+
+  test.each(['shape', 'frames'])('leave out no cell of the stage "%s"', (stage) => {
+    const own = cells.filter((one) => one.stage === stage).map(({ id }) => id);
+    expect(ofStage(stage).flatMap(plainIn)).toStrictEqual(own);
   });
 });
 
