@@ -23,7 +23,7 @@ export type { Panel } from './panel';
 export { breadthAt } from './breadth';
 export * from './parts';
 export { type BoatQuantities, boatQuantities } from './quantities';
-export type { Derived, Given, Option, Quantity, Read, Value } from './quantity';
+export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantity';
 export { otherFace, type SkinThickness } from './skin';
 export { demoBoat, type Starter, starter, starters } from './starters';
 export { isPost, type Role, type Station } from './station';

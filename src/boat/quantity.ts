@@ -61,4 +61,11 @@ export interface Read {
   readonly choice: (name: string) => string;
   /** The hull drawn from the offsets as they stand. */
   readonly hull: () => Hull;
+  readonly found: Found;
 }
+
+/**
+ * The best answer that a search has found so far to a problem put as text; null while there is none.
+ * Who asks checks the answer before it uses it.
+ */
+export type Found = (problem: string) => unknown;

@@ -6,7 +6,7 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Hull, Option } from '../boat';
+import type { Found, Hull, Option } from '../boat';
 import type { Drawing } from '../drawing';
 import type { Issue, KindId } from '../measure';
 
@@ -73,7 +73,7 @@ export interface HullStep {
   /** Inputs and earlier steps that it uses. */
   readonly uses: readonly string[];
   /** A word (kind `choice`), an SI number, or why there is none; a plain Error's sentence is taken as one. */
-  readonly find: (hull: Hull, values: Values) => number | string | Issue;
+  readonly find: (hull: Hull, values: Values, found: Found) => number | string | Issue;
   readonly meaning: string;
   readonly source: string;
 }
@@ -100,6 +100,8 @@ export interface OnHand<V = Values> {
   readonly say: (value: number, kind: KindId) => string;
   /** The hull as it stands, or null where it cannot be drawn. */
   readonly hull: Hull | null;
+  /** The best answer of the cell's search so far. */
+  readonly found: Found;
   /** The cell's own steps run again with some inputs changed: what a chart sweeps. */
   readonly rerun: (changes: Partial<V>) => V | Issue;
 }
@@ -162,6 +164,16 @@ export interface Offer {
   readonly changes: Readonly<Record<string, string>>;
 }
 
+/** A search for a better answer than the steps come to by themselves; it runs beside the page when the builder asks. */
+export interface SearchSpec<V> {
+  /** Which searcher of `src/work` takes it. */
+  readonly by: string;
+  /** What is sought, for the key: `the cheapest way to cut`. */
+  readonly seeks: string;
+  /** All that bears on the answer, as text: the same problem finds the same answer again. */
+  readonly problem: (values: V, on: OnHand<V>) => string;
+}
+
 /** Words for one case of the result; the last case may stand without a condition. */
 export interface WordsWhen {
   /** A comparison over the cell's values: `bevel > 0°`. */
@@ -211,6 +223,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
   /** Drawings to be printed or saved at full size, each a piece to cut. */
   readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
+  readonly search?: SearchSpec<ValuesOf<I, S>>;
   /** A view of the page's own, for what neither a drawing nor a chart can do: a grid to type in, a hull to turn. */
   readonly view?: string;
 }
@@ -219,11 +232,15 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
 export type Values = Readonly<Record<string, number | string>>;
 
 /** A cell as the rest of the notebook sees it, whatever its inputs. */
-export interface Cell extends Omit<CellSpec<Inputs, Steps>, 'draw' | 'chart' | 'offers' | 'patterns'> {
+export interface Cell extends Omit<
+  CellSpec<Inputs, Steps>,
+  'draw' | 'chart' | 'offers' | 'patterns' | 'search'
+> {
   readonly draw?: (values: Values, on: OnHand) => Drawing;
   readonly chart?: (values: Values, on: OnHand) => Chart;
   readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
   readonly patterns?: (values: Values, on: OnHand) => readonly Drawing[];
+  readonly search?: SearchSpec<Values>;
 }
 
 /**

@@ -111,7 +111,7 @@ function derivedOf(
     kind: spec.kind,
     meaning: spec.meaning,
     source: spec.source,
-    from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read.hull),
+    from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
   };
 }
 

@@ -1,5 +1,5 @@
 /** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
-import { attempt, type Hull, type Read } from '../boat';
+import { attempt, type Found, type Hull, type Read } from '../boat';
 import { formula, type Formula, isIssue, type Issue, issue, type KindId } from '../measure';
 import { type Cell, isHullStep, type OnHand, type StepSpec, type Values } from './define';
 import type { Instance } from './instance';
@@ -11,17 +11,20 @@ export function valueOf(instance: Instance, key: string, read: Read): number | s
   return (inputs[key] ?? steps[key])?.kind === 'choice' ? read.choice(name) : read.number(name);
 }
 
-/** Runs one step on the values it names; `hull` is asked only by a step that needs it. */
+/** Where no search has run. */
+export const nothingFound: Found = () => null;
+
+/** Runs one step on the values it names; `hull` and `found` are asked only by a step that needs them. */
 export function runStep(
   cell: Cell,
   spec: StepSpec,
   lookUp: (key: string) => number | string,
-  hull: () => Hull,
+  { hull, found }: Pick<Read, 'hull' | 'found'>,
 ): number | string | Issue {
   if (!isHullStep(spec)) return evaluateFormula(compiled(cell, spec.formula), lookUp);
   const values = Object.fromEntries(spec.uses.map((key) => [key, lookUp(key)]));
   const of = hull();
-  return attempt(() => spec.find(of, values));
+  return attempt(() => spec.find(of, values, found));
 }
 
 /** Runs a formula of the cell; every name in it is an input or a step of the cell. */
@@ -56,17 +59,18 @@ function given(key: string, values: Values): number | string {
  * @param inputs a value for every input; choices as ids, numbers in SI
  * @returns inputs and steps, or why the first failing step has no value
  */
-export function runSteps(cell: Cell, inputs: Values, hull: Hull | null = null): Values | Issue {
+export function runSteps(
+  cell: Cell,
+  inputs: Values,
+  hull: Hull | null = null,
+  found: Found = nothingFound,
+): Values | Issue {
   const values: Record<string, number | string> = {};
   for (const key of Object.keys(cell.inputs)) values[key] = given(key, inputs);
   for (const [key, spec] of Object.entries(cell.steps)) {
     if (isHullStep(spec) && hull === null) return issue('there is no hull to ask');
-    const value = runStep(
-      cell,
-      spec,
-      (name) => given(name, values),
-      () => hull!,
-    ); // asked for just before
+    // The hull was asked for just before.
+    const value = runStep(cell, spec, (name) => given(name, values), { hull: () => hull!, found });
     if (isIssue(value)) return value;
     values[key] = value;
   }
@@ -79,8 +83,11 @@ export function onHand(
   values: Values,
   hull: Hull | null,
   say: (value: number, kind: KindId) => string,
+  found: Found = nothingFound,
 ): OnHand {
-  return { say, hull, rerun: (changes) => runSteps(cell, { ...values, ...changes } as Values, hull) };
+  const rerun: OnHand['rerun'] = (changes) =>
+    runSteps(cell, { ...values, ...changes } as Values, hull, found);
+  return { say, hull, found, rerun };
 }
 
 /** All values of an instance, for its pictures. */

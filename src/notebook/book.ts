@@ -5,7 +5,7 @@
  * signal a written entry, so an edit wakes only what depends on it.
  */
 import { batch, computed, type ReadonlySignal, signal, type Signal } from '@preact/signals-core';
-import type { Derived, Given, Hull, Read, Table } from '../boat';
+import type { Derived, Found, Given, Hull, Read, Table } from '../boat';
 import { plainShown } from '../measure';
 import { createGraph, type Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
@@ -57,8 +57,13 @@ export interface Book {
 /**
  * @param start the boat to begin with
  * @param catalogueOf lists the quantities of a boat; asked again only when the table changes
+ * @param found what searches have found, tracked
  */
-export function createBook(start: BookState, catalogueOf: (table: Table) => Catalogue): Book {
+export function createBook(
+  start: BookState,
+  catalogueOf: (table: Table) => Catalogue,
+  found: Found = () => null,
+): Book {
   const history = signal<History<BookState>>(startHistory(start));
   const step = signal(0);
   const state = computed(() => history.value.present);
@@ -81,6 +86,7 @@ export function createBook(start: BookState, catalogueOf: (table: Table) => Cata
     createGraph({
       ...catalogue.value,
       written: (name) => writtenSignal(version, name).value,
+      found,
       shown: plainShown,
     });
   const first = computed(() => graphOf('first'));

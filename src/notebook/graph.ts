@@ -6,7 +6,7 @@
  * asks for a quantity without a value becomes an issue itself and says what it waits for.
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
-import { attempt, type Derived, type Given, type Hull, type Read, type Value } from '../boat';
+import { attempt, type Derived, type Found, type Given, type Hull, type Read, type Value } from '../boat';
 import { type Issue, isIssue, issue, nearestNames, type Shown } from '../measure';
 import { createDependencies } from './dependencies';
 import { chosenBy, type EntryReading, namedIn, rangeOf, readGiven, type Surroundings } from './given';
@@ -42,6 +42,8 @@ export interface GraphParts {
   readonly hull: (read: Read) => Hull;
   /** The written entry of a given quantity, tracked; undefined where nothing is written. */
   readonly written: (name: string) => string | undefined;
+  /** What searches have found, tracked; without it nothing has been. */
+  readonly found?: Found;
   /** Units in which bare numbers in presets and files are read. */
   readonly shown: Shown;
 }
@@ -139,6 +141,7 @@ export function createGraph(parts: GraphParts): Graph {
         if (isIssue(hull)) throw new Waiting(waitFor(asker, HULL, hull));
         return hull;
       },
+      found: parts.found ?? (() => null),
     };
   }
 

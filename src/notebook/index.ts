@@ -5,6 +5,7 @@
  */
 export * from './book';
 export * from './catalogue';
+export * from './findings';
 export * from './graph';
 export * from './head';
 export * from './page-text';

@@ -8,7 +8,7 @@ import { useContext } from 'preact/hooks';
 import type { Option, Table, Value } from '../boat';
 import type { Instance } from '../cells';
 import { isIssue, type KindId, type Shown, write } from '../measure';
-import type { Book, Graph, Ripple, Version } from '../notebook';
+import type { Book, Findings, Graph, Ripple, Version } from '../notebook';
 import type { Conflict } from './frame/keeping';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
@@ -21,6 +21,8 @@ export interface Notice {
 
 export interface Bench {
   readonly book: Book;
+  /** What searches have found, while the page is open. */
+  readonly findings: Findings;
   readonly shown: Signal<Shown>;
   readonly dress: Signal<Dress>;
   /** The plan's table of the boat in hand; changes only when another boat is opened. */

@@ -11,7 +11,7 @@ import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import { demoBoat } from '../boat';
 import { plainShown, type Shown } from '../measure';
-import { catalogueOf, createBook, createStore, freshState, shelfFrom } from '../notebook';
+import { catalogueOf, createBook, createFindings, createStore, freshState, shelfFrom } from '../notebook';
 import { App } from './app';
 import type { Bench, Notice } from './bench';
 import { dress, wearDress } from './frame/dress-choice';
@@ -26,13 +26,15 @@ const shelf = shelfFrom(() => localStorage);
 const store = createStore(shelf);
 const opened = store.open();
 const start = opened.kept?.state ?? freshState(demoBoat);
-const book = createBook(start, (table) => catalogueOf(table, [...instances.value.values()]));
+const findings = createFindings();
+const book = createBook(start, (table) => catalogueOf(table, [...instances.value.values()]), findings.found);
 const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
 const notice = signal<Notice | null>(opened.says === undefined ? null : { says: opened.says });
 const conflict = signal<Conflict | null>(null);
 
 const bench: Bench = {
   book,
+  findings,
   shown,
   dress,
   table: computed(() => book.state.value.table),

@@ -31,6 +31,7 @@ export function deriveBoat(table: Table, written: Readonly<Record<string, string
       return chosen;
     },
     hull: () => (hull ??= draw(read)),
+    found: () => null,
   };
 
   function value(name: string): Value {

@@ -11,6 +11,7 @@ import { Answer } from './answer';
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
 const CellTable = later(async () => (await import('./table')).CellTable, 'table-to-come');
 const Offers = later(async () => (await import('./offers')).Offers, 'offers');
+const SearchRow = later(async () => (await import('./search-row')).SearchRow, 'search-row');
 const Working = later(async () => (await import('./working')).Working, 'working');
 const Checks = later(async () => (await import('./checks')).Checks, 'checks');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
@@ -42,6 +43,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       ${use(CellInputs, { instance })}
       ${use(Pictures, { instance })}
     </div>
+    ${cell.search ? use(SearchRow, { instance }) : null}
     ${cell.offers ? use(Offers, { instance }) : null}
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
     ${

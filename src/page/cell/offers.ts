@@ -14,7 +14,7 @@ export function Offers({ instance }: { instance: Instance }) {
   const values = graph.work((read) => valuesOf(instance, read));
   if (isIssue(values)) return null;
   const hull = graph.hull();
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, sayWith(bench));
+  const on = onHand(cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
   const offers = attempt(() => cell.offers?.(values, on) ?? []);
   if (isIssue(offers) || offers.length === 0) return null;
   return html`<div class="offers">

@@ -66,7 +66,7 @@ function patternsOf(instance: Instance, bench: Bench): readonly Drawing[] | Issu
   const values = graph.work((read) => valuesOf(instance, read));
   if (isIssue(values)) return values;
   const hull = graph.hull();
-  const on = onHand(instance.cell, values, isIssue(hull) ? null : hull, sayWith(bench));
+  const on = onHand(instance.cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
   const made = attempt(() => instance.cell.patterns?.(values, on) ?? []);
   return isIssue(made) || made.length > 0 ? made : issue('there is no hull to take it from');
 }

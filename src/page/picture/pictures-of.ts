@@ -32,7 +32,7 @@ export function picturesOf(instance: Instance, graph: Graph, bench: Bench, last:
   const hull = isIssue(found) ? null : found;
   const shown = bench.shown.value;
   if (last && last.hull === hull && last.shown === shown && sameData(last.values, values)) return last;
-  const on = onHand(cell, values, hull, sayWith(bench));
+  const on = onHand(cell, values, hull, sayWith(bench), bench.findings.found);
   const drawing = attempt(() => cell.draw?.(values, on));
   const chart = attempt(() => cell.chart?.(values, on));
   if (isIssue(drawing) || isIssue(chart)) return null;

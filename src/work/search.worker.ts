@@ -1,0 +1,20 @@
+/** Runs in the worker: takes one problem, tells each better answer as it is found, and how the search ended. */
+import type { Asked, Told } from './said';
+import { searchers } from './searchers';
+
+const tell = (told: Told) => postMessage(told);
+
+onmessage = ({ data: { by, problem } }: MessageEvent<Asked>) => {
+  void answer(by, problem);
+};
+
+async function answer(by: string, problem: string): Promise<void> {
+  try {
+    const search = await searchers[by]?.();
+    if (!search) throw new Error(`nothing here can search for ${by}`);
+    tell({ over: await search(problem, (found) => tell({ found })) });
+  } catch (fault) {
+    const why = fault instanceof Error ? fault.message : String(fault);
+    tell({ over: `The search broke off: ${why}. What was found before stands.` });
+  }
+}
