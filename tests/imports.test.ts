@@ -35,6 +35,8 @@ const packages: Record<string, readonly string[]> = {
   valibot: ['boat', 'notebook', 'page'],
   marked: ['notebook', 'page'],
   'dxf-writer': ['drawing'],
+  three: ['page'],
+  highs: ['work'],
   vite: ['build'],
   node: ['build', 'reckon'],
 };
@@ -58,7 +60,9 @@ function wrongRoom(file: string, room: string, wanted: string): string | null {
   }
   const [, other = ''] = target.split('/');
   if (other !== room && !below[room]?.includes(other)) return `${room} may not import ${other}`;
-  if (room !== 'build' && /\.m?[jt]s$/.test(wanted)) return 'leave the extension out';
+  // A worker is named to the bundler by its file.
+  if (room !== 'build' && /\.m?[jt]s$/.test(wanted) && !wanted.endsWith('.worker.ts'))
+    return 'leave the extension out';
   return null;
 }
 

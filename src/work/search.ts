@@ -22,12 +22,14 @@ export function startSearch(
     worker.terminate();
     tell.over(how);
   };
-  worker.onmessage = ({ data }: MessageEvent<Told>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<Told>) => {
     if ('found' in data) tell.found(data.found);
     else end(data.over);
-  };
-  worker.onerror = () =>
-    end('The search broke off. What was found before stands; without a network it may not have arrived yet.');
+  });
+  worker.addEventListener('error', () =>
+    end('The search broke off. What was found before stands; without a network it may not have arrived yet.'),
+  );
+  // oxlint-disable-next-line unicorn/require-post-message-target-origin -- so does the page with its worker
   worker.postMessage({ by, problem } satisfies Asked);
   return () => worker.terminate();
 }

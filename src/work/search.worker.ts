@@ -2,11 +2,12 @@
 import type { Asked, Told } from './said';
 import { searchers } from './searchers';
 
+// oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker talks to the page that made it
 const tell = (told: Told) => postMessage(told);
 
-onmessage = ({ data: { by, problem } }: MessageEvent<Asked>) => {
+addEventListener('message', ({ data: { by, problem } }: MessageEvent<Asked>) => {
   void answer(by, problem);
-};
+});
 
 async function answer(by: string, problem: string): Promise<void> {
   try {
