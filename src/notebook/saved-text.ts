@@ -1,6 +1,6 @@
 /** What the browser keeps of a boat, as text: a versioned JSON form, checked when it is read again. */
 import * as v from 'valibot';
-import { isUnread, readTable, writeTable } from '../boat';
+import { isUnread, nothingBuilt, readTable, writeTable } from '../boat';
 import { plainShown, type Shown } from '../measure';
 import type { BookState } from './state';
 
@@ -75,7 +75,7 @@ export function readSaved(text: string): Saved | Unusable {
   if (isUnread(table))
     return { because: `in its table of offsets, ${table.faults[0] ?? 'something is amiss'}` };
   const inHand = second ? read.output.inHand : 'first';
-  return { revision, shown, state: { table, entries, second, inHand } };
+  return { revision, shown, state: { table, entries, second, inHand, asBuilt: nothingBuilt } };
 }
 
 export function isUnusable(read: Saved | Unusable): read is Unusable {

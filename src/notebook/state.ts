@@ -3,9 +3,9 @@
  *
  * The first version is the plan's table with the entries written over it. A second version is
  * only the entries in which it differs; null there means "back to the preset", which an absent
- * entry can't say.
+ * entry can't say. What is measured or cut stands in place of both: there is only one boat in the shed.
  */
-import type { Table } from '../boat';
+import { type AsBuilt, type CutPart, nothingBuilt, type Table } from '../boat';
 
 export type Entries = Readonly<Record<string, string>>;
 export type Changes = Readonly<Record<string, string | null>>;
@@ -18,11 +18,12 @@ export interface BookState {
   readonly second: Changes | null;
   /** Which version edits go into. */
   readonly inHand: Version;
+  readonly asBuilt: AsBuilt;
 }
 
 /** A boat as it comes from a file or a starter: one version. */
-export function freshState(table: Table, entries: Entries = {}): BookState {
-  return { table, entries, second: null, inHand: 'first' };
+export function freshState(table: Table, entries: Entries = {}, asBuilt = nothingBuilt): BookState {
+  return { table, entries, second: null, inHand: 'first', asBuilt };
 }
 
 /** The text written for a quantity in a version; undefined where the preset holds. */
@@ -46,6 +47,20 @@ export function write(state: BookState, changes: Changes): BookState {
     else second[name] = text;
   }
   return { ...state, second };
+}
+
+/** Writes what was measured, for both versions; null goes back to the design. */
+export function measure(state: BookState, changes: Changes): BookState {
+  const { measured } = state.asBuilt;
+  if (Object.entries(changes).every(([name, text]) => text === (measured[name] ?? null))) return state;
+  return { ...state, asBuilt: { ...state.asBuilt, measured: apply(measured, changes) } };
+}
+
+/** Marks a part as cut to these values, or with null as not cut after all. */
+export function markCut(state: BookState, part: string, as: CutPart | null): BookState {
+  const { [part]: was, ...others } = state.asBuilt.cut;
+  if (!was && !as) return state;
+  return { ...state, asBuilt: { ...state.asBuilt, cut: as ? { ...others, [part]: as } : others } };
 }
 
 /** Keeps the version in hand as the first and starts a second one to change. */

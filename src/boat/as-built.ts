@@ -1,0 +1,37 @@
+/**
+ * As built: what has been measured on the boat, and which parts are cut. Both stand in place of what is
+ * designed; the design goes on underneath, so that the difference can be told.
+ */
+type Entries = Readonly<Record<string, string>>;
+
+export interface AsBuilt {
+  /** What was read off the boat or the stock, as entries by the quantity's name. */
+  readonly measured: Entries;
+  /** Parts cut already, by the first word of their quantities' names: `frame3`, `keelson`. */
+  readonly cut: Readonly<Record<string, CutPart>>;
+}
+
+export interface CutPart {
+  /** What was given of the part on that day, each entry complete in itself: no later change can move it. */
+  readonly held: Entries;
+  /** All numbers that followed for the part on that day, SI: what follows later is held against them. */
+  readonly numbers: Readonly<Record<string, number>>;
+}
+
+export const nothingBuilt: AsBuilt = { measured: {}, cut: {} };
+
+/** The part a quantity belongs to. */
+export function partOf(name: string): string {
+  return name.split('.', 1)[0]!; // split gives at least one
+}
+
+/**
+ * The entry that stands in place of the designed one; undefined where the design holds. A measurement
+ * outranks what a part was cut to: the tape is right about the wood.
+ */
+export function builtEntry({ measured, cut }: AsBuilt, name: string): string | undefined {
+  if (Object.hasOwn(measured, name)) return measured[name];
+  const part = partOf(name);
+  const held = Object.hasOwn(cut, part) ? cut[part]?.held : undefined;
+  return held && Object.hasOwn(held, name) ? held[name] : undefined;
+}
