@@ -74,6 +74,13 @@ export const partKinds: readonly PartKind[] = [
   stick('frame', 'frames', {
     siding: size('thickness fore and aft', '19 mm', '100 mm'),
     moulded: size('depth of side and bottom members', '70 mm', '300 mm', '20 mm'),
+    aboveSheer: size('wood left above the sheer until it is trimmed', '25 mm', '1 m', '0 mm'),
+    limberWidth: size('width of the limbers on each side of the keelson', '1/2 in', '2 in'),
+    limberDrill: size('drill for the upper corners of the keelson’s slot', '1/2 in', '2 in'),
+    screwClearance: {
+      ...size('wood kept between screw heads and later cuts', '12.5 mm', '100 mm', '0 mm'),
+      source: 'three diameters of a No. 8 screw, 0.164 in; common practice, no source',
+    },
   }),
   stick('thwart', 'thwarts', {
     thickness: size('thickness', '19 mm', '60 mm'),

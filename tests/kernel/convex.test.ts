@@ -1,0 +1,101 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { clearOf, convexOutline, type Vec2, widened } from '../../src/kernel';
+
+const square: readonly Vec2[] = [
+  [0, 0],
+  [2, 0],
+  [2, 1],
+  [0, 1],
+];
+const place = fc.tuple(
+  fc.double({ min: -5, max: 5, noNaN: true }),
+  fc.double({ min: -5, max: 5, noNaN: true }),
+);
+const area = (outline: readonly Vec2[]) =>
+  outline.reduce((sum, [x, y], i) => {
+    const [x2, y2] = outline[(i + 1) % outline.length]!;
+    return sum + (x * y2 - x2 * y) / 2;
+  }, 0);
+
+describe('the outline round points', () => {
+  test('leaves out what lies inside or along a side, and runs anticlockwise', () => {
+    const outline = convexOutline([
+      [1, 0],
+      [2, 1],
+      [0, 0],
+      [1, 0.4],
+      [0, 1],
+      [2, 0],
+      [2, 0],
+    ]);
+    expect(outline).toStrictEqual(square);
+  });
+
+  test('of points in one line is its two ends, of one place the place', () => {
+    expect(
+      convexOutline([
+        [1, 1],
+        [3, 3],
+        [2, 2],
+      ]),
+    ).toStrictEqual([
+      [1, 1],
+      [3, 3],
+    ]);
+    expect(
+      convexOutline([
+        [1, 1],
+        [1, 1],
+      ]),
+    ).toStrictEqual([[1, 1]]);
+    expect(() => convexOutline([])).toThrow('no points');
+  });
+
+  test('has no point outside it, whatever the points', () => {
+    fc.assert(
+      fc.property(fc.array(place, { minLength: 3, maxLength: 20 }), (points) => {
+        const outline = convexOutline(points);
+        expect(Math.max(...points.map((point) => clearOf(outline, point)))).toBeLessThan(1e-9);
+      }),
+    );
+  });
+});
+
+describe('clear of an outline', () => {
+  test('is the way to the nearest side or corner outside, less than nothing inside', () => {
+    expect(clearOf(square, [1, -3])).toBeCloseTo(3, 12);
+    expect(clearOf(square, [5, 5])).toBeCloseTo(5, 12);
+    expect(clearOf(square, [1, 0.4])).toBeCloseTo(-0.4, 12);
+    expect(clearOf(square, [2, 0.5])).toBeCloseTo(0, 12);
+  });
+
+  test('of a line or a point is the plain distance', () => {
+    expect(
+      clearOf(
+        [
+          [0, 0],
+          [2, 0],
+        ],
+        [1, 0.5],
+      ),
+    ).toBeCloseTo(0.5, 12);
+    expect(clearOf([[1, 1]], [4, 5])).toBeCloseTo(5, 12);
+  });
+});
+
+describe('an outline with a margin', () => {
+  test('gains perimeter times margin, and a circle at its corners, as Steiner says', () => {
+    const by = 0.3;
+    const exact = 2 + 6 * by + Math.PI * by ** 2;
+    const made = area(widened(square, by));
+    expect(made).toBeLessThan(exact);
+    expect(made).toBeGreaterThan(exact - 0.01 * Math.PI * by ** 2);
+  });
+
+  test('stands the margin off everywhere, but for the flats of its round corners', () => {
+    const by = 0.3;
+    for (const point of widened(square, by)) expect(clearOf(square, point)).toBeCloseTo(by, 12);
+    for (const point of square) expect(clearOf(widened(square, by), point)).toBeCloseTo(-by, 2);
+  });
+});
