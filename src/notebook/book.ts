@@ -5,7 +5,17 @@
  * signal a written entry, so an edit wakes only what depends on it.
  */
 import { batch, computed, type ReadonlySignal, signal, type Signal } from '@preact/signals-core';
-import type { Derived, Found, Given, Hull, Read, Table } from '../boat';
+import {
+  type AsBuilt,
+  builtEntry,
+  type CutPart,
+  type Derived,
+  type Found,
+  type Given,
+  type Hull,
+  type Read,
+  type Table,
+} from '../boat';
 import { plainShown } from '../measure';
 import { createGraph, type Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
@@ -14,6 +24,8 @@ import {
   type Changes,
   hold,
   keepOnly,
+  markCut,
+  measure,
   swap,
   tryAnother,
   type Version,
@@ -31,6 +43,8 @@ export interface Catalogue {
 export interface Book {
   readonly state: ReadonlySignal<BookState>;
   readonly catalogue: ReadonlySignal<Catalogue>;
+  /** What is measured and cut; changes only when that does. */
+  readonly asBuilt: ReadonlySignal<AsBuilt>;
   /** Counts the steps of the history; an edit that goes on with a run keeps the number. */
   readonly step: ReadonlySignal<number>;
   readonly first: ReadonlySignal<Graph>;
@@ -42,6 +56,10 @@ export interface Book {
   readonly canRedo: ReadonlySignal<boolean>;
   /** Writes entries into the version in hand; null restores a preset. `run` joins keystrokes into one step. */
   write(changes: Changes, run?: string): void;
+  /** Writes what was measured, for both versions; null goes back to the design. */
+  measure(changes: Changes, run?: string): void;
+  /** Marks a part as cut to these values, or with null as not cut after all. */
+  markCut(part: string, as: CutPart | null): void;
   /** Ends a run of edits. */
   settle(): void;
   undo(): void;
@@ -69,23 +87,18 @@ export function createBook(
   const state = computed(() => history.value.present);
   const table = computed(() => state.value.table);
   const catalogue = computed(() => catalogueOf(table.value));
-  const written: Record<Version, Map<string, Signal<string | undefined>>> = {
-    first: new Map(),
-    second: new Map(),
-  };
-
-  const writtenSignal = (version: Version, name: string) => {
-    const known = written[version].get(name);
-    if (known) return known;
-    const made = signal(writtenIn(history.peek().present, version, name));
-    written[version].set(name, made);
-    return made;
+  const entriesOf = (look: Look) => signalled(look, () => history.peek().present);
+  const built = entriesOf(({ asBuilt }, name) => builtEntry(asBuilt, name));
+  const written: Record<Version, SignalledEntries> = {
+    first: entriesOf((present, name) => writtenIn(present, 'first', name)),
+    second: entriesOf((present, name) => writtenIn(present, 'second', name)),
   };
 
   const graphOf = (version: Version) =>
     createGraph({
       ...catalogue.value,
-      written: (name) => writtenSignal(version, name).value,
+      written: written[version].entry,
+      built: built.entry,
       found,
       shown: plainShown,
     });
@@ -102,9 +115,7 @@ export function createBook(
     batch(() => {
       history.value = next;
       if (next.present === before.present) return;
-      for (const version of ['first', 'second'] as const) {
-        for (const [name, entry] of written[version]) entry.value = writtenIn(next.present, version, name);
-      }
+      for (const entries of [built, written.first, written.second]) entries.renew();
       const goesOn = next.run !== null && next.run === before.run && next.past === before.past;
       if (!goesOn) step.value += 1;
     });
@@ -114,6 +125,7 @@ export function createBook(
   return {
     state,
     catalogue,
+    asBuilt: computed(() => state.value.asBuilt),
     step,
     first,
     second,
@@ -121,6 +133,8 @@ export function createBook(
     canUndo: computed(() => history.value.past.length > 0),
     canRedo: computed(() => history.value.future.length > 0),
     write: (changes, run) => change(write(history.peek().present, changes), run),
+    measure: (changes, run) => change(measure(history.peek().present, changes), run),
+    markCut: (part, as) => change(markCut(history.peek().present, part, as)),
     settle: () => go(settle(history.peek())),
     undo: () => go(undo(history.peek())),
     redo: () => go(redo(history.peek())),
@@ -129,5 +143,29 @@ export function createBook(
     swap: () => change(swap(history.peek().present)),
     hold: (version) => change(hold(history.peek().present, version)),
     open: change,
+  };
+}
+
+type Look = (state: BookState, name: string) => string | undefined;
+
+/** Entries of a kind, one small signal a name. */
+interface SignalledEntries {
+  /** The entry now; tracked. */
+  readonly entry: (name: string) => string | undefined;
+  /** Looks at each entry anew, and wakes whoever read one that changed. */
+  readonly renew: () => void;
+}
+
+function signalled(look: Look, present: () => BookState): SignalledEntries {
+  const known = new Map<string, Signal<string | undefined>>();
+  return {
+    entry: (name) => {
+      const entry = known.get(name) ?? signal(look(present(), name));
+      known.set(name, entry);
+      return entry.value;
+    },
+    renew: () => {
+      for (const [name, entry] of known) entry.value = look(present(), name);
+    },
   };
 }

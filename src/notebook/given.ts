@@ -19,6 +19,15 @@ export function readGiven(definition: Given, text: string, around: Surroundings)
   return { text, says: definition.kind === 'choice' ? text : readNumber(definition, text, around) };
 }
 
+/** The same for what was measured or cut to: it stands by itself, and so lies in no circle and follows no edit. */
+export function readBuilt(definition: Given, text: string, around: Surroundings): EntryReading {
+  const reading = readGiven(definition, text, around);
+  const [named] = namedIn(reading);
+  if (named === undefined) return reading;
+  const says = `${definition.meaning}: what is measured is read off the wood and follows nothing else; write the number without ${named}`;
+  return { text, says: issue(says) };
+}
+
 /** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
 export function namedIn({ says }: EntryReading): readonly string[] {
   if (typeof says === 'string') return says.includes('.') ? [says] : [];

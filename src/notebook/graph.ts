@@ -9,15 +9,26 @@ import { computed, type ReadonlySignal } from '@preact/signals-core';
 import { attempt, type Derived, type Found, type Given, type Hull, type Read, type Value } from '../boat';
 import { type Issue, isIssue, issue, nearestNames, type Shown } from '../measure';
 import { createDependencies } from './dependencies';
-import { chosenBy, type EntryReading, namedIn, rangeOf, readGiven, type Surroundings } from './given';
+import {
+  chosenBy,
+  type EntryReading,
+  namedIn,
+  rangeOf,
+  readBuilt,
+  readGiven,
+  type Surroundings,
+} from './given';
+import type { Changes } from './state';
 
-/** What a given quantity's entry is at the moment, and how it came to be. */
+/** What a given quantity's entry is by the design, how it came to be, and what stands in its place. */
 export interface EntryState {
   readonly text: string;
   /** True if the builder (or the version in hand) wrote it; false if the preset holds. */
   readonly written: boolean;
   /** Quantities the text names. */
   readonly names: readonly string[];
+  /** What was measured or cut to, where anything was: it holds in place of the text, in every version. */
+  readonly built?: string;
 }
 
 export interface Graph {
@@ -26,6 +37,8 @@ export interface Graph {
   quantity(name: string): Given | Derived | undefined;
   /** The value now; tracked when read inside a computed or an effect. */
   value(name: string): Value;
+  /** What a quantity would be, had nothing been measured or cut; tracked. */
+  designed(name: string): Value;
   /** The entry of a given quantity now; tracked. */
   entry(name: string): EntryState | undefined;
   /** The hull, or why it can't be drawn; tracked. */
@@ -34,6 +47,8 @@ export interface Graph {
   dependsOn(name: string): readonly string[];
   /** Works something out from the graph, turning a missing value into an issue; tracked. */
   readonly work: <T>(by: (read: Read) => T) => T | Issue;
+  /** The same hull with other answers given to the cells; null stands for a preset. It follows this graph. */
+  lookedAt(answers: Changes): Graph;
 }
 
 export interface GraphParts {
@@ -42,6 +57,8 @@ export interface GraphParts {
   readonly hull: (read: Read) => Hull;
   /** The written entry of a given quantity, tracked; undefined where nothing is written. */
   readonly written: (name: string) => string | undefined;
+  /** The entry that was measured or cut to and stands in place of what is written, tracked. */
+  readonly built?: (name: string) => string | undefined;
   /** What searches have found, tracked; without it nothing has been. */
   readonly found?: Found;
   /** Units in which bare numbers in presets and files are read. */
@@ -105,9 +122,14 @@ export function createGraph(parts: GraphParts): Graph {
     } catch (fault) {
       if (!(fault instanceof Error) || !/cycle/i.test(fault.message)) throw fault;
       const way = dependencies.way(name, asker) ?? [name, asker];
-      for (const behind of dependencies.behind(name, presetOf)) if (given.has(behind)) parts.written(behind);
+      for (const behind of dependencies.behind(name, presetOf)) if (given.has(behind)) watch(behind);
       throw new Waiting({ ...issue(`goes round in a circle: ${[...way, name].join(' -> ')}`), circle: way });
     }
+  }
+
+  function watch(name: string): void {
+    parts.written(name);
+    parts.built?.(name);
   }
 
   /** Why `asker` has no value, given why `name` has none: its own circle, or a wait for the first cause. */
@@ -176,6 +198,13 @@ export function createGraph(parts: GraphParts): Graph {
     });
   });
 
+  const builtSignal = once((name: string) =>
+    computed((): EntryReading | undefined => {
+      const text = parts.built?.(name);
+      return text === undefined ? undefined : readBuilt(given.get(name)!, text, around); // asked only for given quantities
+    }),
+  );
+
   const valueSignal = once((name: string): ReadonlySignal<Value> => {
     const definition = given.get(name);
     if (definition) return givenSignal(definition);
@@ -189,7 +218,7 @@ export function createGraph(parts: GraphParts): Graph {
     const outOfRange = rangeOf(definition, around);
     return computed(() => {
       dependencies.forget(name);
-      const { text, says } = reading.value;
+      const { text, says } = builtSignal(name).value ?? reading.value;
       if (typeof says === 'string') return workFor(name, (read) => chosenBy(definition, text, read));
       if (isIssue(says)) return says;
       const value = workFor(name, (read) => says.evaluate((other) => read.number(other)));
@@ -197,19 +226,44 @@ export function createGraph(parts: GraphParts): Graph {
     });
   }
 
+  const value = (name: string): Value =>
+    quantity(name) ? valueSignal(name).value : issue(`there is no quantity "${name}"`);
+
+  /** The design is a graph of its own, made when it is first asked for. */
+  let design: Graph | undefined;
+  const designed = (name: string): Value => {
+    const { built, ...asDesigned } = parts;
+    if (!built) return value(name);
+    design ??= createGraph(asDesigned);
+    return design.value(name);
+  };
+
   return {
     names,
     has: (name) => quantity(name) !== undefined,
     quantity,
-    value: (name) => (quantity(name) ? valueSignal(name).value : issue(`there is no quantity "${name}"`)),
+    value,
+    designed,
     entry: (name) => {
       if (!given.has(name)) return undefined;
       const reading = readingSignal(name).value;
-      return { text: reading.text, written: parts.written(name) !== undefined, names: namedIn(reading) };
+      const built = builtSignal(name).value;
+      return {
+        text: reading.text,
+        written: parts.written(name) !== undefined,
+        names: namedIn(reading),
+        ...(built && { built: built.text }),
+      };
     },
     hull: () => hullSignal.value,
     dependsOn: (name) => dependencies.of(name),
     work: (by) => workFor('(page)', by),
+    lookedAt: (answers) =>
+      createGraph({
+        ...parts,
+        hull: () => known(hullSignal.value),
+        written: (name) => (name in answers ? (answers[name] ?? undefined) : parts.written(name)),
+      }),
   };
 }
 
@@ -223,6 +277,12 @@ function once<T>(make: (name: string) => T): (name: string) => T {
     made.set(name, fresh);
     return fresh;
   };
+}
+
+/** The hull as it stands; why there is none becomes a sentence of whoever asks. */
+function known(hull: Hull | Issue): Hull {
+  if (isIssue(hull)) throw new Error(hull.issue);
+  return hull;
 }
 
 function repeatedIn({ given, derived }: GraphParts): string[] {

@@ -36,6 +36,20 @@ const savedSchema = v.object({
   entries: v.record(v.string(), v.string()),
   second: v.nullable(v.record(v.string(), v.nullable(v.string()))),
   // A boat is worth more than the units it was shown in and the version last held.
+  // Boats saved before anything could be measured or cut have none.
+  asBuilt: v.optional(
+    v.object({
+      measured: v.record(v.string(), v.string()),
+      cut: v.record(
+        v.string(),
+        v.object({
+          held: v.record(v.string(), v.string()),
+          numbers: v.record(v.string(), v.pipe(v.number(), v.finite())),
+        }),
+      ),
+    }),
+    nothingBuilt,
+  ),
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
   shown: v.fallback(shownSchema, plainShown),
 });
@@ -43,7 +57,7 @@ const savedSchema = v.object({
 const formSchema = v.object({ form: v.literal(FORM), version: v.number() });
 
 export function writeSaved({ state, shown, revision }: Saved): string {
-  const { table, entries, second, inHand } = state;
+  const { table, entries, second, inHand, asBuilt } = state;
   return JSON.stringify({
     form: FORM,
     version: VERSION,
@@ -52,6 +66,7 @@ export function writeSaved({ state, shown, revision }: Saved): string {
     entries,
     second,
     inHand,
+    asBuilt,
     shown,
   });
 }
@@ -70,12 +85,12 @@ export function readSaved(text: string): Saved | Unusable {
   if (!read.success) {
     return { because: `its ${v.getDotPath(read.issues[0]) ?? 'form'} is not what a saved boat holds` };
   }
-  const { revision, entries, second, shown } = read.output;
+  const { revision, entries, second, shown, asBuilt } = read.output;
   const table = readTable(read.output.table);
   if (isUnread(table))
     return { because: `in its table of offsets, ${table.faults[0] ?? 'something is amiss'}` };
   const inHand = second ? read.output.inHand : 'first';
-  return { revision, shown, state: { table, entries, second, inHand, asBuilt: nothingBuilt } };
+  return { revision, shown, state: { table, entries, second, inHand, asBuilt } };
 }
 
 export function isUnusable(read: Saved | Unusable): read is Unusable {

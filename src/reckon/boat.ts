@@ -1,10 +1,11 @@
 /** The boat named on the command line: one of the starters, or a boat file. */
-import { isUnread, readBoatFile, starter, starters, type Table } from '../boat';
+import { type AsBuilt, isUnread, nothingBuilt, readBoatFile, starter, starters, type Table } from '../boat';
 import { type Issue, isIssue, nearestNames } from '../measure';
 
 export interface BoatAsked {
   readonly table: Table;
   readonly entries: Readonly<Record<string, string>>;
+  readonly asBuilt: AsBuilt;
 }
 
 /** The text of the file at a path, or why there is none, as the end of a sentence: `there is no such file`. */
@@ -16,7 +17,7 @@ export function boatNamed(
   readFile: ReadFile,
 ): BoatAsked | { readonly faults: readonly string[] } {
   const table = starter(name);
-  if (table) return { table, entries: {} };
+  if (table) return { table, entries: {}, asBuilt: nothingBuilt };
   const text = readFile(name);
   if (!isIssue(text)) return boatIn(name, text);
   // A word without a dot or a slash was meant for a starter.
@@ -33,5 +34,6 @@ export function boatNamed(
 
 function boatIn(path: string, text: string): BoatAsked | { readonly faults: readonly string[] } {
   const boat = readBoatFile(text);
-  return isUnread(boat) ? { faults: boat.faults.map((fault) => `the boat file "${path}": ${fault}`) } : boat;
+  if (isUnread(boat)) return { faults: boat.faults.map((fault) => `the boat file "${path}": ${fault}`) };
+  return { ...boat, asBuilt: boat.asBuilt ?? nothingBuilt };
 }

@@ -1,4 +1,5 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
+import { builtEntry, partOf } from '../boat';
 import { type Issue, isIssue, kindOf, nearestNames, plainShown } from '../measure';
 import { createGraph, type Graph } from '../notebook/graph';
 import { wholeCatalogue } from '../notebook/whole-catalogue';
@@ -35,27 +36,38 @@ function refuse(sentences: readonly string[]): Reckoned {
   return { out: '', err: [...new Set(sentences)].map((sentence) => `${sentence}\n`).join(''), code: 2 };
 }
 
-function graphOf({ table, entries }: BoatAsked, { set }: Asked): Graph {
+function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Asked): Graph {
   const written = new Map([...Object.entries(entries), ...set]);
-  return createGraph({ ...wholeCatalogue(table), written: (name) => written.get(name), shown: plainShown });
+  return createGraph({
+    ...wholeCatalogue(table),
+    written: (name) => written.get(name),
+    built: (name) => builtEntry(asBuilt, name),
+    shown: plainShown,
+  });
 }
 
 /**
  * Entries of the boat's file that can't be written, or can't be read. A notebook's own instances
  * (`quickScarf.thickness`) are not known here; their entries bear on nothing that can be asked.
  */
-function faultsOfFile(graph: Graph, { entries }: BoatAsked): string[] {
-  const words = new Set(graph.names.map(firstWord));
+function faultsOfFile(graph: Graph, { entries, asBuilt }: BoatAsked): string[] {
+  const words = new Set(graph.names.map(partOf));
   return faultsOfEntries(
     graph,
-    Object.keys(entries).filter((name) => words.has(firstWord(name))),
+    [...Object.keys(entries), ...Object.keys(asBuilt.measured)].filter((name) => words.has(partOf(name))),
   );
 }
 
-const firstWord = (name: string) => name.split('.', 1)[0];
-
 function faultsOfSet(graph: Graph, { set }: Asked): string[] {
-  return faultsOfEntries(graph, [...set.keys()]);
+  const faults = faultsOfEntries(graph, [...set.keys()]);
+  // What is typed over it in the notebook moves nothing either; here nobody would see that.
+  const built = [...set.keys()].filter((name) => graph.entry(name)?.built !== undefined);
+  return [
+    ...faults,
+    ...built.map(
+      (name) => `${name} is measured or cut (${graph.entry(name)?.built}), so --set can't move it`,
+    ),
+  ];
 }
 
 /** Entries that can't be written, or can't be read. */
