@@ -5,4 +5,6 @@
  */
 export type Searcher = (problem: string, tell: (answer: unknown) => void) => Promise<string>;
 
-export const searchers: Readonly<Record<string, () => Promise<Searcher>>> = {};
+export const searchers: Readonly<Record<string, () => Promise<Searcher>>> = {
+  boards: async () => (await import('./boards')).searchBoards,
+};

@@ -1,0 +1,218 @@
+/**
+ * The search for the cheapest cutting plan as a mixed-integer programme, for a solver to take.
+ *
+ * Parts that must be whole are a packing by patterns: every way to fill a board is a column, and
+ * columns are bought until every length is covered (P. C. Gilmore and R. E. Gomory, A linear programming
+ * approach to the cutting-stock problem, Operations Research 9, 1961). Parts that may be scarfed have
+ * pieces of free length, so there each board has columns of its own: what piece of which part lies on it.
+ */
+import type { Board, CuttingPlan, CuttingProblem, Piece } from './cutting';
+
+export interface CuttingModel {
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+  /** Whether its least is the least of all: false where the model was cut short. */
+  readonly complete: boolean;
+  /** The plan that a solution stands for. */
+  readonly read: (solution: ArrayLike<number>) => CuttingPlan;
+  /** The solution that a plan stands for; null for a plan the model does not hold. */
+  readonly write: (plan: CuttingPlan) => number[] | null;
+}
+
+export interface Column {
+  readonly cost: number;
+  readonly least: number;
+  readonly most: number;
+  readonly whole: boolean;
+}
+
+/** least <= sum of terms <= most. */
+export interface Row {
+  readonly least: number;
+  readonly most: number;
+  readonly terms: readonly (readonly [column: number, factor: number])[];
+}
+
+/** Boards that a model by boards is written out for, at the most. */
+const MOST_BOARDS = 24;
+
+/** More ways to fill a board than this are not written out. */
+const MOST_PATTERNS = 60_000;
+
+/** @param within a plan that is known: no search needs more money than it costs */
+export function cuttingModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel {
+  const wholeOnly = problem.scarf === null;
+  return (wholeOnly && patternModel(problem)) || pieceModel(problem, within);
+}
+
+/** By patterns; null where there are too many. */
+function patternModel(problem: CuttingProblem): CuttingModel | null {
+  const { parts, stocks, kerf } = problem;
+  const lengths = [...new Set(parts.map(({ length }) => length))].toSorted((a, b) => b - a);
+  const wanted = lengths.map((length) => parts.filter((part) => part.length === length).length);
+  const patterns: { readonly stock: number; readonly counts: readonly number[] }[] = [];
+
+  const fill = (stock: number, at: number, room: number, counts: number[]): boolean => {
+    const length = lengths[at];
+    if (length === undefined) {
+      // A board that would take one piece more is covered by the pattern that has it.
+      const spare = lengths.findIndex((short, i) => counts[i]! < wanted[i]! && short <= room);
+      if (spare < 0 && counts.some((count) => count > 0)) patterns.push({ stock, counts: [...counts] });
+      return patterns.length <= MOST_PATTERNS;
+    }
+    const most = Math.min(wanted[at]!, Math.floor((room + 1e-9) / (length + kerf)));
+    for (let count = most; count >= 0; count -= 1) {
+      counts[at] = count;
+      if (!fill(stock, at + 1, room - count * (length + kerf), counts)) return false;
+    }
+    counts[at] = 0;
+    return true;
+  };
+  for (const [stock, { length }] of stocks.entries()) {
+    // The last piece needs no kerf after it.
+    if (
+      !fill(
+        stock,
+        0,
+        length + kerf,
+        lengths.map(() => 0),
+      )
+    )
+      return null;
+  }
+
+  const columns = patterns.map(({ stock }): Column => ({
+    cost: stocks[stock]!.price,
+    least: 0,
+    most: parts.length,
+    whole: true,
+  }));
+  // At least: a piece too many is left on the board.
+  const rows = lengths.map((_, i): Row => ({
+    least: wanted[i]!,
+    most: Infinity,
+    terms: patterns.flatMap(({ counts }, column) => (counts[i]! > 0 ? [[column, counts[i]!] as const] : [])),
+  }));
+
+  const read = (solution: ArrayLike<number>): CuttingPlan => {
+    const left = lengths.map((length) =>
+      parts.flatMap((part, at) => (part.length === length ? [{ part: at, length }] : [])),
+    );
+    const boards: Board[] = [];
+    for (const [column, { stock, counts }] of patterns.entries()) {
+      for (let n = Math.round(solution[column]!); n > 0; n -= 1) {
+        const pieces = counts.flatMap((count, i) => left[i]!.splice(0, count));
+        if (pieces.length > 0) boards.push({ stock, pieces });
+      }
+    }
+    return { boards };
+  };
+  return { columns, rows, complete: true, read, write: () => null };
+}
+
+/**
+ * By boards. For each board: which stock it is, which parts have a piece on it, and how long those
+ * are. Boards are told apart only by their places, so they stand in order of price.
+ */
+function pieceModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel {
+  const { parts, stocks, kerf, scarf } = problem;
+  const cheapest = Math.min(...stocks.map(({ price }) => price));
+  const known = within.boards.reduce((sum, { stock }) => sum + stocks[stock]!.price, 0);
+  const byPrice = cheapest > 0 ? Math.floor(known / cheapest + 1e-9) : parts.length;
+  const boards = Math.max(within.boards.length, Math.min(byPrice, 2 * within.boards.length, MOST_BOARDS));
+  const longest = Math.max(...stocks.map(({ length }) => length));
+  const columns: Column[] = [];
+  const rows: Row[] = [];
+  const add = (column: Column) => columns.push(column) - 1;
+  const binary = (cost: number): Column => ({ cost, least: 0, most: 1, whole: true });
+
+  const isStock: number[][] = [];
+  const has: number[][] = [];
+  const long: number[][] = [];
+  for (let board = 0; board < boards; board += 1) {
+    isStock.push(stocks.map(({ price }) => add(binary(price))));
+    has.push(parts.map(() => add(binary(scarf?.price ?? 0))));
+    long.push(
+      parts.map(({ length }) => add({ cost: 0, least: 0, most: Math.min(length, longest), whole: false })),
+    );
+  }
+
+  for (let board = 0; board < boards; board += 1) {
+    rows.push({ least: 0, most: 1, terms: isStock[board]!.map((column) => [column, 1] as const) });
+    rows.push({
+      least: -Infinity,
+      most: 0,
+      terms: [
+        ...long[board]!.map((column) => [column, 1] as const),
+        ...has[board]!.map((column) => [column, kerf] as const),
+        ...stocks.map(({ length }, stock) => [isStock[board]![stock]!, -(length + kerf)] as const),
+      ],
+    });
+    if (board > 0)
+      rows.push({
+        least: 0,
+        most: Infinity,
+        terms: stocks.flatMap(({ price }, stock) => [
+          [isStock[board - 1]![stock]!, price] as const,
+          [isStock[board]![stock]!, -price] as const,
+        ]),
+      });
+    for (const [part, { length }] of parts.entries()) {
+      const most = Math.min(length, longest);
+      rows.push({
+        least: -Infinity,
+        most: 0,
+        terms: [
+          [long[board]![part]!, 1],
+          [has[board]![part]!, -most],
+        ],
+      });
+      const least = Math.min(scarf?.least ?? length, length);
+      rows.push({
+        least: 0,
+        most: Infinity,
+        terms: [
+          [long[board]![part]!, 1],
+          [has[board]![part]!, -least],
+        ],
+      });
+    }
+  }
+  for (const [part, { length }] of parts.entries()) {
+    const taper = scarf?.taper ?? 0;
+    rows.push({
+      least: length - taper,
+      most: length - taper,
+      terms: long.flatMap((of, board) => [[of[part]!, 1] as const, [has[board]![part]!, -taper] as const]),
+    });
+    rows.push({ least: 1, most: scarf?.most ?? 1, terms: has.map((of) => [of[part]!, 1] as const) });
+  }
+
+  const read = (solution: ArrayLike<number>): CuttingPlan => {
+    const made: Board[] = [];
+    for (let board = 0; board < boards; board += 1) {
+      const stock = isStock[board]!.findIndex((column) => solution[column]! > 0.5);
+      const pieces = parts.flatMap((_, part): Piece[] =>
+        solution[has[board]![part]!]! > 0.5 ? [{ part, length: solution[long[board]![part]!]! }] : [],
+      );
+      if (stock >= 0 && pieces.length > 0) made.push({ stock, pieces });
+    }
+    return { boards: made };
+  };
+  const write = (plan: CuttingPlan): number[] | null => {
+    if (plan.boards.length > boards) return null;
+    const solution = columns.map(() => 0);
+    const ordered = plan.boards.toSorted((a, b) => stocks[b.stock]!.price - stocks[a.stock]!.price);
+    for (const [board, { stock, pieces }] of ordered.entries()) {
+      solution[isStock[board]![stock]!] = 1;
+      for (const { part, length } of pieces) {
+        // Two pieces of one part on one board are one longer piece; the model has no place for both.
+        if (solution[has[board]![part]!] === 1) return null;
+        solution[has[board]![part]!] = 1;
+        solution[long[board]![part]!] = length;
+      }
+    }
+    return solution;
+  };
+  return { columns, rows, complete: boards >= byPrice, read, write };
+}

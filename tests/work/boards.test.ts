@@ -1,0 +1,140 @@
+/** The cheapest way to cut: against instances with known optima, and against what must hold of every plan. */
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  costAtLeast,
+  costOf,
+  type CuttingPlan,
+  type CuttingProblem,
+  faultsOfPlan,
+} from '../../src/kernel/cutting';
+import { searchBoards } from '../../src/work/boards';
+
+async function search(
+  ...sections: CuttingProblem[]
+): Promise<{ plans: CuttingPlan[]; told: CuttingPlan[][]; says: string }> {
+  const told: CuttingPlan[][] = [];
+  const says = await searchBoards(JSON.stringify(sections), (plans) => told.push(plans as CuttingPlan[]));
+  return { plans: told.at(-1)!, told, says };
+}
+
+const whole = (lengths: readonly number[], stocks: CuttingProblem['stocks'], kerf = 0): CuttingProblem => ({
+  parts: lengths.map((length, at) => ({ name: `part ${at + 1}`, length })),
+  stocks,
+  kerf,
+  scarf: null,
+});
+const times = (count: number, length: number) => Array.from({ length: count }, () => length);
+
+describe('with a known optimum', () => {
+  test('paper rolls of 5600 mm: 73 of them, as the worked example in Wikipedia, "Cutting stock problem", has it', async () => {
+    const orders = [
+      [22, 1380],
+      [25, 1520],
+      [12, 1560],
+      [14, 1710],
+      [18, 1820],
+      [18, 1880],
+      [20, 1930],
+      [10, 2000],
+      [12, 2050],
+      [14, 2100],
+      [16, 2140],
+      [18, 2150],
+      [20, 2200],
+    ] as const;
+    const problem = whole(
+      orders.flatMap(([count, length]) => times(count, length / 1000)),
+      [{ length: 5.6, price: 1 }],
+    );
+    const { plans, says } = await search(problem);
+    expect(faultsOfPlan(plans[0]!, problem)).toStrictEqual([]);
+    expect(plans[0]!.boards).toHaveLength(73);
+    expect(says).toMatch(/^Proved/);
+  });
+});
+
+test('a longer board and one short are cheaper than two long ones', async () => {
+  const stocks = [
+    { length: 2.4, price: 10 },
+    { length: 3.6, price: 15 },
+  ];
+  const problem = whole([2.3, 1.7, 1.8], stocks, 0.003);
+  const { plans } = await search(problem);
+  expect(costOf(plans[0]!, problem)).toBe(25);
+});
+
+describe('with scarfs', () => {
+  const scarf = { taper: 0.152, least: 0.6, most: 3, price: 0 };
+  test('three boards of 8 ft, two scarfs at 1 in 8 of 3/4 in: a log of 23 ft', async () => {
+    const foot = 0.3048;
+    const problem: CuttingProblem = {
+      parts: [{ name: 'chine log', length: 23 * foot }],
+      stocks: [{ length: 8 * foot, price: 1 }],
+      kerf: 0,
+      scarf: { ...scarf, taper: 6 * 0.0254 },
+    };
+    const { plans, says } = await search(problem);
+    expect(plans[0]!.boards).toHaveLength(3);
+    expect(faultsOfPlan(plans[0]!, problem)).toStrictEqual([]);
+    expect(says).toMatch(/^Proved/);
+  });
+  test('what is left of one log goes into the other', async () => {
+    // 2 × 3.5 m out of boards of 2.5 m: in equal pieces four boards, with a left-over used three.
+    const problem: CuttingProblem = {
+      parts: [
+        { name: 'port', length: 3.5 },
+        { name: 'starboard', length: 3.5 },
+      ],
+      stocks: [{ length: 2.5, price: 1 }],
+      kerf: 0.003,
+      scarf,
+    };
+    const { plans, told, says } = await search(problem);
+    expect(told[0]![0]!.boards).toHaveLength(4);
+    expect(plans[0]!.boards).toHaveLength(3);
+    expect(faultsOfPlan(plans[0]!, problem)).toStrictEqual([]);
+    expect(says).toMatch(/^Proved/);
+  });
+});
+
+test('the same problem is answered the same way again', async () => {
+  const problem: CuttingProblem = {
+    ...whole(
+      [4.1, 4.1, 2.9],
+      [
+        { length: 3, price: 7 },
+        { length: 4.2, price: 11 },
+      ],
+      0.003,
+    ),
+    scarf: { taper: 0.15, least: 0.5, most: 3, price: 0.5 },
+  };
+  expect(await search(problem)).toStrictEqual(await search(problem));
+});
+
+test('whatever is asked: every plan told covers the parts, fits the boards, and costs no more than the one before', async () => {
+  const length = fc.integer({ min: 4, max: 60 }).map((n) => n / 10);
+  const problems = fc.record({
+    parts: fc.array(fc.record({ name: fc.constant('part'), length }), { minLength: 1, maxLength: 6 }),
+    stocks: fc.array(
+      fc.record({
+        length: fc.integer({ min: 24, max: 60 }).map((n) => n / 10),
+        price: fc.integer({ min: 5, max: 30 }),
+      }),
+      { minLength: 1, maxLength: 3 },
+    ),
+    kerf: fc.constantFrom(0, 0.003),
+    scarf: fc.constantFrom({ taper: 0.15, least: 0.5, most: 4, price: 0.1 }),
+  });
+  await fc.assert(
+    fc.asyncProperty(problems, async (problem) => {
+      const { told } = await search(problem);
+      const costs = told.map((plans) => costOf(plans[0]!, problem));
+      for (const [plan] of told) expect(faultsOfPlan(plan!, problem)).toStrictEqual([]);
+      expect(costs).toStrictEqual(costs.toSorted((a, b) => b - a));
+      expect(costs.at(-1)!).toBeGreaterThanOrEqual(costAtLeast(problem) - 1e-9);
+    }),
+    { numRuns: 15, seed: 1 },
+  );
+}, 60_000);
