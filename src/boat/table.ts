@@ -16,7 +16,7 @@ export const AXES = 'x forward from the after end of the bottom, y half-breadth,
 
 export const MOST_STATIONS = 40;
 export const MOST_EDGES = 8;
-const LONGEST_NAME = 40;
+export const LONGEST_NAME = 40;
 const LONGEST_NOTE = 2000;
 
 export interface TablePoint {

@@ -16,6 +16,8 @@ import {
   type Read,
   type Table,
 } from '../boat';
+import { lists } from '../boat/lists';
+import type { TableEdit } from '../boat/table-edits';
 import { plainShown } from '../measure';
 import { createGraph, type Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
@@ -26,6 +28,7 @@ import {
   keepOnly,
   markCut,
   measure,
+  reshape,
   swap,
   tryAnother,
   type Version,
@@ -60,6 +63,8 @@ export interface Book {
   measure(changes: Changes, run?: string): void;
   /** Marks a part as cut to these values, or with null as not cut after all. */
   markCut(part: string, as: CutPart | null): void;
+  /** Changes the table's stations or edges; what is written goes along with them. */
+  reshape(edit: TableEdit): void;
   /** Ends a run of edits. */
   settle(): void;
   undo(): void;
@@ -135,6 +140,8 @@ export function createBook(
     write: (changes, run) => change(write(history.peek().present, changes), run),
     measure: (changes, run) => change(measure(history.peek().present, changes), run),
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
+    reshape: (edit) =>
+      change(reshape(history.peek().present, edit, choosing(catalogue.peek(), table.peek()))),
     settle: () => go(settle(history.peek())),
     undo: () => go(undo(history.peek())),
     redo: () => go(redo(history.peek())),
@@ -168,4 +175,15 @@ function signalled(look: Look, present: () => BookState): SignalledEntries {
       for (const [name, entry] of known) entry.value = look(present(), name);
     },
   };
+}
+
+/** Which given quantities answer a choice between stations or edges of the table. */
+function choosing({ given }: Catalogue, table: Table): (name: string) => boolean {
+  const { stations, edges } = lists(table);
+  const places = new Set([...stations, ...edges].map(({ id }) => id));
+  const choices = given.filter(
+    ({ options = [] }) => options.length > 0 && options.every(({ id }) => places.has(id)),
+  );
+  const names = new Set(choices.map(({ name }) => name));
+  return (name) => names.has(name);
 }

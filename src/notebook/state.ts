@@ -6,6 +6,8 @@
  * entry can't say. What is measured or cut stands in place of both: there is only one boat in the shed.
  */
 import { type AsBuilt, type CutPart, nothingBuilt, type Table } from '../boat';
+import { carriedEntries, carriedName } from '../boat/carry';
+import type { TableEdit } from '../boat/table-edits';
 
 export type Entries = Readonly<Record<string, string>>;
 export type Changes = Readonly<Record<string, string | null>>;
@@ -61,6 +63,38 @@ export function markCut(state: BookState, part: string, as: CutPart | null): Boo
   const { [part]: was, ...others } = state.asBuilt.cut;
   if (!was && !as) return state;
   return { ...state, asBuilt: { ...state.asBuilt, cut: as ? { ...others, [part]: as } : others } };
+}
+
+/**
+ * Changes the table's stations or edges; all that is written goes along with them.
+ * @param chooses whether an entry answers a choice between stations or edges
+ */
+export function reshape(state: BookState, edit: TableEdit, chooses: (name: string) => boolean): BookState {
+  const { table, words, writes = {} } = edit;
+  const carried = <T extends string | null>(entries: Readonly<Record<string, T>>) =>
+    carriedEntries(entries, words, chooses);
+  const cut = Object.entries(state.asBuilt.cut).flatMap(([part, { held, numbers }]): [string, CutPart][] => {
+    // As a part has it for a first word: `frame3.`.
+    const now = carriedName(`${part}.all`, words)?.split('.')[0];
+    return now === undefined ? [] : [[now, { held: carried(held), numbers: renamed(numbers, words) }]];
+  });
+  const next: BookState = {
+    ...state,
+    table,
+    entries: carried(state.entries),
+    second: state.second && carried(state.second),
+    asBuilt: { measured: carried(state.asBuilt.measured), cut: Object.fromEntries(cut) },
+  };
+  return write(next, writes);
+}
+
+function renamed<T>(byName: Readonly<Record<string, T>>, words: TableEdit['words']): Record<string, T> {
+  return Object.fromEntries(
+    Object.entries(byName).flatMap(([name, value]): [string, T][] => {
+      const now = carriedName(name, words);
+      return now === null ? [] : [[now, value]];
+    }),
+  );
 }
 
 /** Keeps the version in hand as the first and starts a second one to change. */

@@ -6,7 +6,9 @@ import {
   type Changes,
   type Entries,
   freshState,
+  hold,
   keepOnly,
+  reshape,
   swap,
   tryAnother,
   write,
@@ -146,5 +148,59 @@ describe('a second version', () => {
 
   test('there is nothing to swap with where there is none', () => {
     expect(swap(first)).toBe(first);
+  });
+});
+
+describe('stations and edges changed', () => {
+  const chooses = (one: string) => one === 'bend.edge';
+  const start: BookState = {
+    ...tryAnother(
+      freshState(table, {
+        'frame3.sheer.x': '1 m',
+        'frame2.sheer.x': 'frame3.sheer.x - 0.5 m',
+        'bend.edge': 'sheer',
+      }),
+      { 'frame3.sheer.x': null, 'frame2.sheer.height': 'frame3.sheer.height' },
+    ),
+    asBuilt: {
+      measured: { 'frame3.sheer.height': '300 mm' },
+      cut: { frame3: { held: { 'frame3.sheer.x': '1 m' }, numbers: { 'frame3.spacing': 0.5 } } },
+    },
+  };
+  const other = { ...table, name: 'other' };
+
+  test('a new name is taken up in both versions, in what is measured and in what is cut', () => {
+    expect(reshape(start, { table: other, words: { frame3: 'mould' } }, chooses)).toStrictEqual({
+      table: other,
+      entries: {
+        'mould.sheer.x': '1 m',
+        'frame2.sheer.x': 'mould.sheer.x - 0.5 m',
+        'bend.edge': 'sheer',
+      },
+      second: { 'mould.sheer.x': null, 'frame2.sheer.height': 'mould.sheer.height' },
+      inHand: 'second',
+      asBuilt: {
+        measured: { 'mould.sheer.height': '300 mm' },
+        cut: { mould: { held: { 'mould.sheer.x': '1 m' }, numbers: { 'mould.spacing': 0.5 } } },
+      },
+    });
+  });
+
+  test('what goes takes its entries along, and what named it keeps its text', () => {
+    const gone = reshape(start, { table: other, words: { frame3: null } }, chooses);
+    expect(gone.entries).toStrictEqual({ 'frame2.sheer.x': 'frame3.sheer.x - 0.5 m', 'bend.edge': 'sheer' });
+    expect(gone.second).toStrictEqual({ 'frame2.sheer.height': 'frame3.sheer.height' });
+    expect(gone.asBuilt).toStrictEqual({ measured: {}, cut: {} });
+  });
+
+  test('entries may be written with the same stroke, into the version in hand', () => {
+    const writes = { 'frame2.sheer.x': '2 m' };
+    const next = reshape(hold(start, 'first'), { table: other, words: { sheer: 'rail' }, writes }, chooses);
+    expect(next.entries).toStrictEqual({
+      'frame3.rail.x': '1 m',
+      'frame2.rail.x': 'frame3.rail.x - 0.5 m',
+      'bend.edge': 'rail',
+      'frame2.sheer.x': '2 m',
+    });
   });
 });
