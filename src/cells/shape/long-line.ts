@@ -13,6 +13,8 @@ import {
   type Hollow,
   hollows,
   missWhenLifted,
+  type Tightest,
+  tightest,
   turnOfLine,
   type Vec3,
   viewCurvature,
@@ -124,19 +126,39 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
   };
 }
 
-/**
- * The force of each duck across the batten, over its stiffness: the jump of the third derivative, at the ends
- * from the nothing that the free batten carries beyond.
- */
+/** The force of each duck across the batten, over its stiffness. */
 function ducksOn(batten: Batten): readonly number[] {
-  const { knots } = batten;
-  const first = derivativeAt(batten, knots[0]!, 3);
-  const last = derivativeAt(batten, knots.at(-1)!, 3);
-  const jumps: readonly Vec3[] = [first, ...duckJumps(batten), [-last[0], -last[1], -last[2]]];
-  return jumps.map(([jx, jy], i) => {
-    const [dx, dy] = derivativeAt(batten, knots[i]!, 1);
-    return (jy * dx - jx * dy) / Math.hypot(dx, dy);
+  return pushesOn(batten).map(([px, py], i) => {
+    const [dx, dy] = derivativeAt(batten, batten.knots[i]!, 1); // a push a knot
+    return (py * dx - px * dy) / Math.hypot(dx, dy);
   });
+}
+
+/**
+ * What each duck does to a batten with free ends, over its stiffness, 1/m2: the jump of the third derivative, at
+ * the ends from the nothing that the batten carries beyond. They balance, and so do their moments.
+ */
+export function pushesOn(batten: Batten): readonly Vec3[] {
+  const first = derivativeAt(batten, batten.knots[0]!, 3);
+  const [x, y, z] = derivativeAt(batten, batten.knots.at(-1)!, 3);
+  return [first, ...duckJumps(batten), [-x, -y, -z]];
+}
+
+/** Where the batten with free ends bends hardest in the line's view. @throws where it is straight */
+export function tightestOf(line: LongLine, from?: number, to?: number): Tightest {
+  const found = tightest(line.freeBatten, from, to);
+  if (found) return found;
+  throw new Error(
+    `the ${line.edge.label} is straight there in ${line.view}: a batten lies along it without bending`,
+  );
+}
+
+/** The same from half a bay aft of a station to half a bay forward of it. */
+export function tightestAbout(line: LongLine, index: number): Tightest {
+  const { knots } = line.freeBatten;
+  const at = knots[index]!; // a knot a station
+  const half = (other: number | undefined) => ((other ?? at) + at) / 2;
+  return tightestOf(line, half(knots[index - 1]), half(knots[index + 1]));
 }
 
 /** Every line of the hull that can be drawn; the keel in plan is the centreline itself. */

@@ -1,6 +1,6 @@
 /** Changes that the cell proposes, each to be looked at as a second version. */
 import { attempt } from '../../boat';
-import { type Instance, onHand, valuesOf } from '../../cells';
+import { type Instance, type Offer, onHand, valuesOf } from '../../cells';
 import { isIssue } from '../../measure';
 import { sayWith, useBench } from '../bench';
 import { html, use } from '../html';
@@ -18,6 +18,11 @@ export function Offers({ instance }: { instance: Instance }) {
   const offers = attempt(() => cell.offers?.(values, on) ?? []);
   if (isIssue(offers) || offers.length === 0) return null;
   return html`<div class="offers">
-    ${offers.map(({ label, changes }) => html`<div class="try-this"><p>${label}</p>${use(TryKey, { changes, what: label })}</div>`)}
+    ${offers.map(({ label, changes }) => html`<div class="try-this"><p>${label}</p>${use(TryKey, { changes: ofThis(instance, changes), what: label })}</div>`)}
   </div>`;
+}
+
+/** The cell's own inputs under the name it stands by here. */
+function ofThis({ name }: Instance, changes: Offer['changes']): Offer['changes'] {
+  return Object.fromEntries(Object.entries(changes).map(([of, entry]) => [of.replace('{self}', name), entry]));
 }
