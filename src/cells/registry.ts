@@ -11,7 +11,9 @@ export interface Shelved {
 }
 
 export const registry: readonly Shelved[] = [
+  { id: 'lines', load: async () => (await import('./shape/lines')).lines },
   { id: 'fair', load: async () => (await import('./shape/fair')).fair },
+  { id: 'batten', load: async () => (await import('./shape/batten')).batten },
   { id: 'framePattern', load: async () => (await import('./frames/frame-pattern')).framePattern },
   { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
   { id: 'limber', load: async () => (await import('./frames/limber')).limber },

@@ -1,0 +1,309 @@
+/** The lines of the hull: drafted, measured, floated at a draught, and to be turned by hand. */
+import type { Hull } from '../../boat';
+import type { Issue, KindId } from '../../measure';
+import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import {
+  greatestSection,
+  heightsOf,
+  immersedAt,
+  numberOf,
+  sectionUnder,
+  stationOf,
+  waterplaneAt,
+} from './lines-form';
+import { areasChart, drawLines } from './lines-picture';
+
+const GEOMETRY = 'geometry';
+const MESH = 'geometry: divergence theorem over the panels as they are ruled; exact for a box and a prism';
+const FORM = 'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 1: coefficients of form; from memory';
+
+const ofHull = (
+  kind: KindId,
+  says: string,
+  meaning: string,
+  find: (hull: Hull, values: Values) => number | Issue,
+  uses: readonly string[] = [],
+  source = GEOMETRY,
+) => hullStep(kind, { says, uses, find, meaning, source });
+
+const afloat = (kind: KindId, says: string, meaning: string, find: (hull: Hull, height: number) => number) =>
+  ofHull(kind, says, meaning, (hull, v) => find(hull, numberOf(v, 'waterline')), ['waterline'], MESH);
+
+const atStation = (
+  kind: KindId,
+  says: string,
+  meaning: string,
+  find: (hull: Hull, values: Values) => number | Issue,
+  uses: readonly string[] = ['station'],
+) => ofHull(kind, says, meaning, find, uses);
+
+export const lines = defineCell({
+  id: 'lines',
+  stage: 'shape',
+  title: 'Lines of the hull',
+  question: 'What shape do these numbers make, and what does it weigh when it floats to its line?',
+  inputs: {
+    draught: input('length', 'Design draught', {
+      from: '{self}.usualDraught',
+      preset: '150 mm',
+      min: '1 mm',
+      max: '1.5 m',
+      step: '5 mm',
+      slider: false,
+      note: 'from the lowest point of the hull up to the design waterline; the plan states it',
+    }),
+    station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
+    waterlines: input('count', 'Waterlines drawn', { preset: '4', min: '0', max: '8', step: '1' }),
+    buttocks: input('count', 'Buttocks drawn, each side', { preset: '2', min: '0', max: '5', step: '1' }),
+    density: input('density', 'Density of the water', {
+      seldom: true,
+      preset: '1000 kg/m3',
+      min: '990 kg/m3',
+      max: '1035 kg/m3',
+      step: '5 kg/m3',
+      note: 'fresh water 1000, sea water about 1025: round figures, common practice',
+    }),
+  },
+  steps: {
+    length: ofHull(
+      'length',
+      'between the extreme points of all edges',
+      'length of the hull over all',
+      (hull) => hull.length,
+    ),
+    beam: ofHull(
+      'length',
+      'twice the greatest half-breadth along the edges',
+      'greatest breadth of the hull',
+      (hull) => hull.beam,
+    ),
+    depth: ofHull(
+      'length',
+      'from keel to sheer at the widest station',
+      'depth of the hull',
+      (hull) => hull.depth,
+    ),
+    usualDraught: step(
+      'length',
+      'depth / 4',
+      'draught tried until the plan’s own is typed',
+      'common practice, no source',
+    ),
+    lowest: ofHull(
+      'length',
+      'the lowest point of the skin',
+      'height of the lowest point of the hull above the base line',
+      (hull) => heightsOf(hull).lowest,
+    ),
+    waterline: step(
+      'length',
+      'lowest + draught',
+      'height of the design waterline above the base line',
+      GEOMETRY,
+    ),
+    height: ofHull(
+      'length',
+      'from the lowest point of the skin to the highest of the sheer',
+      'height of the whole hull',
+      (hull) => heightsOf(hull).highest - heightsOf(hull).lowest,
+    ),
+    freeboard: ofHull(
+      'length',
+      'from the waterline up to the sheer where it is lowest',
+      'least freeboard',
+      (hull, v) => heightsOf(hull).leastSheer - numberOf(v, 'waterline'),
+      ['waterline'],
+    ),
+    waterlineSpacing: step(
+      'length',
+      'height / (waterlines + 1)',
+      'distance between the waterlines drawn',
+      GEOMETRY,
+    ),
+    buttockSpacing: step(
+      'length',
+      'beam / 2 / (buttocks + 1)',
+      'distance between the buttocks drawn',
+      GEOMETRY,
+    ),
+    volume: afloat(
+      'displacement',
+      'the part of the closed hull below the level',
+      'volume of water pushed aside on an even keel',
+      (hull, at) => immersedAt(hull, at).volume,
+    ),
+    mass: step(
+      'mass',
+      'volume * density',
+      'displacement: what boat and load weigh together when she floats at this line',
+      'Archimedes’ principle',
+    ),
+    waterlineLength: afloat(
+      'length',
+      'between the ends of the cut at the level',
+      'length on the waterline',
+      (hull, at) => {
+        const { aft, fore } = waterplaneAt(hull, at);
+        return fore - aft;
+      },
+    ),
+    waterlineBeam: afloat(
+      'length',
+      'twice the greatest half-breadth of the cut at the level',
+      'greatest breadth on the waterline',
+      (hull, at) => 2 * waterplaneAt(hull, at).halfBreadth,
+    ),
+    waterplane: afloat(
+      'area',
+      'the area of the cut at the level',
+      'area of the waterplane',
+      (hull, at) => immersedAt(hull, at).waterplane.area,
+    ),
+    wetted: afloat(
+      'area',
+      'skin and transoms below the level, both sides',
+      'wetted area',
+      (hull, at) => immersedAt(hull, at).wettedArea,
+    ),
+    greatest: afloat(
+      'area',
+      'the greatest of 65 sections under water',
+      'greatest section under water',
+      greatestSection,
+    ),
+    block: step(
+      'ratio',
+      'volume / (waterlineLength * waterlineBeam * draught)',
+      'block coefficient: share of the box of waterline length, waterline beam and draught',
+      FORM,
+    ),
+    prismatic: step(
+      'ratio',
+      'volume / (waterlineLength * greatest)',
+      'prismatic coefficient: share of the prism of the greatest section, how full the ends are',
+      FORM,
+    ),
+    sinkage: step(
+      'mass',
+      'waterplane * density * 10 mm',
+      'load that sinks her by 10 mm at this line',
+      'waterplane area times density times the sinkage',
+    ),
+    sternDepth: ofHull(
+      'length',
+      'from the bottom’s after end on the centreline up to the waterline',
+      'depth of the bottom’s after end under water; below 0 it is clear of it',
+      (hull, v) => numberOf(v, 'waterline') - hull.aft.corners[0]![2],
+      ['waterline'],
+    ),
+    place: atStation(
+      'length',
+      'where the station crosses the keel',
+      'distance forward of the station',
+      (hull, v) => stationOf(hull, v).x,
+    ),
+    flare: atStation(
+      'angle',
+      'the straight line across the uppermost panel, from the vertical',
+      'flare of the side at the station, + outward',
+      (hull, v) => stationOf(hull, v).flare(hull.panels.at(-1)!.name),
+    ),
+    deadrise: atStation(
+      'angle',
+      'the straight line across the lowest panel, from the horizontal',
+      'deadrise of the bottom at the station, + rising outward',
+      (hull, v) => stationOf(hull, v).deadrise(hull.panels[0]!.name),
+    ),
+    waterBreadth: atStation(
+      'length',
+      'the section at the level; nothing where it is clear of the water',
+      'half-breadth on the waterline at the station',
+      (hull, v) => sectionUnder(hull, stationOf(hull, v), numberOf(v, 'waterline')).halfBreadth,
+      ['station', 'waterline'],
+    ),
+    sectionArea: atStation(
+      'area',
+      'the section below the level, both sides',
+      'section under water at the station',
+      (hull, v) => sectionUnder(hull, stationOf(hull, v), numberOf(v, 'waterline')).area,
+      ['station', 'waterline'],
+    ),
+  },
+  answers: [
+    {
+      of: 'mass',
+      label: 'displacement',
+      from: 'boat, motor, gear and crew together, floating level at the design waterline',
+    },
+    {
+      of: 'waterlineLength',
+      label: 'waterline length',
+      from: 'between the ends of the hull in the plane of the water',
+    },
+    {
+      of: 'waterlineBeam',
+      label: 'waterline beam',
+      from: 'over the skin, both sides, where it is broadest in the plane of the water',
+    },
+  ],
+  inWords: [
+    {
+      when: 'freeboard > 0 m',
+      says: 'The hull is {length} long, {beam} broad and {depth} deep. Floating level with its lowest point {draught} down she pushes aside {volume} and weighs {mass} all told; {freeboard} of side is left above the water where the sheer is lowest, and each further 10 mm takes about {sinkage}.',
+    },
+    {
+      says: 'The hull is {length} long, {beam} broad and {depth} deep. With its lowest point {draught} down the water stands over the sheer: no boat floats so.',
+    },
+  ],
+  table: {
+    caption: 'Form by station',
+    over: 'station',
+    columns: [
+      { of: 'place', label: 'forward' },
+      { of: 'flare', label: 'flare' },
+      { of: 'deadrise', label: 'deadrise' },
+      { of: 'waterBreadth', label: 'half-breadth on the waterline' },
+      { of: 'sectionArea', label: 'section under water' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'freeboard <= 0 m',
+      says: 'This waterline lies {draught} above the lowest point of the hull, over the sheer where it is lowest: water would come in before she floated there.',
+      limit: 'the sheer of this hull',
+      weight: 'stop',
+    },
+    {
+      when: 'sternDepth > draught / 2 and freeboard > 0 m',
+      says: 'The after end of the bottom is {sternDepth} under water. A boat to be rowed or sailed drags water behind such a stern; one to plane wants it so.',
+      limit: 'a transom clear of the water at rest for low speeds; common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'All this is of the face of the skin that the offsets are measured to, on an even keel. Offsets to the inside of the skin give a little less than what floats.',
+    'The displacement says what she would weigh at this line, not what she may carry: how much may go aboard is for the capacity rule of the place, for stability, and for the sea she is used on.',
+  ],
+  sources: [
+    {
+      text: 'Volume, wetted area and waterplane of the ruled panels by the divergence and Green’s theorems, any text of vector analysis',
+      known: 'geometry',
+    },
+    {
+      text: 'Displacement: the weight of the water pushed aside, Archimedes, On Floating Bodies',
+      known: 'published',
+    },
+    {
+      text: 'Block and prismatic coefficients: K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 1',
+      known: 'from memory',
+    },
+    {
+      text: 'Forebody to the right, afterbody to the left in the body plan; bow to the right in profile',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{station}'],
+  draw: drawLines,
+  chart: areasChart,
+  view: 'hull',
+});
