@@ -42,13 +42,22 @@ export interface Gusset {
   readonly leastLeg: number;
 }
 
-export function framePieces(hull: Hull, frame: FrameOutline, fittings: Fittings): FramePieces {
-  const logs = hull.edges.slice(1, -1).map((edge) => chineLogNotch(hull, frame, edge, fittings.chineLog));
-  const notches = [
+/** What is cut out of a frame, keel outward. */
+export function frameNotches(
+  hull: Hull,
+  frame: FrameOutline,
+  fittings: Pick<Fittings, 'slot' | 'chineLog' | 'sheerClamp' | 'beyond'>,
+): readonly Notch[] {
+  return [
     keelsonSlot(hull, frame, fittings.slot),
-    ...logs,
+    ...hull.edges.slice(1, -1).map((edge) => chineLogNotch(hull, frame, edge, fittings.chineLog)),
     sheerClampNotch(hull, frame, fittings.sheerClamp, fittings.beyond),
   ];
+}
+
+export function framePieces(hull: Hull, frame: FrameOutline, fittings: Fittings): FramePieces {
+  const notches = frameNotches(hull, frame, fittings);
+  const logs = notches.filter(({ part }) => part === 'chineLog');
   return {
     notches,
     members: frame.members.map((member) => ({ member, outlines: notched(member.outline, notches) })),

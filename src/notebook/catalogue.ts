@@ -6,14 +6,17 @@ import type { Catalogue } from './book';
 export function catalogueOf(table: Table, instances: readonly Instance[]): Catalogue {
   const boat = boatQuantities(table);
   const onBoat = lists(table);
-  const names = new Set([...boat.given, ...boat.derived].map((quantity) => quantity.name));
+  // Cells may bring the same ones, and a cell stand several times.
+  const bringers = new Set(instances.flatMap(({ cell }) => cell.brings ?? []));
+  const brought = [...bringers].flatMap((bring) => bring(table));
+  const names = new Set([...boat.given, ...boat.derived, ...brought].map((quantity) => quantity.name));
   for (const { name, cell } of instances) {
     for (const key of [...Object.keys(cell.inputs), ...Object.keys(cell.steps)]) names.add(`${name}.${key}`);
   }
   const ofCells = instances.map((instance) => cellQuantities(instance, onBoat, (name) => names.has(name)));
   return {
     given: [...boat.given, ...ofCells.flatMap((cell) => cell.given)],
-    derived: [...boat.derived, ...ofCells.flatMap((cell) => cell.derived)],
+    derived: [...boat.derived, ...brought, ...ofCells.flatMap((cell) => cell.derived)],
     hull: boat.hull,
   };
 }
