@@ -2,7 +2,7 @@
 import { arrow, type Drawing, drawing, label, mark, note, type Point, type Shape } from '../../drawing';
 import { curvatureAt, derivativeAt, lengthTo, pointAt } from '../../kernel';
 import type { Chart, OnHand, Values } from '../define';
-import { floorCurve, grid, type LinePaper, lineOn, paperFor } from './line-picture';
+import { baseLine, floorCurve, type LinePaper, lineOn, paperFor } from './line-picture';
 import { type LongLine, lineViews, longLine, tightestOf } from './long-line';
 
 type Saying = Pick<OnHand, 'hull' | 'say'>;
@@ -25,14 +25,15 @@ export function drawForces(v: Values, { hull, say }: Saying): Drawing {
   const arrows = forces.flatMap((force, i): Shape[] => {
     const head = paper.at(line.x[i]!, line.values[i]!); // a point a duck
     const tail: Point = [head[0], head[1] - reach * force];
-    return [arrow(tail, head), ...(told.includes(i) ? [label(tail, say(force, 'force'))] : [])];
+    const toward = force > 0 ? 's' : 'n';
+    return [arrow(tail, head), ...(told.includes(i) ? [label(tail, say(force, 'force'), { toward })] : [])];
   });
   const worst = paper.at(...placeOf(line));
   return drawing({
     title: `The batten on the ${line.edge.label}, ${viewWord(line)}`,
     says: `Arrows: which way each duck pushes the batten, and how hard; the hardest ${say(greatest, 'force')}. Ring: it bends hardest, round ${say(Number(v['radius']), 'length')}.`,
     shapes: [
-      grid(line, paper),
+      baseLine(line, paper),
       lineOn(floorCurve(line.freeBatten, paper), 'outline', line.edge.name),
       past(line, paper, Number(v['past'])).map((points) => lineOn(points, 'hidden')),
       mark(worst, { form: 'ring' }),

@@ -55,17 +55,26 @@ export function comb(drawn: LongLine, paper: LinePaper): Shape[] {
 }
 
 /** The base, the stations and their points. */
-export function grid({ x, values, view, edge }: LongLine, paper: LinePaper): Shape[] {
+export function grid(drawn: LongLine, paper: LinePaper): Shape[] {
+  const { x, values } = drawn;
+  const base = Math.min(...values);
+  return [
+    ...x.flatMap((along, i) => [
+      line([paper.at(along, base), paper.at(along, values[i]!)], { pen: 'dimension' }),
+      mark(paper.at(along, values[i]!), { form: 'dot' }),
+    ]),
+    ...baseLine(drawn, paper),
+  ];
+}
+
+/** The base, which end is which, and how far the drawing is stretched. */
+export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper): Shape[] {
   const base = Math.min(...values);
   const start = paper.at(x[0]!, base);
   const end = paper.at(x.at(-1)!, base);
   const down = -0.24 * paper.span;
   return [
     centreLine(start, end),
-    ...x.flatMap((along, i) => [
-      line([paper.at(along, base), paper.at(along, values[i]!)], { pen: 'dimension' }),
-      mark(paper.at(along, values[i]!), { form: 'dot' }),
-    ]),
     note('aft', { at: [start[0], start[1] + down] }),
     note('forward', { at: [end[0], end[1] + down] }),
     note(
