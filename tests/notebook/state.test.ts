@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../src/boat';
+import { type AsBuilt, builtEntry, type CutPart, type Table } from '../../src/boat';
 import {
   type BookState,
   type Changes,
@@ -8,6 +8,8 @@ import {
   freshState,
   hold,
   keepOnly,
+  markCut,
+  measure,
   reshape,
   swap,
   tryAnother,
@@ -202,5 +204,89 @@ describe('stations and edges changed', () => {
       'bend.edge': 'rail',
       'frame2.sheer.x': '2 m',
     });
+  });
+});
+
+describe('as built', () => {
+  const part = fc.constantFrom('keelson', 'scarf', 'frame3');
+  const cutPart: fc.Arbitrary<CutPart> = fc.record(
+    { held: entries, numbers: fc.dictionary(name, fc.double({ noNaN: true }), { noNullPrototype: true }) },
+    { noNullPrototype: true },
+  );
+  const built: fc.Arbitrary<BookState> = fc
+    .tuple(states, changes, fc.array(fc.tuple(part, cutPart), { maxLength: 3 }))
+    .map(([state, measured, cut]) =>
+      cut.reduce((so, [of, as]) => markCut(so, of, as), measure(state, measured)),
+    );
+  const runBuilt = <T extends unknown[]>(property: fc.IProperty<T>) =>
+    fc.assert(property, { seed: 8, numRuns: 300 });
+
+  test('what is measured holds, then what a part was cut to, then the design', () => {
+    const asBuilt: AsBuilt = {
+      measured: { 'keelson.thickness': '17 mm' },
+      cut: {
+        keelson: { held: { 'keelson.thickness': '18 mm', 'keelson.width': '90 mm' }, numbers: {} },
+        scarf: { held: { 'bend.radius': '1 m' }, numbers: {} },
+      },
+    };
+    const of = (one: string) => builtEntry(asBuilt, one);
+    expect(of('keelson.thickness')).toBe('17 mm');
+    expect(of('keelson.width')).toBe('90 mm');
+    expect(of('keelson.timber')).toBeUndefined();
+    // A part holds nothing of another.
+    expect(of('bend.radius')).toBeUndefined();
+    for (const word of ['toString', 'constructor', '__proto__', 'keelson.toString', 'toString.length'])
+      expect(of(word)).toBeUndefined();
+  });
+
+  test('measuring is what is read afterwards, in both versions, and writes into neither', () => {
+    runBuilt(
+      fc.property(built, changes, (state, change) => {
+        const after = measure(state, change);
+        for (const one of names) {
+          const expected = one in change ? (change[one] ?? undefined) : state.asBuilt.measured[one];
+          expect(after.asBuilt.measured[one]).toBe(expected);
+        }
+        for (const version of ['first', 'second'] as const)
+          expect(written(after, version)).toStrictEqual(written(state, version));
+        expect(after.asBuilt.cut).toBe(state.asBuilt.cut);
+      }),
+    );
+  });
+
+  test('measured again as it stands, or not at all, is no change', () => {
+    runBuilt(
+      fc.property(built, (state) => {
+        expect(measure(state, state.asBuilt.measured)).toBe(state);
+        expect(measure(state, {})).toBe(state);
+        expect(measure(state, { 'never.measured': null })).toBe(state);
+        expect(markCut(state, 'neverCut', null)).toBe(state);
+      }),
+    );
+  });
+
+  test('marked and unmarked, all is as before', () => {
+    runBuilt(
+      fc.property(built, cutPart, fc.constantFrom('18 mm', '2 m'), (state, as, reading) => {
+        expect(markCut(markCut(state, 'thwart', as), 'thwart', null)).toStrictEqual(state);
+        const once = measure(state, { 'thwart.width': reading });
+        expect(once).not.toStrictEqual(state);
+        expect(measure(once, { 'thwart.width': null })).toStrictEqual(state);
+      }),
+    );
+  });
+
+  test('stays as it is through edits, versions and swaps', () => {
+    runBuilt(
+      fc.property(built, changes, (state, change) => {
+        const others = [
+          write(state, change),
+          tryAnother(state, change),
+          swap(tryAnother(state, change)),
+          keepOnly(tryAnother(state, change), 'second'),
+        ];
+        for (const other of others) expect(other.asBuilt).toBe(state.asBuilt);
+      }),
+    );
   });
 });
