@@ -61,7 +61,7 @@ export function measure(state: BookState, changes: Changes): BookState {
 /** Marks a part as cut to these values, or with null as not cut after all. */
 export function markCut(state: BookState, part: string, as: CutPart | null): BookState {
   const { [part]: was, ...others } = state.asBuilt.cut;
-  if (!was && !as) return state;
+  if (JSON.stringify(was ?? null) === JSON.stringify(as)) return state;
   return { ...state, asBuilt: { ...state.asBuilt, cut: as ? { ...others, [part]: as } : others } };
 }
 

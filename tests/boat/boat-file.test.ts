@@ -4,7 +4,9 @@ import { describe, expect, test } from 'vitest';
 import {
   type Boat,
   boatQuantities,
+  builtEntry,
   isUnread,
+  nothingBuilt,
   readBoatFile,
   starter,
   starters,
@@ -67,6 +69,100 @@ describe('what is written reads back the same', () => {
       }),
       { seed: 22, numRuns: 100 },
     );
+  });
+});
+
+describe('what is measured and cut', () => {
+  const asBuilt = {
+    measured: { 'bottom.thickness': '11.4 mm', 'side.plywood': 'okoume' },
+    cut: {
+      frame3: {
+        held: { 'frame3.sheer.halfBreadth': '650 mm' },
+        numbers: { 'frame3.side.flare': 0.31, 'bevels.frame3.chineBevel': -0.02 },
+      },
+    },
+  };
+  const built = { ...boat({ 'bottom.thickness': '12 mm' }), asBuilt };
+  const withBuilt = (json: unknown) =>
+    faultsOf(JSON.stringify({ ...(JSON.parse(writeBoatFile(boat())) as object), asBuilt: json }));
+
+  test('goes with the boat', () => {
+    expect(opened(writeBoatFile(built))).toStrictEqual(built);
+  });
+
+  test('where there is nothing, the file does not speak of it', () => {
+    expect(writeBoatFile({ ...boat(), asBuilt: nothingBuilt })).toBe(writeBoatFile(boat()));
+    expect(withBuilt({})).toStrictEqual([]);
+  });
+
+  test.each<[string, unknown, string]>([
+    ['no object', 7, 'asBuilt must be an object'],
+    ['no list', null, 'asBuilt must be an object'],
+    [
+      'a measurement no text',
+      { measured: { 'side.thickness': null } },
+      'asBuilt: measured: side.thickness must be a text of at most 1000 letters, or a number',
+    ],
+    [
+      'a measurement of no quantity',
+      { measured: { side: '6 mm' } },
+      'asBuilt: measured: side is not the name of a quantity',
+    ],
+    ['cut no object', { cut: 'frame3' }, 'asBuilt: cut must be an object'],
+    [
+      'a part of two words',
+      { cut: { 'frame3.sheer': { held: {}, numbers: {} } } },
+      'asBuilt: cut: frame3.sheer is not the name of a part',
+    ],
+    [
+      'a part that holds nothing',
+      { cut: { frame3: null } },
+      'asBuilt: cut: frame3 must hold "held" and "numbers"',
+    ],
+    ['a part without numbers', { cut: { frame3: { held: {} } } }, 'asBuilt: cut: frame3: numbers is missing'],
+    [
+      'a number as a text',
+      { cut: { frame3: { held: {}, numbers: { 'frame3.side.flare': '12°' } } } },
+      'asBuilt: cut: frame3: numbers: frame3.side.flare must be a number',
+    ],
+    [
+      'more parts than a boat has',
+      {
+        cut: Object.fromEntries(Array.from({ length: 201 }, (_, i) => [`a${i}`, { held: {}, numbers: {} }])),
+      },
+      'asBuilt: cut must hold at most 200 parts',
+    ],
+    [
+      'more numbers than a part has',
+      {
+        cut: {
+          side: {
+            held: {},
+            numbers: Object.fromEntries(Array.from({ length: 5001 }, (_, i) => [`a.b${i}`, 1])),
+          },
+        },
+      },
+      'asBuilt: cut: side: numbers must hold at most 5000 numbers',
+    ],
+  ])('%s is a fault that says where', (_, json, sentence) => {
+    expect(withBuilt(json)).toContain(sentence);
+  });
+
+  test('a number beyond what can be held is refused', () => {
+    expect(faultsOf(writeBoatFile(built).replace('0.31', '1e999'))).toStrictEqual([
+      'asBuilt: cut: frame3: numbers: frame3.side.flare must be a finite number',
+    ]);
+  });
+
+  test.each(['__proto__', 'constructor', 'prototype', 'toString'])('%s is no part', (name) => {
+    const text = writeBoatFile(built).replace(
+      '"frame3":',
+      `"${name}": {"held": {"a.b": "1"}, "numbers": {}}, "frame3":`,
+    );
+    const read = opened(text);
+    expect(({} as Record<string, unknown>)['held']).toBeUndefined();
+    expect(builtEntry(read.asBuilt!, 'a.b')).toBeUndefined();
+    expect(builtEntry(read.asBuilt!, 'frame3.sheer.halfBreadth')).toBe('650 mm');
   });
 });
 
@@ -172,7 +268,7 @@ describe('hostile files', () => {
     fc.assert(
       fc.property(fc.jsonValue(), (json) => {
         const read = readBoatFile(
-          JSON.stringify({ format: 'battenbook boat', version: 1, hull: json, entries: json }),
+          JSON.stringify({ format: 'battenbook boat', version: 1, hull: json, entries: json, asBuilt: json }),
         );
         expect(isUnread(read)).toBe(true);
       }),

@@ -2,7 +2,7 @@
 import { effect } from '@preact/signals-core';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { demoBoat, starter, type Table } from '../../src/boat';
+import { builtEntry, demoBoat, starter, type Table } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { type Book, type Catalogue, createBook } from '../../src/notebook/book';
 import { createGraph, type Graph } from '../../src/notebook/graph';
@@ -142,6 +142,116 @@ describe('two versions', () => {
   });
 });
 
+describe('as built', () => {
+  test('a measured value holds in both versions, with the design beneath it', () => {
+    const book = opened();
+    book.tryAnother({ 'keelson.thickness': '24 mm' });
+    book.measure({ 'keelson.thickness': '17 mm' });
+    expect(taper(book)).toStrictEqual(mm(136, 136));
+    const [first, second] = [book.first.value, book.second.value!];
+    expect([first.designed('keelson.thickness'), second.designed('keelson.thickness')]).toStrictEqual(
+      mm(18, 24),
+    );
+    // What follows has a design of its own too.
+    expect([first.designed('scarf.taper'), second.designed('scarf.taper')]).toStrictEqual(mm(144, 192));
+    expect(second.entry('keelson.thickness')).toMatchObject({ text: '24 mm', written: true, built: '17 mm' });
+    expect(second.entry('scarf.slope')).not.toHaveProperty('built');
+    book.measure({ 'keelson.thickness': null });
+    expect(taper(book)).toStrictEqual(mm(144, 192));
+    expect([book.first.value, book.second.value]).toStrictEqual([first, second]);
+  });
+
+  test('written under a measurement, the design moves and the boat does not', () => {
+    const book = opened();
+    book.measure({ 'keelson.thickness': '17 mm' });
+    const seen: unknown[] = [];
+    const stop = effect(() => void seen.push(book.first.value.value('scarf.taper')));
+    book.write({ 'keelson.thickness': '30 mm' });
+    expect(book.first.value.designed('keelson.thickness')).toBe(0.03);
+    book.measure({ 'keelson.thickness': '16 mm' });
+    stop();
+    expect(seen).toStrictEqual(mm(136, 128));
+  });
+
+  test('steps back and forth like every edit, and a run of letters is one step', () => {
+    const book = opened();
+    for (const text of ['1', '17', '17 mm'])
+      book.measure({ 'keelson.thickness': text }, 'measure keelson.thickness');
+    book.settle();
+    book.markCut('scarf', { held: { 'scarf.slope': '12' }, numbers: {} });
+    expect(taper(book)[0]).toBeCloseTo(0.204, 12);
+    book.write({ 'scarf.slope': '6' });
+    expect(taper(book)[0]).toBeCloseTo(0.204, 12);
+    book.undo();
+    book.undo();
+    expect(taper(book)[0]).toBeCloseTo(0.136, 12);
+    book.undo();
+    expect(taper(book)[0]).toBeCloseTo(0.144, 12);
+    expect(book.canUndo.value).toBe(false);
+    while (book.canRedo.value) book.redo();
+    expect(taper(book)[0]).toBeCloseTo(0.204, 12);
+    expect(book.first.value.designed('scarf.slope')).toBe(6);
+  });
+
+  test('a text that can’t be read is kept, said at its place, and what needs it waits', () => {
+    const book = opened();
+    book.measure({ 'keelson.thickness': '17 furlong' });
+    const graph = book.first.value;
+    expect(graph.entry('keelson.thickness')).toMatchObject({ built: '17 furlong' });
+    expect(graph.value('keelson.thickness')).toMatchObject({
+      issue: expect.stringMatching(/furlong/) as string,
+    });
+    expect(graph.value('scarf.taper')).toMatchObject({ waitsFor: 'keelson.thickness' });
+    expect(graph.designed('scarf.taper')).toBeCloseTo(0.144, 12);
+  });
+
+  test('a measurement follows nothing else, so it can stand in no circle and opens one that there is', () => {
+    const book = opened();
+    book.measure({ 'keelson.thickness': 'scarf.thickness + 1 mm', 'keelson.timber': 'keelson.timber' });
+    const graph = book.first.value;
+    for (const name of ['keelson.thickness', 'keelson.timber'])
+      expect(graph.value(name)).toMatchObject({
+        issue: expect.stringMatching(
+          /read off the wood and follows nothing else; write the number without/,
+        ) as string,
+      });
+    book.measure({ 'keelson.thickness': null, 'keelson.timber': 'elm' });
+    expect(graph.value('keelson.timber')).toBe('elm');
+    book.write({ 'keelson.thickness': '2 * scarf.thickness' });
+    expect(graph.value('scarf.thickness')).toMatchObject({
+      issue: expect.stringMatching(/circle/) as string,
+    });
+    book.measure({ 'keelson.thickness': '17 mm' });
+    expect(graph.value('scarf.thickness')).toBe(0.017);
+  });
+
+  test('other answers given to the cells share the hull, and follow the book', () => {
+    let hulls = 0;
+    const book = createBook(freshState(demoBoat), (table) => {
+      const catalogue = wholeCatalogue(table);
+      return {
+        ...catalogue,
+        hull: (read) => {
+          hulls += 1;
+          return catalogue.hull(read);
+        },
+      };
+    });
+    book.write({ 'bevels.frame': 'frame1' });
+    const aside = book.first.value.lookedAt({ 'bevels.frame': 'frame4' });
+    const bevel = () => aside.value('bevels.chineBevel');
+    expect(bevel()).toBe(book.first.value.value('bevels.frame4.chineBevel'));
+    expect(book.first.value.lookedAt({ 'bevels.frame': null }).value('bevels.frame')).toBe('frame3');
+    expect(book.first.value.value('bevels.frame')).toBe('frame1');
+    const before = bevel();
+    expect(hulls).toBe(1);
+    book.write({ 'frame4.chine.halfBreadth': '700 mm' });
+    expect(bevel()).not.toBe(before);
+    expect(bevel()).toBe(book.first.value.value('bevels.frame4.chineBevel'));
+    expect(hulls).toBe(2);
+  });
+});
+
 describe('undo and redo', () => {
   test('step through edits one by one', () => {
     const book = opened();
@@ -237,6 +347,7 @@ describe('whatever is done', () => {
     'nothing of sense',
   );
   const changes = fc.dictionary(name, fc.option(text), { maxKeys: 3, noNullPrototype: true });
+  const held = fc.dictionary(name, text, { maxKeys: 3, noNullPrototype: true });
   const version = fc.constantFrom<Version>('first', 'second');
   type Deed = (book: Book) => void;
   const edits: fc.Arbitrary<Deed> = fc.oneof(
@@ -250,6 +361,16 @@ describe('whatever is done', () => {
       (change): Deed =>
         (book) =>
           book.tryAnother(change),
+    ),
+    changes.map(
+      (change): Deed =>
+        (book) =>
+          book.measure(change),
+    ),
+    fc.tuple(fc.constantFrom('keelson', 'scarf'), fc.option(held)).map(
+      ([part, as]): Deed =>
+        (book) =>
+          book.markCut(part, as && { held: as, numbers: {} }),
     ),
     version.map(
       (one): Deed =>
@@ -293,6 +414,7 @@ describe('whatever is done', () => {
       createGraph({
         ...catalogueOf(state.table),
         written: (one) => writtenIn(state, of, one),
+        built: (one) => builtEntry(state.asBuilt, one),
         shown: plainShown,
       }),
     );

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Table } from '../../src/boat';
+import { nothingBuilt, type Table } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { isUnusable, type Kept, readSaved, writeSaved } from '../../src/notebook/saved-text';
 import { type BookState, freshState, tryAnother, write } from '../../src/notebook/state';
@@ -58,9 +58,25 @@ describe('the saved text', () => {
     .tuple(
       fc.dictionary(name, entry, { noNullPrototype: true }),
       fc.option(fc.dictionary(name, fc.option(entry), { noNullPrototype: true })),
+      fc.dictionary(name, entry, { noNullPrototype: true }),
+      fc.dictionary(
+        fc.constantFrom('frame3', 'side'),
+        fc.record(
+          {
+            held: fc.dictionary(name, entry, { noNullPrototype: true }),
+            numbers: fc.dictionary(
+              name,
+              fc.double({ noNaN: true, noDefaultInfinity: true }).map((x) => x + 0),
+              { noNullPrototype: true },
+            ),
+          },
+          { noNullPrototype: true },
+        ),
+        { noNullPrototype: true },
+      ),
     )
-    .map(([entries, second]) => {
-      const state = freshState(table, entries);
+    .map(([entries, second, measured, cut]) => {
+      const state = freshState(table, entries, { measured, cut });
       return second ? tryAnother(state, second) : state;
     });
   const shown = fc.record(
@@ -94,6 +110,10 @@ describe('the saved text', () => {
     ['entries', { 'scarf.slope': 12 }, /its entries\.scarf\.slope/],
     ['entries', null, /its entries/],
     ['second', 'no', /its second/],
+    ['asBuilt', [], /its asBuilt/],
+    ['asBuilt', { measured: { 'side.thickness': 5 }, cut: {} }, /its asBuilt\.measured\.side\.thickness/],
+    ['asBuilt', { measured: {}, cut: { side: { held: {} } } }, /its asBuilt\.cut\.side\.numbers/],
+    ['asBuilt', { measured: {}, cut: { side: { held: {}, numbers: { a: null } } } }, /its asBuilt\.cut/],
     ['table', undefined, /its table/],
     ['table', { name: 'x' }, /table of offsets/],
   ])('with its %s as %j is of no use, and says why', (key, value, because) => {
@@ -116,6 +136,14 @@ describe('the saved text', () => {
   test('a boat is not given up for its units, nor for the version that was held', () => {
     const read = readSaved(JSON.stringify({ ...whole(), shown: { length: 'cubits' }, inHand: 'third' }));
     expect(read).toMatchObject({ revision: 4, shown: plainShown, state: { inHand: 'first' } });
+  });
+
+  test('a boat saved before anything could be measured or cut opens with nothing built', () => {
+    const { asBuilt, ...older } = whole();
+    expect(asBuilt).toStrictEqual(nothingBuilt);
+    expect(readSaved(JSON.stringify(older))).toMatchObject({
+      state: { entries: { 'scarf.slope': '12' }, asBuilt: nothingBuilt },
+    });
   });
 
   test('a second version is not held where there is none', () => {

@@ -10,7 +10,18 @@ const file = writeBoatFile({
   table: demoBoat,
   entries: { 'keelson.thickness': '20 mm', 'scarf.slope': '1 in 12' },
 });
+const builtFile = writeBoatFile({
+  name: 'Shed boat',
+  table: demoBoat,
+  entries: { 'keelson.thickness': '20 mm' },
+  asBuilt: {
+    measured: { 'keelson.thickness': '17 mm' },
+    cut: { side: { held: { 'side.thickness': '5 mm' }, numbers: { 'side.mass': 12 } } },
+  },
+});
 const files: Readonly<Record<string, string>> = {
+  'built.json': builtFile,
+  'measured-amiss.json': builtFile.replace('17 mm', '17 furlong'),
   'shed boat.json': file,
   'own/ferry': file,
   'cut-short.json': file.slice(0, 300),
@@ -354,4 +365,31 @@ test('--help says how, whatever else is asked', () => {
     expect({ err, code }).toStrictEqual({ err: '', code: 0 });
     expect(out).toContain("BOAT NAME... [--set NAME='ENTRY']...");
   }
+});
+
+describe('a boat that is measured and cut', () => {
+  test('is reckoned as it is built', () => {
+    const { 'scarf.taper': taper, 'side.thickness': side } = printed(
+      'built.json',
+      'scarf.taper',
+      'side.thickness',
+    );
+    expect(taper?.value).toBeCloseTo(8 * 0.017, 12);
+    expect(side?.value).toBe(0.005);
+  });
+
+  test('is not moved by an entry, and says so', () => {
+    expect(refused('built.json', 'scarf.taper', '--set', 'keelson.thickness=30 mm')).toBe(
+      "keelson.thickness is measured or cut (17 mm), so --set can't move it\n",
+    );
+    expect(refused('built.json', 'scarf.taper', '--set', 'side.thickness=30 mm')).toMatch(/cut \(5 mm\)/);
+    expect(printed('built.json', 'scarf.taper', '--set', 'scarf.slope=10')['scarf.taper']?.value).toBeCloseTo(
+      0.17,
+      12,
+    );
+  });
+
+  test('with a measurement that can’t be read is refused with a sentence', () => {
+    expect(refused('measured-amiss.json', 'hull.length')).toMatch(/furlong/);
+  });
 });
