@@ -17,6 +17,7 @@ export const registry: readonly Shelved[] = [
   { id: 'framePattern', load: async () => (await import('./frames/frame-pattern')).framePattern },
   { id: 'bevels', load: async () => (await import('./frames/bevels')).bevels },
   { id: 'limber', load: async () => (await import('./frames/limber')).limber },
+  { id: 'notch', load: async () => (await import('./frames/notch')).notch },
   { id: 'transomCut', load: async () => (await import('./frames/transom-cut')).transomCut },
   { id: 'bend', load: async () => (await import('./timber/bend')).bend },
   { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },

@@ -1,0 +1,428 @@
+/** Notches for chine log and sheer clamp: how deep on either face, how wide, how sawn, and where no screw may stand. */
+import { keepOutQuantities } from '../../boat/keep-out-quantities';
+import { choice, defineCell, input, step } from '../define';
+import { notchView } from './notch-view';
+import { slopeOfLine } from './slope-input';
+
+const GEOMETRY = 'geometry';
+const PLANES = 'geometry: the plane of the skin and the run of the long line, cut by the plane of the frame';
+const PRACTICE = 'common practice, no source';
+
+const size = (label: string, from: string, preset: string, max: string, note?: string) =>
+  input('length', label, {
+    from,
+    preset,
+    min: '3 mm',
+    max,
+    step: '1 mm',
+    ...(note === undefined ? {} : { note }),
+  });
+
+export const notch = defineCell({
+  id: 'notch',
+  stage: 'frames',
+  title: 'Notches for chine log and sheer clamp',
+  question:
+    'How deep and how wide is the notch on each face of this frame, how do I saw it, and where may no screw stand?',
+  inputs: {
+    frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
+    timber: choice('Timber that lies in it', {
+      options: [
+        { id: 'chineLog', label: 'chine log' },
+        { id: 'sheerClamp', label: 'sheer clamp' },
+      ],
+      preset: 'chineLog',
+      note: 'the slot for the keelson is sawn with the limbers',
+    }),
+    chine: choice('Chine', { options: 'chines', preset: 'chine', note: 'for a chine log' }),
+    thickness: size(
+      'Thickness of the timber',
+      '{timber}.thickness',
+      '19 mm',
+      '150 mm',
+      'from its face on the side inward; measure the piece that goes in',
+    ),
+    width: size(
+      'Width of the timber',
+      '{timber}.width',
+      '38 mm',
+      '400 mm',
+      'up or down the side; measure the piece that goes in',
+    ),
+    kerf: input('length', 'Saw kerf', {
+      preset: '1/8 in',
+      min: '0.5 mm',
+      max: '1 in',
+      step: '1/64 in',
+      note: 'saw a scrap and measure',
+    }),
+    land: input('length', 'Wood left between two cuts, at most', {
+      preset: '3/16 in',
+      min: '0.5 mm',
+      max: '1 in',
+      step: '1/64 in',
+      slider: true,
+      note: 'thin enough to be knocked out with a chisel; common practice, no source',
+    }),
+    sawn: choice('Sawn', {
+      options: [
+        { id: 'square', label: 'before the edge is bevelled' },
+        { id: 'planed', label: 'after it is bevelled' },
+      ],
+      preset: 'square',
+      note: 'with the edge flat on the table of the saw, the frame square to the blade but for the mitre',
+    }),
+    siding: size('Frame thickness', 'frame.siding', '19 mm', '150 mm', 'fore and aft'),
+    moulded: size(
+      'Depth of the member',
+      'frame.moulded',
+      '70 mm',
+      '500 mm',
+      'from the edge on the skin inward, on the face that stands on the station line',
+    ),
+    screwClear: input('length', 'Wood kept between screws and the cut', {
+      from: 'frame.screwClearance',
+      preset: '12.5 mm',
+      min: '0 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
+    }),
+    fit: input('length', 'Play in the width', {
+      seldom: true,
+      preset: '0.3 mm',
+      min: '0 mm',
+      max: '10 mm',
+      step: '0.1 mm',
+      note: 'the gap that the glue fills: to 0.5 mm for thin glues, 2 mm for thickened epoxy; common practice, no source',
+    }),
+    proud: input('length', 'Timber left proud of the edge', {
+      seldom: true,
+      preset: '0 mm',
+      min: '0 mm',
+      max: '25 mm',
+      step: '0.5 mm',
+      note: '1/16 in where the timber itself is planed fair afterwards; common practice, no source',
+    }),
+    setBack: input('length', 'Clamp below the sheer', {
+      seldom: true,
+      preset: '0 mm',
+      min: '0 mm',
+      max: '300 mm',
+      step: '1 mm',
+      note: 'square to the clamp, from the sheer mark to its upper edge; the pattern of the frame takes none',
+    }),
+    flare: input('angle', 'Flare above the chine', {
+      seldom: true,
+      from: '{frame}.{chine}.above.flare',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from plumb, + outward',
+    }),
+    deadrise: input('angle', 'Deadrise below the chine', {
+      seldom: true,
+      from: '{frame}.{chine}.below.deadrise',
+      preset: '0 deg',
+      min: '-20 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from level, + where the bottom rises outboard',
+    }),
+    chinePlan: slopeOfLine('Chine, slope in plan', '{frame}.{chine}.planSlope'),
+    chineProfile: slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'),
+    sheerFlare: input('angle', 'Flare at the sheer', {
+      seldom: true,
+      from: '{frame}.sheer.below.flare',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from plumb, + outward',
+    }),
+    sheerPlan: slopeOfLine('Sheer, slope in plan', '{frame}.sheer.planSlope'),
+    sheerProfile: slopeOfLine('Sheer, slope in profile', '{frame}.sheer.profileSlope'),
+  },
+  steps: {
+    sideFlare: step(
+      'angle',
+      'timber == "chineLog" ? flare : sheerFlare',
+      'flare of the side where the timber lies, from plumb',
+      GEOMETRY,
+    ),
+    plan: step(
+      'ratio',
+      'timber == "chineLog" ? chinePlan : sheerPlan',
+      'slope of the timber in plan',
+      GEOMETRY,
+    ),
+    profile: step(
+      'ratio',
+      'timber == "chineLog" ? chineProfile : sheerProfile',
+      'slope of the timber in profile',
+      GEOMETRY,
+    ),
+    bevel: step(
+      'angle',
+      'atan(plan * cos(sideFlare) - profile * sin(sideFlare))',
+      'slope of the notch’s floor across the frame: the bevel of its edge, + opens going forward',
+      PLANES,
+    ),
+    climb: step(
+      'ratio',
+      'plan * sin(sideFlare) + profile * cos(sideFlare)',
+      'upsweep of the timber along the frame’s edge, + rising forward',
+      PLANES,
+    ),
+    skew: step(
+      'angle',
+      'atan(climb * cos(bevel))',
+      'slope of the notch’s ends, off a line squared across the bevelled edge',
+      PLANES,
+    ),
+    bed: step(
+      'length',
+      'max(thickness - proud, 0 mm)',
+      'thickness let into the frame, square to the skin',
+      GEOMETRY,
+    ),
+    nearDepth: step(
+      'length',
+      'bed / cos(bevel)',
+      'depth on the face on the station line, square to its edge; from the bevelled edge the same on both faces',
+      'geometry: thickness is measured square to the skin, the notch in the plane of the frame',
+    ),
+    planedOff: step(
+      'length',
+      'siding * tan(abs(bevel))',
+      'planed off the edge on the other face when it is bevelled',
+      'geometry: frame thickness × tangent of the bevel',
+    ),
+    farDepth: step(
+      'length',
+      'nearDepth + planedOff',
+      'depth on the other face, from its edge still square',
+      GEOMETRY,
+    ),
+    along: step(
+      'length',
+      '(width + fit) / cos(skew)',
+      'width of the notch along the frame’s edge, on the face on the station line',
+      GEOMETRY,
+    ),
+    startsAt: step(
+      'length',
+      'timber == "chineLog" ? 0 mm : setBack / cos(skew)',
+      'where it begins, along the edge from the chine or the sheer mark',
+      GEOMETRY,
+    ),
+    endsAt: step(
+      'length',
+      'startsAt + along',
+      'where it ends, along the edge from the chine or the sheer mark',
+      GEOMETRY,
+    ),
+    foot: step(
+      'length',
+      'timber == "chineLog" ? nearDepth / max(cos(flare + deadrise), 0.1) : 0 mm',
+      'where a log’s notch ends on the bottom edge, from the chine inboard; at most ten times its depth, where side and bottom nearly run on in one line',
+      GEOMETRY,
+    ),
+    bladeHeight: step(
+      'length',
+      'sawn == "planed" ? bed : nearDepth',
+      'height of the blade over the table',
+      'geometry: on the bevelled edge the floor is parallel to the table; on a square one the saw stops where the shallower face does',
+    ),
+    mitre: step(
+      'angle',
+      'sawn == "planed" ? skew : atan(climb * cos(bevel)^2)',
+      'turn of the mitre gauge from square',
+      PLANES,
+    ),
+    tilt: step(
+      'angle',
+      'sawn == "planed" ? 0° : atan(abs(climb * sin(bevel)) / sqrt((climb * cos(bevel))^2 + 1 / cos(bevel)^2))',
+      'tilt of the blade off plumb: the notch’s ends stand square to the skin',
+      PLANES,
+    ),
+    passes: step(
+      'count',
+      'ceil((along + land) / (kerf + land) - 0.000001)',
+      'passes of the saw, the first and the last along the marks',
+      GEOMETRY,
+    ),
+    sawnOut: step('length', 'min(passes * kerf, along)', 'width that the saw clears', GEOMETRY),
+    landLeft: step(
+      'length',
+      '(along - sawnOut) / max(passes - 1, 1)',
+      'wood left between two cuts, shared out evenly',
+      GEOMETRY,
+    ),
+    chiselled: step('length', 'along - sawnOut', 'width left for the chisel, all lands together', GEOMETRY),
+    woodLeft: step(
+      'length',
+      'moulded - farDepth',
+      'wood left behind the notch, on the face where it is deeper',
+      GEOMETRY,
+    ),
+    depthTaken: step(
+      'share',
+      'farDepth / moulded',
+      'share of the depth that the notch takes there',
+      GEOMETRY,
+    ),
+    modulusLeft: step(
+      'share',
+      'max(1 - depthTaken, 0)^2',
+      'strength in bending left, as a share of the uncut member',
+      'section modulus of a rectangle, which goes with the square of its depth',
+    ),
+    stiffnessLeft: step(
+      'share',
+      'max(1 - depthTaken, 0)^3',
+      'stiffness left, as a share of the uncut member',
+      'second moment of area of a rectangle, which goes with the cube of its depth',
+    ),
+    keepFrom: step(
+      'length',
+      'max(startsAt - screwClear, 0 mm)',
+      'where the place kept free of screws begins, along the edge from the chine or the sheer mark',
+      PRACTICE,
+    ),
+    keepTo: step(
+      'length',
+      'endsAt + screwClear',
+      'where it ends, along the edge from the chine or the sheer mark',
+      PRACTICE,
+    ),
+    keepDepth: step('length', 'farDepth + screwClear', 'how far in from the edge it reaches', PRACTICE),
+  },
+  answers: [
+    {
+      of: 'nearDepth',
+      label: 'depth',
+      from: 'square to the edge, on the face that stands on the station line',
+      tolerance: '0.5 mm',
+    },
+    {
+      of: 'farDepth',
+      label: 'depth on the other face',
+      from: 'square to its edge before that is bevelled',
+      tolerance: '0.5 mm',
+    },
+    {
+      of: 'along',
+      label: 'width',
+      from: 'along the frame’s edge, on the face on the station line: from the chine up for a log, from the sheer mark down for a clamp',
+      tolerance: '0.5 mm',
+    },
+  ],
+  inWords: [
+    {
+      when: 'timber == "chineLog" and sawn == "square"',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Keep screws {keepTo} clear of the chine along the side, or {keepDepth} in from the edge.',
+    },
+    {
+      when: 'timber == "chineLog"',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Keep screws {keepTo} clear of the chine along the side, or {keepDepth} in from the edge.',
+    },
+    {
+      when: 'sawn == "square"',
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Keep screws out from {keepFrom} to {keepTo} below the sheer mark, or {keepDepth} in from the edge.',
+    },
+    {
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Keep screws out from {keepFrom} to {keepTo} below the sheer mark, or {keepDepth} in from the edge.',
+    },
+  ],
+  table: {
+    caption: 'This timber’s notch at every frame',
+    over: 'frame',
+    columns: [
+      { of: 'nearDepth', label: 'depth' },
+      { of: 'farDepth', label: 'on the other face' },
+      { of: 'along', label: 'width along the edge' },
+      { of: 'bevel', label: 'slope of the floor' },
+      { of: 'mitre', label: 'mitre' },
+      { of: 'tilt', label: 'tilt' },
+      { of: 'passes', label: 'passes' },
+      { of: 'modulusLeft', label: 'strength left' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'proud >= thickness',
+      says: 'The timber is left {proud} proud and is only {thickness} thick: there is nothing to let in.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
+    {
+      when: 'farDepth >= moulded',
+      says: 'The notch, {farDepth} deep on its deeper face, cuts the member right through.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
+    {
+      when: 'depthTaken > 1 / 2 and farDepth < moulded',
+      says: 'The notch takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: take a deeper member or a thinner timber.',
+      limit: 'never more than half the depth; common practice, no source',
+      weight: 'stop',
+    },
+    {
+      when: 'depthTaken > 1 / 3 and depthTaken <= 1 / 2',
+      says: 'The notch takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: more than gussets are meant to make good.',
+      limit: 'at most 1/3 of the depth at a joint with glued gussets; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'timber == "sheerClamp" and depthTaken > 1 / 4 and depthTaken <= 1 / 3',
+      says: 'The notch takes {depthTaken} of the depth at the head of the frame, where no gusset backs it: put a knee or a plate there.',
+      limit: 'at most 1/4 of the depth in a member that nothing backs; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'landLeft > 6 mm',
+      says: 'Lands of {landLeft} do not snap off; they tear, and the floor with them. Take more passes.',
+      limit: 'about 6 mm; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'kerf > along',
+      says: 'The kerf, {kerf}, is wider than the notch, {along}.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
+    {
+      when: 'abs(bevel) > 45° or abs(mitre) > 45°',
+      says: 'The timber runs so slantwise through this frame (floor {bevel}, ends {skew}) that a saw hardly reaches it: cut the notch by hand to marks on both faces.',
+      limit: 'gauge and tilt of common table saws, 45°; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'screwClear < 10 mm',
+      says: 'Screws only {screwClear} from the cut: a blade set a little over meets them.',
+      limit: 'at least 10 mm from a later cut; common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Screws set before a notch is cut meet the blade, and a blade that meets a screw throws it: mark what is kept free on both faces before the gussets go on, and check again before each cut.',
+    'Many cuts side by side in a piece held by hand: guard and push block as the maker of the saw says, the frame against a mitre gauge or on a sled, never by the fence alone.',
+    'Try a scrap of the timber in the first notch before the others are sawn. Too deep leaves a gap behind the skin, too shallow a hump in it.',
+    'Depths here are for a frame sawn to the larger face, which stands on the station line. Where the bevel changes hand, mark both faces from the frame’s pattern.',
+  ],
+  sources: [
+    {
+      text: 'Depth, width and slopes of the notch: geometry of the skin’s plane and the timber’s run; the notch in the frame’s pattern is found another way, and agrees',
+      known: 'geometry',
+    },
+    {
+      text: 'A notch sawn in passes and chiselled out, share of the depth, play, lands and clearance of screws: custom of the trade',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{frame}', '{timber}', 'frame'],
+  brings: keepOutQuantities,
+  draw: (v, on) => notchView(v, (metres) => on.say(metres, 'length')),
+});
