@@ -46,6 +46,8 @@ export interface Given extends Quantity {
 
 /** A quantity that follows from others. */
 export interface Derived extends Quantity {
+  /** The answers it may take when the kind is `choice`, as they are read. */
+  readonly options?: readonly Option[];
   readonly from: (read: Read) => number | string | Issue;
 }
 

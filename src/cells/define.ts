@@ -44,6 +44,8 @@ export interface ChoiceSpec {
   readonly kind: 'choice';
   readonly label: string;
   readonly options: readonly Option[] | BoatList;
+  /** Words for an answer before those of a boat's list, with the id `none`. */
+  readonly none?: string;
   /** Another choice that fills it by default: `keelson.timber`. */
   readonly from?: string;
   readonly preset: string;
@@ -68,6 +70,8 @@ export interface FormulaStep {
 /** What no formula can say because it asks the whole hull: a search along an edge, a fit through all stations. */
 export interface HullStep {
   readonly kind: KindId;
+  /** Of a word: the list of the boat's that it is from, so that it is written as there. */
+  readonly options?: BoatList;
   /** What is done, as the working tells it: `the one correction that makes the run of third differences smallest`. */
   readonly says: string;
   /** Inputs and earlier steps that it uses. */
@@ -160,7 +164,7 @@ export interface Warning {
 export interface Offer {
   /** What the second version is: `Frame 2, sheer 50 mm wider`. */
   readonly label: string;
-  /** Entries by the quantity's full name. */
+  /** Entries by the quantity's full name; `{self}` stands for the cell itself. */
   readonly changes: Readonly<Record<string, string>>;
 }
 
@@ -191,6 +195,8 @@ export interface TableSpec<C extends string, K extends string> {
   readonly caption: string;
   /** The choice that is run through. */
   readonly over: C;
+  /** A step that is 0 in rows that are to be left out: marks beyond the end of a log. */
+  readonly only?: K;
   readonly columns: readonly { readonly of: K; readonly label: string }[];
 }
 

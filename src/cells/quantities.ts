@@ -6,7 +6,7 @@
  * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
-import type { Cell, ChoiceSpec, InputSpec, StepSpec } from './define';
+import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, type StepSpec } from './define';
 import { type Instance, isChoice } from './instance';
 import { runStep, valueOf } from './steps';
 
@@ -36,14 +36,15 @@ export function cellQuantities(
   const boat: OnBoat = { lists, exists };
   const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
   const derived = Object.entries(cell.steps).map(([key, spec]) =>
-    derivedOf(cell, `${instance.name}.${key}`, spec, (read, name) => valueOf(instance, name, read)),
+    derivedOf(cell, `${instance.name}.${key}`, spec, lists, (read, name) => valueOf(instance, name, read)),
   );
   return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
 }
 
 /** The options a choice offers on this boat. */
 export function optionsOf(spec: ChoiceSpec, lists: BoatLists): readonly Option[] {
-  return typeof spec.options === 'string' ? lists[spec.options] : spec.options;
+  const none = spec.none === undefined ? [] : [{ id: 'none', label: spec.none }];
+  return typeof spec.options === 'string' ? [...none, ...lists[spec.options]] : spec.options;
 }
 
 function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {
@@ -104,6 +105,7 @@ function derivedOf(
   cell: Cell,
   name: string,
   spec: StepSpec,
+  lists: BoatLists,
   lookUp: (read: Read, key: string) => number | string,
 ): Derived {
   return {
@@ -111,6 +113,7 @@ function derivedOf(
     kind: spec.kind,
     meaning: spec.meaning,
     source: spec.source,
+    ...(isHullStep(spec) && spec.options ? { options: lists[spec.options] } : {}),
     from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
   };
 }
@@ -125,7 +128,9 @@ function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
   return optionsOf(spec, boat.lists).flatMap((option) => {
     const row: Row = { instance, over, option: option.id, boat };
     return Object.entries(cell.steps).map(([key, step]) => ({
-      ...derivedOf(cell, `${name}.${option.id}.${key}`, step, (read, asked) => rowValue(row, asked, read)),
+      ...derivedOf(cell, `${name}.${option.id}.${key}`, step, boat.lists, (read, asked) =>
+        rowValue(row, asked, read),
+      ),
       meaning: `${step.meaning}, ${option.label}`,
     }));
   });

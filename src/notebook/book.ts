@@ -182,7 +182,8 @@ function choosing({ given }: Catalogue, table: Table): (name: string) => boolean
   const { stations, edges } = lists(table);
   const places = new Set([...stations, ...edges].map(({ id }) => id));
   const choices = given.filter(
-    ({ options = [] }) => options.length > 0 && options.every(({ id }) => places.has(id)),
+    ({ options = [] }) =>
+      options.some(({ id }) => places.has(id)) && options.every(({ id }) => places.has(id) || id === 'none'), // or none of them
   );
   const names = new Set(choices.map(({ name }) => name));
   return (name) => names.has(name);

@@ -9,7 +9,8 @@ import { type Reading, spreadOf, suspectOn } from './suspects';
 /** The inputs that each kind of question uses. */
 export const lineKeys = ['edge', 'view', 'tried', 'shift'] as const;
 export const runKeys = [...lineKeys, 'nearest', 'blunder'] as const;
-export const mendKeys = [...lineKeys, 'nearest', 'meant', 'ends', 'keep'] as const;
+const keepKeys = ['keep', 'keepAnother', 'keepThird'] as const;
+export const mendKeys = [...lineKeys, 'nearest', 'meant', 'ends', ...keepKeys] as const;
 export const mendedKeys = [...lineKeys, 'oddStation', 'proposed'] as const;
 
 export const number = (values: Values, key: string) => Number(values[key]);
@@ -44,7 +45,9 @@ export function mendOf(hull: Hull, values: Values): readonly number[] {
   const moves = leastMend(line.x, line.values, {
     held: [
       ...(values['ends'] === 'held' ? [0, line.x.length - 1] : []),
-      hull.station(word(values, 'keep')).index,
+      ...keepKeys
+        .map((key) => word(values, key))
+        .flatMap((kept) => (kept === 'none' ? [] : [hull.station(kept).index])),
     ],
     turn: line.turn,
     reverse: values['meant'] === 'yes',

@@ -1,5 +1,5 @@
 /** Is a long line fair, and if not, which number is wrong and what is the least that mends it? */
-import { choice, defineCell, hullStep, input, step } from '../define';
+import { choice, defineCell, hullStep, input, step, type WordsWhen } from '../define';
 import { offersOf } from './fair-offers';
 import { drawLine, runChart } from './fair-picture';
 import {
@@ -32,6 +32,35 @@ const LEAST = 'C. L. Lawson and R. J. Hanson, Solving Least Squares Problems, 19
 const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';
 const FIRST_OF_ALL = ['nearest', 'blunder'] as const;
+
+const HOLLOWS = 'Hollows in the line: {hollowCount}.';
+const UNSEEN =
+  'With these {stations} stations an error under about {showsBest} at the frame that shows it best, {showsEverywhere} at the one that shows it least, can’t be told from the plan’s own shape.';
+
+/** Words for a number that stands out, with what mends it in wood. */
+function found(when: string, stands: string, column: string): readonly WordsWhen[] {
+  const amiss = `At {oddStation} the {edge} stands ${stands} in {view}, by about {error}: ${column} {corrected} instead of {stands}. {witnesses} of 3 other signs agree.`;
+  const after =
+    'over the {wedgeLength} of the frame side: flare {leanAfter} instead of {lean}, {areaChange} of skin and {volumeChange} of displacement gained.';
+  return [
+    {
+      when: `proof > 1 and ${when} and wedge > nearest`,
+      says: `${amiss} In wood: a wedge {wood} thick there, tapering to nothing ${after} ${HOLLOWS}`,
+    },
+    {
+      when: `proof > 1 and ${when} and wedge < -nearest`,
+      says: `${amiss} In wood: a cut {wood} deep there, running out to nothing ${after} ${HOLLOWS}`,
+    },
+    // The frame side runs along the move: the line is only marked elsewhere on it.
+    { when: `proof > 1 and ${when}`, says: `${amiss} ${HOLLOWS}` },
+  ];
+}
+
+/** A station that the least mend leaves alone. */
+function stays(label: string, note?: string) {
+  const more = { seldom: true, options: 'stations', none: 'none', preset: 'none' } as const;
+  return choice(label, note === undefined ? more : { ...more, note });
+}
 
 export const fair = defineCell({
   id: 'fair',
@@ -72,12 +101,12 @@ export const fair = defineCell({
       ],
       preset: 'held',
     }),
-    keep: choice('Station that stays besides', {
-      seldom: true,
-      options: 'stations',
-      preset: 'transom',
-      note: 'in the least mend: a frame that is built, or a number that you trust',
-    }),
+    keep: stays(
+      'A station that stays',
+      'in the least mend: a frame that is built, or a number that you trust',
+    ),
+    keepAnother: stays('Another that stays'),
+    keepThird: stays('A third that stays'),
     nearest: input('length', 'Table written to the nearest', {
       seldom: true,
       preset: '1.5 mm',
@@ -104,11 +133,11 @@ export const fair = defineCell({
     }),
     stiffness: input('bendingStiffness', 'Stiffness of the batten', {
       seldom: true,
-      preset: '30 N·m²',
-      min: '0.1 N·m²',
-      max: '5000 N·m²',
+      from: 'batten.stiffness',
+      preset: '120 N·m²',
+      min: '0.001 N·m²',
       step: '1 N·m²',
-      note: 'about a spruce batten of 12 by 19 mm, bent the thin way',
+      note: 'about a square batten of spruce, 19 mm',
     }),
     draught: input('length', 'Draught', {
       seldom: true,
@@ -123,6 +152,7 @@ export const fair = defineCell({
     suspectStation: hullStep('choice', {
       says: 'every line in plan and in profile is asked for the one correction that leaves its run of third differences likest a fair line’s; the station of the one that stands out most',
       uses: FIRST_OF_ALL,
+      options: 'stations',
       find: (hull, v) => firstSuspect(hull, reading(v)).station.name,
       meaning: 'station of the number likeliest to be wrong, in the whole table',
       source: RUN,
@@ -135,18 +165,35 @@ export const fair = defineCell({
       source: RUN,
     }),
     suspect: hullStep('choice', {
-      says: 'named with its line and view where it stands out',
+      says: 'the same search: its station where that stands out, else none',
       uses: FIRST_OF_ALL,
+      options: 'stations',
       find: (hull, v) => {
-        const { station, line, proof } = firstSuspect(hull, reading(v));
-        return proof > 1 ? `${station.label}, ${line.edge.label} in ${line.view}` : 'none';
+        const { station, proof } = firstSuspect(hull, reading(v));
+        return proof > 1 ? station.name : 'none';
       },
-      meaning: 'first suspect of the whole table',
+      meaning: 'station of the first suspect of the whole table, if there is one',
+      source: RUN,
+    }),
+    suspectLine: hullStep('choice', {
+      says: 'the same search: its line',
+      uses: FIRST_OF_ALL,
+      options: 'edges',
+      find: (hull, v) => firstSuspect(hull, reading(v)).line.edge.name,
+      meaning: 'line of the number likeliest to be wrong',
+      source: RUN,
+    }),
+    suspectView: hullStep('choice', {
+      says: 'the same search: its view',
+      uses: FIRST_OF_ALL,
+      find: (hull, v) => firstSuspect(hull, reading(v)).line.view,
+      meaning: 'view in which it is likeliest to be wrong',
       source: RUN,
     }),
     oddStation: hullStep('choice', {
       says: 'the station of this line whose one correction leaves the run of third differences likest a fair line’s',
       uses: runKeys,
+      options: 'stations',
       find: (hull, v) => suspectOf(hull, v).station.name,
       meaning: 'oddest station of this line',
       source: RUN,
@@ -255,6 +302,7 @@ export const fair = defineCell({
       'thickness of the wedge at this line, square to the frame side, tapering to nothing at its other end; − is planed off',
       'geometry; wedges: common practice, no source',
     ),
+    wood: step('length', 'abs(wedge)', 'the same, thick or deep', GEOMETRY),
     wedgeLength: hullStep('length', {
       says: 'along the frame side, from this line to the next',
       uses: [...lineKeys, 'oddStation'],
@@ -340,42 +388,32 @@ export const fair = defineCell({
     }),
   },
   answers: [
-    { of: 'suspect', label: 'first suspect', from: 'of all lines of the table, in plan and in profile' },
     {
-      of: 'correction',
-      label: 'one correction of this line',
-      from: 'at its oddest station, from the centreline or the base; + outboard or up',
+      of: 'suspect',
+      label: 'first suspect',
+      from: 'a station, of all lines of the table in plan and in profile',
+    },
+    {
+      of: 'proposed',
+      label: 'to be moved in this line',
+      from: 'from the centreline or the base, + outboard or up; nothing where no number stands out',
     },
     {
       of: 'shows',
       label: 'an error shows from',
-      from: 'at that station of this line; a smaller one can’t be told from the plan’s own shape',
+      from: 'at the oddest station of this line; a smaller one can’t be told from the plan’s own shape',
     },
   ],
   inWords: [
-    {
-      when: 'proof > 1 and view == "plan" and correction > 0 mm',
-      says: 'At {oddStation} the {edge} stands in too far, by about {error}: half-breadth {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
-    },
-    {
-      when: 'proof > 1 and view == "plan"',
-      says: 'At {oddStation} the {edge} stands out too far, by about {error}: half-breadth {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
-    },
-    {
-      when: 'proof > 1 and correction > 0 mm',
-      says: 'At {oddStation} the {edge} stands too low, by about {error}: height {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
-    },
-    {
-      when: 'proof > 1',
-      says: 'At {oddStation} the {edge} stands too high, by about {error}: height {corrected} instead of {stands}. {witnesses} of 3 other signs agree. Hollows in the line: {hollowCount}.',
-    },
+    ...found('view == "plan" and correction > 0 mm', 'in too far', 'half-breadth'),
+    ...found('view == "plan" and correction <= 0 mm', 'out too far', 'half-breadth'),
+    ...found('view == "profile" and correction > 0 mm', 'too low', 'height'),
+    ...found('view == "profile" and correction <= 0 mm', 'too high', 'height'),
     {
       when: 'suspectProof > 1',
-      says: 'No number of the {edge} stands out in {view}; the one to look at is {suspect}. Hollows in this line: {hollowCount}.',
+      says: `The number to look at first is that of {suspect}, the {suspectLine} in {suspectView}. Of the {edge} in {view} none stands out. ${UNSEEN} ${HOLLOWS}`,
     },
-    {
-      says: 'No number of the {edge} stands out in {view}. With these {stations} stations an error under about {showsBest} at the frame that shows it best, {showsEverywhere} at the one that shows it least, can’t be told from the plan’s own shape. Hollows in the line: {hollowCount}.',
-    },
+    { says: `No number of the {edge} stands out in {view}. ${UNSEEN} ${HOLLOWS}` },
   ],
   table: {
     caption: 'The line at every station',
@@ -410,8 +448,8 @@ export const fair = defineCell({
       weight: 'mind',
     },
     {
-      when: 'abs(wedge) > mostWedge',
-      says: 'It would take a wedge or a cut of {wedge} at this line: make the frame anew.',
+      when: 'wood > mostWedge',
+      says: 'It would take a wedge or a cut of {wood} at this line, more than {mostWedge}: make the frame anew.',
       limit: 'a wedge of up to an inch at the top; common practice, no source',
       weight: 'stop',
     },

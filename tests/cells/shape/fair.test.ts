@@ -36,7 +36,8 @@ describe('the dory with one half-breadth read 50 mm short', () => {
   const tried = tryCell(fair, {}, misread);
 
   test('is told by station, line and view, first of all', () => {
-    expect(tried.all['suspect']).toBe('frame 2, sheer in plan');
+    expect(tried.all['suspect']).toBe('frame2');
+    expect([tried.all['suspectLine'], tried.all['suspectView']]).toStrictEqual(['sheer', 'plan']);
     expect(tried.number('suspectProof')).toBeGreaterThan(3);
     expect(tried.all['station']).toBe('frame2');
   });
@@ -46,7 +47,9 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(Math.abs(tried.number('correction') - 0.05)).toBeLessThan(0.008);
     expect(tried.number('corrected')).toBeCloseTo(0.801 + tried.number('correction'), 12);
     expect(tried.number('witnesses')).toBe(3);
-    expect(tried.words).toMatch(/At frame 2 the sheer stands in too far, by about 5\d(\.\d)? mm.*3 of 3/);
+    expect(tried.words).toMatch(
+      /^At frame 2 the sheer stands in too far in plan, by about 5\d(\.\d)? mm.*3 of 3/,
+    );
     expect(says(tried)).toContain('frame 2 stands out');
   });
 
@@ -103,16 +106,30 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(withOffer(misread, mend!.changes, 'fair.hollowCount')).toBe(0);
   });
 
-  test('has all but that frame held: the least mend moves it alone', () => {
-    const free = tryCell(fair, { ends: 'free', keep: 'frame3' }, misread);
-    expect(free.number('frame3.move')).toBe(0);
-    expect(free.number('frame2.move')).toBeGreaterThan(0);
-    expect(tryCell(fair, { keep: 'frame1' }, misread).number('frame1.move')).toBe(0);
+  test('with frames held, the least mend moves others alone', () => {
+    const alone = tryCell(fair, {}, misread);
+    const kept = tryCell(fair, { keep: 'frame1', keepAnother: 'frame3', keepThird: 'frame4' }, misread);
+    for (const station of ['frame1', 'frame3', 'frame4']) expect(kept.number(`${station}.move`)).toBe(0);
+    expect(['frame1', 'frame3'].map((station) => alone.number(`${station}.move`))).not.toContain(0);
+    expect(kept.number('mendCount')).toBeLessThan(alone.number('mendCount'));
+    expect(kept.number('mendMost')).toBeGreaterThan(alone.number('mendMost'));
+  });
+
+  test('with the bad frame itself held, and its neighbours, there is no mend, in words', () => {
+    const stuck = tryCell(fair, { keep: 'frame1', keepAnother: 'frame2', keepThird: 'frame3' }, misread);
+    expect(stuck.issues['mendCount']).toContain('no fair line runs through the stations held');
+    expect(stuck.number('correction')).toBeGreaterThan(0.04);
+  });
+
+  test('says what the wedge is and what it does to flare, skin and displacement', () => {
+    expect(tried.words).toMatch(
+      /a wedge 47\.\d mm thick there, tapering to nothing over the 605\.7 mm of the frame side: flare 29\.\d° instead of 25\.2°, 0\.02\d+ m² of skin/,
+    );
   });
 
   test('is pointed to from a line that is fair itself', () => {
-    expect(tryCell(fair, { edge: 'chine' }, misread).words).toContain(
-      'the one to look at is frame 2, sheer in plan',
+    expect(tryCell(fair, { edge: 'chine' }, misread).words).toMatch(
+      /^The number to look at first is that of frame 2, the sheer in plan\. .* an error under about .* can’t be told/,
     );
   });
 
@@ -185,6 +202,15 @@ test.each(
       id === 'ferry-dory-misread' && edge === 'sheer' && view === 'plan',
     );
   }
+});
+
+test('stations are written as in the table, and none of them can be kept', () => {
+  const { given, derived } = catalogueOf(plan, [plainInstance(fair)]);
+  const optionsOf = (name: string) => [...given, ...derived].find((one) => one.name === name)?.options;
+  const stations = lists(plan).stations;
+  expect(optionsOf('fair.suspect')).toStrictEqual(stations);
+  expect(optionsOf('fair.keepThird')).toStrictEqual([{ id: 'none', label: 'none' }, ...stations]);
+  expect(tryCell(fair, {}, plan).all['keep']).toBe('none');
 });
 
 test('a line with four stations is not judged, in words', () => {
