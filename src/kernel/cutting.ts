@@ -39,6 +39,12 @@ export interface CuttingPlan {
   readonly boards: readonly Board[];
 }
 
+/** What a search has found: a plan for each section asked, and whether it is proved to be the cheapest. */
+export interface CuttingAnswer {
+  readonly plans: readonly CuttingPlan[];
+  readonly proved: readonly boolean[];
+}
+
 /** A tenth of a millimetre: no saw cuts closer. */
 const CLOSE = 1e-4;
 

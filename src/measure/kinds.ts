@@ -103,6 +103,7 @@ const rows = {
   pricePerLength: row('a price per length', 'money/m', 'length', '/m', '/ft'),
   pricePerArea: row('a price per area', 'money/m2', 'length', '/m²', '/ft²'),
   pricePerVolume: row('a price per volume', 'money/m3', 'length', '/L', '/gal'),
+  timberPrice: row('a price per volume', 'money/m3', 'length', '/m³', '/bd ft'),
   pricePerMass: row('a price per mass', 'money/kg', 'mass', '/kg', '/lb'),
   ratio: same('a ratio', '1', ''),
   slope: same('a slope', '1', ''),

@@ -6,6 +6,7 @@ import loadHighs, { type Highs } from 'highs';
 import {
   costAtLeast,
   costOf,
+  type CuttingAnswer,
   type CuttingPlan,
   type CuttingProblem,
   faultsOfPlan,
@@ -23,24 +24,26 @@ const SAME = 1e-6;
 
 /**
  * @param problem the sections as JSON, a list of `CuttingProblem`
- * @param tell gets a list of plans, one a section, each time one of them gets cheaper
+ * @param tell gets a `CuttingAnswer` each time a plan gets cheaper or is proved
  */
 export const searchBoards: Searcher = async (problem, tell) => {
   const sections = JSON.parse(problem) as CuttingProblem[];
   const plans = sections.map(shopPlan);
-  tell([...plans]);
+  const proved = sections.map(() => false);
+  const tellAll = () => tell({ plans: [...plans], proved: [...proved] } satisfies CuttingAnswer);
+  tellAll();
   const highs = await loadHighs(await wasmOf());
-  let proved = 0;
   for (const [at, section] of sections.entries()) {
-    const isProved = searchSection(highs, section, plans[at]!, (better) => {
+    proved[at] = searchSection(highs, section, plans[at]!, (better) => {
       plans[at] = better;
-      tell([...plans]);
+      tellAll();
     });
-    if (isProved) proved += 1;
+    tellAll();
   }
-  return proved === sections.length
+  const open = proved.filter((is) => !is).length;
+  return open === 0
     ? 'Proved: with these boards and prices no plan costs less.'
-    : `The best found; not proved for ${sections.length - proved} of ${sections.length} sections, where a cheaper plan may exist.`;
+    : `The best found; not proved for ${open} of ${proved.length} sections, where a cheaper plan may exist.`;
 };
 
 /** @returns whether the last plan told, or the one begun with, is proved to be the cheapest */

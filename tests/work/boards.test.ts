@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   costAtLeast,
   costOf,
+  type CuttingAnswer,
   type CuttingPlan,
   type CuttingProblem,
   faultsOfPlan,
@@ -14,7 +15,9 @@ async function search(
   ...sections: CuttingProblem[]
 ): Promise<{ plans: CuttingPlan[]; told: CuttingPlan[][]; says: string }> {
   const told: CuttingPlan[][] = [];
-  const says = await searchBoards(JSON.stringify(sections), (plans) => told.push(plans as CuttingPlan[]));
+  const says = await searchBoards(JSON.stringify(sections), (answer) =>
+    told.push([...(answer as CuttingAnswer).plans]),
+  );
   return { plans: told.at(-1)!, told, says };
 }
 
