@@ -175,8 +175,7 @@ describe('cells', () => {
           // A last row of nothing can't be told from the end of the text.
           const whole = [['station', 'keel height', 'sheer height'], ...rows, ['stem', '1', '2']];
           expect(cellsOf(textOfCells(whole, 'tabs'), isLength)).toStrictEqual(whole);
-          if (!whole.flat().some((one) => one.includes(';')))
-            expect(cellsOf(textOfCells(whole, 'commas'), isLength)).toStrictEqual(whole);
+          expect(cellsOf(textOfCells(whole, 'commas'), isLength)).toStrictEqual(whole);
         },
       ),
       { seed: 47 },

@@ -1,0 +1,225 @@
+/** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
+import type { Hull } from '../../boat';
+import { distance } from '../../kernel';
+import type { Issue, KindId } from '../../measure';
+import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { drawOffsets } from './offsets-picture';
+
+const GEOMETRY = 'geometry';
+const TABLE = 'the table of offsets';
+
+const ofHull = (
+  kind: KindId,
+  says: string,
+  meaning: string,
+  find: (hull: Hull, values: Values) => number | Issue,
+  uses: readonly string[] = [],
+  source = GEOMETRY,
+) => hullStep(kind, { says, uses, find, meaning, source });
+
+const stationOf = (hull: Hull, v: Values) => hull.station(String(v['station']));
+
+/** Number in the table of an edge at a station, m. */
+const numberAt = (hull: Hull, v: Values, axis: 0 | 1 | 2) =>
+  hull.edge(String(v['edge'])).points[stationOf(hull, v).index]![axis]; // a point a station
+
+const missing = ({ offsets }: Hull) =>
+  offsets.points.flat().reduce((sum, point) => sum + point.filter((value) => value === null).length, 0);
+
+export const offsets = defineCell({
+  id: 'offsets',
+  stage: 'shape',
+  title: 'Table of offsets',
+  question: 'Are these the plan’s numbers, and what boat do they make?',
+  view: 'offsets',
+  inputs: {
+    station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
+    edge: choice('Edge looked at', { options: 'edges', preset: 'sheer' }),
+    planLength: input('length', 'Length over all by the plan', {
+      from: '{self}.length',
+      preset: '4.5 m',
+      min: '0.1 m',
+      max: '100 m',
+      step: '1 mm',
+      note: 'as the plan states it; until you type it, what the table makes',
+    }),
+    planBeam: input('length', 'Greatest breadth by the plan', {
+      from: '{self}.beam',
+      preset: '1.5 m',
+      min: '0.01 m',
+      max: '100 m',
+      step: '1 mm',
+      note: 'as the plan states it, to the same face of the skin as the table',
+    }),
+    within: input('length', 'A difference is looked into above', {
+      seldom: true,
+      preset: '10 mm',
+      min: '1 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'about 3/8 in; common practice, no source: less goes in drawing and copying',
+    }),
+  },
+  steps: {
+    stations: ofHull('count', 'counted', 'stations of the table', (hull) => hull.stations.length, [], TABLE),
+    edges: ofHull('count', 'counted', 'edges of the table', (hull) => hull.edges.length, [], TABLE),
+    missing: ofHull(
+      'count',
+      'counted: boxes that are empty or can’t be read',
+      'numbers still missing',
+      missing,
+      [],
+      TABLE,
+    ),
+    faults: ofHull(
+      'count',
+      'counted: points behind one another, a half-breadth below nothing, a section that crosses itself, names told apart by nothing',
+      'other faults of the table',
+      (hull) => hull.faults.length - missing(hull),
+      [],
+      TABLE,
+    ),
+    length: ofHull(
+      'length',
+      'from the aftmost to the foremost point of all edges',
+      'length of the hull over all',
+      (hull) => hull.length,
+    ),
+    beam: ofHull(
+      'length',
+      'twice the greatest half-breadth of the edges, as battens through their points',
+      'greatest breadth of the hull',
+      (hull) => hull.beam,
+    ),
+    depth: ofHull(
+      'length',
+      'height of the outermost edge less that of the keel, where the hull is widest',
+      'depth of the hull at its widest station',
+      (hull) => hull.depth,
+    ),
+    diagonal: ofHull(
+      'length',
+      'straight from the aftmost to the foremost point of the outermost edge, in space',
+      'diagonal from the after corner of the sheer to its fore end, to tape on the floor',
+      (hull) => {
+        const sheer = hull.edges.at(-1)!.points; // a hull without edges has no length either
+        return distance(sheer[0]!, sheer.at(-1)!);
+      },
+    ),
+    lengthOff: step('length', 'length - planLength', 'table less plan, in length', GEOMETRY),
+    beamOff: step('length', 'beam - planBeam', 'table less plan, in breadth', GEOMETRY),
+    forward: ofHull(
+      'length',
+      'from the table',
+      'distance forward of that edge at that station',
+      (hull, v) => numberAt(hull, v, 0),
+      ['station', 'edge'],
+      TABLE,
+    ),
+    halfBreadth: ofHull(
+      'length',
+      'from the table',
+      'half-breadth of that edge at that station',
+      (hull, v) => numberAt(hull, v, 1),
+      ['station', 'edge'],
+      TABLE,
+    ),
+    height: ofHull(
+      'length',
+      'from the table',
+      'height of that edge at that station above the base line',
+      (hull, v) => numberAt(hull, v, 2),
+      ['station', 'edge'],
+      TABLE,
+    ),
+    deadrise: ofHull(
+      'angle',
+      'of the straight section of the lowest panel at that station, from level',
+      'deadrise at that station, + rising outward',
+      (hull, v) => stationOf(hull, v).deadrise(hull.panels[0]!.name), // two edges have a panel
+      ['station'],
+    ),
+    flare: ofHull(
+      'angle',
+      'of the straight section of the highest panel at that station, from plumb',
+      'flare of the side at that station, + outward',
+      (hull, v) => stationOf(hull, v).flare(hull.panels.at(-1)!.name),
+      ['station'],
+    ),
+  },
+  answers: [
+    {
+      of: 'length',
+      label: 'length over all',
+      from: 'between the extreme points of all edges, raked ends included',
+    },
+    {
+      of: 'beam',
+      label: 'greatest breadth',
+      from: 'over both sides, on the face of the skin that the table is to',
+    },
+    { of: 'depth', label: 'depth', from: 'from the keel up to the sheer, at the widest station' },
+  ],
+  inWords: [
+    {
+      when: 'missing == 1',
+      says: 'One number is still missing or can’t be read; what depends on it waits. Other faults: {faults}.',
+    },
+    {
+      when: 'missing > 1',
+      says: '{missing} numbers are still missing or can’t be read; what depends on them waits. Other faults: {faults}.',
+    },
+    {
+      when: 'faults > 0',
+      says: 'No number is missing, but there is something wrong with the table; faults: {faults}. Each is told below and marked in its box.',
+    },
+    {
+      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep; the diagonal of the sheer is {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
+    },
+  ],
+  table: {
+    caption: 'What the numbers make at each station',
+    over: 'station',
+    columns: [
+      { of: 'forward', label: 'forward' },
+      { of: 'halfBreadth', label: 'half-breadth' },
+      { of: 'height', label: 'height' },
+      { of: 'deadrise', label: 'deadrise' },
+      { of: 'flare', label: 'flare' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'abs(lengthOff) > within',
+      says: 'The plan says {planLength} over all, the table makes {length}: look for a number lost or misread before anything is cut.',
+      limit: 'the difference to be looked into, as typed among the inputs; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'abs(beamOff) > within',
+      says: 'The plan says {planBeam} of breadth, the table makes {beam}: is the table to the other face of the skin, or a half-breadth misread?',
+      limit: 'the difference to be looked into, as typed among the inputs; common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'The plan outranks this table. Keep it beside you, read each number back aloud to somebody, and measure length, breadth and diagonal on the floor before cutting.',
+    'Whether the numbers are to the inside or the outside of the skin stands on the plan, not in the numbers. A skin deducted twice, or not at all, makes every frame wrong by its thickness.',
+  ],
+  sources: [
+    {
+      text: 'Feet, inches and eighths in three figures, + and − for a sixteenth more or less: the usual notation of tables of offsets',
+      known: 'common practice',
+    },
+    {
+      text: 'Half-breadth from the centreline, height from the base line, one section a station',
+      known: 'common practice',
+    },
+    {
+      text: 'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic',
+      known: 'published',
+    },
+  ],
+  lights: ['{station}', '{edge}'],
+  draw: drawOffsets,
+});
