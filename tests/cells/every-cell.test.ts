@@ -81,6 +81,12 @@ function filledOn(cell: Cell, link: string, boat: (typeof boats)[number]): strin
   return ids.flatMap((id) => filledOn(cell, link.replaceAll(`{${key}}`, id), boat));
 }
 
+/** Whether a boat has anything of the part that a quantity is of. */
+function hasPart({ graph }: (typeof boats)[number], name: string): boolean {
+  const [part = ''] = name.split('.');
+  return graph.names.some((other) => other.startsWith(`${part}.`));
+}
+
 const placeholders = (text: string) => [...text.matchAll(/\{(\w*)\}/g)].map(([, key = '']) => key);
 const wordsCases = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
 
@@ -242,7 +248,8 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       Object.values(cell.inputs).flatMap(({ from }) =>
         from?.includes('{')
           ? filledOn(cell, from, boat)
-              .filter((name) => !boat.graph.has(name))
+              // A part that this boat hasn't at all, as a stem between two transoms, leaves the preset.
+              .filter((name) => !boat.graph.has(name) && hasPart(boat, name))
               .map((name) => `${boat.id}: ${name}`)
           : [],
       ),

@@ -1,9 +1,10 @@
 /** Bevels of a frame: the angle each of its edges is planed to so that the skin lies on it. */
 import { attempt } from '../../boat';
-import { drawing, mm } from '../../drawing';
+import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import { type Chart, choice, defineCell, input, type OnHand, step } from '../define';
-import { edgeSection, logSection } from './bevelled-edge';
+import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../define';
+import { edgeSection } from './bevelled-edge';
+import { logSection } from './log-section';
 
 const GEOMETRY = 'geometry';
 const SLOPES =
@@ -64,6 +65,16 @@ export const bevels = defineCell({
     chineProfile: { seldom: true, ...slope('Chine, slope in profile', '{frame}.{chine}.profileSlope') },
     sheerPlan: slope('Sheer, slope in plan', '{frame}.sheer.planSlope'),
     sheerProfile: { seldom: true, ...slope('Sheer, slope in profile', '{frame}.sheer.profileSlope') },
+    keelProfile: { seldom: true, ...slope('Keel, slope in profile', '{frame}.keel.profileSlope') },
+    keelDeadrise: input('angle', 'Deadrise at the keel', {
+      seldom: true,
+      from: '{frame}.keel.above.deadrise',
+      preset: '0 deg',
+      min: '-20 deg',
+      max: '80 deg',
+      step: '0.5 deg',
+      note: 'from level, + where the bottom rises outboard',
+    }),
     logThickness: input('length', 'Chine log thickness', {
       seldom: true,
       from: 'chineLog.thickness',
@@ -93,6 +104,18 @@ export const bevels = defineCell({
       'bevel of the bottom at the chine, off square; + opens going forward',
       `${SLOPES}; the flare of a bottom is 90° less its deadrise`,
     ),
+    keelBevel: step(
+      'angle',
+      'atan(-keelProfile * cos(keelDeadrise))',
+      'bevel of the bottom at the keel, off square; + opens going forward',
+      `${SLOPES}; the keel lies on the centreline, so it has no slope in plan`,
+    ),
+    chineInPlan: step('angle', 'atan(chinePlan)', 'angle of the chine in plan, off the centreline', GEOMETRY),
+    chineInProfile: step('angle', 'atan(chineProfile)', 'angle of the chine in profile, off level', GEOMETRY),
+    sheerInPlan: step('angle', 'atan(sheerPlan)', 'angle of the sheer in plan, off the centreline', GEOMETRY),
+    sheerInProfile: step('angle', 'atan(sheerProfile)', 'angle of the sheer in profile, off level', GEOMETRY),
+    flareThere: step('angle', 'flare', 'flare of the side above the chine', GEOMETRY),
+    deadriseThere: step('angle', 'deadrise', 'deadrise of the bottom below the chine', GEOMETRY),
     chineGauge: step(
       'angle',
       '90° - abs(chineBevel)',
@@ -127,6 +150,12 @@ export const bevels = defineCell({
       'length',
       'siding * tan(abs(bottomBevel))',
       'planed off the far face of the bottom edge at the chine',
+      GEOMETRY,
+    ),
+    keelRemoval: step(
+      'length',
+      'siding * tan(abs(keelBevel))',
+      'planed off the far face of the bottom edge at the keel',
       GEOMETRY,
     ),
     wind: step(
@@ -168,35 +197,26 @@ export const bevels = defineCell({
       tolerance: '0.5 deg',
     },
   ],
-  inWords: [
-    {
-      when: 'chineBevel >= 0° and sheerBevel >= 0°',
-      says: 'The side opens going forward: leave the forward face to the line and plane the aft corner, {chineRemoval} off the aft face at the chine and {sheerRemoval} at the sheer; a gauge held on the forward face stands at {chineGauge} and {sheerGauge}.',
-    },
-    {
-      when: 'chineBevel <= 0° and sheerBevel <= 0°',
-      says: 'The side closes in going forward: leave the aft face to the line and plane the forward corner, {chineRemoval} off the forward face at the chine and {sheerRemoval} at the sheer; a gauge held on the aft face stands at {chineGauge} and {sheerGauge}.',
-    },
-    {
-      when: 'chineBevel > 0°',
-      says: 'The edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
-    },
-    {
-      says: 'The edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
-    },
-  ],
+  inWords: frameWords(),
   table: {
     caption: 'Bevels at every frame',
     over: 'frame',
     columns: [
-      { of: 'flare', label: 'flare' },
-      { of: 'deadrise', label: 'deadrise' },
+      { of: 'flareThere', label: 'flare' },
+      { of: 'deadriseThere', label: 'deadrise' },
+      { of: 'chineInPlan', label: 'chine in plan' },
+      { of: 'chineInProfile', label: 'chine in profile' },
+      { of: 'sheerInPlan', label: 'sheer in plan' },
+      { of: 'sheerInProfile', label: 'sheer in profile' },
       { of: 'chineBevel', label: 'side at chine' },
       { of: 'sheerBevel', label: 'side at sheer' },
       { of: 'bottomBevel', label: 'bottom at chine' },
+      { of: 'keelBevel', label: 'bottom at keel' },
       { of: 'chineAngle', label: 'side to bottom' },
       { of: 'chineRemoval', label: 'off at chine' },
       { of: 'sheerRemoval', label: 'off at sheer' },
+      { of: 'bottomRemoval', label: 'off the bottom at chine' },
+      { of: 'keelRemoval', label: 'off the bottom at keel' },
     ],
   },
   warnings: [
@@ -251,28 +271,82 @@ export const bevels = defineCell({
       title: 'The frame’s edge at sheer and chine, and the chine log',
       says: `Seen along the frame’s side, forward to the right: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer and ${on.say(v.chineBevel, 'angle')} at the chine across ${on.say(v.siding, 'length')}. At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`,
       shapes: [
-        edgeSection([0, 0], siding, v.sheerBevel, v.frame, {
+        edgeSection([0, 0], siding, v.sheerBevel, {
           name: 'at the sheer',
           gauge: on.say(v.sheerGauge, 'angle'),
           off: on.say(v.sheerRemoval, 'length'),
           siding: on.say(v.siding, 'length'),
+          part: v.frame,
         }),
-        edgeSection([siding * 4.2, 0], siding, v.chineBevel, v.frame, {
+        edgeSection([siding * 4.2, 0], siding, v.chineBevel, {
           name: 'at the chine',
           gauge: on.say(v.chineGauge, 'angle'),
           off: on.say(v.chineRemoval, 'length'),
           siding: on.say(v.siding, 'length'),
+          part: v.frame,
         }),
-        logSection([siding * 2.2 + log, -siding * 2.4 - log * 3.2], log, v.flare, v.chineAngle, {
-          chine: v.chine,
-          angle: on.say(v.chineAngle, 'angle'),
-          thick: on.say(v.logThickness, 'length'),
-        }),
+        logSection(
+          [siding * 2.2 + log, -siding * 2.4 - log * 3.2],
+          { thick: log, wide: log * 2, flare: v.flare, angle: v.chineAngle, lean: v.flare },
+          {
+            name: 'the chine log, square to its length',
+            part: 'chineLog',
+            angle: on.say(v.chineAngle, 'angle'),
+            thick: on.say(v.logThickness, 'length'),
+            sideOff: '',
+            bottomOff: on.say(Math.abs(v.logPlaning), 'length'),
+          },
+        ),
+        note('Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });
   },
   chart: (v, on) => alongTheHull(v.chine, v.frame, v.chineAngle, on),
 });
+
+/** What to plane on this frame, for each hand of the bevels of side and bottom. */
+function frameWords(): readonly WordsWhen[] {
+  const marks = '{chineRemoval} off it at the chine, {sheerRemoval} at the sheer';
+  const side = [
+    {
+      when: 'chineBevel >= 0° and sheerBevel >= 0°',
+      says: `On {frame} the side opens going forward: the forward face stands on the line, plane the aft corner off the side’s edge. Mark on the aft face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
+    },
+    {
+      when: 'chineBevel <= 0° and sheerBevel <= 0°',
+      says: `On {frame} the side closes in going forward: the aft face stands on the line, plane the forward corner off the side’s edge. Mark on the forward face ${marks}; a gauge held on the aft face reads {chineGauge} and {sheerGauge}.`,
+    },
+    {
+      when: 'chineBevel > 0°',
+      says: 'On {frame} the side’s edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
+    },
+    {
+      when: 'chineBevel < 0°',
+      says: 'On {frame} the side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
+    },
+  ];
+  const bottom = [
+    {
+      when: 'bottomBevel >= 0° and keelBevel >= 0°',
+      says: 'The bottom’s edge loses its aft corner: {keelRemoval} off the aft face at the keel, {bottomRemoval} at the chine.',
+    },
+    {
+      when: 'bottomBevel <= 0° and keelBevel <= 0°',
+      says: 'The bottom’s edge loses its forward corner: {keelRemoval} off the forward face at the keel, {bottomRemoval} at the chine.',
+    },
+    {
+      when: 'bottomBevel > 0°',
+      says: 'The bottom’s edge winds: {keelRemoval} off the forward face at the keel, {bottomRemoval} off the aft face at the chine.',
+    },
+    {
+      when: 'bottomBevel < 0°',
+      says: 'The bottom’s edge winds: {keelRemoval} off the aft face at the keel, {bottomRemoval} off the forward face at the chine.',
+    },
+  ];
+  return side.flatMap((above) =>
+    bottom.map((below) => ({ when: `${above.when} and ${below.when}`, says: `${above.says} ${below.says}` })),
+  );
+}
 
 /** The angle that the log is planed to, along the boat: a rolling bevel where the line slopes. */
 function alongTheHull(chine: string, frame: string, here: number, { hull, say }: OnHand): Chart {

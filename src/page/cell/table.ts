@@ -1,5 +1,6 @@
 /** The same steps for each answer of one choice, as a table; the row in hand is marked. */
 import { type Cell, type Instance, isChoice, kindOfKey } from '../../cells';
+import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import { optionsFor, sayValue, useBench } from '../bench';
 import { html } from '../html';
@@ -17,7 +18,7 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
       ? 'no value yet'
       : sayValue(value, kindOfKey(cell, key), shown.value, optionsFor(graph, `${name}.${key}`));
   };
-  const rows = optionsFor(graph, choiceName).map((option) => ({
+  const rows = rowsOf(instance, optionsFor(graph, choiceName), graph.value).map((option) => ({
     option,
     texts: table.columns.map((column) => say(option.id, column.of)),
   }));

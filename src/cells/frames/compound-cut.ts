@@ -1,0 +1,343 @@
+/** The compound cut where a leaning side meets a leaning transom: mitre across the board, tilt of the saw. */
+import {
+  angleDim,
+  centreLine,
+  drawing,
+  hatch,
+  label,
+  line,
+  mm,
+  note,
+  type Point,
+  type Shape,
+} from '../../drawing';
+import { choice, defineCell, input, step } from '../define';
+import { edgeSection } from './bevelled-edge';
+
+const GEOMETRY = 'geometry';
+const NORMALS = 'geometry of the two normals; for a box of equal sides it is the chart of compound settings';
+const EDGE = 'geometry: the line in which both planes meet, square to both normals';
+
+const thickness = (label: string, from: string, preset: string) =>
+  input('length', label, { seldom: true, from, preset, min: '2 mm', max: '100 mm', step: '1 mm' });
+
+export const compoundCut = defineCell({
+  id: 'compoundCut',
+  stage: 'frames',
+  title: 'Compound cut at the transom',
+  question: 'Where the side meets the raked transom, what tilt and what mitre do I set the saw to?',
+  inputs: {
+    end: choice('Which', {
+      options: [
+        { id: 'transom', label: 'transom at the stern' },
+        { id: 'bowTransom', label: 'transom at the bow' },
+      ],
+      preset: 'transom',
+    }),
+    at: choice('Where on its edge', {
+      options: [
+        { id: 'foot', label: 'lower end of the side' },
+        { id: 'middle', label: 'middle, by the mean' },
+        { id: 'head', label: 'upper end of the side' },
+      ],
+      preset: 'middle',
+      note: 'a side that winds meets the transom at another angle below than above',
+    }),
+    joint: choice('Joint', {
+      options: [
+        { id: 'past', label: 'side runs past the transom’s edge' },
+        { id: 'mitre', label: 'mitre, half on each' },
+      ],
+      preset: 'past',
+    }),
+    lean: input('angle', 'Lean of the side', {
+      from: '{end}.side.{at}.lean',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '89 deg',
+      step: '0.5 deg',
+      note: 'out of plumb, + outward, square to a level line drawn on it',
+    }),
+    rake: input('angle', 'Rake of the transom', {
+      from: '{end}.rake',
+      preset: '13 deg',
+      min: '-60 deg',
+      max: '89 deg',
+      step: '0.5 deg',
+      note: 'out of plumb, + where its top leans out of the boat',
+    }),
+    turn: input('angle', 'Side in plan', {
+      from: '{end}.side.{at}.turn',
+      preset: '-10 deg',
+      min: '-70 deg',
+      max: '70 deg',
+      step: '0.5 deg',
+      note: 'off the centreline on a level line, + where it closes in going away from the transom, − as at most sterns',
+    }),
+    memberRise: input('angle', 'Rise of a log or clamp along the side', {
+      seldom: true,
+      preset: '0 deg',
+      min: '-60 deg',
+      max: '60 deg',
+      step: '0.5 deg',
+      note: 'off level on the side’s face, + where it rises going away from the transom',
+    }),
+    thickness: thickness('Transom thickness', 'transom.thickness', '18 mm'),
+    sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
+    ends: input('count', 'How many such transoms', {
+      seldom: true,
+      from: '{end}.pieces',
+      preset: '0',
+      min: '0',
+      max: '1',
+      step: '1',
+      note: '0 where the boat has none and only the typed numbers hold',
+    }),
+  },
+  steps: {
+    angle: step(
+      'angle',
+      'acos(sin(turn) * cos(lean) * cos(rake) - sin(lean) * sin(rake))',
+      'angle between side and transom inside the boat, square to the corner',
+      NORMALS,
+    ),
+    edgeBevel: step(
+      'angle',
+      'angle - 90°',
+      'bevel of the transom’s edge off square, + inner face larger',
+      GEOMETRY,
+    ),
+    sawTilt: step(
+      'angle',
+      'joint == "mitre" ? 90° - angle / 2 : abs(edgeBevel)',
+      'tilt of the blade off square, for the end of the side and the edge of the transom alike',
+      NORMALS,
+    ),
+    edgeBack: step(
+      'ratio',
+      'sin(rake) * cos(lean) * cos(turn)',
+      'run of the corner’s line out of the boat',
+      EDGE,
+    ),
+    edgeOut: step(
+      'ratio',
+      'sin(lean) * cos(rake) + sin(rake) * cos(lean) * sin(turn)',
+      'run of the corner’s line outboard',
+      EDGE,
+    ),
+    edgeUp: step('ratio', 'cos(lean) * cos(rake) * cos(turn)', 'run of the corner’s line up', EDGE),
+    endCut: step(
+      'angle',
+      'acos(-(edgeBack * cos(turn) + edgeOut * sin(turn)) / sqrt(edgeBack^2 + edgeOut^2 + edgeUp^2)) - 90°',
+      'mitre across the face of the side, off square to a level line on it; + the top reaches farther out',
+      EDGE,
+    ),
+    memberCut: step(
+      'angle',
+      'endCut - memberRise',
+      'the same for a log or clamp that lies on the side, off square to its own length',
+      GEOMETRY,
+    ),
+    onTransom: step(
+      'angle',
+      'atan2(edgeOut, cos(lean) * cos(turn))',
+      'slant of the transom’s edge, off its centreline, on its face',
+      EDGE,
+    ),
+    transomOff: step(
+      'length',
+      'thickness * tan(min(sawTilt, 85°))',
+      'off the transom’s edge, on its smaller face',
+      `${GEOMETRY}; a steeper tilt is counted as 85°`,
+    ),
+    sideOff: step(
+      'length',
+      'sideThickness * tan(min(sawTilt, 85°))',
+      'off the end of the side, on its shorter face',
+      `${GEOMETRY}; a steeper tilt is counted as 85°`,
+    ),
+  },
+  answers: [
+    {
+      of: 'sawTilt',
+      label: 'tilt of the saw',
+      from: 'blade off square to the board’s face',
+      tolerance: '0.5 deg',
+    },
+    {
+      of: 'endCut',
+      label: 'mitre of the side',
+      from: 'across its face, off square to a level line on it; + top reaches farther out',
+      tolerance: '0.5 deg',
+    },
+    {
+      of: 'onTransom',
+      label: 'slant of the transom',
+      from: 'on its face, its edge off the centreline, + wider at the top',
+      tolerance: '0.5 deg',
+    },
+  ],
+  inWords: [
+    {
+      when: 'joint == "mitre"',
+      says: 'Tilt the blade {sawTilt} and leave the outer face of both pieces the longer: {transomOff} goes off the transom’s inner face, {sideOff} off the side’s. Across the side the cut runs {endCut} off square; on the transom its edge stands {onTransom} off the centreline.',
+    },
+    {
+      when: 'edgeBevel >= 0°',
+      says: 'Mark the transom’s inner face, the larger one, its edge {onTransom} off the centreline, and plane the outer corner off it, {transomOff} on the outer face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its inner face the longer by {sideOff}.',
+    },
+    {
+      says: 'Mark the transom’s outer face, the larger one, its edge {onTransom} off the centreline, and plane the inner corner off it, {transomOff} on the inner face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its outer face the longer by {sideOff}.',
+    },
+  ],
+  table: {
+    caption: 'The corner from the lower end of the side to the upper',
+    over: 'at',
+    columns: [
+      { of: 'angle', label: 'side to transom' },
+      { of: 'edgeBevel', label: 'transom’s edge' },
+      { of: 'transomOff', label: 'off the transom' },
+      { of: 'onTransom', label: 'slant' },
+      { of: 'endCut', label: 'mitre of the side' },
+      { of: 'sawTilt', label: 'tilt' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'ends < 1',
+      says: 'This boat has no {end}: lean, rake and plan are not hers, only the numbers that stand here.',
+      limit: 'the plan’s table',
+      weight: 'mind',
+    },
+    {
+      when: 'sawTilt > 45°',
+      says: 'A tilt of {sawTilt} is past what a saw gives: stand the board on edge against a tall fence, or saw to the line by hand and plane.',
+      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'joint == "past" and transomOff > thickness',
+      says: 'The edge of the transom loses {transomOff}, more than its thickness: back it with a cleat, so that the side has something to be fastened to.',
+      limit: 'a faying face at least as wide as the wood is thick; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'abs(turn) > 45°',
+      says: 'In plan the side stands {turn} off the centreline: nearer to the transom than to the boat’s length. See that lean and plan were not measured on the other piece.',
+      limit: GEOMETRY,
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Port and starboard are a pair: swap the tilt or turn the board end for end, and try both settings on scrap before the good board.',
+    'A ruled side winds. Cut the transom’s edge to the smaller bevel, plane to both marks, and leave the ends of the sides long until they are on.',
+    'A tilted blade can trap the offcut: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
+  ],
+  sources: [
+    { text: 'Corner of two planes from their normals', known: 'geometry' },
+    {
+      text: '“Compound-angle settings for popular structures”, printed in the operator’s manuals of bench saws: mitre and tilt for boxes of equal sides',
+      known: 'published',
+    },
+  ],
+  lights: ['transom', 'side'],
+  draw: (v, { say }) => {
+    const thick = mm(v.thickness);
+    const skin = mm(v.sideThickness);
+    // A mitre leaves the outer face the longer one; a side that runs past, the face toward the wider angle.
+    const bevel = v.joint === 'mitre' ? -v.sawTilt : v.edgeBevel;
+    const scale = thick / skin;
+    const faces = ['outer', 'inner'] as const;
+    const tilt = say(v.sawTilt, 'angle');
+    const off = (key: 'transomOff' | 'sideOff') => say(v[key], 'length');
+    const low = -3.2 * thick;
+    return drawing({
+      title: 'Transom’s edge and side’s end, cut square to the corner; below, both faces',
+      says: `Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
+      shapes: [
+        edgeSection([0, 0], thick, bevel, {
+          name: 'transom’s edge',
+          gauge: say(Math.PI / 2 - v.sawTilt, 'angle'),
+          off: off('transomOff'),
+          siding: say(v.thickness, 'length'),
+          faces,
+          part: v.end,
+        }),
+        edgeSection([thick * 4.6, 0], skin * scale, bevel, {
+          name: 'side’s end',
+          gauge: say(Math.PI / 2 - v.sawTilt, 'angle'),
+          off: off('sideOff'),
+          siding: say(v.sideThickness, 'length'),
+          faces,
+          part: 'side',
+        }),
+        ...sideFace([thick * 4.6, low - 5 * thick], thick, v.endCut, say(v.endCut, 'angle')),
+        ...transomFace([-thick, low - 5 * thick], thick, v.onTransom, say(v.onTransom, 'angle')),
+        note(
+          'Hatched the other way, in a dashed outline: the wood that goes. The side’s end is drawn larger than the transom’s edge.',
+        ),
+      ],
+    });
+  },
+});
+
+/** Slants are drawn up to this one; steeper ones keep their texts. */
+const steepest = (70 * Math.PI) / 180;
+const drawnAs = (angle: number) => Math.max(-steepest, Math.min(steepest, angle));
+
+/** The end of the side on its face, the boat to the right: `low` is the end's lower corner. */
+function sideFace([x, y]: Point, unit: number, cut: number, text: string): Shape[] {
+  const tall = 3 * unit;
+  const lean = drawnAs(cut);
+  const head: Point = [x - tall * Math.tan(lean), y + tall];
+  const far = Math.max(x, head[0]) + 3 * unit;
+  return [
+    hatch([[x, y], [far, y], [far, y + tall], head], 'plain', { part: 'side' }),
+    line(
+      [
+        [x, y],
+        [x, y + tall * 1.15],
+      ],
+      { pen: 'ghost' },
+    ),
+    ...slant(
+      [x, y],
+      lean > 0 ? [Math.PI / 2, Math.PI / 2 + lean] : [Math.PI / 2 + lean, Math.PI / 2],
+      tall,
+      text,
+    ),
+    label([far - unit, y + tall], 'side, its face', { toward: 'n' }),
+  ];
+}
+
+/** Half the transom on its face, the centreline to the left. */
+function transomFace([x, y]: Point, unit: number, slope: number, text: string): Shape[] {
+  const tall = 3 * unit;
+  const half = 2 * unit;
+  const lean = drawnAs(slope);
+  const head: Point = [Math.max(x, x + half + tall * Math.tan(lean)), y + tall];
+  return [
+    hatch([[x, y], [x + half, y], head, [x, y + tall]], 'plain', { part: 'transom' }),
+    centreLine([x, y - unit * 0.4], [x, y + tall * 1.15]),
+    line(
+      [
+        [x + half, y],
+        [x + half, y + tall * 1.15],
+      ],
+      { pen: 'ghost' },
+    ),
+    ...slant(
+      [x + half, y],
+      lean > 0 ? [Math.PI / 2 - lean, Math.PI / 2] : [Math.PI / 2, Math.PI / 2 - lean],
+      tall,
+      text,
+    ),
+    label([x + unit * 0.7, y + tall], 'half transom', { toward: 'n' }),
+  ];
+}
+
+function slant(apex: Point, [from, to]: readonly [number, number], reach: number, text: string): Shape[] {
+  return to - from < 0.01
+    ? [note(text, { at: [apex[0], apex[1] - reach * 0.2] })]
+    : [angleDim(apex, from, to, text, { reach })];
+}

@@ -1,0 +1,363 @@
+/** The rolling bevel of a chine log: what is planed off it at marks from one end to the other. */
+import { attempt, type Hull } from '../../boat';
+import { cornerAlong } from '../../boat/corner-along';
+import { drawing, mm, note } from '../../drawing';
+import { isIssue } from '../../measure';
+import {
+  type Chart,
+  choice,
+  defineCell,
+  hullStep,
+  input,
+  type OnHand,
+  step,
+  type Values,
+  type WordsWhen,
+} from '../define';
+import { logSection } from './log-section';
+
+const GEOMETRY = 'geometry';
+/** Marks that the list holds, besides those at both ends. */
+const MARKS = 40;
+const AT = ['chine', 'end', 'at'] as const;
+
+/** From the after end of the log, m. */
+const fromAft = (hull: Hull, { chine, end }: Values, at: number) =>
+  end === 'fore' ? hull.edge(String(chine)).length - at : at;
+
+const cornerOf = (hull: Hull, values: Values) =>
+  cornerAlong(hull, String(values['chine']), fromAft(hull, values, Number(values['at'])));
+
+export const rollingBevel = defineCell({
+  id: 'rollingBevel',
+  stage: 'frames',
+  title: 'Rolling bevel of a chine log',
+  question: 'What do I plane off the chine log, mark by mark, so that side and bottom both lie on it?',
+  inputs: {
+    chine: choice('Chine', { options: 'chines', preset: 'chine' }),
+    mark: choice('Mark', {
+      options: [
+        { id: 'first', label: 'the end itself' },
+        ...Array.from({ length: MARKS }, (_, i) => ({ id: `mark${i + 1}`, label: `mark ${i + 1}` })),
+        { id: 'last', label: 'the other end' },
+      ],
+      preset: 'mark10',
+    }),
+    end: choice('Measured from', {
+      options: [
+        { id: 'aft', label: 'after end' },
+        { id: 'fore', label: 'forward end' },
+      ],
+      preset: 'aft',
+      note: 'always the same end, on port and starboard log alike',
+    }),
+    lies: choice('How the log lies', {
+      options: [
+        { id: 'side', label: 'flat on the side' },
+        { id: 'bottom', label: 'flat on the bottom' },
+        { id: 'upright', label: 'upright' },
+      ],
+      preset: 'side',
+      note: 'flat on one panel only one face is planed; upright, both are, and each loses less',
+    }),
+    interval: input('length', 'From mark to mark', {
+      preset: '150 mm',
+      min: '20 mm',
+      max: '1 m',
+      step: '10 mm',
+      note: '6 to 8 in between notches filed as depth guides; common practice, no source',
+    }),
+    at: input('length', 'Distance of this mark from that end', {
+      from: '{self}.markAt',
+      preset: '1.5 m',
+      min: '0 mm',
+      max: '45 m',
+      step: '10 mm',
+      note: 'along the bent log, at the chine; type any other place',
+    }),
+    flare: input('angle', 'Flare of the side there', {
+      from: '{self}.hullFlare',
+      preset: '20 deg',
+      min: '-60 deg',
+      max: '85 deg',
+      step: '0.5 deg',
+      note: 'square to the log, from plumb, + outward',
+    }),
+    deadrise: input('angle', 'Deadrise of the bottom there', {
+      from: '{self}.hullDeadrise',
+      preset: '0 deg',
+      min: '-40 deg',
+      max: '85 deg',
+      step: '0.5 deg',
+      note: 'square to the log, from level, + where the bottom rises outboard',
+    }),
+    logThickness: input('length', 'Chine log, thickness', {
+      from: 'chineLog.thickness',
+      preset: '19 mm',
+      min: '3 mm',
+      max: '150 mm',
+      step: '1 mm',
+      note: 'from its outer face inward',
+    }),
+    logWidth: input('length', 'Chine log, width', {
+      from: 'chineLog.width',
+      preset: '38 mm',
+      min: '3 mm',
+      max: '400 mm',
+      step: '1 mm',
+      note: 'up its outer face',
+    }),
+  },
+  steps: {
+    logLength: hullStep('length', {
+      says: 'the chine’s batten, measured along its bend',
+      uses: ['chine'],
+      find: (hull, { chine }) => hull.edge(String(chine)).length,
+      meaning: 'length of the chine, along its bend',
+      source: GEOMETRY,
+    }),
+    markAt: hullStep('length', {
+      says: 'the number of the mark times the interval; the other end for the last',
+      uses: ['chine', 'mark', 'interval'],
+      find: (hull, { chine, mark, interval }) => {
+        if (mark === 'first') return 0;
+        if (mark === 'last') return hull.edge(String(chine)).length;
+        return Number(String(mark).slice('mark'.length)) * Number(interval);
+      },
+      meaning: 'running distance of this mark from the end measured from',
+      source: GEOMETRY,
+    }),
+    place: hullStep('choice', {
+      says: 'the frames on both sides of the mark',
+      uses: AT,
+      find: (hull, values) => between(hull, values),
+      meaning: 'where on the boat that is',
+      source: GEOMETRY,
+    }),
+    hullFlare: hullStep('angle', {
+      says: 'the side’s plane at the chine, cut square to the chine',
+      uses: AT,
+      find: (hull, values) => cornerOf(hull, values).flare,
+      meaning: 'flare of the side, square to the log',
+      source: 'geometry: normals of the ruled panels',
+    }),
+    hullDeadrise: hullStep('angle', {
+      says: 'the bottom’s plane at the chine, cut square to the chine',
+      uses: AT,
+      find: (hull, values) => cornerOf(hull, values).deadrise,
+      meaning: 'deadrise of the bottom, square to the log',
+      source: 'geometry: normals of the ruled panels',
+    }),
+    angle: step(
+      'angle',
+      '90° + flare + deadrise',
+      'angle between side and bottom inside the hull: a gauge on the two outer faces of the log',
+      GEOMETRY,
+    ),
+    lean: step(
+      'angle',
+      'lies == "side" ? flare : lies == "bottom" ? -deadrise : 0°',
+      'lean of the log itself, + with its top outboard',
+      GEOMETRY,
+    ),
+    sideBevel: step('angle', 'flare - lean', 'bevel of the outer face, off square', GEOMETRY),
+    bottomBevel: step('angle', 'deadrise + lean', 'bevel of the under face, off square', GEOMETRY),
+    sideOff: step(
+      'length',
+      'logWidth * tan(min(abs(sideBevel), 85°))',
+      'planed off at the outer face, measured in from it: on the under face where its bevel is +, else on top',
+      `${GEOMETRY}; a steeper bevel is counted as 85°`,
+    ),
+    bottomOff: step(
+      'length',
+      'logThickness * tan(min(abs(bottomBevel), 85°))',
+      'planed off at the under face, measured up from it: on the outer face where its bevel is +, else on the inner',
+      `${GEOMETRY}; a steeper bevel is counted as 85°`,
+    ),
+    onLog: step('count', 'at <= logLength + 0.1 mm ? 1 : 0', 'whether the mark lies on the log', GEOMETRY),
+    reach: step('length', `${MARKS} * interval`, 'where the list of marks ends', GEOMETRY),
+  },
+  answers: [
+    {
+      of: 'angle',
+      label: 'side to bottom',
+      from: 'gauge across the log’s outer and under faces, square to its length',
+      tolerance: '0.5 deg',
+    },
+    {
+      of: 'bottomOff',
+      label: 'off the under face',
+      from: 'up from the sawn under face: on the outer face where the corner is wider than square, else on the inner',
+      tolerance: '0.5 mm',
+    },
+    {
+      of: 'sideOff',
+      label: 'off the outer face',
+      from: 'in from the sawn outer face: on the under face where the side leans out more than the log, else on top',
+      tolerance: '0.5 mm',
+    },
+  ],
+  inWords: logWords(),
+  table: {
+    caption: 'Marks along the log: running distances from one end',
+    over: 'mark',
+    only: 'onLog',
+    columns: [
+      { of: 'markAt', label: 'from the end' },
+      { of: 'place', label: 'where' },
+      { of: 'angle', label: 'side to bottom' },
+      { of: 'bottomOff', label: 'off the under face' },
+      { of: 'sideOff', label: 'off the outer face' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'onLog < 1',
+      says: 'The mark is {at} from the end, and the log only {logLength} long. The angles are those of its other end.',
+      limit: GEOMETRY,
+      weight: 'stop',
+    },
+    {
+      when: 'bottomOff > logWidth or sideOff > logThickness',
+      says: 'Here the bevel takes more than the log has. Set the log upright, so that both faces share the angle, or start from a wider piece.',
+      limit: GEOMETRY,
+      weight: 'stop',
+    },
+    {
+      when: 'max(abs(sideBevel), abs(bottomBevel)) > 45°',
+      says: 'A bevel of more than 45° is past the tilt of a saw: take the bulk off with a drawknife or an axe and plane to the marks.',
+      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'reach < logLength',
+      says: 'Forty marks end {reach} from the end and the log is {logLength} long: take a wider interval, or list the rest from the other end.',
+      limit: 'the list holds forty marks',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Plane the log after it is bent in and fastened to the frames, or plane it proud on the bench: bent, it twists, and the twist alters the bevel a little.',
+    'File a notch to the depth at every mark, then plane from notch to notch. A hollow between two good frames is found with a straight stick laid from the log to the keelson.',
+    'Punch nails and screws well under before you plane. A plane iron that meets one is spoiled; a power plane throws the pieces.',
+  ],
+  sources: [
+    { text: 'Angle of a corner from the normals of the two panels, square to the chine', known: 'geometry' },
+    { text: 'Notches filed every 6 to 8 in as depth guides: custom of the trade', known: 'common practice' },
+  ],
+  lights: ['{chine}', 'chineLog', 'bottom'],
+  draw: (v, { say }) => {
+    const [thick, wide] = [mm(v.logThickness), mm(v.logWidth)];
+    return drawing({
+      title: 'The log in its corner, cut square to its length',
+      says: `Outboard to the right. Side and bottom meet at ${say(v.angle, 'angle')}; off the sawn log go ${say(v.bottomOff, 'length')} at the under face and ${say(v.sideOff, 'length')} at the outer face.`,
+      shapes: [
+        logSection(
+          [0, 0],
+          { thick, wide, flare: v.flare, angle: v.angle, lean: v.lean },
+          {
+            name: `${say(v.at, 'length')} from the ${v.end === 'fore' ? 'forward' : 'after'} end`,
+            part: 'chineLog',
+            angle: say(v.angle, 'angle'),
+            thick: say(v.logThickness, 'length'),
+            wide: say(v.logWidth, 'length'),
+            sideOff: say(v.sideOff, 'length'),
+            bottomOff: say(v.bottomOff, 'length'),
+          },
+        ),
+        note('Outboard to the right. Hatched the other way, in a dashed outline: the wood that goes.'),
+      ],
+    });
+  },
+  chart: (v, on) => alongTheLog(v, on),
+});
+
+/** Where in the boat a place on the log is, by its frames. */
+function between(hull: Hull, values: Values): string {
+  const { arcs, length } = hull.edge(String(values['chine']));
+  const along = Math.max(0, Math.min(length, fromAft(hull, values, Number(values['at']))));
+  const near = 5e-3; // closer than this a mark stands at the frame
+  const at = hull.stations.find((_, i) => Math.abs(arcs[i]! - along) < near); // one arc a station
+  if (at) return `at ${at.label}`;
+  const next = arcs.findIndex((arc) => arc > along);
+  return `between ${hull.stations[next - 1]!.label} and ${hull.stations[next]!.label}`; // within the ends
+}
+
+/** A sentence for each way the log lies and each hand of its bevels. */
+function logWords(): readonly WordsWhen[] {
+  const here = '{at} from the {end}, {place}:';
+  const under = [
+    [
+      'bottomBevel >= 0°',
+      'on the outer face a line {bottomOff} up from the lower edge; plane the under face to it and keep its inner edge',
+    ],
+    [
+      'bottomBevel < 0°',
+      'on the inner face a line {bottomOff} up from the lower edge; plane the under face to it and keep its outer edge',
+    ],
+  ] as const;
+  const outer = [
+    [
+      'sideBevel >= 0°',
+      'on the under face a line {sideOff} in from the outer edge; plane the outer face to it and keep its upper edge',
+    ],
+    [
+      'sideBevel < 0°',
+      'on top a line {sideOff} in from the outer edge; plane the outer face to it and keep its lower edge',
+    ],
+  ] as const;
+  const gauge = 'The gauge across both faces reads {angle}.';
+  return [
+    ...under.map(([when, says]) => ({
+      when: `lies == "side" and ${when}`,
+      says: `${here} the outer face lies on the side as it was sawn. Mark ${says}. ${gauge}`,
+    })),
+    ...outer.map(([when, says]) => ({
+      when: `lies == "bottom" and ${when}`,
+      says: `${here} the under face lies on the bottom as it was sawn. Mark ${says}. ${gauge}`,
+    })),
+    ...under.flatMap(([whenUnder, saysUnder]) =>
+      outer.map(([whenOuter, saysOuter]) => ({
+        when: `lies == "upright" and ${whenUnder} and ${whenOuter}`,
+        says: `${here} mark both lines before you plane either. Mark ${saysUnder}. Mark ${saysOuter}. ${gauge}`,
+      })),
+    ),
+  ];
+}
+
+/** The angle from end to end, the frames on it, and the mark in hand. */
+function alongTheLog(
+  { chine, end, at, angle }: { chine: string; end: string; at: number; angle: number },
+  { hull, say }: Pick<OnHand, 'hull' | 'say'>,
+): Chart {
+  const found = attempt(() => {
+    if (!hull) throw new Error('There is no hull to take other places from.');
+    const edge = hull.edge(chine);
+    const to = ({ x, y }: { x: number; y: number }): readonly [number, number] => [
+      end === 'fore' ? edge.length - x : x,
+      y,
+    ];
+    const angleAt = (along: number) => {
+      const { flare, deadrise } = cornerAlong(hull, chine, along);
+      return to({ x: along, y: Math.PI / 2 + flare + deadrise });
+    };
+    const run = Array.from({ length: 61 }, (_, i) => angleAt((edge.length * i) / 60));
+    const frames = hull.frames.map(({ index }) => angleAt(edge.arcs[index]!)); // one arc a station
+    return { run: end === 'fore' ? run.toReversed() : run, frames };
+  });
+  const { run, frames } = isIssue(found) ? { run: [], frames: [] } : found;
+  const angles = run.map(([, value]) => value);
+  return {
+    title: 'The angle along the log',
+    says: isIssue(found)
+      ? found.issue
+      : `Along the log the angle between side and bottom runs between ${say(Math.min(...angles), 'angle')} and ${say(Math.max(...angles), 'angle')}.`,
+    x: { label: `from the ${end === 'fore' ? 'forward' : 'after'} end`, kind: 'length' },
+    y: { label: 'side to bottom', kind: 'angle' },
+    lines: [
+      { name: 'side to bottom', points: run, as: 'line' },
+      { name: 'at the frames', points: frames, as: 'dots' },
+    ],
+    points: [{ x: at, y: angle, label: `this mark: ${say(angle, 'angle')}` }],
+  };
+}
