@@ -7,7 +7,9 @@ import { html, use } from '../html';
 import { later } from '../later';
 import { capital } from '../words';
 import { Answer } from './answer';
+import { views } from './views';
 
+const CardKey = later(async () => (await import('../card/card-key')).CardKey, 'cell-keys');
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
 const CellTable = later(async () => (await import('./table')).CellTable, 'table-to-come');
 const Offers = later(async () => (await import('./offers')).Offers, 'offers');
@@ -34,6 +36,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     <header>
       <p class="cell-title">${cell.title}</p>
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
+      ${use(CardKey, { instance })}
     </header>
     <dl class="answers">
       ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
@@ -43,6 +46,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       ${use(CellInputs, { instance })}
       ${use(Pictures, { instance })}
     </div>
+    ${viewOf(instance)}
     ${cell.search ? use(SearchRow, { instance }) : null}
     ${cell.offers ? use(Offers, { instance }) : null}
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
@@ -59,6 +63,11 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     })}
     ${use(Disclosure, { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) })}
   </section>`;
+}
+
+function viewOf(instance: Instance) {
+  const view = views[instance.cell.view ?? ''];
+  return view ? use(view, { instance }) : null;
 }
 
 function sourcesOf({ cell, name }: Instance) {

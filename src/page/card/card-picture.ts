@@ -1,0 +1,133 @@
+/** A card's drawing or chart: drawn anew for the paper's width, in letters of 14 pt, no taller than it is given. */
+import type { VNode } from 'preact';
+import type { Chart, Instance } from '../../cells';
+import {
+  type Drawing,
+  LEAST_TEXT,
+  overlay,
+  type ScaleUnits,
+  setOut,
+  type Sheet,
+  svgTree,
+} from '../../drawing';
+import { type Bench, versionWords } from '../bench';
+import { html } from '../html';
+import type { drawChart } from '../picture/chart';
+import { toVNode } from '../picture/figure';
+import { picturesOf } from '../picture/pictures-of';
+import { sameData } from '../picture/same-data';
+import { graphsOf } from './versions';
+
+export interface Picture {
+  /** What is said beside it, in the card's own lines. */
+  readonly title: string;
+  readonly says: readonly string[];
+  /** How tall it would be with nothing in its way, px. */
+  readonly wants: number;
+  /** The picture and how tall it came out, px, for at most this much room; taller where it can't be read any smaller. */
+  readonly draw: (height: number, width?: number) => Drawn;
+}
+
+export interface Drawn {
+  readonly node: VNode;
+  readonly height: number;
+}
+
+/** The card's width in px of CSS: 190 mm. */
+export const CARD_WIDTH = Math.floor((190 / 25.4) * 96);
+/** 14 pt in px, and a hair more, so that no rounding falls below. */
+const LETTERS = 18.75;
+/** Pictures are drawn as for a screen, whose smallest letters are 13 px, and enlarged until these are 14 pt. */
+const ENLARGED = LETTERS / LEAST_TEXT;
+/** Half of the card and a little more: text runs on beside it. */
+export const BESIDE_WIDTH = Math.floor(CARD_WIDTH * 0.6);
+
+/** The pictures a cell has, the foremost first; none while a number is missing. */
+export async function cardPictures(instance: Instance, bench: Bench): Promise<Picture[]> {
+  const [first, second] = graphsOf(bench).map(([, graph]) => picturesOf(instance, graph, bench, null)?.drawn);
+  const pictures: Picture[] = [];
+  if (first?.drawing) pictures.push(drawn(first.drawing, other(first.drawing, second?.drawing), bench));
+  if (first?.chart) {
+    const { drawChart: draw } = await import('../picture/chart');
+    pictures.push(charted(first.chart, other(first.chart, second?.chart), bench, draw));
+  }
+  return pictures;
+}
+
+function other<T>(first: T, second: T | undefined): T | undefined {
+  return second !== undefined && !sameData(second, first) ? second : undefined;
+}
+
+function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Picture {
+  const both = second ? overlay(drawing, second, versionWords) : drawing;
+  const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
+  const sheetIn =
+    (width: number): SheetFor =>
+    (maxHeight, caption) =>
+      setOut(both, { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption });
+  return {
+    title: '',
+    says: [],
+    wants: sheetIn(CARD_WIDTH)(TALLEST, true).height * ENLARGED,
+    draw: (height, width = CARD_WIDTH) => {
+      const sheet = tallestWithin(height / ENLARGED, sheetIn(width));
+      const tree = svgTree(sheet);
+      const size = { width: sheet.width * ENLARGED, height: sheet.height * ENLARGED };
+      return { node: toVNode({ ...tree, attrs: { ...tree.attrs, ...size } }) as VNode, height: size.height };
+    },
+  };
+}
+
+type SheetFor = (field: number, caption: boolean) => Sheet;
+
+/** Of a drawing's field, without what stands under it, px. */
+const TALLEST = 560;
+const LOWEST_FIELD = 60;
+/** Each try is lower by this much. */
+const LESS = 0.85;
+
+/**
+ * The largest sheet that is no taller than it may be; where none is, the lowest. Letters take what
+ * they need whatever the scale, and in a low field some go to lines below it, so that a sheet is tried
+ * and not reckoned. The caption goes last: the card's own sentence has said what it says.
+ */
+function tallestWithin(height: number, sheetFor: SheetFor): Sheet {
+  let lowest: Sheet | null = null;
+  for (let field = height; field > LOWEST_FIELD; field *= LESS) {
+    for (const caption of [true, false]) {
+      const sheet = sheetFor(field, caption);
+      if (sheet.height <= height) return sheet;
+      if (!lowest || sheet.height < lowest.height) lowest = sheet;
+    }
+  }
+  return lowest ?? sheetFor(LOWEST_FIELD, false);
+}
+
+/** The lowest that the page draws a graph, px, and its height over its width. */
+const LOWEST_CHART = 210;
+const ASPECT = 0.55;
+
+function charted(chart: Chart, second: Chart | undefined, bench: Bench, draw: typeof drawChart): Picture {
+  return {
+    title: chart.title,
+    says: [chart.says, ...(second ? [`${versionWords.second}: ${second.says}`] : [])],
+    wants: Math.ceil(CARD_WIDTH * ASPECT),
+    draw: (height, widest = CARD_WIDTH) => {
+      const most = widest / ENLARGED;
+      const width = Math.floor(Math.min(most, Math.max(LOWEST_CHART / ASPECT, height / ENLARGED / ASPECT)));
+      const { figure } = draw(chart, second, {
+        width,
+        shown: bench.shown.value,
+        names: versionWords,
+        extents: null,
+      });
+      const high = Number(figure.getAttribute('height')) * ENLARGED;
+      figure.setAttribute('width', String(width * ENLARGED));
+      figure.setAttribute('height', String(high));
+      return {
+        node: html`<div ref=${(at: Element | null) => at?.replaceChildren(figure)}></div>`,
+        height: high,
+      };
+    },
+  };
+}

@@ -1,0 +1,46 @@
+/** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
+import { type Instance, isChoice, kindOfKey } from '../../cells';
+import { isIssue } from '../../measure';
+import type { Graph } from '../../notebook';
+import { type Bench, optionsFor } from '../bench';
+import { graphsOf, inEach, type Said, tiedValue } from './versions';
+
+export interface CardTable {
+  readonly caption: string;
+  readonly over: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly CardRow[];
+}
+
+export interface CardRow {
+  readonly head: string;
+  readonly inHand: boolean;
+  readonly cells: readonly (readonly Said[])[];
+}
+
+/** @returns null where the cell has no table, or where every row would say the same */
+export function cardTable({ cell, name }: Instance, bench: Bench): CardTable | null {
+  const { table } = cell;
+  if (!table) return null;
+  const choiceName = `${name}.${table.over}`;
+  const spec = cell.inputs[table.over];
+  const graph = bench.book.inHand.value;
+  const say = (of: Graph, option: string, key: string) => {
+    const value = of.value(key in cell.inputs ? `${name}.${key}` : `${name}.${option}.${key}`);
+    if (isIssue(value)) return 'no value yet';
+    return tiedValue(value, kindOfKey(cell, key), `${name}.${key}`, of, bench);
+  };
+  const rows = optionsFor(graph, choiceName).map(({ id, label }) => ({
+    head: label,
+    inHand: id === graph.value(choiceName),
+    cells: table.columns.map(({ of: key }) => inEach(graphsOf(bench), (of) => say(of, id, key))),
+  }));
+  const [head, ...rest] = rows.map(({ cells }) => JSON.stringify(cells));
+  if (head === undefined || (rest.length > 0 && rest.every((row) => row === head))) return null;
+  return {
+    caption: table.caption,
+    over: spec && isChoice(spec) ? spec.label : '',
+    columns: table.columns.map(({ label }) => label),
+    rows,
+  };
+}

@@ -1,0 +1,187 @@
+/** What a cell's shop card says, as plain data: both versions where there are two, and nothing to press. */
+import { isIssue, type KindId, write, writeDifference } from '../../measure';
+import type { Given, Value } from '../../boat';
+import { answerInWords, type Instance, isChoice, type Source, warningsOf } from '../../cells';
+import type { Graph } from '../../notebook';
+import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+import { capital, waitsFor } from '../words';
+import { type CardTable, cardTable } from './card-table';
+import { graphsOf, inEach, type Said, tiedValue, type Versions } from './versions';
+import { type Standing, whereFrom } from './where-from';
+
+export interface CardFigure extends Said {
+  /** A number stands large; words and what is waited for stand less so. */
+  readonly large: boolean;
+  readonly remainder: string;
+  readonly difference: string;
+}
+
+export interface CardAnswer {
+  readonly label: string;
+  readonly datum: string;
+  readonly figures: readonly CardFigure[];
+}
+
+export interface CardInput {
+  readonly label: string;
+  readonly values: readonly Said[];
+  readonly from: string;
+  readonly standing: Standing;
+  /** Typed over, wrong, or what a builder looks at first; the rest may be told in a running line. */
+  readonly foremost: boolean;
+}
+
+export interface Card {
+  readonly boat: string;
+  readonly versions: string;
+  readonly day: string;
+  readonly title: string;
+  readonly question: string;
+  readonly answers: readonly CardAnswer[];
+  readonly words: readonly Said[];
+  readonly warnings: readonly (Said & { readonly head: string; readonly limit: string })[];
+  readonly cautions: readonly string[];
+  readonly inputs: readonly CardInput[];
+  readonly table: CardTable | null;
+  readonly sources: string;
+  /** Under which a browser keeps the printed page: `frame-3 bevels - Ferry dory`. */
+  readonly fileName: string;
+}
+
+export function cardOf(instance: Instance, bench: Bench): Card {
+  const { cell } = instance;
+  const boat = bench.table.value.name;
+  const versions = graphsOf(bench);
+  const place = placeOf(instance, bench);
+  return {
+    boat,
+    versions: versionsInHand(bench),
+    day: new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
+    title: place ? `${cell.title}, ${place}` : cell.title,
+    question: cell.question,
+    answers: cell.answers.map(({ of, label, from, tolerance }) => ({
+      label,
+      datum: tolerance ? `${from}, within ${tolerance.replaceAll(' ', '\u00a0')}` : from,
+      figures: figuresOf(`${instance.name}.${of}`, bench),
+    })),
+    words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),
+    warnings: warningsFrom(instance, versions, bench),
+    cautions: cell.cautions,
+    inputs: Object.keys(cell.inputs).map((key) => inputOf(instance, key, bench)),
+    table: cardTable(instance, bench),
+    sources: [...new Set(cell.sources.map(sourceInShort))].join('; '),
+    fileName: fileNameOf(cell.title, place, boat),
+  };
+}
+
+/** A source in a few words; in full, with what was taken from it, it stands on the page. */
+function sourceInShort({ text, known }: Source): string {
+  if (known === 'geometry' || known === 'common practice') return known;
+  const name = text.split(/[:;]/)[0]!.trim(); // split gives at least one
+  return known === 'published' ? name : `${name} (${known})`;
+}
+
+/** Says which version it is where there are two. */
+function versionsInHand({ book }: Bench): string {
+  const { first, second } = versionWords;
+  if (!book.second.value) return first.toLowerCase();
+  const inHand = book.inHand.value === book.second.value ? second : first;
+  return `${first.toLowerCase()} and ${second.toLowerCase()}, in hand: ${inHand.toLowerCase()}`;
+}
+
+function figuresOf(name: string, bench: Bench): CardFigure[] {
+  const versions = graphsOf(bench);
+  const kind = bench.book.first.value.quantity(name)?.kind ?? 'number';
+  return versions.map(([version, graph]) => {
+    const value = graph.value(name);
+    const than = version === 'second' ? bench.book.first.value.value(name) : undefined;
+    return {
+      version,
+      word: versions.length > 1 ? versionWords[version] : '',
+      difference: than === undefined ? '' : differenceOf(value, than, kind, bench),
+      ...figureOf(value, kind, name, graph, bench),
+    };
+  });
+}
+
+function figureOf(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench) {
+  if (typeof value === 'number') {
+    const { text, remainder } = write(value, kind, bench.shown.value);
+    return { text, remainder, large: true };
+  }
+  const text = isIssue(value)
+    ? `waits for ${waitsFor(bench, value)}`
+    : sayValue(value, kind, bench.shown.value, optionsFor(graph, name));
+  return { text, remainder: '', large: false };
+}
+
+function differenceOf(is: Value, was: Value, kind: KindId, bench: Bench): string {
+  if (typeof is !== 'number' || typeof was !== 'number') return '';
+  return is === was ? 'the same' : writeDifference(is - was, kind, bench.shown.value);
+}
+
+function wordsFrom(instance: Instance, graph: Graph, bench: Bench): string {
+  const words = graph.work((read) => answerInWords(instance, read, tiedWith(bench)));
+  return isIssue(words) ? `${capital(words.issue)}.` : words;
+}
+
+function warningsFrom(instance: Instance, versions: Versions, bench: Bench): Card['warnings'] {
+  const all = versions.flatMap(([version, graph]) =>
+    warningsOf(instance, (by) => graph.work(by), tiedWith(bench)).map(({ warning, says }) => ({
+      version,
+      word: versionWords[version],
+      text: says,
+      head: warning.weight === 'stop' ? 'Stop' : 'Mind',
+      limit: warning.limit,
+    })),
+  );
+  const times = (text: string) => all.filter((one) => one.text === text).length;
+  return all
+    .filter((one, index) => all.findIndex(({ text }) => text === one.text) === index)
+    .map((one) => (times(one.text) === versions.length ? { ...one, word: '' } : one));
+}
+
+function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
+  const name = `${instance.name}.${key}`;
+  const spec = instance.cell.inputs[key]!; // the key is one of the inputs
+  const versions = graphsOf(bench);
+  const { standing, says } = whereFrom(bench, bench.book.inHand.value, name);
+  const wrong = versions.some(([, graph]) => isIssue(graph.value(name)));
+  return {
+    label: spec.label,
+    values: inEach(versions, (graph) => inputText(bench, graph, name)),
+    from: says,
+    standing,
+    foremost: wrong || standing === 'written' || !spec.seldom,
+  };
+}
+
+/** The value, or what was typed and why it can't be used. */
+function inputText(bench: Bench, graph: Graph, name: string): string {
+  const value = graph.value(name);
+  const quantity = graph.quantity(name) as Given | undefined;
+  if (!isIssue(value)) return tiedValue(value, quantity?.kind ?? 'number', name, graph, bench);
+  if (value.waitsFor !== undefined) return `waits for ${waitsFor(bench, value)}`;
+  return `“${graph.entry(name)?.text ?? ''}”: ${value.issue}`;
+}
+
+/** Which of the boat's frames, edges or panels the cell speaks of: `frame 3`; empty where it speaks of none. */
+function placeOf({ cell, name }: Instance, bench: Bench): string {
+  const choice = Object.entries(cell.inputs).find(
+    ([, spec]) => isChoice(spec) && typeof spec.options === 'string',
+  );
+  if (!choice) return '';
+  const graph = bench.book.inHand.value;
+  const of = `${name}.${choice[0]}`;
+  const chosen = graph.value(of);
+  return isIssue(chosen) ? '' : sayValue(chosen, 'choice', bench.shown.value, optionsFor(graph, of));
+}
+
+/** What no file's name may hold. */
+const NOT_IN_NAMES = /[\\/:*?"<>|\s]+/g;
+
+function fileNameOf(title: string, place: string, boat: string): string {
+  const plain = (text: string) => text.replaceAll(NOT_IN_NAMES, ' ').trim();
+  const head = [plain(place).toLowerCase().replaceAll(' ', '-'), plain(title).toLowerCase()];
+  return `${head.filter((words) => words !== '').join(' ')} - ${plain(boat)}`;
+}

@@ -1,0 +1,55 @@
+/**
+ * Prints one cell by itself: the card is composed beside the page, out of sight, and stands in the
+ * page's stead on paper while the print dialog is open. The page itself is not touched.
+ */
+import '../dress/card.css';
+import { render } from 'preact';
+import type { Instance } from '../../cells';
+import type { Bench } from '../bench';
+import { fetchTheRest } from '../library';
+import { cardOf } from './card';
+import { cardPictures } from './card-picture';
+import { fitCard } from './fit-card';
+
+/** Takes the last card away; none while there is none. */
+let away: (() => void) | null = null;
+
+/** Resolves once the print dialog has been asked for. */
+export async function printCard(instance: Instance, bench: Bench): Promise<void> {
+  away?.();
+  // Links lead to cells of other notebooks too; without a network what has come must do.
+  await fetchTheRest().catch(() => undefined);
+  const pictures = await cardPictures(instance, bench);
+  const card = cardOf(instance, bench);
+  const { cell } = instance;
+  const noPicture =
+    pictures.length === 0 && (cell.draw || cell.chart) ? 'The drawing waits for the numbers it needs.' : '';
+
+  const place = document.createElement('div');
+  place.className = 'card';
+  place.ariaHidden = 'true';
+  document.body.append(place);
+  fitCard(card, pictures, noPicture, place);
+  // The first setting calls for the letters; with them the card is measured as it will be printed.
+  await document.fonts.ready;
+  fitCard(card, pictures, noPicture, place);
+
+  const root = document.documentElement;
+  const title = document.title;
+  root.dataset['card'] = instance.name;
+  document.title = card.fileName;
+  away = () => {
+    for (const event of OVER) removeEventListener(event, putAway, true);
+    away = null;
+    if (document.title === card.fileName) document.title = title;
+    delete root.dataset['card'];
+    render(null, place);
+    place.remove();
+  };
+  for (const event of OVER) addEventListener(event, putAway, true);
+  print();
+}
+
+/** When printing is over; a browser that does not say so is seen to be done at the next thing that is done. */
+const OVER = ['afterprint', 'pointerdown', 'keydown'] as const;
+const putAway = () => away?.();

@@ -1,0 +1,35 @@
+/** The versions on the bench, and a text of each: one text where they say the same. */
+import type { Graph, Version } from '../../notebook';
+import type { Value } from '../../boat';
+import type { KindId } from '../../measure';
+import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+
+/** A text, and whose it is: the word is empty where it holds for both versions, or for the only one. */
+export interface Said {
+  readonly version: Version;
+  readonly word: string;
+  readonly text: string;
+}
+
+export type Versions = readonly (readonly [Version, Graph])[];
+
+export function graphsOf({ book }: Bench): Versions {
+  const second = book.second.value;
+  return [['first', book.first.value] as const, ...(second ? [['second', second] as const] : [])];
+}
+
+export function inEach(versions: Versions, say: (graph: Graph) => string): Said[] {
+  const said = versions.map(([version, graph]) => ({
+    version,
+    word: versionWords[version],
+    text: say(graph),
+  }));
+  const [first, second] = said;
+  return first && (!second || second.text === first.text) ? [{ ...first, word: '' }] : said;
+}
+
+/** A value as it stands in a running line or a narrow column: a number does not part from its unit. */
+export function tiedValue(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench): string {
+  if (typeof value === 'number') return tiedWith(bench)(value, kind);
+  return sayValue(value, kind, bench.shown.value, optionsFor(graph, name));
+}
