@@ -28,6 +28,8 @@ export interface Landing {
   readonly row: number;
   readonly column: number;
   readonly notation: Notation;
+  /** Whether a station stands as one plane: a place forward given of one edge is then that of all. */
+  readonly isPlane: (station: string) => boolean;
   /** A name for a station to be added, by its number among those added. */
   readonly newName: (number: number) => string;
 }
@@ -79,7 +81,19 @@ export function pastedInto(text: string, landing: Landing): Pasted {
       else writes[offsetName(station.name, place.edge.name, place.column)] = reading.text;
     });
   });
-  return faults.length > 0 ? { faults } : { writes };
+  return faults.length > 0 ? { faults } : { writes: { ...forwardOfAll(writes, landing), ...writes } };
+}
+
+/** Where one edge of a plane station was given its place forward, the same of the others. */
+function forwardOfAll(writes: Readonly<Record<string, string>>, { stations, edges, isPlane }: Landing) {
+  const more: Record<string, string> = {};
+  for (const station of stations) {
+    const names = edges.map((edge) => offsetName(station.name, edge.name, 'x'));
+    const given = names.filter((name) => Object.hasOwn(writes, name));
+    if (given.length === 1 && isPlane(station.name))
+      for (const name of names) more[name] = writes[given[0]!]!; // the one given
+  }
+  return more;
 }
 
 /** The reader's own reason where it says more than that. */
@@ -195,7 +209,9 @@ function headed(heads: readonly (readonly string[])[], named: boolean, landing: 
       at.push(undefined);
       continue;
     }
-    const { edge = onlyOne(landing, 'edge'), column = onlyOne(landing, 'column'), unit } = heading;
+    const { column = onlyOne(landing, 'column'), unit } = heading;
+    // A column of stations' places forward often stands alone, before all edges.
+    const edge = heading.edge ?? onlyOne(landing, 'edge') ?? (column === 'x' ? landing.edges[0] : undefined);
     if (!edge || !column) {
       faults.push(
         edge

@@ -25,6 +25,7 @@ function landingOn(table: Table, more: Partial<Landing> = {}): Landing {
     row: 0,
     column: 0,
     notation: 'mm',
+    isPlane: () => false,
     newName: (n) => `frame ${n + 20}`,
     ...more,
   };
@@ -214,6 +215,22 @@ describe('without headings', () => {
     const pasted = pastedInto(Array.from({ length: 41 }, () => '1').join('\n'), landing);
     expect(pasted).not.toHaveProperty('grow');
     expect(isRefused(pasted) && pasted.faults.join()).toMatch(/at most 40 stations/);
+  });
+});
+
+test('at a station that is one plane, the place forward of one edge is that of all', () => {
+  const on = landingOn(skiff, { isPlane: (name) => name.startsWith('frame') });
+  expect(writesOf('\tforward\tsheer height\ntransom\t0\t560\nframe 1\t700\t525', on)).toStrictEqual({
+    'transom.keel.x': '0 mm',
+    'transom.sheer.height': '560 mm',
+    'frame1.keel.x': '700 mm',
+    'frame1.chine.x': '700 mm',
+    'frame1.sheer.x': '700 mm',
+    'frame1.sheer.height': '525 mm',
+  });
+  expect(writesOf('\tkeel x\tsheer x\nframe 1\t700\t710', on)).toStrictEqual({
+    'frame1.keel.x': '700 mm',
+    'frame1.sheer.x': '710 mm',
   });
 });
 
