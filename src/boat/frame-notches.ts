@@ -5,7 +5,7 @@
  * a face parallel to the skin at a distance t stands t / cos(bevel) off it, and the notch is drawn with the
  * planes of the two panels on which the timber lies.
  */
-import { cross, dot, scale, type Vec2, type Vec3 } from '../kernel';
+import { cross, dot, scale, unit, type Vec2, type Vec3 } from '../kernel';
 import type { Edge } from './edge';
 import type { FrameOutline } from './frame-outline';
 import type { Hull } from './hull';
@@ -132,7 +132,7 @@ const flat = ([, y, z]: Vec3, height: number): Flat => ({ normal: [y, z], height
 function planesOf(frame: FrameOutline, edge: Edge, panel: Panel): { readonly skin: Flat; readonly up: Flat } {
   const { station } = frame;
   const normal = station.normal(edge.name, panel.name);
-  const square = cross(edge.directions[station.index]!, normal); // one direction a station
+  const square = unit(cross(edge.directions[station.index]!, normal)); // one direction a station, of a length near 1
   const inner = panel.inner.points[station.index]!;
   const outer = panel.outer.points[station.index]!;
   const upward = dot(square, [0, outer[1] - inner[1], outer[2] - inner[2]]) < 0 ? -1 : 1;

@@ -68,11 +68,14 @@ export function notchView(v: NotchSeen, say: Say): Drawing {
         ? dim(corner.at(0, 0), corner.at(mm(v.startsAt), 0), say(v.startsAt), { side: 'right' })
         : [],
       log && v.foot > 0 ? dim(corner.at(0, 0), corner.foot, say(v.foot), { side: 'below' }) : [],
-      across(v, [corner.right + 0.9 * depth, corner.middle], say),
+      dim(corner.at(mm(v.keepTo), 0), corner.at(mm(v.keepTo), mm(v.keepDepth)), say(v.keepDepth), {
+        side: log ? 'above' : 'below',
+      }),
+      across(v, [corner.left - 0.6 * depth - mm(v.siding), corner.middle], say),
       note(
         log
-          ? 'Left: looking along the boat at the face on the station line. Right: cut across the frame, that face to the left.'
-          : 'Left: the head of the frame, looking along the boat at the face on the station line. Right: cut across the frame, that face to the left.',
+          ? 'Right: the face on the station line, looking along the boat. Left: cut across the frame, that face to the left.'
+          : 'Right: the head of the frame, the face on the station line, looking along the boat. Left: cut across the frame, that face to the left.',
       ),
     ],
   });
@@ -87,8 +90,8 @@ interface Corner {
   readonly deepest: readonly Point[];
   /** Where a log's notch ends on the bottom edge. */
   readonly foot: Point;
-  /** How far the drawing reaches to the right, and the height of its middle. */
-  readonly right: number;
+  /** How far the drawing reaches to the left, and the height of its middle. */
+  readonly left: number;
   readonly middle: number;
 }
 
@@ -127,7 +130,7 @@ function atChine(v: NotchSeen): Corner {
     timber: [at(0, 0), at(mm(v.along), 0), apex(near), footAt(near)],
     deepest: [at(0, 0), at(mm(v.along), 0), apex(mm(v.farDepth)), footAt(mm(v.farDepth))],
     foot: footAt(near),
-    right: Math.max(at(reach, 0)[0], mm(v.screwClear)),
+    left: Math.min(bottom(low, 0)[0], bottom(low, deep)[0], at(reach, deep)[0]),
     middle: at(reach / 2, 0)[1],
   };
 }
@@ -156,7 +159,7 @@ function atSheer(v: NotchSeen): Corner {
     timber: section(near),
     deepest: section(mm(v.farDepth)),
     foot: at(0, 0),
-    right: Math.max(at(above, 0)[0], at(reach, 0)[0]),
+    left: Math.min(at(above, deep)[0], at(reach, deep)[0]),
     middle: at((above + reach) / 2, 0)[1],
   };
 }

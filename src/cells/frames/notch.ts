@@ -264,19 +264,19 @@ export const notch = defineCell({
     woodLeft: step(
       'length',
       'moulded - farDepth',
-      'wood left behind the notch, on the face where it is deeper',
+      'wood left behind the notch, on the face that is planed smaller',
       GEOMETRY,
     ),
     depthTaken: step(
       'share',
-      'farDepth / moulded',
-      'share of the depth that the notch takes there',
+      'nearDepth / max(moulded - planedOff, 1 mm)',
+      'share of the depth that the notch takes there, once the edge is bevelled',
       GEOMETRY,
     ),
     modulusLeft: step(
       'share',
       'max(1 - depthTaken, 0)^2',
-      'strength in bending left, as a share of the uncut member',
+      'strength in bending left there, as a share of the uncut member',
       'section modulus of a rectangle, which goes with the square of its depth',
     ),
     stiffnessLeft: step(
