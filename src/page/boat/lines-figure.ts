@@ -39,6 +39,6 @@ export function LinesFigure() {
 }
 
 /** Two versions with the same offsets each have a hull of their own. */
-function sameShape(a: Hull, b: Hull | null): boolean {
+export function sameShape(a: Hull, b: Hull | null): boolean {
   return b !== null && JSON.stringify(a.offsets.points) === JSON.stringify(b.offsets.points);
 }

@@ -1,0 +1,102 @@
+/**
+ * The hull to look at: a still picture at rest, from any of the usual sides; and, when asked for, one to turn by
+ * hand. Without WebGL, and on paper, the still picture stands alone.
+ */
+import { useCallback, useMemo, useState } from 'preact/hooks';
+import type { Hull } from '../../boat';
+import type { Instance } from '../../cells';
+import { type Issue, isIssue } from '../../measure';
+import { useBench } from '../bench';
+import { useGoodHull } from '../boat/good-hull';
+import { litBy } from '../boat/hull-in-sight';
+import { litParts } from '../boat/hull-lines';
+import { sameShape } from '../boat/lines-figure';
+import { html, use } from '../html';
+import { later } from '../later';
+import { toVNode } from '../picture/figure';
+import { capital } from '../words';
+import { modelOf } from './hull-model';
+import './hull.css';
+import { useDressInUse } from './dress-in-use';
+import { type Look, namedLooks, seenFrom, threeQuarter } from './look';
+import { partsInWords, stillOf } from './still';
+import { hasWebGl } from './webgl';
+
+const HullByHand = later(async () => (await import('./hull-by-hand')).HullByHand, 'hull-canvas');
+
+/** At rest, turned by hand, or why it can't be. */
+type Standing = 'at rest' | 'in hand' | 'no WebGL' | 'lost';
+
+const WHY: Readonly<Record<Standing, string>> = {
+  'at rest': '',
+  'in hand': '',
+  'no WebGL':
+    'This browser shows no pictures in the round (it has no WebGL), so the hull stands still. The keys below show her from other sides.',
+  lost: 'The graphics card let go of the picture, so the hull stands still again. Try once more, or use the keys below.',
+};
+
+export function HullView({ instance }: { instance: Instance }) {
+  const bench = useBench();
+  const { hull, fault } = useGoodHull(bench.book.first.value);
+  const [standing, stand] = useState<Standing>('at rest');
+  const [look, setLook] = useState<Look>(threeQuarter);
+  const turn = useCallback((change: (from: Look) => Look) => setLook(change), []);
+  const dress = useDressInUse(bench.dress.value);
+  const spoken = bench.instances.value.get(bench.inHand.value ?? instance.name) ?? instance;
+  const second = secondHull(bench.book.second.value?.hull() ?? null, hull);
+  const { name } = bench.table.value;
+  const lit = hull ? [...litParts(litBy(spoken, bench.book.inHand.value), hull)].join(' ') : '';
+  const still = useMemo(
+    () =>
+      hull &&
+      toVNode(
+        stillOf(hull, {
+          look: standing === 'in hand' ? threeQuarter : look,
+          name,
+          lit: new Set(lit.split(' ')),
+          second,
+        }),
+      ),
+    [hull, second, name, lit, look, standing],
+  );
+  const model = hull && modelOf(hull);
+  if (!hull || !model) return html`<p class="says">${capital(fault ?? 'the hull can’t be drawn yet')}.</p>`;
+  const open = () => stand(standing === 'in hand' ? 'at rest' : hasWebGl() ? 'in hand' : 'no WebGL');
+  const hint = `hull-hint-${instance.name}`;
+  return html`<div class=${fault === null ? 'hull-view' : 'hull-view stale'}>
+    <figure class=${standing === 'in hand' ? 'on-paper-only' : ''}>${still}</figure>
+    ${
+      standing === 'in hand'
+        ? use(HullByHand, {
+            model,
+            second: second && modelOf(second),
+            lit,
+            dress,
+            look,
+            onLook: turn,
+            onLost: () => stand('lost'),
+            label: `${name}, to be turned by hand: ${partsInWords(hull)}`,
+            hint,
+          })
+        : null
+    }
+    <p class="plain" role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
+    ${
+      standing === 'in hand'
+        ? html`<p class="hull-hint plain" id=${hint}>Drag to turn her. With the picture in hand, arrow keys turn, + and − or the wheel or two fingers bring her nearer and farther, Home puts her back.</p>`
+        : null
+    }
+    <div class="hull-keys">
+      <button type="button" aria-expanded=${standing === 'in hand'} onClick=${open}>
+        ${standing === 'in hand' ? 'Put the hull down' : 'Turn the hull by hand'}
+      </button>
+      ${namedLooks.map(({ words, look: from }) => html`<button type="button" class="quiet" onClick=${() => setLook(from)}>${words}</button>`)}
+    </div>
+  </div>`;
+}
+
+/** The second version's hull where it has one of another shape. */
+function secondHull(found: Hull | Issue | null, first: Hull | null): Hull | null {
+  const isDrawn = found !== null && !isIssue(found) && found.faults.length === 0;
+  return isDrawn && !sameShape(found, first) ? found : null;
+}
