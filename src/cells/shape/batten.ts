@@ -5,7 +5,15 @@ import { choice, defineCell, hullStep, input, step, type Values } from '../defin
 import { woods } from '../timber/woods';
 import { battenOffers } from './batten-offers';
 import { drawForces, shareChart } from './batten-picture';
-import { type LineView, lineViews, type LongLine, longLine, tightestAbout, tightestOf } from './long-line';
+import {
+  type LineView,
+  lineViews,
+  type LongLine,
+  longLine,
+  nearestKnot,
+  tightestAbout,
+  tightestOf,
+} from './long-line';
 
 const BEAM = 'beam theory: strain is half the thickness over the radius';
 const FREE =
@@ -127,7 +135,7 @@ export const batten = defineCell({
       uses: lineKeys,
       find: (hull, v) => {
         const line = lineOf(hull, v);
-        return hull.stations[nearest(line, tightestOf(line).parameter)]!.name; // a knot a station
+        return hull.stations[nearestKnot(line.freeBatten, tightestOf(line).parameter)]!.name; // a knot a station
       },
       meaning: 'station where the batten bends hardest',
       source: GEOMETRY,
@@ -360,9 +368,4 @@ const stiffnessOf = (v: Values) => Number(v['stiffness']);
 function hardestOf({ ducks }: LongLine): number {
   const sizes = ducks.map(Math.abs);
   return sizes.indexOf(Math.max(...sizes));
-}
-
-function nearest({ freeBatten }: LongLine, parameter: number): number {
-  const away = Array.from(freeBatten.knots, (knot) => Math.abs(knot - parameter));
-  return away.indexOf(Math.min(...away));
 }

@@ -1,9 +1,11 @@
 /** The line with its comb, and the run of its third differences: as they stand, and with the correction. */
-import { type Drawing, drawing, mark, note, type Shape } from '../../drawing';
-import { fairRun, placeInView } from '../../kernel';
+import { type Drawing, drawing, mark, note, type Point, type Shape } from '../../drawing';
+import type { Hull } from '../../boat';
+import { fairRun } from '../../kernel';
 import type { Chart, OnHand, Values } from '../define';
 import { lineOf, number, word } from './fair-working';
-import { comb, curve, grid, lineOn, movedCurve, paperFor } from './line-picture';
+import { comb, curve, grid, type LinePaper, lineOn, movedCurve, paperFor } from './line-picture';
+import { type LongLine, nearestKnot } from './long-line';
 import { spreadOf } from './suspects';
 
 type Saying = Pick<OnHand, 'hull' | 'say'>;
@@ -25,13 +27,6 @@ export function drawLine(v: Values, { hull, say }: Saying): Drawing {
     mark(paper.at(line.x[odd.index]!, line.values[odd.index]!), { form: 'ring' }),
     note(`Ring: ${odd.label}, to be moved ${move}; dashed: the batten then.`),
   ];
-  const hollow = line.hollows
-    .filter(({ depth }) => depth > number(v, 'nearest') / 2)
-    .flatMap(({ from, to, depth }): Shape[] => [
-      lineOn(curve(line, paper, from, to), 'hidden'),
-      mark(paper.at(...placeInView(line.batten, line.view, (from + to) / 2)), { form: 'cross' }),
-      note(`Cross: hollow, ${say(depth, 'length')} deep.`),
-    ]);
   return drawing({
     title: `The ${line.edge.label} in ${line.view}, with its comb`,
     says: `The harder the batten bends, the longer the tooth. ${
@@ -43,10 +38,34 @@ export function drawLine(v: Values, { hull, say }: Saying): Drawing {
       grid(line, paper),
       comb(line, paper),
       lineOn(curve(line, paper), 'outline', line.edge.name),
-      hollow,
+      hollowsOf(hull, line, paper, v, say),
       proposed === 0 ? [] : found,
     ],
   });
+}
+
+/** A bar on the outer side of each stretch that bends the wrong way, however shallow, and where the deep ones are. */
+function hollowsOf(hull: Hull, line: LongLine, paper: LinePaper, v: Values, say: Saying['say']): Shape[] {
+  const { batten, hollows, turn } = line;
+  const off = -0.03 * turn * paper.span;
+  const beside = ([x, y]: Point): Point => [x, y + off];
+  const bars = hollows.map(({ from, to }) => {
+    const points = curve(line, paper, from, to);
+    return lineOn([points[0]!, ...points.map(beside), points.at(-1)!], 'visible'); // a curve has two ends
+  });
+  const least = number(v, 'nearest') / 2;
+  const deep = hollows.filter(({ depth }) => depth > least);
+  const shallow = hollows.length - deep.length;
+  return [
+    ...bars,
+    ...deep.map(({ from, to, depth }) => {
+      const { label } = hull.stations[nearestKnot(batten, (from + to) / 2)]!; // a knot a station
+      return note(`Bar: hollow about ${label}, ${say(depth, 'length')} deep.`);
+    }),
+    ...(shallow > 0
+      ? [note(`Bar${deep.length > 0 ? ' besides' : ''}: hollow, but under ${say(least, 'length')} deep.`)]
+      : []),
+  ];
 }
 
 /** Outboard or inboard in plan, up or down in profile. */

@@ -2,6 +2,7 @@
 import { choice, defineCell, hullStep, input, step, type WordsWhen } from '../define';
 import { offersOf } from './fair-offers';
 import { drawLine, runChart } from './fair-picture';
+import { wedgePatterns } from './fair-wedge';
 import {
   after,
   before,
@@ -306,7 +307,10 @@ export const fair = defineCell({
     wedgeLength: hullStep('length', {
       says: 'along the frame side, from this line to the next',
       uses: [...lineKeys, 'oddStation'],
-      find: (hull, v) => hull.station(word(v, 'oddStation')).girth(panelUnder(hull, lineOf(hull, v)).name),
+      find: (hull, v) =>
+        before(hull, v)
+          .station(word(v, 'oddStation'))
+          .girth(panelUnder(hull, lineOf(hull, v)).name),
       meaning: 'length of the taper',
       source: GEOMETRY,
     }),
@@ -477,4 +481,5 @@ export const fair = defineCell({
   draw: drawLine,
   chart: runChart,
   offers: offersOf,
+  patterns: wedgePatterns,
 });

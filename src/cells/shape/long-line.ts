@@ -161,6 +161,12 @@ export function tightestAbout(line: LongLine, index: number): Tightest {
   return tightestOf(line, half(knots[index - 1]), half(knots[index + 1]));
 }
 
+/** The point of a batten that is nearest by the parameter. */
+export function nearestKnot({ knots }: Batten, parameter: number): number {
+  const away = Array.from(knots, (knot) => Math.abs(knot - parameter));
+  return away.indexOf(Math.min(...away));
+}
+
 /** Every line of the hull that can be drawn; the keel in plan is the centreline itself. */
 export function longLines(hull: Hull): readonly LongLine[] {
   return hull.edges

@@ -5,10 +5,12 @@ import { fair } from '../../../src/cells/shape/fair';
 import { longLine } from '../../../src/cells/shape/long-line';
 import { movedHull } from '../../../src/cells/shape/moved-hull';
 import { suspectOn, witnessesOf } from '../../../src/cells/shape/suspects';
-import { hollows } from '../../../src/kernel';
+import { hollows, type Vec2 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
 import { createGraph } from '../../../src/notebook/graph';
+import '../../kernel/near';
+import { measured, provesItsDrawing } from '../proofs';
 import { tryCell, type Tried } from '../try-cell';
 
 const misread = starter('ferry-dory-misread')!;
@@ -24,6 +26,18 @@ function offersOn(table: Table, entries: Readonly<Record<string, string>> = {}) 
     all as unknown as Values,
     onHand(fair, all as unknown as Values, hull, (value, kind) => write(value, kind, plainShown).text),
   );
+}
+
+/** The wedge or the cut at full size. */
+function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
+  const values = tryCell(fair, entries, table).all as unknown as Values;
+  const hull = buildHull(offsetsOf(table));
+  const [pattern, ...more] = fair.patterns!(
+    values,
+    onHand(fair, values, hull, (value, kind) => write(value, kind, plainShown).text),
+  );
+  expect(more).toStrictEqual([]);
+  return pattern!;
 }
 
 /** The boat's values with an offer taken. */
@@ -51,6 +65,21 @@ describe('the dory with one half-breadth read 50 mm short', () => {
       /^At frame 2 the sheer stands in too far in plan, by about 5\d(\.\d)? mm.*3 of 3/,
     );
     expect(says(tried)).toContain('frame 2 stands out');
+  });
+
+  test('is drawn with a bar beside each hollow', () => {
+    const bars = tried.drawing!.shapes.filter((shape) => shape.shape === 'line' && shape.pen === 'visible');
+    const line = longLine(buildHull(offsetsOf(misread)).edge('sheer'), 'plan');
+    expect(bars).toHaveLength(line.hollows.length);
+    const notes = tried.drawing!.shapes.flatMap((shape) => (shape.shape === 'note' ? [shape.text] : []));
+    expect(notes).toContain('Bar: hollow about frame 2, 2.6 mm deep.');
+    // Too shallow to count is drawn all the same.
+    const shallow = tryCell(fair, { view: 'profile' }, plan);
+    expect(shallow.number('hollowCount')).toBe(0);
+    const drawn = shallow.drawing!.shapes.filter(
+      (shape) => shape.shape === 'line' && shape.pen === 'visible',
+    );
+    expect(drawn).toHaveLength(2);
   });
 
   test('is hollow there', () => {
@@ -127,6 +156,18 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     );
   });
 
+  test('gives the wedge at full size, as thick and long as it is said to be', () => {
+    const pattern = provesItsDrawing(wedgeOn(misread));
+    expect(pattern.title).toBe('Frame 2, side: wedge');
+    const length = (key: string) => write(tried.number(key), 'length', plainShown).text;
+    expect(measured(pattern, length('wedge'))).toBeNear(1000 * tried.number('wedge'), 1e-9);
+    expect(measured(pattern, length('wedgeLength'))).toBeNear(1000 * tried.number('wedgeLength'), 1e-9);
+    // Between the frame side as it is and as it should be: a triangle of half the length times the thickness.
+    const outline = pattern.shapes.find((shape) => shape.shape === 'area');
+    const area = outline?.shape === 'area' ? polygonArea(outline.rings[0]!) : Number.NaN;
+    expect(area).toBeNear(0.5e6 * tried.number('wedge') * tried.number('wedgeLength'), 1e-9);
+  });
+
   test('is pointed to from a line that is fair itself', () => {
     expect(tryCell(fair, { edge: 'chine' }, misread).words).toMatch(
       /^The number to look at first is that of frame 2, the sheer in plan\. .* an error under about .* can’t be told/,
@@ -181,6 +222,15 @@ describe('the plan’s own dory', () => {
   test('refuses a trial that would cross the centreline, in words', () => {
     const tried = tryCell(fair, { shift: '-100 mm', tried: 'stem' }, plan);
     expect(tried.issues['correction']).toContain('cross the centreline');
+  });
+
+  test('gives no wedge where no number stands out, and a cut where one stands out too far', () => {
+    expect(() => wedgeOn(plan)).toThrow('no number of this line stands out');
+    const cut = wedgeOn(plan, { tried: 'frame3', shift: '40 mm' });
+    expect(cut.title).toBe('Frame 3, side: wood to come off');
+    expect(provesItsDrawing(cut).says).toMatch(/deep at the sheer, nothing at the chine/);
+    const chine = wedgeOn(plan, { edge: 'chine', tried: 'frame3', shift: '-40 mm' });
+    expect(chine.says).toMatch(/thick at the chine, nothing at the sheer/);
   });
 
   test('with a height wrong is planed off below, or wedged', () => {
@@ -254,3 +304,11 @@ test('a moved hull moves the one point and keeps the rest', () => {
   expect(movedHull(hull, [{ ...move, by: 0 }])).toBe(hull);
   expect(hollows(moved.edge('sheer').batten, 'profile', 1, 0.001)).not.toStrictEqual([]);
 });
+
+function polygonArea(points: readonly Vec2[]): number {
+  const twice = points.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = points[(i + 1) % points.length]!;
+    return sum + x * nextY - nextX * y;
+  }, 0);
+  return Math.abs(twice) / 2;
+}
