@@ -86,7 +86,7 @@ export const lines = defineCell({
     usualDraught: step(
       'length',
       'depth / 4',
-      'draught tried until the plan’s own is typed',
+      'usual draught, until the plan’s own is typed',
       'common practice, no source',
     ),
     lowest: ofHull(
@@ -262,8 +262,8 @@ export const lines = defineCell({
       { of: 'place', label: 'forward' },
       { of: 'flare', label: 'flare' },
       { of: 'deadrise', label: 'deadrise' },
-      { of: 'waterBreadth', label: 'half-breadth on the waterline' },
-      { of: 'sectionArea', label: 'section under water' },
+      { of: 'waterBreadth', label: 'half-breadth afloat' },
+      { of: 'sectionArea', label: 'area under water' },
     ],
   },
   warnings: [

@@ -1,7 +1,7 @@
 /** The hull as a thing to look at: panels, end faces, long edges and the sections at the stations, both sides. */
 import { attempt, type Hull, isPost } from '../../boat';
 import { stationSection } from '../../cells/shape/lines-cuts';
-import { joined, type Mesh, mirrored, type Vec3 } from '../../kernel';
+import { distance, joined, type Mesh, mirrored, type Vec3 } from '../../kernel';
 import { isIssue } from '../../measure';
 
 /** A part by the name that lights it. */
@@ -25,8 +25,10 @@ export interface HullModel {
   readonly ends: readonly ModelFace[];
   readonly edges: readonly ModelLine[];
   readonly frames: readonly ModelLine[];
-  /** The middle of the hull, and the distance from there to its farthest point. */
   readonly middle: Vec3;
+  /** Half the box round her: length, breadth and height. */
+  readonly half: Vec3;
+  /** From the middle to her farthest point. */
   readonly reach: number;
 }
 
@@ -74,12 +76,16 @@ const bothSides = (section: readonly Vec3[]): readonly Vec3[] => [
   ...section.map(toStarboard).filter(([, y]) => y !== 0),
 ];
 
-function boundsOf(points: readonly Vec3[]): Pick<HullModel, 'middle' | 'reach'> {
-  const middleOn = (axis: 0 | 1 | 2) => {
+function boundsOf(points: readonly Vec3[]): Pick<HullModel, 'middle' | 'half' | 'reach'> {
+  const ends = ([0, 1, 2] as const).map((axis) => {
     const all = points.map((point) => point[axis]);
-    return (Math.min(...all) + Math.max(...all)) / 2;
-  };
-  const middle: Vec3 = [middleOn(0), middleOn(1), middleOn(2)];
-  const reach = Math.max(...points.map((p) => Math.hypot(...p.map((value, axis) => value - middle[axis]!))));
-  return { middle, reach };
+    return [Math.min(...all), Math.max(...all)] as const;
+  });
+  const [[x0, x1], [y0, y1], [z0, z1]] = ends as [Ends, Ends, Ends]; // one an axis
+  const middle: Vec3 = [(x0 + x1) / 2, (y0 + y1) / 2, (z0 + z1) / 2];
+  const half: Vec3 = [(x1 - x0) / 2, (y1 - y0) / 2, (z1 - z0) / 2];
+  const reach = Math.max(...points.map((point) => distance(point, middle)));
+  return { middle, half, reach };
 }
+
+type Ends = readonly [least: number, most: number];

@@ -54,9 +54,9 @@ const EDGE = 2.2;
 const FRAME = 1.2;
 const LIT = 3.4;
 /** Lines stand off the skin towards the eye by this share of the hull's reach, so that it does not swallow them. */
-const OFF_SKIN = 0.004;
+const OFF_SKIN = 0.008;
 /** Room round the hull. */
-const ROOM = 1.04;
+const ROOM = 1.05;
 const FINEST = 2;
 
 /** @throws where there is no WebGL */
@@ -66,22 +66,22 @@ export function openScene(canvas: HTMLCanvasElement): HullScene {
   const world = new ThreeScene();
   const camera = new OrthographicCamera();
   // A lamp of strength pi straight on gives a surface its own colour.
-  const lamp = new DirectionalLight(0xffffff, 0.55 * Math.PI);
+  const lamp = new DirectionalLight(0xffffff, 0.4 * Math.PI);
   const skin = new Group();
   const ink = new Group();
-  world.add(new AmbientLight(0xffffff, 0.5 * Math.PI), lamp, lamp.target, skin, ink);
+  world.add(new AmbientLight(0xffffff, 0.68 * Math.PI), lamp, lamp.target, skin, ink);
   let model: HullModel | null = null;
   let shape = { width: 1, height: 1 };
   let look: Look | null = null;
 
   const aim = () => {
     if (!model || !look) return;
-    const { middle, reach } = model;
+    const { middle, reach, half } = model;
     const axes = axesOfLook(look);
-    const half = (ROOM * reach) / look.near;
     const aspect = shape.width / shape.height;
-    // The hull's own reach fits the narrower way; along a wide canvas there is room to spare.
-    const across = half * Math.max(1, aspect);
+    // Her reach fits across from every side; upward what of her stands up, or all would be small on a low canvas.
+    const upward = axes.up.reduce((sum, share, axis) => sum + Math.abs(share) * half[axis]!, 0);
+    const across = (ROOM / look.near) * Math.max(reach, upward * aspect);
     Object.assign(camera, {
       left: -across,
       right: across,

@@ -71,7 +71,7 @@ export function partsInWords({ panels, frames, edges }: Hull): string {
 
 function path(d: string, className: string, part: string, lit: ReadonlySet<string>): SvgNode {
   const classes = lit.has(part) ? `${className} lit` : className;
-  return { tag: 'path', attrs: { class: classes, d }, kids: [] };
+  return { tag: 'path', attrs: { class: classes, 'data-part': part, d }, kids: [] };
 }
 
 /** Slices between the stations, straight across each panel as frames are, both sides; and the end faces. */
