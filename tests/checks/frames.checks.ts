@@ -28,6 +28,7 @@ const commonSlot = () =>
     holeDiameter: '1/2 in',
     frameDepth: '5 1/2 in',
     deadrise: '0 deg',
+    keelSlope: '0',
   });
 const COMMON = 'common practice, no source';
 const NORMALS = 'plane geometry of the two normals';
@@ -149,7 +150,12 @@ export const rows: readonly Check[] = [
     source: 'rectangle: (1 - n/d)², (1 - n/d)³',
     known: 'closed form',
     obtain: () => {
-      const tried = tryCell(limber, { keelsonThickness: '20 mm', frameDepth: '90 mm' });
+      const tried = tryCell(limber, {
+        keelsonThickness: '20 mm',
+        frameDepth: '90 mm',
+        deadrise: '0 deg',
+        keelSlope: '0',
+      });
       return [tried.number('modulusLeft'), tried.number('stiffnessLeft')];
     },
   },
@@ -170,7 +176,9 @@ export const rows: readonly Check[] = [
         limberWidth: '10 mm + (1 - pi / 4) * (1/16 in)^2 / 20 mm',
         holeDiameter: '1/8 in',
         head: '20 mm',
+        coefficient: '0.6',
         deadrise: '0 deg',
+        keelSlope: '0',
       }).number('flow') * 60000,
     ],
   },

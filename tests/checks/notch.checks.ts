@@ -1,4 +1,5 @@
 /** Notches: depth and slopes against the geometry of planes, passes against the custom of the trade. */
+import { limber } from '../../src/cells/frames/limber';
 import { notch } from '../../src/cells/frames/notch';
 import { clashes, keepOutsOf } from '../../src/boat/keep-outs';
 import { box, hullThrough } from '../boat/shapes';
@@ -45,6 +46,17 @@ const scantlings: Readonly<Record<string, number>> = {
   'sheerClamp.width': 0.038,
   'bottom.thickness': 0,
   'side.thickness': 0,
+};
+
+/** Two limbers of 10 by 20 mm, each with its corner of radius 1.6 mm made good in the width. */
+const level = {
+  keelsonThickness: '20 mm',
+  limberWidth: '10 mm + (1 - pi / 4) * (1/16 in)^2 / 20 mm',
+  holeDiameter: '1/8 in',
+  head: '20 mm',
+  bucket: '10 L',
+  deadrise: '0 deg',
+  keelSlope: '0',
 };
 
 export const rows: readonly Check[] = [
@@ -159,5 +171,34 @@ export const rows: readonly Check[] = [
       const [worst] = clashes(cuts, [3.75 * 0.0254, 0.75 * 0.0254], 0.332 * 0.0254);
       return worst ? [worst.by / 0.0254] : [];
     },
+  },
+  {
+    id: 'F12',
+    cell: 'limber',
+    what: 'share of the clear area’s ideal flow, A √(2 g h), that a sharp-edged opening passes',
+    input: 'the coefficient as the cell has it',
+    expected: [0.62],
+    unit: '',
+    tolerance: 0.001,
+    source:
+      'W. C. Unwin, Hydraulics, in Encyclopaedia Britannica, 11th edition (1910), § 17: 0.97 × 0.64 = 0.62',
+    known: 'published',
+    obtain: () => {
+      const tried = tryCell(limber, level);
+      const ideal = tried.number('clearArea') * Math.sqrt(2 * 9.80665 * tried.number('head'));
+      return [tried.number('flow') / ideal];
+    },
+  },
+  {
+    id: 'F13',
+    cell: 'limber',
+    what: 'a puddle on a level bottom runs out',
+    input: '10 L, 20 mm deep, so 0.5 m² wide; 400 mm² clear, coefficient 0.6',
+    expected: [133.06],
+    unit: 's',
+    tolerance: 0.01,
+    source: 'Torricelli’s law for an upright-sided tank: A / (c a) × √(2 h / g)',
+    known: 'closed form',
+    obtain: () => [tryCell(limber, { ...level, coefficient: '0.6' }).number('drainTime')],
   },
 ];

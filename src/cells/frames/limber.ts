@@ -1,9 +1,10 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
-import { centreLine, dim, drawing, hatch, label, mm, note } from '../../drawing';
 import { choice, defineCell, input, step } from '../define';
-import { drilled, slottedFrame, slottedKeelson } from './keelson-slot';
+import { limberView } from './limber-view';
+import { slopeOfLine } from './slope-input';
 
 const GEOMETRY = 'geometry';
+const UNWIN = 'W. C. Unwin, Hydraulics, in Encyclopaedia Britannica, 11th edition (1910)';
 
 export const limber = defineCell({
   id: 'limber',
@@ -30,6 +31,7 @@ export const limber = defineCell({
       note: 'measure the piece that goes in, not its name at the yard',
     }),
     limberWidth: input('length', 'Limber width, each side', {
+      from: 'frame.limberWidth',
       preset: '1/2 in',
       min: '1/8 in',
       max: '2 in',
@@ -38,6 +40,7 @@ export const limber = defineCell({
       note: 'how far the slot runs on beyond the keelson on each side; common practice, no source',
     }),
     holeDiameter: input('length', 'Drill', {
+      from: 'frame.limberDrill',
       preset: '1/2 in',
       min: '1/8 in',
       max: '2 in',
@@ -58,8 +61,18 @@ export const limber = defineCell({
       min: '10 mm',
       max: '500 mm',
       step: '1 mm',
-      note: 'at the centreline, from the edge on the bottom upward',
+      note: 'from its edge on the bottom inward, square to that edge',
     }),
+    siding: input('length', 'Frame thickness', {
+      seldom: true,
+      from: 'frame.siding',
+      preset: '19 mm',
+      min: '3 mm',
+      max: '150 mm',
+      step: '1 mm',
+      note: 'fore and aft',
+    }),
+    keelSlope: slopeOfLine('Keel, slope in profile', '{frame}.keel.profileSlope'),
     deadrise: input('angle', 'Deadrise', {
       seldom: true,
       from: '{frame}.bottom.deadrise',
@@ -85,13 +98,30 @@ export const limber = defineCell({
       max: '500 L',
       step: '1 L',
     }),
-    head: input('length', 'Depth of water at the frame', {
+    head: input('length', 'Depth of the puddle at the frame', {
       seldom: true,
       preset: '20 mm',
       min: '1 mm',
       max: '500 mm',
       step: '1 mm',
-      note: 'held while the bucket runs out; as it falls the flow slackens',
+      note: 'when the bucket has just been emptied into the boat',
+    }),
+    lies: choice('Boat lies', {
+      seldom: true,
+      options: [
+        { id: 'level', label: 'level' },
+        { id: 'trimmed', label: 'down by the bow or the stern' },
+      ],
+      preset: 'level',
+      note: 'a puddle that narrows downward runs out sooner',
+    }),
+    coefficient: input('ratio', 'Coefficient of discharge', {
+      seldom: true,
+      preset: '0.62',
+      min: '0.3',
+      max: '1',
+      step: '0.01',
+      note: '0.62 through a sharp-edged opening; less where dirt has gathered',
     }),
   },
   steps: {
@@ -103,8 +133,20 @@ export const limber = defineCell({
     ),
     cutDepth: step(
       'length',
-      'keelsonThickness',
-      'depth of the slot at the centreline, which the saw is set to',
+      'keelsonThickness * sqrt(1 + keelSlope^2)',
+      'depth of the slot at the centreline, plumb, which the saw is set to',
+      'geometry: a keelson that climbs takes more than its thickness',
+    ),
+    roofSlope: step(
+      'angle',
+      'atan(keelSlope)',
+      'slope of the slot’s top across the frame, + higher on the forward face',
+      GEOMETRY,
+    ),
+    roofRise: step(
+      'length',
+      'siding * abs(keelSlope)',
+      'how much higher the slot’s top lies on one face than on the other, measured from the base line',
       GEOMETRY,
     ),
     holeFromCentre: step(
@@ -115,20 +157,26 @@ export const limber = defineCell({
     ),
     holeAboveBottom: step(
       'length',
-      'keelsonThickness - holeDiameter / 2',
+      'cutDepth - holeDiameter / 2',
       'hole centre above the bottom of the frame at the centreline: the top of the hole is the top of the slot',
+      GEOMETRY,
+    ),
+    holeAboveEdge: step(
+      'length',
+      'holeAboveBottom - holeFromCentre * tan(deadrise)',
+      'hole centre above the frame’s edge at the hole itself, plumb; - where deadrise has lifted the edge past it',
       GEOMETRY,
     ),
     passes: step('count', 'ceil(slotWidth / kerf - 0.000001)', 'passes of the saw side by side', GEOMETRY),
     innerHeight: step(
       'length',
-      'max(keelsonThickness - keelsonWidth / 2 * tan(deadrise), 0 mm)',
+      'max(cutDepth - keelsonWidth / 2 * tan(deadrise), 0 mm)',
       'height of the slot beside the keelson, where deadrise has lifted the bottom',
       GEOMETRY,
     ),
     outerHeight: step(
       'length',
-      'max(keelsonThickness - slotWidth / 2 * tan(deadrise), 0 mm)',
+      'max(cutDepth - slotWidth / 2 * tan(deadrise), 0 mm)',
       'height of the slot at its sides, where deadrise has lifted the bottom',
       GEOMETRY,
     ),
@@ -153,18 +201,30 @@ export const limber = defineCell({
     clearArea: step('area', '2 * drainArea', 'clear area of both limbers', GEOMETRY),
     flow: step(
       'flow',
-      '0.6 * clearArea * sqrt(2 * g * head)',
-      'water through both limbers while that depth stands before them',
-      'flow through an orifice, Q = 0.6 A sqrt(2 g h); the 0.6 is common practice, no source',
+      'coefficient * clearArea * sqrt(2 * g * head)',
+      'water through both limbers while the puddle stands that deep before them',
+      `flow through an orifice, Q = c A √(2 g h), c = 0.97 × 0.64 = 0.62 for a sharp edge: ${UNWIN}`,
+    ),
+    slackening: step(
+      'ratio',
+      'lies == "level" ? (deadrise < 1° ? 2 : 4 / 3) : (deadrise < 1° ? 4 / 3 : 6 / 5)',
+      'how many times longer the puddle takes to run out than at its first flow: as it falls the flow slackens',
+      'integral of dV / Q as the depth falls: the surface keeps its size on a level flat bottom, shrinks as the depth on a vee or out of trim, as its square on both',
     ),
     drainTime: step(
       'minutes',
-      'bucket / max(flow, 0.1 mL/min)',
+      'slackening * bucket / max(flow, 0.1 mL/min)',
       'time for the bucket to run through both limbers; less than a drip counts as 0.1 mL a minute',
       GEOMETRY,
     ),
-    woodLeft: step('length', 'frameDepth - cutDepth', 'wood left above the slot', GEOMETRY),
-    depthTaken: step('share', 'cutDepth / frameDepth', 'share of the depth that the slot takes', GEOMETRY),
+    depthThere: step(
+      'length',
+      'frameDepth / cos(deadrise)',
+      'depth of the bottom member on the centreline, plumb',
+      GEOMETRY,
+    ),
+    woodLeft: step('length', 'depthThere - cutDepth', 'wood left above the slot', GEOMETRY),
+    depthTaken: step('share', 'cutDepth / depthThere', 'share of the depth that the slot takes', GEOMETRY),
     modulusLeft: step(
       'share',
       'max(1 - depthTaken, 0)^2',
@@ -211,7 +271,7 @@ export const limber = defineCell({
   },
   warnings: [
     {
-      when: 'holeDiameter / 2 > keelsonThickness',
+      when: 'holeDiameter / 2 > cutDepth',
       says: 'Half the drill, {holeDiameter} across, is more than the slot is deep: its centre would fall outside the wood.',
       limit: 'geometry',
       weight: 'stop',
@@ -223,13 +283,13 @@ export const limber = defineCell({
       weight: 'stop',
     },
     {
-      when: 'cutDepth >= frameDepth',
+      when: 'cutDepth >= depthThere',
       says: 'The slot, {cutDepth} deep, cuts the bottom member right through.',
       limit: 'geometry',
       weight: 'stop',
     },
     {
-      when: 'cutDepth < frameDepth and depthTaken > 1 / 3',
+      when: 'cutDepth < depthThere and depthTaken > 1 / 3',
       says: 'The slot takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: put a deeper bottom member or a floor timber here.',
       limit: 'at most 1/3 of the depth where gussets or a floor back the joint; common practice, no source',
       weight: 'stop',
@@ -265,6 +325,12 @@ export const limber = defineCell({
       weight: 'mind',
     },
     {
+      when: 'roofRise > 1 mm',
+      says: 'The keel climbs here: on one face the slot’s top lies {roofRise} higher than on the other. Mark it on both faces, saw to the lower mark and pare to the other.',
+      limit: 'geometry; 1 mm is common practice, no source',
+      weight: 'mind',
+    },
+    {
       when: 'kerf > limberWidth + keelsonWidth / 2',
       says: 'A kerf of {kerf} is wider than half the slot.',
       limit: 'geometry',
@@ -274,10 +340,13 @@ export const limber = defineCell({
   cautions: [
     'A cut across a frame on a table saw: guard and push block as the maker of the saw says, the frame held square by a mitre gauge or sled, never by the fence alone.',
     'Drill before sawing. Keep screws at least three of their diameters clear of the limbers, and of the slot still to be cut: common practice, no source.',
+    'Water also gathers inboard of the chine logs: where they lie on the bottom, saw a corner for it beside each log, in every frame, before planking closes it.',
+    'On a vee bottom two members meet in this slot, and the plate across them carries the load: cut the slot through plate and members alike.',
     'Soak the end grain of slot and holes with epoxy or paint before the keelson goes in: it can hardly be reached afterwards.',
   ],
   sources: [
     { text: 'Slot and holes from the keelson: geometry', known: 'geometry' },
+    { text: `Flow through an orifice, coefficient 0.62, §§ 16 to 18: ${UNWIN}`, known: 'published' },
     {
       text: 'Limits for the depth of notches and for the size of limbers: custom of the trade',
       known: 'common practice',
@@ -288,47 +357,5 @@ export const limber = defineCell({
     },
   ],
   lights: ['keelson', '{frame}'],
-  draw: (v, on) => {
-    const say = (metres: number) => on.say(metres, 'length');
-    const out = mm(v.holeFromCentre);
-    const up = mm(v.holeAboveBottom);
-    const radius = mm(v.holeDiameter) / 2;
-    const slot = mm(v.slotWidth) / 2;
-    const depth = mm(v.cutDepth);
-    const half = mm(v.keelsonWidth) / 2;
-    // A member that is cut through is drawn deeper, or there would be nothing to see.
-    const board = Math.max(mm(v.frameDepth), depth * 1.15);
-    const rise = Math.tan(v.deadrise);
-    const reach = slot + Math.max(board * 0.5, slot * 0.4);
-    return drawing({
-      title: 'Keelson slot and limbers, looking along the boat',
-      says: `A slot ${say(v.slotWidth)} wide and ${say(v.cutDepth)} deep; hole centres ${say(v.holeFromCentre)} each side of the centreline and ${say(v.holeAboveBottom)} above the bottom; the keelson sits in the middle and leaves ${say(v.limberWidth)} free on each side.`,
-      shapes: [
-        slottedFrame({ slot, depth, radius, board, reach, rise }, v.frame),
-        hatch(slottedKeelson(half, depth, rise), 'cedar', { part: 'keelson' }),
-        drilled([out, up], radius, v.frame),
-        drilled([-out, up], radius, v.frame),
-        centreLine([0, -board * 0.15], [0, board * 1.15]),
-        dim([0, up], [out, up], say(v.holeFromCentre), { side: 'above', run: 'horizontal' }),
-        dim([out, 0], [out, up], say(v.holeAboveBottom), { side: 'right', run: 'vertical' }),
-        dim([-slot, slot * rise], [slot, slot * rise], say(v.slotWidth), {
-          side: 'below',
-          run: 'horizontal',
-          level: 1,
-        }),
-        dim([-half, half * rise], [half, half * rise], say(v.keelsonWidth), {
-          side: 'below',
-          run: 'horizontal',
-        }),
-        dim([-slot, 0], [-slot, depth], say(v.cutDepth), { side: 'left', run: 'vertical' }),
-        dim([-reach, reach * rise], [-reach, board + reach * rise], say(v.frameDepth), {
-          side: 'left',
-          run: 'vertical',
-        }),
-        label([half * 0.5, depth * 0.6], 'keelson', { toward: 's' }),
-        label([-out - radius * 0.6, up], `${say(v.holeDiameter)} drill`, { toward: 'nw' }),
-        note('looking forward; port and starboard alike'),
-      ],
-    });
-  },
+  draw: (v, on) => limberView(v, (metres) => on.say(metres, 'length')),
 });

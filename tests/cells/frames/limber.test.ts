@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { starter } from '../../../src/boat';
+import { lists, starter, starters } from '../../../src/boat';
+import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { limber } from '../../../src/cells/frames/limber';
 import type { Shown } from '../../../src/measure';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
@@ -15,6 +16,8 @@ const common = {
   holeDiameter: '1/2 in',
   frameDepth: '7 in',
   deadrise: '0 deg',
+  keelSlope: '0',
+  coefficient: '0.6',
 };
 const says = (entries: Record<string, string>) => tryCell(limber, entries).warnings.map((one) => one.says);
 
@@ -33,8 +36,13 @@ describe('limber', () => {
       'keelson.width': '100 mm',
       'keelson.thickness': '22 mm',
       'frame.moulded': '95 mm',
+      'frame.limberWidth': '15 mm',
+      'frame.limberDrill': '16 mm',
+      deadrise: '0 deg',
+      keelSlope: '0',
     });
-    expect(tried.number('slotWidth')).toBeCloseTo(0.1 + 2 * 0.5 * INCH, 12);
+    expect(tried.number('holeDiameter')).toBeCloseTo(0.016, 12);
+    expect(tried.number('slotWidth')).toBeCloseTo(0.13, 12);
     expect(tried.number('cutDepth')).toBeCloseTo(0.022, 12);
     expect(tried.number('woodLeft')).toBeCloseTo(0.073, 12);
   });
@@ -76,7 +84,7 @@ describe('limber', () => {
     }
   });
 
-  test('water through 400 mm² under 20 mm is 9.02 L a minute: a 9.02 L bucket takes a minute', () => {
+  test('water through 400 mm² under 20 mm is 9.02 L a minute; a 9.02 L puddle, falling, takes two', () => {
     const corner = '(1 - pi / 4) * (1/16 in)^2';
     const tried = tryCell(limber, {
       keelsonThickness: '20 mm',
@@ -84,12 +92,62 @@ describe('limber', () => {
       holeDiameter: '1/8 in',
       head: '20 mm',
       bucket: '9.02 L',
+      coefficient: '0.6',
       deadrise: '0 deg',
+      keelSlope: '0',
     });
     expect(tried.number('clearArea') * 1e6).toBeCloseTo(400, 9);
     expect(tried.number('flow') * 60_000).toBeCloseTo(9.02, 2);
-    expect(tried.number('drainTime')).toBeCloseTo(60, 1);
+    expect(tried.number('drainTime')).toBeCloseTo(120, 1);
   });
+
+  test.each([
+    ['level', '0 deg', 0],
+    ['level', '5 deg', 1],
+    ['trimmed', '0 deg', 1],
+    ['trimmed', '5 deg', 2],
+  ])('a puddle, %s over a deadrise of %s, runs out as its surface shrinks', (lies, deadrise, power) => {
+    const tried = tryCell(limber, { ...common, lies, deadrise });
+    const [volume, flow, head] = [tried.number('bucket'), tried.number('flow'), tried.number('head')];
+    // Slices of the falling puddle, each at the flow of its own depth; the surface goes with depth ^ power.
+    const surface = (volume * (power + 1)) / head ** (power + 1);
+    const n = 20_000;
+    let time = 0;
+    for (let i = 0; i < n; i++) {
+      // Equal steps of the depth's root, so that the last drops are not skipped.
+      const at = head * ((i + 0.5) / n) ** 2;
+      const step = head * (((i + 1) / n) ** 2 - (i / n) ** 2);
+      time += (surface * at ** power * step) / (flow * Math.sqrt(at / head));
+    }
+    expect(time / tried.number('drainTime')).toBeCloseTo(1, 6);
+  });
+
+  test('a keel that climbs makes the slot deeper plumb, and its top higher on one face', () => {
+    const tried = tryCell(limber, { ...common, keelSlope: '0.25', siding: '20 mm' });
+    expect(tried.number('cutDepth')).toBeCloseTo(1.5 * INCH * Math.hypot(1, 0.25), 12);
+    expect(tried.number('roofRise')).toBeCloseTo(0.005, 12);
+    expect(tried.number('holeAboveBottom')).toBeCloseTo(tried.number('cutDepth') - 0.25 * INCH, 12);
+    expect(tried.number('roofSlope')).toBeCloseTo(Math.atan(0.25), 12);
+  });
+
+  test('with deadrise the member is deeper plumb, and the hole nearer to its edge', () => {
+    const tried = tryCell(limber, { ...common, deadrise: '15 deg' });
+    const rise = Math.tan(Math.PI / 12);
+    expect(tried.number('depthThere')).toBeCloseTo((7 * INCH) / Math.cos(Math.PI / 12), 12);
+    expect(tried.number('holeAboveEdge')).toBeCloseTo((1.25 - 3 * rise) * INCH, 12);
+  });
+
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    'on the %s the slot is that of the frame’s pattern at every frame',
+    (_, table) => {
+      const slots = tryCell(limber, {}, table);
+      for (const { id: frame } of lists(table).frames) {
+        const pattern = tryCell(framePattern, { frame }, table);
+        expect(slots.number(`${frame}.cutDepth`)).toBeCloseTo(pattern.number('slotDepth'), 12);
+        expect(slots.number(`${frame}.slotWidth`)).toBeCloseTo(pattern.number('slotWidth'), 12);
+      }
+    },
+  );
 
   test('four times the head runs out in half the time', () => {
     const slow = tryCell(limber, { ...common, head: '10 mm' }).number('drainTime');
@@ -99,11 +157,13 @@ describe('limber', () => {
 
   test('a notch of nothing leaves everything, of the whole depth nothing', () => {
     expect(
-      tryCell(limber, { keelsonThickness: '3 mm', frameDepth: '500 mm' }).number('modulusLeft'),
+      tryCell(limber, { ...common, keelsonThickness: '3 mm', frameDepth: '500 mm' }).number('modulusLeft'),
     ).toBeCloseTo(0.994 ** 2, 12);
-    expect(tryCell(limber, { keelsonThickness: '70 mm', frameDepth: '70 mm' }).number('modulusLeft')).toBe(0);
     expect(
-      tryCell(limber, { keelsonThickness: '35 mm', frameDepth: '70 mm' }).number('stiffnessLeft'),
+      tryCell(limber, { ...common, keelsonThickness: '70 mm', frameDepth: '70 mm' }).number('modulusLeft'),
+    ).toBe(0);
+    expect(
+      tryCell(limber, { ...common, keelsonThickness: '35 mm', frameDepth: '70 mm' }).number('stiffnessLeft'),
     ).toBeCloseTo(0.125, 12);
   });
 
@@ -134,6 +194,7 @@ describe('limber', () => {
       ['narrow', { limberWidth: '3/8 in', holeDiameter: '3/8 in' }, 'a shaving or a leaf'],
       ['little area', { hullLength: '7 m', keelsonThickness: '14 mm' }, 'little for a boat of 7000 mm'],
       ['holes break out', { deadrise: '20 deg' }, 'break out of the bottom edge'],
+      ['keel that climbs', { keelSlope: '0.1' }, 'saw to the lower mark'],
       ['no way for water', { deadrise: '40 deg' }, 'no way for water'],
       ['kerf wider than half the slot', { keelsonWidth: '10 mm', kerf: '1 in' }, 'wider than half the slot'],
     ])('%s', (_what, entries, wanted) => {
