@@ -1,6 +1,6 @@
 /** All quantities of a boat: its own, and those of the cells that stand in a notebook. */
-import { boatQuantities, lists, type Table } from '../boat';
-import { cellQuantities, type Instance } from '../cells';
+import { type BoatLists, boatQuantities, lists, type Table } from '../boat';
+import { type Cell, cellQuantities, type Instance, isChoice, optionsOf } from '../cells';
 import type { Catalogue } from './book';
 
 export function catalogueOf(table: Table, instances: readonly Instance[]): Catalogue {
@@ -12,6 +12,9 @@ export function catalogueOf(table: Table, instances: readonly Instance[]): Catal
   const names = new Set([...boat.given, ...boat.derived, ...brought].map((quantity) => quantity.name));
   for (const { name, cell } of instances) {
     for (const key of [...Object.keys(cell.inputs), ...Object.keys(cell.steps)]) names.add(`${name}.${key}`);
+    for (const row of rowsOf(cell, onBoat)) {
+      for (const key of Object.keys(cell.steps)) names.add(`${name}.${row}.${key}`);
+    }
   }
   const ofCells = instances.map((instance) => cellQuantities(instance, onBoat, (name) => names.has(name)));
   return {
@@ -19,4 +22,10 @@ export function catalogueOf(table: Table, instances: readonly Instance[]): Catal
     derived: [...boat.derived, ...brought, ...ofCells.flatMap((cell) => cell.derived)],
     hull: boat.hull,
   };
+}
+
+/** Rows of a cell's table, whose numbers other cells may link to: `strongback.frame3.leg`. */
+function rowsOf({ table, inputs }: Cell, onBoat: BoatLists): readonly string[] {
+  const over = table && inputs[table.over];
+  return over && isChoice(over) ? optionsOf(over, onBoat).map(({ id }) => id) : [];
 }

@@ -1,0 +1,272 @@
+/** A frame on the jig: from what was taped, what stands out of true, and which way to move what, by how much. */
+import { choice, defineCell, input, step } from '../define';
+import { settingUpView } from './setting-up-view';
+import { TWO_LENGTHS } from './two-lengths';
+
+const GEOMETRY = 'geometry';
+const ALONG = 'set-up within 3 mm (1/8 in) along; common practice, no source';
+const ACROSS = 'set-up within 1.5 mm (1/16 in) across, and in height; common practice, no source';
+
+const taped = (label: string, from: string, preset: string, note: string) =>
+  input('length', label, { from, preset, min: '100 mm', max: '20 m', step: '1 mm', note });
+
+const planned = (label: string, from: string, preset: string, note: string) =>
+  input('length', label, { seldom: true, from, preset, min: '20 mm', max: '20 m', step: '1 mm', note });
+
+export const settingUp = defineCell({
+  id: 'settingUp',
+  stage: 'frames',
+  title: 'Setting up a frame',
+  question: 'I have taped this frame on the jig: what do I move, which way, and by how much?',
+  inputs: {
+    frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
+    portLength: taped(
+      'Nail to the port sheer mark',
+      '{self}.trueLength',
+      '2400 mm',
+      'from the nail on the jig’s centreline under the foremost sheer mark; taped, not reckoned',
+    ),
+    starboardLength: taped(
+      'Nail to the starboard sheer mark',
+      '{self}.trueLength',
+      '2400 mm',
+      'from the same nail, the tape pulled as hard',
+    ),
+    offString: input('length', 'Centre mark off the string', {
+      preset: '0 mm',
+      min: '-500 mm',
+      max: '500 mm',
+      step: '1 mm',
+      note: '+ where it stands to port of the string, plumbed down',
+    }),
+    lean: input('length', 'Out of plumb, fore and aft', {
+      preset: '0 mm',
+      min: '-500 mm',
+      max: '500 mm',
+      step: '1 mm',
+      note: '+ where its upper edge, the boat’s bottom, leans forward; over the height below',
+    }),
+    plumbHeight: input('length', 'Over a height of', {
+      from: '{self}.depth',
+      preset: '500 mm',
+      min: '20 mm',
+      max: '10 m',
+      step: '10 mm',
+      note: 'length of the level that was held, or of the plumb line',
+    }),
+    portHeight: taped(
+      'Port sheer mark above the jig',
+      '{self}.height',
+      '550 mm',
+      'plumb, from the level of the jig’s top',
+    ),
+    starboardHeight: taped(
+      'Starboard sheer mark above the jig',
+      '{self}.height',
+      '550 mm',
+      'plumb, from the level of the jig’s top',
+    ),
+    out: planned('Half-breadth of the sheer marks', 'strongback.{frame}.sheerOut', '600 mm', 'of the frame'),
+    ahead: planned(
+      'Nail forward of the station line',
+      'strongback.{frame}.nailAhead',
+      '2300 mm',
+      'along the jig’s centreline',
+    ),
+    height: planned(
+      'Sheer marks above the jig, by plan',
+      'strongback.{frame}.leg',
+      '550 mm',
+      'the legs’ length',
+    ),
+    depth: planned(
+      'Depth of the frame, by plan',
+      'strongback.{frame}.frameDepth',
+      '500 mm',
+      'from the sheer marks to the bottom, plumb',
+    ),
+    alongTolerance: input('length', 'Accepted along the jig', {
+      seldom: true,
+      preset: '3 mm',
+      min: '0.1 mm',
+      max: '50 mm',
+      step: '0.5 mm',
+      note: 'common practice, no source',
+    }),
+    acrossTolerance: input('length', 'Accepted across, and in height', {
+      seldom: true,
+      preset: '1.5 mm',
+      min: '0.1 mm',
+      max: '50 mm',
+      step: '0.5 mm',
+      note: 'common practice, no source',
+    }),
+  },
+  functions: {
+    ...TWO_LENGTHS,
+    swungBy: {
+      takes: ['length', 'length', 'length'],
+      gives: 'angle',
+      says: 'the angle by which the frame has turned about its centre mark: atan(along / square off) + asin(off the string / distance of the nail)',
+      run: (along: number, off: number, string: number) => {
+        const reach = Math.hypot(along, off);
+        if (Math.abs(string) >= reach)
+          throw new Error(
+            'the centre mark can not stand farther off the string than it is from the nail: measure again',
+          );
+        return Math.atan2(along, off) + Math.asin(string / reach);
+      },
+    },
+  },
+  steps: {
+    trueLength: step(
+      'length',
+      'sqrt(ahead^2 + out^2 + height^2)',
+      'from the nail to either sheer mark, by plan',
+      'geometry: Pythagoras in space',
+    ),
+    difference: step('length', 'portLength - starboardLength', 'port longer than starboard by', GEOMETRY),
+    nailToPort: step(
+      'length',
+      'towardPort(portLength, starboardLength, 2 * out)',
+      'nail off the frame’s own middle, along the frame, + to port',
+      'geometry: the triangle of the two marks and the nail',
+    ),
+    nailOff: step(
+      'length',
+      'levelPart(squareOff(portLength, starboardLength, 2 * out), (portHeight + starboardHeight) / 2)',
+      'nail ahead of the frame, square to it, level',
+      'geometry: the triangle of the two marks and the nail',
+    ),
+    swing: step(
+      'angle',
+      'swungBy(nailToPort, nailOff, offString)',
+      'frame turned about its centre mark, + port side forward',
+      GEOMETRY,
+    ),
+    portAhead: step(
+      'length',
+      'out * sin(swing)',
+      'port sheer mark too far forward, and starboard as much too far aft',
+      GEOMETRY,
+    ),
+    found: step(
+      'length',
+      'sqrt(nailToPort^2 + nailOff^2 - offString^2)',
+      'nail forward of the frame’s centre mark, along the jig, as taped',
+      'geometry: Pythagoras',
+    ),
+    centreAhead: step('length', 'ahead - found', 'centre mark too far forward along the jig', GEOMETRY),
+    footAhead: step(
+      'length',
+      'lean * depth / plumbHeight',
+      'its upper edge too far forward, out of plumb over its whole depth',
+      'geometry: similar triangles',
+    ),
+    portHigh: step(
+      'length',
+      'portHeight - starboardHeight',
+      'port sheer mark higher than starboard',
+      GEOMETRY,
+    ),
+    tooHigh: step(
+      'length',
+      '(portHeight + starboardHeight) / 2 - height',
+      'the two sheer marks on average too high above the jig',
+      GEOMETRY,
+    ),
+    swingBy: step('length', 'abs(portAhead)', 'each side, to be turned back by', GEOMETRY),
+    alongBy: step('length', 'abs(centreAhead)', 'the whole frame, to be moved along by', GEOMETRY),
+    offBy: step('length', 'abs(offString)', 'the whole frame, to be moved across by', GEOMETRY),
+    leanBy: step('length', 'abs(footAhead)', 'upper edge, to be moved by', GEOMETRY),
+    highBy: step('length', 'abs(portHigh)', 'one side above the other by', GEOMETRY),
+    liftBy: step('length', 'abs(tooHigh)', 'both sides, to be moved up or down by', GEOMETRY),
+    worst: step(
+      'ratio',
+      'max(max(swingBy, alongBy, leanBy) / alongTolerance, max(offBy, highBy, liftBy) / acrossTolerance)',
+      'the worst of all, as a part of what is accepted',
+      'common practice, no source',
+    ),
+  },
+  answers: [
+    {
+      of: 'portAhead',
+      label: 'port side, forward',
+      from: 'at the port sheer mark, along the jig: + too far forward, and the starboard side as much too far aft; the boat’s own port side',
+      tolerance: '3 mm',
+    },
+    {
+      of: 'centreAhead',
+      label: 'whole frame, forward',
+      from: 'at the centre mark, along the jig: + too far forward, − too far aft',
+      tolerance: '3 mm',
+    },
+    {
+      of: 'footAhead',
+      label: 'upper edge, forward',
+      from: 'over the frame’s whole depth: + leans forward, − leans aft',
+      tolerance: '3 mm',
+    },
+  ],
+  inWords: [
+    {
+      when: 'worst <= 1',
+      says: 'The frame stands true within what is accepted: {alongTolerance} along, {acrossTolerance} across and in height. Prop it both ways, then measure once more.',
+    },
+    {
+      says: 'Not true yet. Put right what stands below, in that order: on the string, on its line, square, plumb, level. Each move stirs the others, so tape all of it again afterwards.',
+    },
+  ],
+  warnings: [
+    ...directed('offBy > acrossTolerance', 'offString', ACROSS, [
+      'The centre mark stands {offBy} to port of the string: move the whole frame {offBy} to starboard.',
+      'The centre mark stands {offBy} to starboard of the string: move the whole frame {offBy} to port.',
+    ]),
+    ...directed('alongBy > alongTolerance', 'centreAhead', ALONG, [
+      'The frame’s middle stands {alongBy} too far forward: move the whole frame {alongBy} aft.',
+      'The frame’s middle stands {alongBy} too far aft: move the whole frame {alongBy} forward.',
+    ]),
+    ...directed('swingBy > alongTolerance', 'portAhead', ALONG, [
+      'The frame is swung, its port side forward: turn it about its centre mark, port side {swingBy} aft and starboard side {swingBy} forward.',
+      'The frame is swung, its starboard side forward: turn it about its centre mark, starboard side {swingBy} aft and port side {swingBy} forward.',
+    ]),
+    ...directed('leanBy > alongTolerance', 'footAhead', ALONG, [
+      'Its upper edge leans forward: bring that {leanBy} aft, the sheer marks staying where they are.',
+      'Its upper edge leans aft: bring that {leanBy} forward, the sheer marks staying where they are.',
+    ]),
+    ...directed('highBy > acrossTolerance', 'portHigh', ACROSS, [
+      'The port sheer mark stands {highBy} above the starboard one: half of it off the port leg, half of it under the starboard leg.',
+      'The starboard sheer mark stands {highBy} above the port one: half of it off the starboard leg, half of it under the port leg.',
+    ]),
+    ...directed('liftBy > acrossTolerance', 'tooHigh', ACROSS, [
+      'Both sheer marks stand {liftBy} too high on average: take that off both legs.',
+      'Both sheer marks stand {liftBy} too low on average: put that under both legs.',
+    ]),
+  ],
+  cautions: [
+    'Port and starboard are the boat’s own. Upside down, looking forward, her port side lies to your right.',
+    'Two lengths can’t tell a frame that is swung from one that stands beside the string: plumb its centre mark down first, and type what you find.',
+    'Prop before you measure, fore and aft and across, and slacken one prop at a time. A frame that is let go of falls flat.',
+    'Measure again after each pair of long timbers: a log bent in on one side alone drags frames out of square.',
+  ],
+  sources: [
+    {
+      text: 'Swing and distance from two lengths taped from one point on the centreline: geometry of the triangle',
+      known: 'geometry',
+    },
+    {
+      text: 'Equal lengths from a centreline point forward to both sheer marks; 3 mm along and 1.5 mm across accepted: custom of the trade',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{frame}', 'sheer'],
+  draw: (v, on) => settingUpView(v, on),
+});
+
+/** The same fault to either hand, each with its own words. */
+function directed(over: string, of: string, limit: string, [plus, minus]: readonly [string, string]) {
+  return [
+    { when: `${over} and ${of} > 0 mm`, says: plus, limit, weight: 'mind' as const },
+    { when: `${over} and ${of} < 0 mm`, says: minus, limit, weight: 'mind' as const },
+  ];
+}
