@@ -5,10 +5,11 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { Option, Table, Value } from '../boat';
+import type { AsBuilt, Option, Table, Value } from '../boat';
 import type { Instance } from '../cells';
 import { isIssue, type KindId, type Shown, write } from '../measure';
 import type { Book, Findings, Graph, Ripple, Version } from '../notebook';
+import type { Misfit } from '../notebook/misfits';
 import type { Conflict } from './frame/keeping';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
@@ -43,10 +44,12 @@ export interface Bench {
   readonly conflict: Signal<Conflict | null>;
   /** What moved after the last edit; null until something has. */
   readonly ripple: Signal<Ripple | null>;
+  /** What no longer fits the parts that are cut. */
+  readonly misfits: Signal<readonly Misfit[]>;
   /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */
-  readonly openBoat: (table: Table, entries?: Readonly<Record<string, string>>) => void;
+  readonly openBoat: (table: Table, entries?: Readonly<Record<string, string>>, asBuilt?: AsBuilt) => void;
 }
 
 export interface OtherVersion {

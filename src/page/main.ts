@@ -6,6 +6,7 @@ import './dress/frame.css';
 import './dress/cell.css';
 import './dress/input.css';
 import './dress/drawing.css';
+import './dress/built.css';
 import './dress/print.css';
 import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
@@ -52,10 +53,11 @@ const bench: Bench = {
   notice,
   conflict,
   ripple: signal(null),
+  misfits: signal([]),
   goTo: (name) => goToQuantity(name, bench),
-  openBoat: (table, entries) => {
+  openBoat: (table, entries, asBuilt) => {
     const before = book.state.peek().table.name;
-    book.open(freshState(table, entries));
+    book.open(freshState(table, entries, asBuilt));
     notice.value = { says: `${table.name} is on the bench now. Undo brings ${before} back.` };
   },
 };
@@ -73,6 +75,7 @@ requestIdleCallback(
   () => {
     void fetchTheRest();
     void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
+    void import('./built/watch').then(({ watchMisfits }) => watchMisfits(bench));
   },
   { timeout: 1500 },
 );

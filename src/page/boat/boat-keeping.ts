@@ -16,8 +16,8 @@ export function BoatKeeping() {
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
     const state = bench.book.state.peek();
-    const { table, entries } = keepOnly(state, state.inHand);
-    offer(writeBoatFile({ name: table.name, table, entries }), fileName(table.name));
+    const { table, entries, asBuilt } = keepOnly(state, state.inHand);
+    offer(writeBoatFile({ name: table.name, table, entries, asBuilt }), fileName(table.name));
   };
   const open = async (event: TargetedEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
@@ -29,7 +29,7 @@ export function BoatKeeping() {
     else {
       const boat = readBoatFile(await chosen.text());
       if ('faults' in boat) refuse(boat.faults.slice(0, TOLD).join('; '));
-      else bench.openBoat(boat.table, boat.entries);
+      else bench.openBoat(boat.table, boat.entries, boat.asBuilt);
     }
     // The same file, mended, may be chosen again.
     if (file.current) file.current.value = '';

@@ -55,7 +55,7 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
       ${
         isIssue(value) && says === null
           ? `waits for ${waitsFor(bench, value)}: ${value.issue}`
-          : `from the vertical; setting it moves the half-breadth of the ${wordsOf(at.outer)}`
+          : `from the vertical; setting it moves the ${entry?.built === undefined ? '' : 'designed '}half-breadth of the ${wordsOf(at.outer)}${entry?.built === undefined ? '' : ', which is measured or cut and stays'}`
       }
     </p>
   </div>`;

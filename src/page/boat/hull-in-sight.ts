@@ -5,6 +5,7 @@ import { fillIn, type Instance } from '../../cells';
 import { setOut, type SvgNode, svgTree, thumbnail } from '../../drawing';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
+import { misfitsInBrief } from '../built/words';
 import { html, use } from '../html';
 import { toVNode } from '../picture/figure';
 import { useWidth } from '../picture/width';
@@ -19,7 +20,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
   const instance = bench.inHand.value === null ? undefined : bench.instances.value.get(bench.inHand.value);
   const lights = instance ? litBy(instance, graph) : [];
   const { name } = bench.table.value;
-  const brief = inBrief(bench.ripple.value);
+  const brief = [inBrief(bench.ripple.value), misfitsInBrief(bench.misfits.value)].filter(Boolean).join(', ');
   return html`<div class="hull-in-sight">
     <button type="button" onClick=${onOpen} aria-expanded=${open} aria-label=${`${name}: the hull and what moved`}>
       ${hull ? use(Views, { hull, lit: [...litParts(lights, hull)].join(' '), name }) : html`<span>The hull can’t be drawn yet.</span>`}
@@ -32,7 +33,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
 }
 
 /** Names of the parts that a cell speaks of, with its choices put in. */
-function litBy({ cell, name }: Instance, graph: Graph): string[] {
+export function litBy({ cell, name }: Instance, graph: Graph): string[] {
   return cell.lights.map((light) =>
     fillIn(light, (key) => {
       const chosen = graph.value(`${name}.${key}`);

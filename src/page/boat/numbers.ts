@@ -31,6 +31,27 @@ function NumberLine({ name }: { name: string }) {
             }</span>`
           : null
       }
+      ${use(AsDesigned, { name })}
     </dd>
   </div>`;
+}
+
+/** What the number would be, had nothing been measured or cut; where it is the same, nothing is said. */
+function AsDesigned({ name }: { name: string }) {
+  const { book, shown } = useBench();
+  const { measured, cut } = book.asBuilt.value;
+  // The design as a whole is worked out only where it may be another.
+  if (Object.keys(measured).length === 0 && Object.keys(cut).length === 0) return null;
+  const graph = book.inHand.value;
+  const { kind } = graph.quantity(name)!; // the line has looked it up
+  const value = graph.value(name);
+  const designed = graph.designed(name);
+  const say = (of: typeof value) =>
+    isIssue(of) ? 'no value' : sayValue(of, kind, shown.value, optionsFor(graph, name));
+  if (say(value) === say(designed)) return null;
+  return html`<span class="as-designed">designed: ${say(designed)}${
+    typeof value === 'number' && typeof designed === 'number'
+      ? ` (${writeDifference(designed - value, kind, shown.value)})`
+      : ''
+  }</span>`;
 }

@@ -2,6 +2,7 @@
 import { lists } from '../../boat';
 import { wordsOf } from '../../measure';
 import { useBench } from '../bench';
+import { CutMark } from '../built/cut-mark';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';
@@ -18,13 +19,14 @@ export function PartSheets() {
   const others = [...numbers.keys()].filter((part) => !sizes.has(part));
   return html`<section>
     <h3>Scantlings</h3>
-    <p>Sizes and materials of the parts. Where the plan says otherwise, write the plan’s size here once; every cell follows.</p>
+    <p>Sizes and materials of the parts. Where the plan says otherwise, write the plan’s size here once; every cell follows. What calipers read on the wood goes under <i>measured</i>, and what is cut can be marked so: then it stays, and you are told what no longer fits it.</p>
     ${[...sizes].map(
       ([part, names]) => html`<details id=${`part-${part}`}>
         <summary>${capital(wordsOf(part))}</summary>
         <div class="inputs wide">
           ${names.map((name) => use(InputRow, { key: name, name, label: capital(wordsOf(name.split('.')[1] ?? name)) }))}
         </div>
+        ${use(CutMark, { part })}
         ${numbersOf(part)}
       </details>`,
     )}

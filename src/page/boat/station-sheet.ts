@@ -2,6 +2,7 @@
 import type { TargetedEvent } from 'preact';
 import { type Column, columns, lists, offsetName, type Option } from '../../boat';
 import { useBench } from '../bench';
+import { CutMark } from '../built/cut-mark';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';
@@ -29,6 +30,7 @@ export function StationSheet() {
         ${stations.map((one) => html`<option value=${one.id} selected=${one.id === station.id}>${one.label}</option>`)}
       </select>
     </label>
+    ${use(CutMark, { key: `${station.id} cut`, part: station.id })}
     <div class="inputs wide">
       ${panels.map((panel, index) => {
         const inner = edges[index];

@@ -7,6 +7,7 @@ import { later } from '../later';
 const HullInSight = later(async () => (await import('../boat/hull-in-sight')).HullInSight, 'hull-in-sight');
 const VersionsView = later(async () => (await import('./versions-view')).VersionsView, 'versions');
 const RippleView = later(async () => (await import('../ripple/ripple-view')).RippleView, 'ripple');
+const MisfitsView = later(async () => (await import('../built/misfits-view')).MisfitsView, 'misfits');
 
 export function Alongside() {
   const bench = useBench();
@@ -17,6 +18,7 @@ export function Alongside() {
       <button type="button" aria-pressed=${bench.boatOpen.value} onClick=${() => openSheet()}>The boat’s own sheet</button>
     </p>
     ${use(VersionsView, {})}
+    ${use(MisfitsView, {})}
     ${use(RippleView, {})}
   </aside>`;
 

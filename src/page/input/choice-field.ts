@@ -3,6 +3,7 @@ import type { TargetedEvent } from 'preact';
 import type { Given } from '../../boat';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { fieldValue } from './entry-text';
 
 export interface FieldProps {
   readonly id: string;
@@ -13,7 +14,7 @@ export interface FieldProps {
 
 export function ChoiceField({ id, quantity, says }: FieldProps) {
   const { book } = useBench();
-  const value = book.inHand.value.value(quantity.name);
+  const value = fieldValue(book.inHand.value, quantity.name);
   const change = (event: TargetedEvent<HTMLSelectElement>) => {
     book.write({ [quantity.name]: event.currentTarget.value });
     book.settle();

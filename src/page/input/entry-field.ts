@@ -8,7 +8,7 @@ import { isIssue, write } from '../../measure';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import type { FieldProps } from './choice-field';
-import { entryFrom, entryOf, markFrom, marksOf, restText } from './entry-text';
+import { entryFrom, entryOf, fieldValue, markFrom, marksOf, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
 import { Slider } from './slider';
@@ -26,7 +26,7 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
   const [letters, setLetters] = useState(false);
   /** The count of steps before typing began, by which Escape knows whether there is something to take back. */
   const before = useRef<number | null>(null);
-  const value = graph.value(name);
+  const value = fieldValue(graph, name);
   const number = typeof value === 'number' ? value : null;
   const text = draft ?? restText(graph, quantity, shown.value);
   const said = number === null ? '' : write(number, kind, shown.value).text;
@@ -52,7 +52,7 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     leave();
   };
   const step = (count: number, at: Element | null) => {
-    const now = book.inHand.peek().value(name);
+    const now = fieldValue(book.inHand.peek(), name);
     if (isIssue(now) || typeof now === 'string') return;
     before.current = null;
     setDraft(null);

@@ -1,13 +1,18 @@
 /** What stands in an entry's field, what goes from it to the graph, and the steps of its keys. */
-import type { Given } from '../../boat';
+import type { Given, Value } from '../../boat';
 import { isIssue, type KindId, read, type Shown, write, writeExact } from '../../measure';
 import type { Graph } from '../../notebook';
+
+/** What a field of the design stands for: the value in force, or beneath what is measured or cut the designed one. */
+export function fieldValue(graph: Graph, name: string): Value {
+  return graph.entry(name)?.built === undefined ? graph.value(name) : graph.designed(name);
+}
 
 /** What the field shows when nobody types: the entry as written, or the value that a link brings. */
 export function restText(graph: Graph, quantity: Given, shown: Shown): string {
   const entry = graph.entry(quantity.name);
   if (entry?.written) return entry.text;
-  const value = graph.value(quantity.name);
+  const value = fieldValue(graph, quantity.name);
   return typeof value === 'number' ? write(value, quantity.kind, shown).text : (entry?.text ?? '');
 }
 

@@ -1,13 +1,18 @@
 /** One input: label, field, what is wrong with it, where the value comes from, and the other version's value. */
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Given, Value } from '../../boat';
 import { isIssue } from '../../measure';
-import { optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
+import { later } from '../later';
 import { capital, waitsFor } from '../words';
 import { ChoiceField } from './choice-field';
 import { EntryField } from './entry-field';
+import { fieldValue } from './entry-text';
 import { Provenance } from './provenance';
+
+const AsBuiltRow = later(async () => (await import('../built/as-built-row')).AsBuiltRow, 'as-built');
+const CutMark = later(async () => (await import('../built/cut-mark')).CutMark, 'cut-mark');
 
 export interface InputRowProps {
   /** Name of a given quantity. */
@@ -22,15 +27,19 @@ export interface InputRowProps {
 export function InputRow({ name, label, slider = false, usual }: InputRowProps) {
   const bench = useBench();
   const id = useId();
+  const [measuring, setMeasuring] = useState(false);
   const graph = bench.book.inHand.value;
   const quantity = graph.quantity(name) as Given | undefined;
   const entry = graph.entry(name);
   if (!quantity || !entry) return null;
-  const value = graph.value(name);
+  const value = fieldValue(graph, name);
   const own = isIssue(value) && value.waitsFor === undefined ? value.issue : null;
   const waits = isIssue(value) && own === null ? `waits for ${waitsFor(bench, value)}: ${value.issue}` : null;
   const says = own ?? waits;
-  const state = `${own ? ' wrong' : ''}${entry.written ? ' written' : ''}`;
+  const isBuilt = entry.built !== undefined;
+  const state = `${own ? ' wrong' : ''}${entry.written ? ' written' : ''}${isBuilt ? ' built' : ''}`;
+  const measure =
+    isBuilt || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);
   return html`<div class=${`input${state}`} data-quantity=${name}>
     <label for=${id}>${label}</label>
     ${
@@ -39,9 +48,27 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
         : use(EntryField, { id, quantity, says, slider })
     }
     ${says === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(says)}.</p>`}
-    ${use(Provenance, { name, ...(usual === undefined ? {} : { usual }) })}
+    ${use(Provenance, { name, ...(usual !== undefined && { usual }), ...(measure && { measure }) })}
+    ${isLookedAt(quantity, bench) && typeof value === 'string' ? use(CutMark, { part: value, brief: true }) : null}
+    ${measuring || isBuilt ? use(AsBuiltRow, { quantity, open: measuring, setOpen: setMeasuring }) : null}
     ${use(OtherValue, { name })}
   </div>`;
+}
+
+/**
+ * What calipers can read, and what may be bought otherwise than planned. Cells under a name of their own speak of no
+ * boat, and what a cell looks at is nothing to be measured.
+ */
+function isMeasurable({ name, kind }: Given, { instances }: Bench): boolean {
+  const instance = instances.peek().get(name.split('.', 1)[0]!); // split gives at least one
+  return instance ? kind !== 'choice' && instance.name === instance.cell.id : true;
+}
+
+/** Whether it chooses the part that a cell speaks of, which may be marked as cut beside it. */
+function isLookedAt({ name, kind }: Given, { instances }: Bench): boolean {
+  const [cell = '', key = ''] = name.split('.');
+  const isPlain = instances.peek().get(cell)?.cell.id === cell;
+  return kind === 'choice' && isPlain && (key === 'frame' || key === 'panel');
 }
 
 /** The other version's value, where there are two and they differ. */
@@ -51,9 +78,21 @@ function OtherValue({ name }: { name: string }) {
   const { graph, version } = other.value;
   const value = graph.value(name);
   const quantity = graph.quantity(name);
-  if (!quantity || same(value, book.inHand.value.value(name))) return null;
+  if (!quantity) return null;
+  if (same(value, book.inHand.value.value(name))) return use(OtherDesign, { name });
   const text = sayValue(value, quantity.kind, shown.value, optionsFor(graph, name));
   return html`<p class=${`other ${version}`}>${versionWords[version]}: ${text}</p>`;
+}
+
+/** The other version's design, where it is another and what is measured or cut stands in place of both. */
+function OtherDesign({ name }: { name: string }) {
+  const { book, other, shown } = useBench();
+  if (!other.value || book.inHand.value.entry(name)?.built === undefined) return null;
+  const { graph, version } = other.value;
+  const designed = graph.designed(name);
+  if (same(designed, book.inHand.value.designed(name))) return null;
+  const text = sayValue(designed, graph.quantity(name)!.kind, shown.value, optionsFor(graph, name)); // it has an entry
+  return html`<p class=${`other ${version}`}>${versionWords[version]} is designed ${text}; on the boat both are one.</p>`;
 }
 
 /** Issues of two graphs are never one object; what they say is. */

@@ -5,7 +5,28 @@ import { useBench } from '../bench';
 import { html, use } from '../html';
 import { inShortWithin } from '../words';
 
-export function Provenance({ name, usual }: { name: string; usual?: string }) {
+export interface ProvenanceProps {
+  readonly name: string;
+  readonly usual?: string;
+  /** Asks for a field of what is measured; left out where there is one already, or nothing to measure. */
+  readonly measure?: () => void;
+}
+
+export function Provenance({ measure, ...of }: ProvenanceProps) {
+  const { book } = useBench();
+  const quantity = book.inHand.value.quantity(of.name);
+  const words = quantity?.kind === 'choice' ? 'used another' : 'measured';
+  return html`<p class="from">
+    ${use(Origin, of)}
+    ${
+      measure
+        ? html` · <button type="button" class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button>`
+        : null
+    }
+  </p>`;
+}
+
+function Origin({ name, usual }: Omit<ProvenanceProps, 'measure'>): VNode | null {
   const bench = useBench();
   const { book } = bench;
   const graph = book.inHand.value;
@@ -24,13 +45,13 @@ export function Provenance({ name, usual }: { name: string; usual?: string }) {
       book.write({ [name]: null });
       book.settle();
     };
-    return html`<p class="from">
+    return html`<span>
       ${entry.names.length > 0 ? ['written here, from ', jumps] : 'written here'} ·
       <button type="button" class="jump" onClick=${restore}>clear</button>
-    </p>`;
+    </span>`;
   }
-  if (entry.names.length > 0) return html`<p class="from">from ${jumps}</p>`;
-  if (usual !== undefined) return html`<p class="from">${usual}</p>`;
+  if (entry.names.length > 0) return html`<span>from ${jumps}</span>`;
+  if (usual !== undefined) return html`<span>${usual}</span>`;
   return use(UsualValue, { note: graph.quantity(name)?.source ?? '' });
 }
 
@@ -40,12 +61,12 @@ const LONGEST = 44;
 function UsualValue({ note }: { note: string }): VNode {
   const [whole, setWhole] = useState(false);
   const head = beginning(note);
-  if (note === '') return html`<p class="from">usual value</p>`;
-  if (head === note) return html`<p class="from">usual value · ${note}</p>`;
-  return html`<p class="from">
+  if (note === '') return html`<span>usual value</span>`;
+  if (head === note) return html`<span>usual value · ${note}</span>`;
+  return html`<span>
     usual value · ${whole ? note : `${head} … `}
     <button type="button" class="jump" aria-expanded=${whole} onClick=${() => setWhole(!whole)}>${whole ? 'less' : 'more'}</button>
-  </p>`;
+  </span>`;
 }
 
 /** The first clause of a note that is too long for a line or two, else as many whole words as fit. */

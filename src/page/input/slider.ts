@@ -5,7 +5,7 @@ import type { Given } from '../../boat';
 import { write } from '../../measure';
 import { useBench } from '../bench';
 import { html } from '../html';
-import { marksOf, sliderEnds } from './entry-text';
+import { fieldValue, marksOf, sliderEnds } from './entry-text';
 
 export interface SliderProps {
   readonly quantity: Given;
@@ -14,7 +14,7 @@ export interface SliderProps {
 
 export function Slider({ quantity, set }: SliderProps) {
   const { book, shown } = useBench();
-  const value = book.inHand.value.value(quantity.name);
+  const value = fieldValue(book.inHand.value, quantity.name);
   // While the field holds what can't be read the slider stays where it was.
   const last = useRef<number | null>(null);
   if (typeof value === 'number') last.current = value;

@@ -1,0 +1,37 @@
+/** The key that marks a part as cut, or as not cut after all; beneath it what no longer fits. */
+import { wordsOf } from '../../measure';
+import { cutAs } from '../../notebook/cut-part';
+import { useBench } from '../bench';
+import { html, use } from '../html';
+import { capital } from '../words';
+import { MisfitList } from './misfit-list';
+
+export interface CutMarkProps {
+  /** First word of the names of the part's quantities: `frame3`. */
+  readonly part: string;
+  /** Beside a cell's input: the key alone. */
+  readonly brief?: boolean;
+}
+
+export function CutMark({ part, brief = false }: CutMarkProps) {
+  const { book, instances, misfits } = useBench();
+  const isCut = Object.hasOwn(book.asBuilt.value.cut, part);
+  const words = wordsOf(part);
+  const turn = () =>
+    book.markCut(part, isCut ? null : cutAs(part, book.inHand.peek(), instances.peek().values()));
+  const own = isCut ? misfits.value.filter((misfit) => misfit.part === part) : [];
+  return html`<div class=${`cut-mark${isCut ? ' is-cut' : ''}`}>
+    <p role="status">
+      ${isCut ? html`<b>${capital(words)}: cut.</b> ${brief ? '' : 'It stays as it is, whatever is edited. '}${fits(own.length)}` : ''}
+    </p>
+    <button type="button" onClick=${turn}>
+      ${isCut ? `${capital(words)}: not cut after all` : `Mark ${words} as cut`}
+    </button>
+    ${own.length > 0 && !brief ? use(MisfitList, { misfits: own }) : null}
+  </div>`;
+}
+
+function fits(misfits: number): string {
+  if (misfits === 0) return 'All still fits it.';
+  return misfits === 1 ? 'One number no longer fits it.' : `${misfits} numbers no longer fit it.`;
+}
