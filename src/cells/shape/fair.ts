@@ -403,9 +403,9 @@ export const fair = defineCell({
       from: 'from the centreline or the base, + outboard or up; nothing where no number stands out',
     },
     {
-      of: 'shows',
+      of: 'showsBest',
       label: 'an error shows from',
-      from: 'at the oddest station of this line; a smaller one can’t be told from the plan’s own shape',
+      from: 'at the frame of this line that shows it best; a smaller one can’t be told from the plan’s own shape',
     },
   ],
   inWords: [
