@@ -1,5 +1,5 @@
 /** Convex outlines in a plane: round a set of points, how far a place is from one, and one drawn wider. */
-import { distance2, type Vec2 } from './vec';
+import { between2, distance2, type Vec2 } from './vec';
 
 /**
  * The tightest convex outline round some points, anticlockwise; points inside it and along its sides are left
@@ -68,4 +68,22 @@ export function widened(outline: readonly Vec2[], by: number): readonly Vec2[] {
     ...outline.flatMap(([y, z]) => rim.map(([dy, dz]): Vec2 => [y + dy, z + dz])),
     ...sides,
   ]);
+}
+
+/**
+ * What two convex outlines have in common, anticlockwise; empty where they have no area in common.
+ *
+ * Sutherland and Hodgman's clipping (1974): cut along each side of the second in turn.
+ */
+export function common(one: readonly Vec2[], other: readonly Vec2[]): readonly Vec2[] {
+  const left = other.reduce<readonly Vec2[]>((kept, from, i) => {
+    const to = other[(i + 1) % other.length]!;
+    return kept.flatMap((at, k): readonly Vec2[] => {
+      const next = kept[(k + 1) % kept.length]!;
+      const [here, there] = [turn(from, to, at), turn(from, to, next)];
+      const crossing = here >= 0 === there >= 0 ? [] : [between2(at, next, here / (here - there))];
+      return here >= 0 ? [at, ...crossing] : crossing;
+    });
+  }, one);
+  return left.length < 3 ? [] : left;
 }

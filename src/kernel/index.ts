@@ -15,7 +15,7 @@ export {
 export type { Hopper, TransomCorner } from './angles';
 export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, viewCurvature } from './batten';
 export type { Batten, View } from './batten';
-export { clearOf, convexOutline, widened } from './convex';
+export { clearOf, common, convexOutline, widened } from './convex';
 export { curveOf } from './curve';
 export type { Curve } from './curve';
 export { differences, dividedDifferences, missWhenLifted } from './differences';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clearOf, convexOutline, type Vec2, widened } from '../../src/kernel';
+import { clearOf, common, convexOutline, type Vec2, widened } from '../../src/kernel';
 
 const square: readonly Vec2[] = [
   [0, 0],
@@ -97,5 +97,40 @@ describe('an outline with a margin', () => {
     const by = 0.3;
     for (const point of widened(square, by)) expect(clearOf(square, point)).toBeCloseTo(by, 12);
     for (const point of square) expect(clearOf(widened(square, by), point)).toBeCloseTo(-by, 2);
+  });
+});
+
+describe('what two outlines have in common', () => {
+  // On a grid: needles a millionth wide have no common area that rounding leaves.
+  const mark = fc.tuple(fc.integer({ min: -9, max: 9 }), fc.integer({ min: -9, max: 9 }));
+  const shifted = square.map(([x, y]): Vec2 => [x + 1, y + 0.5]);
+
+  test('of two squares that overlap is their overlap, of two apart nothing', () => {
+    expect(area(common(square, shifted))).toBeCloseTo(0.5, 12);
+    expect(
+      common(
+        square,
+        square.map(([x, y]): Vec2 => [x + 3, y]),
+      ),
+    ).toStrictEqual([]);
+    expect(area(common(square, square))).toBeCloseTo(2, 12);
+  });
+
+  test('lies within both, and is the same either way round', () => {
+    fc.assert(
+      fc.property(
+        fc.array(mark, { minLength: 3, maxLength: 9 }),
+        fc.array(mark, { minLength: 3, maxLength: 9 }),
+        (a, b) => {
+          const [one, other] = [convexOutline(a), convexOutline(b)];
+          if (one.length < 3 || other.length < 3) return;
+          const both = common(one, other);
+          expect(area(both)).toBeCloseTo(area(common(other, one)), 6);
+          for (const point of both)
+            expect(Math.max(clearOf(one, point), clearOf(other, point))).toBeLessThan(1e-6);
+        },
+      ),
+      { seed: 7 },
+    );
   });
 });

@@ -2,6 +2,7 @@
 import type { Hull } from '../../boat';
 import { frameOutline, type FrameOutline, type FrameStock, type Member } from '../../boat/frame-outline';
 import { framePieces, type FramePieces } from '../../boat/frame-pieces';
+import { type KeepOut, keepOutsIn } from '../../boat/keep-outs';
 import type { Values } from '../define';
 
 /** What the outline and the members follow from. */
@@ -80,15 +81,30 @@ export function memberInHand(hull: Hull, values: Values): Member {
 export function piecesInHand(hull: Hull, values: Values): FramePieces {
   const of = (key: Key) => number(values, key);
   return framePieces(hull, outlineInHand(hull, values), {
-    slot: {
-      width: of('keelsonWidth') + 2 * of('limberWidth'),
-      depth: of('keelsonThickness'),
-      radius: of('holeDiameter') / 2,
-    },
+    slot: slotOf(values),
     chineLog: { thickness: of('logThickness'), width: of('logWidth') },
     sheerClamp: { thickness: of('clampThickness'), width: of('clampWidth') },
     gussetLeg: of('gussetLeg'),
     moulded: of('moulded'),
     beyond: of('beyond'),
+  });
+}
+
+const slotOf = (values: Values) => ({
+  width: number(values, 'keelsonWidth') + 2 * number(values, 'limberWidth'),
+  depth: number(values, 'keelsonThickness'),
+  radius: number(values, 'holeDiameter') / 2,
+});
+
+/** Where no screw may stand, because something is still to be cut there. */
+export function keepOutsInHand(
+  outline: FrameOutline,
+  pieces: FramePieces,
+  values: Values,
+): readonly KeepOut[] {
+  return keepOutsIn(outline, pieces.notches, {
+    slot: slotOf(values),
+    beyond: number(values, 'beyond'),
+    clearance: Number(values['screwClear']),
   });
 }

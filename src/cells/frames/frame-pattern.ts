@@ -125,11 +125,21 @@ export const framePattern = defineCell({
     gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
     beyond: input('length', 'Left above the sheer', {
       seldom: true,
+      from: 'frame.aboveSheer',
       preset: '25 mm',
       min: '0 mm',
       max: '1 m',
       step: '5 mm',
       note: 'trimmed when the sheer has been faired; common practice, no source',
+    }),
+    screwClear: input('length', 'Wood kept between screws and later cuts', {
+      seldom: true,
+      from: 'frame.screwClearance',
+      preset: '12.5 mm',
+      min: '0 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
     }),
     gapAllowed: input('length', 'Gap allowed under the skin', {
       seldom: true,
@@ -279,6 +289,12 @@ export const framePattern = defineCell({
       'half-breadth of the frame at the level mark',
       [...OUTLINE_INPUTS, 'markHeight'],
       (hull, values) => breadthAt(outlineInHand(hull, values).corners, Number(values['markHeight'])) ?? 0,
+    ),
+    screwsIn: step(
+      'length',
+      'screwClear + siding * tan(max(abs(footBevel), abs(headBevel)))',
+      'how far in from the member’s edge the rim of a screw’s head stays clear of its bevel',
+      'geometry; the clearance is common practice, no source',
     ),
     keelSlope: ofFrame(
       'angle',
@@ -445,6 +461,7 @@ export const framePattern = defineCell({
   cautions: [
     'Lay the pieces on the pattern and check both diagonals before the plates are glued: a frame out of true can’t be planed right.',
     'Carry centreline, level line, sheer and station onto both faces before the frame leaves the pattern, with its name and which face stands on the line.',
+    'No screw in the dashed places: something is still to be sawn or planed off there, and a blade that meets a screw throws it.',
     'Where two bottom members meet on the centreline they need plates too; they are not counted among the gussets.',
     'Print at 100 %, never fitted to the page, and measure the bar on every sheet.',
     'Short pieces on a mitre saw: clamp them, keep hands out of the saw’s path, as the maker of the saw says.',

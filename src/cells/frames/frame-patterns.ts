@@ -16,7 +16,8 @@ import {
 } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';
-import { outlineInHand, piecesInHand } from './frame-in-hand';
+import { keepOutsInHand, outlineInHand, piecesInHand } from './frame-in-hand';
+import { keepOutLines } from './keep-out-lines';
 import { onPaper, ring } from './frame-view';
 
 type Place = readonly [y: number, z: number];
@@ -62,6 +63,7 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
         ),
       ),
       line(ring(outline.farCorners), { pen: 'ghost', layer: 'other face' }),
+      keepOutLines(keepOutsInHand(outline, pieces, v), outline),
       centreLine([0, foot[1] - 40], [0, foot[1] + deep + 60], MARKS),
       label([0, foot[1] + deep + 30], 'centreline', { toward: 'e' }),
       centreLine([level[0] - 2.5 * deep, level[1]], [level[0] + 30, level[1]], MARKS),
@@ -81,7 +83,7 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
       sheerMark(outline),
       label(sheer, 'sheer mark', { toward: 'nw' }),
       note(
-        `${nameOf(outline)}, ${faceOf(outline)} face. Whole lines: pieces. Long dashes: gussets. Short dashes: the other face on the skin.`,
+        `${nameOf(outline)}, ${faceOf(outline)} face. Whole lines: pieces. Long dashes: gussets. Short dashes: the other face on the skin. Dashes round notches and along edges: no screws.`,
       ),
     ],
   });

@@ -18,7 +18,8 @@ import {
 } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';
-import { memberInHand, outlineInHand, piecesInHand } from './frame-in-hand';
+import { keepOutsInHand, memberInHand, outlineInHand, piecesInHand } from './frame-in-hand';
+import { keepOutLines } from './keep-out-lines';
 
 type Place = readonly [y: number, z: number];
 export const onPaper = ([y, z]: Place): Point => [mm(y), mm(z)];
@@ -57,6 +58,7 @@ export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing 
       ...pieces.gussets.flatMap(({ outlines }) =>
         outlines.map((one) => line(ring(one), { pen: 'hidden', closed: true, part: 'gusset' })),
       ),
+      keepOutLines(keepOutsInHand(outline, pieces, v), outline),
       centreLine([0, Math.min(0, mm(corners[0]![1]) - 40)], [0, mm(top) + 30]),
       centreLine([-out * 0.06, 0], [out * 1.06, 0]),
       levelMark(v, say),
@@ -72,8 +74,8 @@ export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing 
       ),
       note(
         ahead
-          ? 'Looking forward at the after face: the starboard half; port is its mirror. Dashed: gussets, and the forward face.'
-          : 'Looking aft at the forward face: the port half; starboard is its mirror. Dashed: gussets, and the after face.',
+          ? 'Looking forward at the after face: the starboard half; port is its mirror. Dashed: gussets, the forward face, and round cuts still to come the wood kept free of screws.'
+          : 'Looking aft at the forward face: the port half; starboard is its mirror. Dashed: gussets, the after face, and round cuts still to come the wood kept free of screws.',
       ),
     ],
   });

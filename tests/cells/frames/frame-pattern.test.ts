@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
 import { onHand, type Values } from '../../../src/cells';
+import { keepOutQuantities } from '../../../src/boat/keep-out-quantities';
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { collisions, type Drawing, type Point, setOut } from '../../../src/drawing';
 import { plainShown, write } from '../../../src/measure';
+import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -206,6 +208,62 @@ describe('frame pattern', () => {
         expect(whole).toHaveLength(apart.length);
         expect(Math.max(...whole.map((mm2, i) => Math.abs(mm2 - apart[i]!)))).toBeLessThan(1e-6);
       }
+    });
+  });
+
+  describe('what is kept free of screws', () => {
+    const dashed = (drawing: Drawing | undefined) =>
+      drawing?.shapes.flatMap((shape) =>
+        shape.shape === 'line' && shape.layer === 'keep screws out' ? [shape] : [],
+      ) ?? [];
+
+    test('lies in the wood of a member, in the view and on the full-size pattern, and follows the clearance', () => {
+      const [half] = patterns({ frame: 'frame2' }, dory);
+      const view = tryCell(framePattern, { frame: 'frame2' }, dory).drawing;
+      // Slot, log in both members, clamp, trim; and a line for each bevelled edge.
+      expect(dashed(view)).toHaveLength(7);
+      const places = (drawing: Drawing | undefined) => dashed(drawing).flatMap(({ points }) => points.flat());
+      const [drawn, printed] = [places(view), places(half)];
+      expect(printed).toHaveLength(drawn.length);
+      expect(Math.max(...drawn.map((at, i) => Math.abs(at - printed[i]!)))).toBeLessThan(1e-6);
+      const most = (drawing: Drawing | undefined, axis: 0 | 1) =>
+        Math.max(...dashed(drawing).flatMap(({ points }) => points.map((point) => point[axis])));
+      const tried = tryCell(framePattern, { frame: 'frame2', member: 'side' }, dory);
+      expect(most(view, 0)).toBeLessThan(tried.number('headHalfBreadth') * 1000 + 25);
+      const wider = tryCell(framePattern, { frame: 'frame2', screwClear: '30 mm' }, dory).drawing;
+      expect(dashed(wider).map(({ points }) => area(points))[0]).toBeGreaterThan(
+        area(dashed(view)[0]!.points),
+      );
+    });
+
+    test('in from the edge as far as the boat’s own quantity says', () => {
+      for (const [id, table] of [
+        ['frame5', dory],
+        ['frame4', vee],
+      ] as const) {
+        for (const member of ['bottom', 'side']) {
+          const wanted = keepOutQuantities(table).find(
+            ({ name }) => name === `${id}.${member}.planed.keepOut`,
+          );
+          const boat = deriveBoat(table);
+          const number = (name: string) => boat.number(name);
+          const told = wanted!.from({
+            number,
+            maybe: number,
+            choice: String,
+            hull: () => boat.hull(),
+            found: () => null,
+          });
+          expect(told).toBeCloseTo(tryCell(framePattern, { frame: id, member }, table).number('screwsIn'), 9);
+        }
+      }
+    });
+
+    test('wood left above the sheer follows the boat', () => {
+      expect(tryCell(framePattern, { 'frame.aboveSheer': '40 mm' }, dory).number('beyond')).toBeCloseTo(
+        0.04,
+        12,
+      );
     });
   });
 
