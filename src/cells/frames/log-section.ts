@@ -25,7 +25,7 @@ export interface LogSays {
 }
 
 /** No bevel is drawn to take more than this share of a face: the log would be gone, and only its texts stay. */
-const MOST = 0.9;
+const MOST = 0.97;
 const STRAIGHT = 1e-4;
 
 /** Outboard to the right; `at` is the corner of side and bottom. */
@@ -69,6 +69,7 @@ export function logSection(at: Point, log: LogInCorner, says: LogSays): Shape[] 
     ...takenOff(cut, log, on, says),
     label(from(reach * 1.5, side), 'side', { toward: 'e' }),
     label(from(reach * 1.5, bottom), 'bottom', { toward: 's' }),
+    ...(cut.whole ? [] : [note('The bevel is drawn only as far as the log has wood for it.')]),
     note(says.name, { at: [at[0] - thick * 0.5, at[1] - reach - thick * 0.7] }),
   ];
 }
@@ -78,14 +79,16 @@ function planed({ thick, wide, flare, angle, lean }: LogInCorner) {
   const held = (tangent: number, most: number) => Math.max(-most, Math.min(most, tangent));
   const tangent = (bevel: number) => (Math.abs(bevel) < 1.48 ? Math.tan(bevel) : Math.sign(bevel) * 11);
   const bottomBevel = angle - Math.PI / 2 - flare + lean;
-  const tanSide = held(tangent(flare - lean), (MOST * thick) / wide);
-  const tanBottom = held(tangent(bottomBevel), (MOST * wide) / thick);
+  const [sideTangent, bottomTangent] = [tangent(flare - lean), tangent(bottomBevel)];
+  const tanSide = held(sideTangent, (MOST * thick) / wide);
+  const tanBottom = held(bottomTangent, (MOST * wide) / thick);
   // What is kept is the edge on the far side of the wedge.
   const s0 = Math.max(0, wide * tanSide);
   const b0 = Math.max(0, thick * tanBottom);
   const inward = (s0 - b0 * tanSide) / (1 - tanSide * tanBottom);
   const corner: Point = [inward, b0 - inward * tanBottom];
-  return { tanSide, tanBottom, s0, b0, corner };
+  const whole = tanSide === sideTangent && tanBottom === bottomTangent;
+  return { tanSide, tanBottom, s0, b0, corner, whole };
 }
 
 /** What goes, on the face where it is marked. */

@@ -18,7 +18,7 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
       ? 'no value yet'
       : sayValue(value, kindOfKey(cell, key), shown.value, optionsFor(graph, `${name}.${key}`));
   };
-  const rows = rowsOf(instance, optionsFor(graph, choiceName), graph.value).map((option) => ({
+  const rows = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of)).map((option) => ({
     option,
     texts: table.columns.map((column) => say(option.id, column.of)),
   }));
