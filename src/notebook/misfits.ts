@@ -81,14 +81,22 @@ function misfitsOf(
   return [...given.toSorted(bySize), ...untold(follows.toSorted(bySize))];
 }
 
-const bySize = (a: Misfit, b: Misfit) => b.size - a.size;
+/** Largest first; slopes after what is cut to them, since nobody lays a bevel gauge to a slope. */
+function bySize(a: Misfit, b: Misfit): number {
+  const isSlope = ({ quantity }: Misfit) => Number(quantity?.kind === 'ratio');
+  return isSlope(a) - isSlope(b) || (a.size === b.size ? 0 : b.size - a.size);
+}
 
 /** The same change of the same number under another name is told once. */
 function untold(sorted: readonly Misfit[]): Misfit[] {
   const told = new Set<string>();
   return sorted.filter(({ quantity, was, now }) => {
     if (typeof was !== 'number' || typeof now !== 'number') return true;
-    const change = [quantity?.kind, was.toPrecision(6), now.toPrecision(6)].join(' ');
+    // Of flare and deadrise, of a bevel and its gauge, one is what the other lacks to a right angle.
+    const isAngle = quantity?.kind === 'angle';
+    const change = isAngle
+      ? Math.abs(now - was).toPrecision(6)
+      : `${quantity?.kind} ${was.toPrecision(6)} ${now.toPrecision(6)}`;
     return !told.has(change) && told.add(change);
   });
 }

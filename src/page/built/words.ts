@@ -4,13 +4,11 @@ import type { Misfit } from '../../notebook/misfits';
 import { type Bench, optionsFor, sayValue } from '../bench';
 import { capital, inShort, readable } from '../words';
 
-/** What it is, within the part: `Sheer: half-breadth`; a number of a cell with the cell's name. */
-export function labelOf({ part, name, quantity }: Misfit, bench: Bench): string {
-  if (name === part) return capital(wordsOf(part));
-  const own = name.startsWith(`${part}.`);
-  return capital(
-    own || !quantity ? readable(own ? name.slice(part.length + 1) : name) : inShort(bench, name),
-  );
+/** What it is: `Half-breadth of the sheer at frame 3`; what follows, within the part: `Chine, side: bevel`. */
+export function labelOf({ part, how, name, quantity }: Misfit, bench: Bench): string {
+  if (!quantity) return capital(name === part ? wordsOf(part) : readable(name));
+  if (how !== 'follows') return capital(quantity.meaning);
+  return capital(name.startsWith(`${part}.`) ? readable(name.slice(part.length + 1)) : inShort(bench, name));
 }
 
 /** Where it is worked out: of a row in a cell's table, the same line of the cell itself. */
