@@ -8,8 +8,8 @@ import { type LongLine, lineViews, longLine, tightestOf } from './long-line';
 type Saying = Pick<OnHand, 'hull' | 'say'>;
 /** Length of the longest arrow, of the line's length. */
 const LONGEST = 0.14;
-/** Arrows with their number beside them; a phone has no room for one at each of a dozen stations. */
-const TOLD = 3;
+/** Of so many arrows each has its number beside it; of more, every second or third: the same in both versions. */
+const TOLD = 9;
 
 export function drawForces(v: Values, { hull, say }: Saying): Drawing {
   if (!hull) {
@@ -20,13 +20,13 @@ export function drawForces(v: Values, { hull, say }: Saying): Drawing {
   const paper = paperFor(line);
   const greatest = Number(v['greatest']);
   const forces = line.ducks.map((duck) => Number(v['stiffness']) * duck);
-  const told = hardest(forces, TOLD);
+  const every = Math.ceil(forces.length / TOLD);
   const reach = (LONGEST * paper.span) / greatest;
   const arrows = forces.flatMap((force, i): Shape[] => {
     const head = paper.at(line.x[i]!, line.values[i]!); // a point a duck
     const tail: Point = [head[0], head[1] - reach * force];
     const toward = force > 0 ? 's' : 'n';
-    return [arrow(tail, head), ...(told.includes(i) ? [label(tail, say(force, 'force'), { toward })] : [])];
+    return [arrow(tail, head), ...(i % every === 0 ? [label(tail, say(force, 'force'), { toward })] : [])];
   });
   const worst = paper.at(...placeOf(line));
   return drawing({
@@ -38,21 +38,13 @@ export function drawForces(v: Values, { hull, say }: Saying): Drawing {
       past(line, paper, Number(v['past'])).map((points) => lineOn(points, 'hidden')),
       mark(worst, { form: 'ring' }),
       arrows,
-      note(
-        `Dashed: ${say(Number(v['past']), 'length')} of batten past each end, free. The table has every duck.`,
-      ),
+      note(`Dashed: ${say(Number(v['past']), 'length')} of batten past each end, free.`),
     ],
   });
 }
 
 const lineIn = (hull: NonNullable<Saying['hull']>, v: Values): LongLine =>
   longLine(hull.edge(String(v['edge'])), v['view'] === 'profile' ? 'profile' : 'plan');
-
-/** The places of the greatest, either way, in their own order. */
-function hardest(forces: readonly number[], count: number): readonly number[] {
-  const falling = forces.map((_, i) => i).sort((a, b) => Math.abs(forces[b]!) - Math.abs(forces[a]!));
-  return falling.slice(0, count);
-}
 
 const viewWord = ({ view }: LongLine) => `in ${lineViews.find(({ id }) => id === view)!.label}`;
 
