@@ -48,6 +48,14 @@ export const transomCut = defineCell({
       step: '1/4 in',
       note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in',
     }),
+    plateAbove: input('length', 'Motor’s plate above the bottom', {
+      seldom: true,
+      preset: '0 mm',
+      min: '-1 in',
+      max: '6 in',
+      step: '1/4 in',
+      note: 'level with the bottom or up to 1 in above it, higher only for light fast boats; common practice, no source; the motor’s sheet holds',
+    }),
     rake: input('angle', 'Rake of the transom', {
       from: '{self}.hullRake',
       preset: '13 deg',
@@ -108,6 +116,14 @@ export const transomCut = defineCell({
       max: '30 deg',
       step: '0.5 deg',
       note: '12° to 14° usual; common practice, no source',
+    }),
+    bracketHeight: input('length', 'Bracket of the motor, height', {
+      seldom: true,
+      preset: '200 mm',
+      min: '20 mm',
+      max: '600 mm',
+      step: '5 mm',
+      note: 'down the transom, where a wedge would lie; common practice, no source; measure it',
     }),
     leastFreeboard: input('length', 'Least freeboard you accept there', {
       seldom: true,
@@ -193,9 +209,15 @@ export const transomCut = defineCell({
       'height of the class, plumb, from the outside of the bottom to the cut-out',
       CLASSES,
     ),
+    cutHeight: step(
+      'length',
+      'motorHeight + plateAbove',
+      'cut-out above the outside of the bottom, plumb',
+      GEOMETRY,
+    ),
     alongFace: step(
       'length',
-      'motorHeight / cos(rake)',
+      'cutHeight / cos(rake)',
       'the same up the slope, from the outside of the bottom on the centreline',
       EXPANDED,
     ),
@@ -214,7 +236,7 @@ export const transomCut = defineCell({
     ),
     ifAlong: step(
       'length',
-      'motorHeight * cos(rake)',
+      'cutHeight * cos(rake)',
       'what is left plumb where the motor’s height is laid off up the slope by mistake',
       EXPANDED,
     ),
@@ -264,7 +286,13 @@ export const transomCut = defineCell({
     motorTilt: step(
       'angle',
       'rake - motorRake',
-      'wedge under the bracket for a plumb shaft, + thick end up',
+      'angle of the motor: how far its shaft hangs out of plumb without a wedge, + its foot too far under the boat',
+      GEOMETRY,
+    ),
+    wedge: step(
+      'length',
+      'bracketHeight * tan(abs(motorTilt))',
+      'thick end of the wedge that brings the shaft plumb, over the bracket’s height',
       GEOMETRY,
     ),
     clampThickness: step(
@@ -273,7 +301,7 @@ export const transomCut = defineCell({
       'what the clamps hold: transom and pads together',
       GEOMETRY,
     ),
-    freeboard: step('length', 'motorHeight - draught', 'freeboard left at the cut-out, plumb', GEOMETRY),
+    freeboard: step('length', 'cutHeight - draught', 'freeboard left at the cut-out, plumb', GEOMETRY),
   },
   answers: [
     {
@@ -302,10 +330,10 @@ export const transomCut = defineCell({
     },
     {
       when: 'raise > 0 mm',
-      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope. For a motor that asks for {motorHeight} plumb its top is {raise} too low.',
+      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope. For a motor that asks for {cutHeight} plumb its top is {raise} too low.',
     },
     {
-      says: '{motorHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round.',
+      says: '{cutHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round; the sides stay at full height. The transom leans {rake}: without a wedge the shaft hangs {motorTilt} out of plumb (+ its foot under the boat).',
     },
   ],
   table: {
@@ -320,7 +348,7 @@ export const transomCut = defineCell({
   warnings: [
     {
       when: 'end == "transom" and raise > 0 mm',
-      says: 'The motor asks for {motorHeight} plumb, {alongFace} up the slope; the top stands at {topUp}. Raise it by {raise}, or take a motor with a shorter shaft.',
+      says: 'The motor asks for {cutHeight} plumb, {alongFace} up the slope; the top stands at {topUp}. Raise it by {raise}, or take a motor with a shorter shaft.',
       limit: 'the motor’s height, as its maker states it',
       weight: 'stop',
     },
@@ -355,15 +383,27 @@ export const transomCut = defineCell({
       weight: 'mind',
     },
     {
-      when: 'end == "transom" and abs(motorTilt) > 2°',
-      says: 'The transom leans {rake}, the bracket is made for {motorRake}: a wedge of {motorTilt} (+ thick end up), or the tilt pin, sets the shaft plumb.',
+      when: 'end == "transom" and motorTilt > 2°',
+      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {motorTilt} out of plumb, its foot too far under the boat. A wedge under the bracket, {wedge} thick at its lower end and nothing at its upper, or the tilt pin, sets it plumb.',
       limit: '12° to 14° usual; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'end == "transom" and motorTilt < -2°',
+      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {motorTilt} out of plumb, its foot kicked out aft. A wedge under the bracket, {wedge} thick at its upper end and nothing at its lower, sets it plumb; a tilt pin may do.',
+      limit: '12° to 14° usual; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'end == "transom" and plateAbove > 1 in',
+      says: 'With its plate {plateAbove} above the bottom the propeller draws air sooner, in a turn or a sea: only light, fast boats hang their motors so high.',
+      limit: 'level with the bottom to 1 in above it; common practice, no source',
       weight: 'mind',
     },
   ],
   cautions: [
     'Measure plumb, not up the slope, and from the outside of the bottom. Measure the motor in hand before you saw.',
-    'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power.',
+    'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power. In the United States the height counts: 20 in or more, with remote steering, are reckoned apart (33 CFR 183.53).',
     'A cut-out is the lowest place of the boat’s edge. Try her loaded in calm water before you trust its freeboard.',
     'A knee ties the transom to the keelson, and corner knees to the sheer: a motor’s push and its weight on a trailer go through them.',
     'Seal the cut edges of plywood before anything covers them.',
@@ -371,7 +411,11 @@ export const transomCut = defineCell({
   sources: [
     { text: 'Expanding a raked transom, height over the cosine of the rake: geometry', known: 'geometry' },
     {
-      text: 'Height classes, rake of 12° to 14°, radius of 1 in and clamp thickness of 1 3/8 to 1 7/8 in: motor makers’ guides and custom of the trade',
+      text: '33 CFR 183.53: a transom of 20 in or more and remote steering decide which formula gives the largest power',
+      known: 'published',
+    },
+    {
+      text: 'Height classes, plate level with the bottom to 1 in above it, rake of 12° to 14°, radius of 1 in and clamp thickness of 1 3/8 to 1 7/8 in: motor makers’ guides and custom of the trade',
       known: 'common practice',
     },
   ],

@@ -66,7 +66,7 @@ export function transomView(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull
   return drawing({
     title: `${made.station.label.charAt(0).toUpperCase()}${made.station.label.slice(1)}: true shape, and from the side`,
     says: stern
-      ? `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(Number(v['rake']), 'angle')}. The cut-out lies ${length('motorHeight')} plumb above the bottom, ${length('alongFace')} up the slope.`
+      ? `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(Number(v['rake']), 'angle')}. The cut-out lies ${length('cutHeight')} plumb above the bottom, ${length('alongFace')} up the slope.`
       : `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(Number(v['rake']), 'angle')}.`,
     shapes: [
       ...faceView(made, v, say),
@@ -169,7 +169,7 @@ function sideView(v: Values, say: Say, [x0, z0]: Point): Shape[] {
           label([x0 + inside * knee * 0.5, z0 + floor + knee * 0.35], 'knee to the keelson', {
             toward: 'ne',
           }),
-          dim([x0, z0], [cut[0], cut[1]], length('motorHeight'), { side: 'left', run: 'vertical', level: 1 }),
+          dim([x0, z0], [cut[0], cut[1]], length('cutHeight'), { side: 'left', run: 'vertical', level: 1 }),
           dim(foot, cut, length('alongFace'), { side: 'left' }),
           ...water(v, say, [x0, z0], run, inside),
         ]

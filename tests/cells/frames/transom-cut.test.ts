@@ -59,6 +59,39 @@ describe('transom', () => {
     expect(tried.number('alongFace') / INCH).toBeCloseTo(17.5, 12);
   });
 
+  test('a plate above the bottom raises the cut-out by as much, plumb', () => {
+    const level = tryCell(transomCut, { rake: '13 deg' }, launch);
+    const high = tryCell(transomCut, { rake: '13 deg', plateAbove: '1 in' }, launch);
+    expect(high.number('cutHeight') - level.number('cutHeight')).toBeCloseTo(INCH, 12);
+    expect(high.number('freeboard') - level.number('freeboard')).toBeCloseTo(INCH, 12);
+    expect(high.number('alongFace') - level.number('alongFace')).toBeCloseTo(
+      INCH / Math.cos((13 * Math.PI) / 180),
+      12,
+    );
+  });
+
+  // The second road: the face as two points, top and bottom of the bracket; aft is +.
+  test.each(['20 deg', '5 deg'])(
+    'with the wedge where the words put it, a face raked %s stands as the bracket wants it',
+    (rake) => {
+      const tried = tryCell(transomCut, { rake, motorRake: '13 deg' }, launch);
+      const along = tried.number('bracketHeight');
+      const lean = tried.number('rake');
+      const square = (thick: number) => [thick * Math.cos(lean), thick * Math.sin(lean)] as const;
+      const words = tried.warnings.map(({ says }) => says).join(' ');
+      const [low, high] = words.includes('thick at its lower end')
+        ? [tried.number('wedge'), 0]
+        : [0, tried.number('wedge')];
+      const bottom = square(low);
+      const top = [
+        along * Math.sin(lean) + square(high)[0],
+        along * Math.cos(lean) - square(high)[1],
+      ] as const;
+      const packed = Math.atan2(top[0] - bottom[0], top[1] + bottom[1]);
+      expect((packed * 180) / Math.PI).toBeCloseTo(13, 9);
+    },
+  );
+
   test('both transoms of a punt, and both lean out', () => {
     const stern = tryCell(transomCut, {}, punt);
     const bow = tryCell(transomCut, { end: 'bowTransom' }, punt);
@@ -99,7 +132,9 @@ describe('transom', () => {
       ['sharp corners', { radius: '10 mm' }, launch, 'let a crack start'],
       ['thin', { pads: '0 mm' }, launch, 'clamps would hold 18 mm'],
       ['thick', { pads: '60 mm' }, launch, 'clamps would hold 78 mm'],
-      ['steep', { rake: '20 deg' }, launch, 'sets the shaft plumb'],
+      ['steep', { rake: '20 deg' }, launch, 'thick at its lower end'],
+      ['upright', { rake: '5 deg' }, launch, 'thick at its upper end'],
+      ['hung high', { plateAbove: '2 in' }, launch, 'draws air sooner'],
     ])('%s', (_what, entries, table, wanted) => {
       expect(says(entries, table).join(' ')).toContain(wanted);
     });
@@ -117,14 +152,14 @@ describe('transom', () => {
     test('dimensions read as the figures and span them', () => {
       const tried = tryCell(transomCut, { shaft: 'long' }, launch, feet);
       const text = (key: string) => write(tried.number(key), 'length', feet).text;
-      for (const key of ['blankWidth', 'cutWidth', 'cutDepth', 'alongFace', 'motorHeight', 'topUp']) {
+      for (const key of ['blankWidth', 'cutWidth', 'cutDepth', 'alongFace', 'cutHeight', 'topUp']) {
         expect(measured(tried.drawing, text(key))).toBeCloseTo(tried.number(key) * 1000, 6);
       }
     });
 
     test('from the side the slope’s dimension is the plumb one over the cosine', () => {
       const tried = tryCell(transomCut, { rake: '13 deg' }, launch, feet);
-      const [plumb, slope] = (['motorHeight', 'alongFace'] as const).map(
+      const [plumb, slope] = (['cutHeight', 'alongFace'] as const).map(
         (key) => write(tried.number(key), 'length', feet).text,
       ) as [string, string];
       expect(measured(tried.drawing, plumb) / measured(tried.drawing, slope, 1)).toBeCloseTo(
