@@ -1,3 +1,4 @@
+import Natural from 'cubic-spline';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -10,7 +11,7 @@ import {
   pointAt,
   viewCurvature,
 } from '../../src/kernel';
-import type { Vec3 } from '../../src/kernel';
+import type { Ends, Vec3 } from '../../src/kernel';
 import { orderOf } from './near';
 import { seeded } from './shapes';
 
@@ -42,6 +43,40 @@ describe('a batten through a helix', () => {
     const order = orderOf(miss(16), miss(32));
     expect(order).toBeGreaterThan(3.7);
     expect(order).toBeLessThan(4.6);
+  });
+  /** How far the batten leaves the helix, m: out from its cylinder, or up from its height at that turn. */
+  const off = (n: number, ends: Ends<Vec3>, from: number, to: number): number => {
+    const batten = bendBatten(helix(1, 1, n), ends);
+    const last = batten.knots[n] ?? NaN;
+    const places = Array.from({ length: 401 }, (_, i) => last * (from + ((to - from) * i) / 400));
+    return Math.max(
+      ...places.map((t) => {
+        const [x, y, z] = pointAt(batten, t);
+        return Math.hypot(Math.hypot(x, y) - 1, z - Math.atan2(y, x));
+      }),
+    );
+  };
+  const natural = { start: 'natural', end: 'natural' } as const;
+  // The helix leaves along (-sin t, cos t, 1), here as a direction of length 1.
+  const along = (t: number): Vec3 => [-Math.sin(t) / Math.SQRT2, Math.cos(t) / Math.SQRT2, Math.SQRT1_2];
+  const held = { start: { slope: along(0) }, end: { slope: along(1.5) } };
+
+  test.each([
+    ['ends that run on', {}],
+    ['ends held in its direction', held],
+  ])('keeps to its place to fourth order with %s', (_, ends) => {
+    expect(off(64, ends, 0, 1)).toBeLessThan(2e-8);
+    const order = orderOf(off(32, ends, 0, 1), off(64, ends, 0, 1));
+    expect(order).toBeGreaterThan(3.7);
+    expect(order).toBeLessThan(4.4);
+  });
+  test('keeps to its place to second order only where a free end denies the bend, to fourth away from it', () => {
+    const order = orderOf(off(32, natural, 0, 1), off(64, natural, 0, 1));
+    expect(order).toBeGreaterThan(1.8);
+    expect(order).toBeLessThan(2.2);
+    const amidships = orderOf(off(32, natural, 0.4, 0.6), off(64, natural, 0.4, 0.6));
+    expect(amidships).toBeGreaterThan(3.7);
+    expect(amidships).toBeLessThan(4.6);
   });
   test('bends towards the axis', () => {
     const batten = bendBatten(helix(2, 0.5, 48));
@@ -150,6 +185,22 @@ const anyPoints = fc
     let x = 0;
     return steps.map(([step, y], i): Vec3 => [(x += step), y, 0.1 * i * y]);
   });
+
+test('any batten with free ends is, in each of its three directions, the spline of a general library', () => {
+  fc.assert(
+    fc.property(anyPoints, fc.double({ min: 0, max: 1, noNaN: true }), (points, share) => {
+      const batten = bendBatten(points, { start: 'natural', end: 'natural' });
+      const chords = Array.from(batten.knots);
+      const t = share * (chords.at(-1) ?? NaN);
+      pointAt(batten, t).forEach((got, axis) => {
+        const values = points.map((point) => point[axis] ?? NaN);
+        // Both solve the same equations, in another order.
+        expect(got).toBeNear(new Natural(chords, values).at(t), 1e-10, 1e-10);
+      });
+    }),
+    seeded,
+  );
+});
 
 describe('any batten', () => {
   test('goes through its points', () => {
