@@ -1,10 +1,14 @@
 /** The boat's own sheet: its lines, the offsets of one station at a time, flare, the scantlings, and what follows. */
 import { useBench } from '../bench';
+import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
+import { later } from '../later';
 import { capital } from '../words';
 import { LinesFigure } from './lines-figure';
 import { PartSheets } from './part-sheets';
 import { StationSheet } from './station-sheet';
+
+const NewTable = later(async () => (await import('../offsets/new-table')).NewTable, 'new-table');
 
 export function BoatSheet({ onClose }: { onClose: () => void }) {
   const { table } = useBench();
@@ -13,6 +17,7 @@ export function BoatSheet({ onClose }: { onClose: () => void }) {
     <h2 id="boat-sheet-title" tabindex="-1">${name}</h2>
     <p>${note ? `${capital(note)}. ` : ''}The table of offsets is given to the ${offsetsTo}.</p>
     ${use(LinesFigure, {})} ${use(StationSheet, {})} ${use(PartSheets, {})}
+    ${use(Disclosure, { summary: 'A new table of offsets', className: 'new-boat', inside: () => use(NewTable, {}) })}
     <button type="button" class="close-sheet" onClick=${onClose}>Close the boat’s sheet</button>
   </section>`;
 }

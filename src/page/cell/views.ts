@@ -4,5 +4,6 @@ import type { Instance } from '../../cells';
 import { later } from '../later';
 
 export const views: Readonly<Record<string, FunctionComponent<{ instance: Instance }>>> = {
+  offsets: later(async () => (await import('../offsets/offsets-view')).OffsetsView, 'view-to-come'),
   hull: later(async () => (await import('../hull3d/hull-view')).HullView, 'hull-to-come'),
 };

@@ -1,0 +1,48 @@
+/** The table on paper: a table for each kind of number, whatever columns stand in the grid. Made only while printing. */
+import { signal } from '@preact/signals';
+import { type Column, offsetName, offsetsOf } from '../../boat';
+import { notations, writeOffset } from '../../boat/offset-notation';
+import { useBench } from '../bench';
+import { html } from '../html';
+import { capital } from '../words';
+import type { GridState } from './grid-state';
+
+const onPaper = matchMedia('print');
+const printing = signal(onPaper.matches);
+onPaper.addEventListener('change', () => (printing.value = onPaper.matches));
+addEventListener('beforeprint', () => (printing.value = true));
+addEventListener('afterprint', () => (printing.value = false));
+
+const kinds: readonly (readonly [Column, string])[] = [
+  ['halfBreadth', 'Half-breadths from the centreline'],
+  ['height', 'Heights above the base line'],
+  ['x', 'Forward of the after end of the bottom'],
+];
+
+export function PrintTable({ state }: { state: GridState }) {
+  const { book, table } = useBench();
+  if (!printing.value) return null;
+  const graph = book.inHand.value;
+  const notation = state.notation.value;
+  const { edges, stations } = offsetsOf(table.value);
+  const text = (name: string) => {
+    const value = graph.designed(name);
+    return typeof value === 'number' ? writeOffset(value, notation).text : (graph.entry(name)?.text ?? '');
+  };
+  return html`<div class="offsets-print">
+    ${kinds.map(
+      ([column, caption]) => html`<table>
+        <caption>${caption}, to the ${table.value.offsetsTo}, in ${notations[notation]}</caption>
+        <thead><tr><th scope="col">Station</th>${edges.map(({ label }) => html`<th scope="col">${capital(label)}</th>`)}</tr></thead>
+        <tbody>
+          ${stations.map(
+            ({ name, label }) => html`<tr>
+              <th scope="row">${label}</th>
+              ${edges.map((edge) => html`<td>${text(offsetName(name, edge.name, column))}</td>`)}
+            </tr>`,
+          )}
+        </tbody>
+      </table>`,
+    )}
+  </div>`;
+}
