@@ -3,8 +3,8 @@
  *
  * Parts that must be whole are a packing by patterns: every way to fill a board is a column, and
  * columns are bought until every length is covered (P. C. Gilmore and R. E. Gomory, A linear programming
- * approach to the cutting-stock problem, Operations Research 9, 1961). Parts that may be scarfed have
- * pieces of free length, so there each board has columns of its own: what piece of which part lies on it.
+ * approach to the cutting-stock problem, Operations Research 9, 1961). Where parts may be scarfed and chains
+ * (cutting-chains.ts) do not settle it, each board has columns of its own: what piece of which part lies on it.
  */
 import type { Board, CuttingPlan, CuttingProblem, Piece } from './cutting';
 
@@ -15,8 +15,6 @@ export interface CuttingModel {
   readonly complete: boolean;
   /** The plan that a solution stands for. */
   readonly read: (solution: ArrayLike<number>) => CuttingPlan;
-  /** The solution that a plan stands for; null for a plan the model does not hold. */
-  readonly write: (plan: CuttingPlan) => number[] | null;
 }
 
 export interface Column {
@@ -107,7 +105,7 @@ function patternModel(problem: CuttingProblem): CuttingModel | null {
     }
     return { boards };
   };
-  return { columns, rows, complete: true, read, write: () => null };
+  return { columns, rows, complete: true, read };
 }
 
 /**
@@ -199,20 +197,5 @@ function pieceModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel 
     }
     return { boards: made };
   };
-  const write = (plan: CuttingPlan): number[] | null => {
-    if (plan.boards.length > boards) return null;
-    const solution = columns.map(() => 0);
-    const ordered = plan.boards.toSorted((a, b) => stocks[b.stock]!.price - stocks[a.stock]!.price);
-    for (const [board, { stock, pieces }] of ordered.entries()) {
-      solution[isStock[board]![stock]!] = 1;
-      for (const { part, length } of pieces) {
-        // Two pieces of one part on one board are one longer piece; the model has no place for both.
-        if (solution[has[board]![part]!] === 1) return null;
-        solution[has[board]![part]!] = 1;
-        solution[long[board]![part]!] = length;
-      }
-    }
-    return solution;
-  };
-  return { columns, rows, complete: boards >= byPrice, read, write };
+  return { columns, rows, complete: boards >= byPrice, read };
 }

@@ -46,7 +46,7 @@ export interface CuttingAnswer {
 }
 
 /** A tenth of a millimetre: no saw cuts closer. */
-const CLOSE = 1e-4;
+export const CLOSE = 1e-4;
 
 /** Length of board taken by pieces, with a kerf between each two. */
 export function taken(pieces: readonly Pick<Piece, 'length'>[], kerf: number): number {

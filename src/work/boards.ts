@@ -12,15 +12,18 @@ import {
   faultsOfPlan,
   shopPlan,
 } from '../kernel/cutting';
+import { chainModel } from '../kernel/cutting-chains';
 import { type CuttingModel, cuttingModel } from '../kernel/cutting-model';
 import type { Searcher } from './searchers';
 import { wasmOf } from './wasm';
 
 /** Branches looked at before a section is given up as unproved. */
-const MOST_NODES = 20_000;
+const MOST_NODES = 3000;
 
 /** Costs nearer than this, of the whole, are the same money. */
 const SAME = 1e-6;
+/** And where the whole is nothing. */
+const TINY = 1e-9;
 
 /**
  * @param problem the sections as JSON, a list of `CuttingProblem`
@@ -53,39 +56,53 @@ function searchSection(
   known: CuttingPlan,
   tell: (better: CuttingPlan) => void,
 ): boolean {
-  let best = costOf(known, section);
-  if (best <= costAtLeast(section) * (1 + SAME)) return true;
-  const model = cuttingModel(section, known);
-  const take = (solution: ArrayLike<number>) => {
-    const plan = model.read(solution);
-    const cost = costOf(plan, section);
-    if (cost >= best * (1 - SAME) || faultsOfPlan(plan, section).length > 0) return;
-    best = cost;
-    tell(plan);
-  };
-  return highs.withModel(dataOf(model, highs), (solver) => {
-    solver.options.set({
-      output_flag: false,
-      random_seed: 1,
-      mip_max_nodes: MOST_NODES,
-      mip_rel_gap: SAME,
+  let best = known;
+  const isLeast = (least: number) => costOf(best, section) <= least * (1 + SAME) + TINY;
+  const search = (model: CuttingModel) =>
+    solve(highs, model, MOST_NODES, (solution) => {
+      const plan = model.read(solution);
+      if (isLeast(costOf(plan, section)) || faultsOfPlan(plan, section).length > 0) return;
+      best = plan;
+      tell(plan);
     });
-    const start = model.write(known);
-    if (start) solver.setSolution({ colValue: start });
+  if (isLeast(costAtLeast(section))) return true;
+  const chains = chainModel(section);
+  if (chains) {
+    const solved = search(chains);
+    if (solved !== null && chains.complete) return true;
+    const relaxed = solve(highs, chains.relaxed, MOST_NODES);
+    if (relaxed !== null && isLeast(relaxed)) return true;
+  }
+  const model = cuttingModel(section, best);
+  return search(model) !== null && model.complete;
+}
+
+/**
+ * Runs the solver over a model. Each better solution goes to `take` as it is found.
+ *
+ * @returns the least cost, or null where the branches ran out before it was proved
+ */
+function solve(
+  highs: Highs,
+  model: Pick<CuttingModel, 'columns' | 'rows'>,
+  nodes: number,
+  take?: (solution: ArrayLike<number>) => void,
+): number | null {
+  return highs.withModel(dataOf(model, highs), (solver) => {
+    solver.options.set({ output_flag: false, random_seed: 1, mip_max_nodes: nodes, mip_rel_gap: SAME });
     solver.run({
       [highs.constants.callbackType.mipImprovingSolution]: ({ data }) => {
-        if (data.mip_solution) take(data.mip_solution);
+        if (data.mip_solution) take?.(data.mip_solution);
       },
     });
-    const { optimal } = highs.constants.modelStatus;
-    const isOptimal = solver.getModelStatus() === optimal;
-    if (isOptimal) take(solver.getSolution().colValue);
-    return isOptimal && model.complete;
+    if (solver.getModelStatus() !== highs.constants.modelStatus.optimal) return null;
+    take?.(solver.getSolution().colValue);
+    return solver.getObjectiveValue();
   });
 }
 
 /** The model as the solver takes it: rows packed one after another. */
-function dataOf({ columns, rows }: CuttingModel, highs: Highs) {
+function dataOf({ columns, rows }: Pick<CuttingModel, 'columns' | 'rows'>, highs: Highs) {
   const finite = (value: number) => (Number.isFinite(value) ? value : Math.sign(value) * highs.infinity);
   const { continuous, integer } = highs.constants.variableType;
   const starts = [0];

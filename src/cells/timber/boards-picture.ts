@@ -1,94 +1,92 @@
-/** Every board of a cutting plan with its cuts, one above the other. */
-import { type Drawing, drawing, label, mm, note, rect, rectHatch } from '../../drawing';
+/** The boards of a cutting plan with their cuts, one above the other; boards cut alike are drawn once. */
+import { type Drawing, drawing, mm, note, rect, rectHatch } from '../../drawing';
 import { taken } from '../../kernel/cutting';
 import type { OnHand, Values } from '../define';
 import { bestOf, type BoughtSection } from './boards-plan';
 
-/** More than these make a strip too long to read; the sentence tells of all. */
-const MOST_DRAWN = 14;
+/** Boards of one stock cut alike: the same kinds of part, of the same length. */
+interface Alike {
+  readonly times: number;
+  readonly length: number;
+  readonly pieces: readonly { readonly kind: string; readonly length: number }[];
+  readonly left: number;
+}
+
+/** More rows than these make a strip too long to read; the sentence tells of all. */
+const MOST_DRAWN = 10;
 
 export function drawBoards(v: Values, on: OnHand): Drawing {
-  const sections = bestOf(v, on.found);
+  const sections = bestOf(v, on.found).map((section) => ({ section, rows: rowsOf(section) }));
   const longest = mm(
-    Math.max(...sections.flatMap(({ problem }) => problem.stocks.map(({ length }) => length))),
+    Math.max(...sections.flatMap(({ section }) => section.problem.stocks.map(({ length }) => length))),
   );
-  const height = longest / 22;
-  const pitch = 2.6 * height;
-  let row = 0;
-  let left = MOST_DRAWN;
-  const shapes = sections.flatMap((section) => {
-    const drawn = section.plan.boards.slice(0, left);
-    left -= drawn.length;
-    if (drawn.length === 0) return [];
-    const head = label(
-      [0, -row * pitch + height],
-      `${on.say(section.thickness, 'length')} by ${on.say(section.width, 'length')}`,
-      { toward: 'ne' },
-    );
-    row += 0.6;
-    const boards = drawn.map((board) => {
-      const shape = boardShapes(section, board, -row * pitch - height, height, on);
-      row += 1;
-      return shape;
+  const all = sections.reduce((sum, { rows }) => sum + rows.length, 0);
+  const kerf = v['kerf'] as number; // an input of the cell
+  // High enough for a text inside, and on the whole no higher than the sheet is wide.
+  const height = Math.min(longest / 11, longest / 1.3 / (Math.min(MOST_DRAWN, all) + sections.length));
+  let y = 0;
+  let drawn = 0;
+  const shapes = sections.flatMap(({ section, rows }) => {
+    const shown = rows.slice(0, MOST_DRAWN - drawn);
+    if (shown.length === 0) return [];
+    drawn += shown.length;
+    y -= 1.2 * height;
+    const head = note(`${on.say(section.thickness, 'length')} by ${on.say(section.width, 'length')}`, {
+      at: [longest / 2, y + 0.4 * height],
     });
-    row += 0.3;
+    const boards = shown.map((row) => {
+      y -= 1.25 * height;
+      return boardShapes(row, mm(kerf), y, height, on);
+    });
     return [head, boards];
   });
-  const bought = sections.reduce((sum, { plan }) => sum + plan.boards.length, 0);
-  const joints = sections.some(
-    ({ problem, plan }) => plan.boards.flatMap((b) => b.pieces).length > problem.parts.length,
-  );
   return drawing({
     title: 'The boards and their cuts',
-    says: `${bought} boards: ${sections
-      .flatMap((section) => section.plan.boards.map((board) => inWords(section, board, on)))
-      .join('; ')}.`,
+    says: `${capital(sections.flatMap(({ rows }) => rows.map((row) => inWords(row, on))).join('; '))}.`,
     shapes: [
       ...shapes,
-      note(
-        joints
-          ? 'Hatched: pieces, tapers included. Plain: left over. Pieces of one name are scarfed together.'
-          : 'Hatched: pieces. Plain: left over.',
-      ),
-      bought > MOST_DRAWN ? note(`The first ${MOST_DRAWN} of ${bought} boards are drawn.`) : [],
+      note('Hatched: left over. A part in pieces is scarfed; their lengths take in the taper.'),
+      all > MOST_DRAWN ? note(`The first ${MOST_DRAWN} of ${all} ways to cut are drawn.`) : [],
     ],
   });
 }
 
-type Plan = BoughtSection['plan']['boards'][number];
+function rowsOf({ plan, problem }: BoughtSection): Alike[] {
+  const rows = new Map<string, Alike>();
+  for (const { stock, pieces } of plan.boards) {
+    const { length } = problem.stocks[stock]!;
+    const cut = pieces.map(({ part, length: long }) => ({
+      // Port and starboard are one kind: "chine log 1" and "chine log 2".
+      kind: problem.parts[part]!.name.replace(/ \d+$/, ''),
+      length: long,
+    }));
+    const key = JSON.stringify([stock, cut.map((piece) => [piece.kind, Math.round(piece.length * 1e4)])]);
+    const times = (rows.get(key)?.times ?? 0) + 1;
+    rows.set(key, { times, length, pieces: cut, left: Math.max(0, length - taken(pieces, problem.kerf)) });
+  }
+  return [...rows.values()];
+}
 
-function boardShapes(
-  { problem }: BoughtSection,
-  { stock, pieces }: Plan,
-  y: number,
-  height: number,
-  on: OnHand,
-) {
-  const length = mm(problem.stocks[stock]!.length);
+function boardShapes({ times, length, pieces }: Alike, kerf: number, y: number, height: number, on: OnHand) {
   let x = 0;
   const cut = pieces.map((piece, at) => {
     const long = mm(piece.length);
+    const many = at === 0 && times > 1 ? `${times} × ` : '';
     const shape = [
-      rectHatch(x, y, long, height, 'cedar', { falling: at % 2 === 1 }),
-      label(
-        [x + long / 2, y + height / 2],
-        `${problem.parts[piece.part]!.name} ${on.say(piece.length, 'length')}`,
-        {
-          toward: 'n',
-        },
-      ),
+      rectHatch(x, y, long, height, 'plain'),
+      note(`${many}${piece.kind} ${on.say(piece.length, 'length')}`, { at: [x + long / 2, y + height / 2] }),
     ];
-    x += long + mm(problem.kerf);
+    x += long + kerf;
     return shape;
   });
-  return [rect(0, y, length, height), cut];
+  const left = mm(length) - x;
+  return [cut, left > 0 ? rectHatch(x, y, left, height, 'cedar') : rect(0, y, mm(length), height)];
 }
 
-function inWords({ problem }: BoughtSection, { stock, pieces }: Plan, on: OnHand): string {
-  const { length } = problem.stocks[stock]!;
-  const left = Math.max(0, length - taken(pieces, problem.kerf));
-  const cut = pieces.map(
-    ({ part, length: long }) => `${problem.parts[part]!.name} ${on.say(long, 'length')}`,
-  );
-  return `one of ${on.say(length, 'length')} gives ${cut.join(', ')}, ${on.say(left, 'length')} left`;
+function inWords({ times, length, pieces, left }: Alike, on: OnHand): string {
+  const cut = pieces.map(({ kind, length: long }) => `${kind} ${on.say(long, 'length')}`).join(', ');
+  const boards = times === 1 ? 'one board' : `${times} boards`;
+  return `${boards} of ${on.say(length, 'length')}${times === 1 ? ' gives' : ', each gives'} ${cut}, ${on.say(left, 'length')} left`;
 }
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -18,7 +18,7 @@ const RULE = 'long parts first, each on the first board with room: common practi
 /** What is asked of each part, linked to the boat where it has such a part. */
 const asked = longParts.flatMap(({ key, label, name }) => {
   const from = (of: string) => (name === null ? {} : { from: `${name}.${of}` });
-  const sort = { ...(name === 'keelson' || name === null ? {} : { seldom: true }) };
+  const sort = name === 'keelson' || name === null ? {} : { seldom: true };
   const plural = label === 'keelson' ? 'Keelson' : `${label.charAt(0).toUpperCase()}${label.slice(1)}s`;
   return [
     [
