@@ -1,6 +1,7 @@
 /** The form of the hull at a draught, on an even keel: what is under water, how long and how broad, and where. */
 import type { Hull, Station } from '../../boat';
-import { below, type Immersion, meshSection, sectionBelow, type SectionBelow } from '../../kernel';
+import { once } from '../../boat/once';
+import { below, type Immersion, meshSection, sectionBelow, type SectionBelow, type Vec3 } from '../../kernel';
 import type { Values } from '../define';
 
 /** Heights of the hull above the base line, m. */
@@ -39,15 +40,64 @@ export function heightsOf(hull: Hull): Heights {
   return made;
 }
 
-const upright = [0, 0, 1] as const;
+/** The hull floating level at a height above the base line, on an even keel; worked out when first asked for. */
+export interface Afloat {
+  readonly immersed: Immersion;
+  /** Throws a sentence where the level misses the hull. */
+  readonly waterplane: WaterplaneBounds;
+  /** Areas at even steps from the aftermost to the foremost point under water: the curve of areas, m and m2. */
+  readonly areas: readonly (readonly [x: number, area: number])[];
+  /** The section in the plane square to the boat that stands on the station's keel point. */
+  section(station: Station): SectionBelow;
+}
 
-/** Everything below the level at this height above the base line. */
-export const immersedAt = (hull: Hull, height: number): Immersion =>
-  below(hull.body, { normal: upright, height });
+/** Places along the hull at which areas are taken, ends included; an even number of bays, for Simpson's rule. */
+export const PLACES = 65;
+/** Levels kept a hull: each row of a table of stations asks for the same one. */
+const KEPT = 4;
 
-/** @throws a sentence where the level misses the hull */
-export function waterplaneAt(hull: Hull, height: number): WaterplaneBounds {
-  const rim = meshSection(hull.body, { normal: upright, height }).flat();
+const afloat = new WeakMap<Hull, Map<number, Afloat>>();
+
+export function afloatAt(hull: Hull, height: number): Afloat {
+  const levels = afloat.get(hull) ?? new Map<number, Afloat>();
+  afloat.set(hull, levels);
+  const made = levels.get(height) ?? floatAnew(hull, height);
+  if (levels.size >= KEPT) levels.clear();
+  levels.set(height, made);
+  return made;
+}
+
+function floatAnew(hull: Hull, height: number): Afloat {
+  const plane = { normal: [0, 0, 1], height } as const;
+  const immersed = once(() => below(hull.body, plane));
+  const waterplane = once(() => boundsOf(meshSection(hull.body, plane).flat()));
+  const areas = once(() => {
+    const { aft, fore } = reachBelow(hull, height, waterplane());
+    return Array.from({ length: PLACES }, (_, i) => {
+      const x = aft + ((fore - aft) * i) / (PLACES - 1);
+      return [x, sectionBelow(hull.body, x, height).area] as const;
+    });
+  });
+  const sections = new Map<Station, SectionBelow>();
+  return {
+    get immersed() {
+      return immersed();
+    },
+    get waterplane() {
+      return waterplane();
+    },
+    get areas() {
+      return areas();
+    },
+    section: (station) => {
+      const known = sections.get(station) ?? sectionBelow(hull.body, station.x, height);
+      sections.set(station, known);
+      return known;
+    },
+  };
+}
+
+function boundsOf(rim: readonly Vec3[]): WaterplaneBounds {
   if (rim.length === 0) throw new Error('the whole hull lies under this waterline: give a smaller draught');
   return {
     aft: Math.min(...rim.map(([x]) => x)),
@@ -56,25 +106,8 @@ export function waterplaneAt(hull: Hull, height: number): WaterplaneBounds {
   };
 }
 
-/** The section in the plane square to the boat that stands on the station's keel point. */
-export const sectionUnder = (hull: Hull, station: Station, height: number): SectionBelow =>
-  sectionBelow(hull.body, station.x, height);
-
-/** Places along the hull at which areas are taken, ends included; even steps, an even number of bays. */
-export const PLACES = 65;
-
-/** Areas below a height at even steps from the aftermost to the foremost point under water: the curve of areas. */
-export function curveOfAreas(hull: Hull, height: number): readonly (readonly [x: number, area: number])[] {
-  const { aft, fore } = reachBelow(hull, height);
-  return Array.from({ length: PLACES }, (_, i) => {
-    const x = aft + ((fore - aft) * i) / (PLACES - 1);
-    return [x, sectionBelow(hull.body, x, height).area];
-  });
-}
-
 /** How far aft and forward the part under water reaches: to the waterplane's ends, or past them under a rake. */
-function reachBelow(hull: Hull, height: number): { aft: number; fore: number } {
-  const bounds = waterplaneAt(hull, height);
+function reachBelow(hull: Hull, height: number, bounds: WaterplaneBounds): { aft: number; fore: number } {
   let { aft, fore } = bounds;
   const { points } = hull.body;
   for (let i = 0; i < points.length; i += 3) {
@@ -84,10 +117,6 @@ function reachBelow(hull: Hull, height: number): { aft: number; fore: number } {
   }
   return { aft, fore };
 }
-
-/** The greatest of the curve of areas, m2. */
-export const greatestSection = (hull: Hull, height: number): number =>
-  Math.max(...curveOfAreas(hull, height).map(([, area]) => area));
 
 /** A number among the values; a cell that asks for another is wrong. */
 export function numberOf(values: Values, key: string): number {

@@ -4,7 +4,7 @@ import { type Drawing, drawing, mark, type SpaceLine } from '../../drawing';
 import { fullLinesPlan, type PlanCut, type PlanStation } from '../../drawing/lines-plan';
 import type { Chart, OnHand, Values } from '../define';
 import { skinCut, stationSection } from './lines-cuts';
-import { curveOfAreas, numberOf, sectionUnder, stationOf } from './lines-form';
+import { afloatAt, numberOf, stationOf } from './lines-form';
 
 type Saying = Pick<OnHand, 'hull' | 'say'>;
 
@@ -53,8 +53,13 @@ export function drawLines(v: Values, { hull, say }: Saying): Drawing {
     waterlines,
     buttocks,
     amidships: hull.widest.x,
-    notes: spaced === '' ? [] : [`${spaced}.`],
+    notes: [...(spaced === '' ? [] : [`${spaced}.`]), panelsInWords(hull, say)],
   });
+}
+
+function panelsInWords({ panels }: Hull, say: Saying['say']): string {
+  const areas = panels.map(({ label, area }) => `${label} ${say(area, 'area')}`);
+  return `Panels laid flat, one side: ${areas.join(', ')}.`;
 }
 
 const runFrom = (count: number): readonly number[] => Array.from({ length: count }, (_, i) => i + 1);
@@ -89,10 +94,11 @@ export function areasChart(v: Values, { hull, say }: Saying): Chart {
   } as const;
   if (!hull) return { ...bare, says: 'There is no hull to take sections of.', lines: [] };
   const waterline = numberOf(v, 'waterline');
-  const points = curveOfAreas(hull, waterline);
+  const water = afloatAt(hull, waterline);
+  const points = water.areas;
   const most = points.reduce((best, point) => (point[1] > best[1] ? point : best));
   const station = stationOf(hull, v);
-  const here = sectionUnder(hull, station, waterline).area;
+  const here = water.section(station).area;
   return {
     ...bare,
     says: `The section under water is greatest ${say(most[0], 'length')} forward: ${say(most[1], 'area')}. The area under the curve is the volume of water pushed aside; where it has a shoulder, so has the boat.`,

@@ -2,15 +2,7 @@
 import type { Hull } from '../../boat';
 import type { Issue, KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import {
-  greatestSection,
-  heightsOf,
-  immersedAt,
-  numberOf,
-  sectionUnder,
-  stationOf,
-  waterplaneAt,
-} from './lines-form';
+import { type Afloat, afloatAt, heightsOf, numberOf, stationOf } from './lines-form';
 import { areasChart, drawLines } from './lines-picture';
 
 const GEOMETRY = 'geometry';
@@ -26,8 +18,10 @@ const ofHull = (
   source = GEOMETRY,
 ) => hullStep(kind, { says, uses, find, meaning, source });
 
-const afloat = (kind: KindId, says: string, meaning: string, find: (hull: Hull, height: number) => number) =>
-  ofHull(kind, says, meaning, (hull, v) => find(hull, numberOf(v, 'waterline')), ['waterline'], MESH);
+const atWater = (hull: Hull, values: Values) => afloatAt(hull, numberOf(values, 'waterline'));
+
+const afloat = (kind: KindId, says: string, meaning: string, find: (afloat: Afloat) => number) =>
+  ofHull(kind, says, meaning, (hull, v) => find(atWater(hull, v)), ['waterline'], MESH);
 
 const atStation = (
   kind: KindId,
@@ -41,7 +35,7 @@ export const lines = defineCell({
   id: 'lines',
   stage: 'shape',
   title: 'Lines of the hull',
-  question: 'What shape do these numbers make, and what does it weigh when it floats to its line?',
+  question: 'What shape do these numbers make, and what does the boat weigh when it floats to its line?',
   inputs: {
     draught: input('length', 'Design draught', {
       from: '{self}.usualDraught',
@@ -49,10 +43,10 @@ export const lines = defineCell({
       min: '1 mm',
       max: '1.5 m',
       step: '5 mm',
-      slider: false,
       note: 'from the lowest point of the hull up to the design waterline; the plan states it',
     }),
     station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
+    panel: choice('Panel measured', { seldom: true, options: 'panels', preset: 'side' }),
     waterlines: input('count', 'Waterlines drawn', { preset: '4', min: '0', max: '8', step: '1' }),
     buttocks: input('count', 'Buttocks drawn, each side', { preset: '2', min: '0', max: '5', step: '1' }),
     density: input('density', 'Density of the water', {
@@ -130,46 +124,43 @@ export const lines = defineCell({
       'displacement',
       'the part of the closed hull below the level',
       'volume of water pushed aside on an even keel',
-      (hull, at) => immersedAt(hull, at).volume,
+      ({ immersed }) => immersed.volume,
     ),
     mass: step(
       'mass',
       'volume * density',
-      'displacement: what boat and load weigh together when she floats at this line',
+      'displacement: what boat and load weigh together when it floats at this line',
       'Archimedes’ principle',
     ),
     waterlineLength: afloat(
       'length',
       'between the ends of the cut at the level',
       'length on the waterline',
-      (hull, at) => {
-        const { aft, fore } = waterplaneAt(hull, at);
-        return fore - aft;
-      },
+      ({ waterplane }) => waterplane.fore - waterplane.aft,
     ),
     waterlineBeam: afloat(
       'length',
       'twice the greatest half-breadth of the cut at the level',
       'greatest breadth on the waterline',
-      (hull, at) => 2 * waterplaneAt(hull, at).halfBreadth,
+      ({ waterplane }) => 2 * waterplane.halfBreadth,
     ),
     waterplane: afloat(
       'area',
       'the area of the cut at the level',
       'area of the waterplane',
-      (hull, at) => immersedAt(hull, at).waterplane.area,
+      ({ immersed }) => immersed.waterplane.area,
     ),
     wetted: afloat(
       'area',
       'skin and transoms below the level, both sides',
       'wetted area',
-      (hull, at) => immersedAt(hull, at).wettedArea,
+      ({ immersed }) => immersed.wettedArea,
     ),
     greatest: afloat(
       'area',
       'the greatest of 65 sections under water',
       'greatest section under water',
-      greatestSection,
+      ({ areas }) => Math.max(...areas.map(([, area]) => area)),
     ),
     block: step(
       'ratio',
@@ -186,7 +177,7 @@ export const lines = defineCell({
     sinkage: step(
       'mass',
       'waterplane * density * 10 mm',
-      'load that sinks her by 10 mm at this line',
+      'load that sinks the boat by 10 mm at this line',
       'waterplane area times density times the sinkage',
     ),
     sternDepth: ofHull(
@@ -195,6 +186,19 @@ export const lines = defineCell({
       'depth of the bottom’s after end under water; below 0 it is clear of it',
       (hull, v) => numberOf(v, 'waterline') - hull.aft.corners[0]![2],
       ['waterline'],
+    ),
+    panelArea: ofHull(
+      'area',
+      'laid flat, triangle by triangle',
+      'area of the panel, one side of the boat',
+      (hull, v) => hull.panel(String(v['panel'])).area,
+      ['panel'],
+    ),
+    skinArea: ofHull(
+      'area',
+      'all panels laid flat, both sides of the boat',
+      'area of the skin, without transoms',
+      (hull) => 2 * hull.panels.reduce((sum, { area }) => sum + area, 0),
     ),
     place: atStation(
       'length',
@@ -218,14 +222,14 @@ export const lines = defineCell({
       'length',
       'the section at the level; nothing where it is clear of the water',
       'half-breadth on the waterline at the station',
-      (hull, v) => sectionUnder(hull, stationOf(hull, v), numberOf(v, 'waterline')).halfBreadth,
+      (hull, v) => atWater(hull, v).section(stationOf(hull, v)).halfBreadth,
       ['station', 'waterline'],
     ),
     sectionArea: atStation(
       'area',
       'the section below the level, both sides',
       'section under water at the station',
-      (hull, v) => sectionUnder(hull, stationOf(hull, v), numberOf(v, 'waterline')).area,
+      (hull, v) => atWater(hull, v).section(stationOf(hull, v)).area,
       ['station', 'waterline'],
     ),
   },
@@ -249,7 +253,7 @@ export const lines = defineCell({
   inWords: [
     {
       when: 'freeboard > 0 m',
-      says: 'The hull is {length} long, {beam} broad and {depth} deep. Floating level with its lowest point {draught} down she pushes aside {volume} and weighs {mass} all told; {freeboard} of side is left above the water where the sheer is lowest, and each further 10 mm takes about {sinkage}.',
+      says: 'The hull is {length} long, {beam} broad and {depth} deep. Floating level with its lowest point {draught} down it pushes aside {volume} and weighs {mass} all told; {freeboard} of side is left above the water where the sheer is lowest, and each further 10 mm takes about {sinkage}.',
     },
     {
       says: 'The hull is {length} long, {beam} broad and {depth} deep. With its lowest point {draught} down the water stands over the sheer: no boat floats so.',
@@ -269,7 +273,7 @@ export const lines = defineCell({
   warnings: [
     {
       when: 'freeboard <= 0 m',
-      says: 'This waterline lies {draught} above the lowest point of the hull, over the sheer where it is lowest: water would come in before she floated there.',
+      says: 'This waterline lies {draught} above the lowest point of the hull, over the sheer where it is lowest: water would come in before the boat floated there.',
       limit: 'the sheer of this hull',
       weight: 'stop',
     },
@@ -282,7 +286,7 @@ export const lines = defineCell({
   ],
   cautions: [
     'All this is of the face of the skin that the offsets are measured to, on an even keel. Offsets to the inside of the skin give a little less than what floats.',
-    'The displacement says what she would weigh at this line, not what she may carry: how much may go aboard is for the capacity rule of the place, for stability, and for the sea she is used on.',
+    'The displacement says what the boat would weigh at this line, not what it may carry: how much may go aboard is for the capacity rule of the place, for stability, and for the water it is used on.',
   ],
   sources: [
     {

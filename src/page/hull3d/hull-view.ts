@@ -31,7 +31,7 @@ const WHY: Readonly<Record<Standing, string>> = {
   'at rest': '',
   'in hand': '',
   'no WebGL':
-    'This browser shows no pictures in the round (it has no WebGL), so the hull stands still. The keys below show her from other sides.',
+    'This browser shows no pictures in the round (it has no WebGL), so the hull stands still. The keys below show it from other sides.',
   lost: 'The graphics card let go of the picture, so the hull stands still again. Try once more, or use the keys below.',
 };
 
@@ -83,7 +83,7 @@ export function HullView({ instance }: { instance: Instance }) {
     <p class="plain" role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
     ${
       standing === 'in hand'
-        ? html`<p class="hull-hint plain" id=${hint}>Drag to turn her. With the picture in hand, arrow keys turn, + and − or the wheel or two fingers bring her nearer and farther, Home puts her back.</p>`
+        ? html`<p class="hull-hint plain" id=${hint}>Drag to turn the hull. With the picture in hand, arrow keys turn it, + and − or the wheel or two fingers bring it nearer and farther, and Home puts it back.</p>`
         : null
     }
     <div class="hull-keys">

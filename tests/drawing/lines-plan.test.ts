@@ -1,0 +1,93 @@
+import { describe, expect, test } from 'vitest';
+import { collisions, type LineShape, type NoteShape, setOut, type SpaceLine } from '../../src/drawing';
+import { fullLinesPlan, type FullLines, type PlanStation } from '../../src/drawing/lines-plan';
+
+/** A box 4 m long, 1 m broad and 0.5 m deep that stands `up` above its base line. */
+function boxPlan(up = 0, stations = 5, name: (i: number) => string | null = (i) => `${i}`): FullLines {
+  const edge = (label: string, y: number, z: number): SpaceLine => ({
+    name: label,
+    points: [
+      [0, y, z + up],
+      [4, y, z + up],
+    ],
+  });
+  const station = (i: number): PlanStation => {
+    const x = (4 * i) / (stations - 1);
+    return {
+      name: name(i),
+      x,
+      section: {
+        name: `frame${i}`,
+        points: [
+          [x, 0, up],
+          [x, 0.5, up],
+          [x, 0.5, 0.5 + up],
+        ],
+      },
+    };
+  };
+  return {
+    title: 'A box',
+    says: 'A box.',
+    edges: [edge('keel', 0, 0), edge('chine', 0.5, 0), edge('sheer', 0.5, 0.5)],
+    stations: Array.from({ length: stations }, (_, i) => station(i)),
+    waterlines: [{ name: 'DWL', at: 0.2 + up, lines: [edge('', 0.5, 0.2).points], design: true }],
+    buttocks: [{ name: 'B 1', at: 0.25, lines: [edge('', 0.25, 0).points] }],
+    amidships: 2,
+    notes: [],
+  };
+}
+
+const linesOf = (plan: FullLines) =>
+  fullLinesPlan(plan).shapes.filter((shape): shape is LineShape => shape.shape === 'line');
+const notesOf = (plan: FullLines) =>
+  fullLinesPlan(plan).shapes.filter((shape): shape is NoteShape => shape.shape === 'note');
+const noteAt = (plan: FullLines, text: string) => notesOf(plan).find((one) => one.text === text)?.at;
+
+describe('a box', () => {
+  test('is drawn to scale, the body plan twice as large, forebody to the right', () => {
+    const sections = linesOf(boxPlan()).filter(
+      ({ part, points }) => part?.startsWith('frame') && points.length === 3,
+    );
+    const sides = sections.map(({ part, points }) => [part, Math.round(points[1]![0] - points[0]![0])]);
+    // 0.5 m twice as large; frame 2 stands amidships and counts as forward.
+    expect(sides).toStrictEqual([
+      ['frame0', -1000],
+      ['frame1', -1000],
+      ['frame2', 1000],
+      ['frame3', 1000],
+      ['frame4', 1000],
+    ]);
+    const sheers = linesOf(boxPlan()).filter(({ part }) => part === 'sheer');
+    expect(sheers[0]!.points).toStrictEqual([
+      [0, 500],
+      [4000, 500],
+    ]);
+  });
+
+  test('has its names clear of each other and of its lines, on a phone and at a desk', () => {
+    for (const stations of [3, 5, 12, 40]) {
+      const plan = boxPlan(0.1, stations, (i) =>
+        i === 0 ? 'transom' : i % Math.ceil(stations / 9) === 0 ? `${i}` : null,
+      );
+      for (const width of [340, 700]) {
+        expect(collisions(setOut(fullLinesPlan(plan), { width }))).toStrictEqual([]);
+      }
+    }
+  });
+
+  test('a name that would lie on the end’s is left out', () => {
+    const named = boxPlan(0, 21, (i) => (i === 0 ? 'transom' : `${i}`));
+    expect(noteAt(named, 'transom')).toBeDefined();
+    expect(noteAt(named, '20')).toBeDefined();
+    expect(noteAt(named, '1')).toBeUndefined();
+  });
+
+  test('shows the base line where it is near, and leaves it out where it is far', () => {
+    const levels = (plan: FullLines) =>
+      linesOf(plan).filter(({ pen, points: [a, b] }) => pen === 'dimension' && a![1] === 0 && b![1] === 0);
+    expect(levels(boxPlan(0.1))).toHaveLength(1);
+    expect(levels(boxPlan(-0.1))).toHaveLength(1);
+    expect(levels(boxPlan(30))).toHaveLength(0);
+  });
+});
