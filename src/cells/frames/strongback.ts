@@ -64,7 +64,7 @@ export const strongback = defineCell({
       min: '100 mm',
       max: '6 m',
       step: '10 mm',
-      note: 'above the highest sheer: the boat hangs upside down under it, so to speak',
+      note: 'chosen above the highest sheer; upside down it lies under the boat, and is the jig’s top',
     }),
     jigTop: input('length', 'Jig’s top above the floor', {
       preset: '400 mm',
@@ -185,7 +185,7 @@ export const strongback = defineCell({
       meaning: 'side of the line on which the wood stands',
       source: 'custom of the trade; common practice, no source',
     }),
-    kindOfEnd: hullStep('choice', {
+    kindOfStation: hullStep('choice', {
       says: 'by the plan’s half-breadths: an end with breadth is a transom, one without a stem',
       uses: ['station'],
       find: (hull, { station }) => {
@@ -418,11 +418,11 @@ export const strongback = defineCell({
   ],
   inWords: [
     {
-      when: 'kindOfEnd == "stem"',
+      when: 'kindOfStation == "stem"',
       says: 'Plumb the stem’s sheer mark over {running} and {leg} above the jig’s top, its foot over {footRunning} and {footAboveJig} up, both on the string. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
     },
     {
-      when: 'kindOfEnd == "transom"',
+      when: 'kindOfStation == "transom"',
       says: 'Plumb the transom’s sheer marks over {running}, {sheerOut} out to each side, and the middle of its bottom over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
     },
     {
@@ -442,6 +442,7 @@ export const strongback = defineCell({
       { of: 'legPort', label: 'leg, port' },
       { of: 'legStarboard', label: 'leg, starboard' },
       { of: 'sheerOut', label: 'sheer mark out' },
+      { of: 'spallLength', label: 'cross-spall' },
       { of: 'footRunning', label: 'bottom, along' },
       { of: 'footAboveJig', label: 'bottom above jig' },
       { of: 'nailLength', label: 'nail to sheer mark' },

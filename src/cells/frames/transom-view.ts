@@ -73,7 +73,7 @@ export function transomView(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull
       // Under it, so that both are as large as the width allows.
       ...sideView(v, say, [0, low - tall - 0.35 * (tall - low) - 60]),
       note(
-        `Above, square to the face; dashed, the larger face. Below, from port, ${stern ? 'aft to the left' : 'forward to the right'}.`,
+        `Above, square to the face; dashed, the larger face. Below, from starboard, ${stern ? 'aft to the left' : 'forward to the right'}.`,
       ),
     ],
   });
