@@ -19,7 +19,7 @@ const BEAM = 'beam theory: strain is half the thickness over the radius';
 const FREE =
   'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic; its ends free beyond the last';
 const PRESSED =
-  'from memory: Wood Handbook, Table 9-1: load in the middle of a beam on two supports, F L³ / (48 EI)';
+  'S. J. Record, The Mechanical Properties of Wood, 1914, stiffness of beams: F L³ / (48 EI) in the middle of two supports';
 const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';
 const lineKeys = ['edge', 'view'] as const;
@@ -218,7 +218,7 @@ export const batten = defineCell({
       'length',
       'thickness * (holds / greatest)^(1/3)',
       'thickest batten of this width that the hardest duck holds',
-      'beam theory: force goes as the cube of the thickness',
+      'S. J. Record, The Mechanical Properties of Wood, 1914: stiffness goes as the cube of the depth',
     ),
     bay: hullStep('length', {
       says: 'the longest of the straight distances from duck to duck in this view',
@@ -343,7 +343,11 @@ export const batten = defineCell({
       known: 'published',
     },
     {
-      text: 'Small-strain beam theory, any text on strength of materials: strain t/(2R); F L³ / (48 EI) in the middle of two supports (Wood Handbook, Table 9-1)',
+      text: `${PRESSED}, that is F L³ / (4 E b h³); as the cube of the thickness`,
+      known: 'published',
+    },
+    {
+      text: 'Small-strain beam theory, any text on strength of materials: strain t/(2R)',
       known: 'from memory',
     },
     {

@@ -10,33 +10,11 @@ import '../../kernel/near';
 import { seeded } from '../../kernel/shapes';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { provesItsDrawing } from '../proofs';
+import { onThreeSupports, round } from './sheer-boats';
 import { tryCell, type Tried } from '../try-cell';
 
 const dory = starter('ferry-dory')!;
 const says = ({ warnings }: Tried) => warnings.map((warning) => warning.says).join(' | ');
-
-/** A boat whose sheer has these half-breadths and heights, mm, at these x; the keel and chine lie under it. */
-function boatWithSheer(points: readonly (readonly [x: number, y: number, z: number])[]): Table {
-  return {
-    ...dory,
-    stations: points.map(([x, y, z], i) => ({
-      name: i === 0 ? 'transom' : i === points.length - 1 ? 'bow' : `frame ${i}`,
-      points: [
-        { x, y: 0, z: 0 },
-        { x, y: y - 200, z: 0 },
-        { x, y, z },
-      ],
-    })),
-  };
-}
-
-/** One circle of radius 8 m in plan, 6 m long, 21 stations. */
-const round = boatWithSheer(
-  Array.from({ length: 21 }, (_, i) => {
-    const x = 300 * i;
-    return [x, 1200 + Math.sqrt(8000 ** 2 - (x - 3000) ** 2) - 8000, 600] as const;
-  }),
-);
 
 describe('a line on a circle', () => {
   const tried = tryCell(batten, { station: 'frame10' }, round);
@@ -57,15 +35,7 @@ describe('a line on a circle', () => {
 
 describe('three supports, the middle one out by d: 48 EI d / L³', () => {
   const d = 0.01;
-  const bent = tryCell(
-    batten,
-    { view: 'profile' },
-    boatWithSheer([
-      [0, 600, 600],
-      [2000, 700, 610],
-      [4000, 600, 600],
-    ]),
-  );
+  const bent = tryCell(batten, { view: 'profile' }, onThreeSupports);
   const force = (48 * bent.number('stiffness') * d) / 4 ** 3;
 
   test('holds P in the middle and half of it back at each end', () => {
