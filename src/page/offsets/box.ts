@@ -4,7 +4,7 @@
  */
 import { useComputed } from '@preact/signals';
 import type { TargetedClipboardEvent, TargetedEvent } from 'preact';
-import { useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Given } from '../../boat';
 import { halfWritten, readOffset, writeOffset } from '../../boat/offset-notation';
 import { isIssue } from '../../measure';
@@ -46,6 +46,10 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
     state.refused.value.get(name)?.text ??
     (written && !(focused && isFormula) ? written.text : (entry?.text ?? ''));
   const says = fault.value;
+  // The text of a formula takes the place of its number, and what was taken back that of the letters typed.
+  useLayoutEffect(() => {
+    if (focused && draft === null && !inLetters) input.current?.select();
+  }, [focused, draft === null, isFormula]);
 
   const refuse = (text: string | null, why = '') => {
     const next = new Map(state.refused.peek());
@@ -99,16 +103,12 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
         return [one, stands?.written ? stands.text : null];
       }),
     );
-    // After the text of a formula has taken the place of its number.
-    requestAnimationFrame(() => {
-      if (document.activeElement === input.current) input.current?.select();
-    });
+    input.current?.select();
   };
   const takeBack = () => {
     if (before.current !== null && before.current !== book.step.peek()) book.undo();
     refuse(null);
     leave();
-    requestAnimationFrame(() => input.current?.select());
   };
   const key = (event: KeyboardEvent) => {
     const table = input.current?.closest('table');

@@ -6,6 +6,7 @@
  */
 import { computed, type ReadonlySignal, signal, type Signal } from '@preact/signals';
 import { type Column, columns, type Fault, offsetName, offsetsOf, type Table } from '../../boat';
+import { carriedName, type Words } from '../../boat/carry';
 import { type Notation, usualNotation } from '../../boat/offset-notation';
 import type { GridColumn, NewStation } from '../../boat/pasted-table';
 import { isIssue } from '../../measure';
@@ -132,6 +133,22 @@ export function createGridState({ book, table }: Bench): GridState {
       return faults.value.get(name)?.says ?? '';
     },
   };
+}
+
+/** Keeps to the same boxes after stations or edges have taken other names. */
+export function follow({ here, opened, refused, shown }: GridState, words: Words): void {
+  const now = (name: string) => carriedName(name, words);
+  here.value = here.peek() === null ? null : now(here.peek()!);
+  const stations = [...opened.peek()].map((station) => now(`${station}.all`)?.split('.')[0]);
+  opened.value = new Set(stations.filter((station) => station !== undefined));
+  const kept = [...refused.peek()].flatMap(([name, left]): [string, Refused][] => {
+    const carried = now(name);
+    return carried === null ? [] : [[carried, left]];
+  });
+  if (refused.peek().size > 0) refused.value = new Map(kept);
+  const [, edge] = /^edge (.+)$/.exec(shown.peek()) ?? [];
+  if (edge !== undefined && Object.hasOwn(words, edge))
+    shown.value = words[edge] === null ? 'all' : `edge ${words[edge]}`;
 }
 
 export function isShown(shown: Shown, { edge, column }: GridColumn): boolean {

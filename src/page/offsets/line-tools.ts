@@ -1,5 +1,5 @@
 /** Stations and edges of the table: renamed, added, moved, taken out. They follow the box in hand. */
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
 import type { TargetedEvent } from 'preact';
 import {
   attempt,
@@ -27,7 +27,7 @@ import { isIssue } from '../../measure';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital, readable } from '../words';
-import type { GridState } from './grid-state';
+import { follow, type GridState } from './grid-state';
 
 /** References told of what is taken out; more help nobody. */
 const TOLD = 4;
@@ -38,7 +38,7 @@ const words = {
     back: 'Move aft',
     on: 'Move forward',
     before: 'Add one abaft it',
-    after: 'Add one before it',
+    after: 'Add one forward of it',
   },
   edge: { title: 'Edge', back: 'Move inward', on: 'Move outward', before: '', after: 'Add one outside it' },
 } as const;
@@ -54,17 +54,28 @@ function Tools({ state, line }: { state: GridState; line: Line }) {
   const all = line === 'station' ? stations : edges;
   const [part = '', edgePart = ''] = (state.here.value ?? '').split('.');
   const inHand = all.findIndex(({ name }) => name === (line === 'station' ? part : edgePart));
-  const [picked, setPicked] = useState<{ of: string | null; at: number }>({ of: null, at: 0 });
-  // A choice made here holds until another box is taken in hand.
-  const at = Math.min(all.length - 1, picked.of === state.here.value ? picked.at : Math.max(0, inHand));
-  const pick = (to: number) => setPicked({ of: state.here.peek(), at: to });
+  const [picked, setPicked] = useState<{ of: string | null; label: string }>({ of: null, label: '' });
+  // A choice made here holds until another box is taken in hand, or what was chosen is gone.
+  const chosen = picked.of === state.here.value ? all.findIndex(({ label }) => label === picked.label) : -1;
+  const at = Math.min(all.length - 1, Math.max(0, chosen >= 0 ? chosen : inHand));
+  const pick = (label: string) => setPicked({ of: state.here.peek(), label });
   const id = useId();
   const one = all[at];
   const say = words[line];
   const most = line === 'station' ? MOST_STATIONS : MOST_EDGES;
   const act = (edit: TableEdit, told: string) => {
     bench.book.reshape(edit);
+    follow(state, edit.words);
     state.told.value = told;
+  };
+  const step = (to: number, label: string) => {
+    act(move(table, line, at, to), '');
+    pick(label);
+  };
+  const take = (name: string) => {
+    if (!one) return;
+    act(rename(table, line, at, name), `${capital(one.label)} is ${name} now; entries that name it follow.`);
+    pick(name);
   };
   const add = (place: number) => {
     const name = nextName(table, line);
@@ -75,7 +86,7 @@ function Tools({ state, line }: { state: GridState; line: Line }) {
       return;
     }
     act(made, `${capital(name)} added${beginning(made.table, line, place)}. Rename it here.`);
-    pick(place);
+    pick(name);
   };
   const takeOut = () => {
     if (!one) return;
@@ -92,11 +103,11 @@ function Tools({ state, line }: { state: GridState; line: Line }) {
       one
         ? html`<label class="pick">
               <span>${say.title} in hand</span>
-              <select value=${String(at)} onChange=${(event: TargetedEvent<HTMLSelectElement>) => pick(Number(event.currentTarget.value))}>
+              <select value=${String(at)} onChange=${(event: TargetedEvent<HTMLSelectElement>) => pick(all[Number(event.currentTarget.value)]?.label ?? '')}>
                 ${all.map(({ label }, i) => html`<option value=${String(i)} selected=${i === at}>${label}</option>`)}
               </select>
             </label>
-            ${use(NameField, { key: `${at} ${one.label}`, id, table, line, at, label: one.label, take: (name) => act(rename(table, line, at, name), `${capital(one.label)} is ${name} now; entries that name it follow.`) })}`
+            ${use(NameField, { key: at, id, table, line, at, label: one.label, take })}`
         : null
     }
     <div class="keys">
@@ -104,14 +115,8 @@ function Tools({ state, line }: { state: GridState; line: Line }) {
       <button type="button" disabled=${all.length >= most} onClick=${() => add(one ? at + 1 : 0)}>${one ? say.after : `Add a ${line}`}</button>
       ${
         one
-          ? html`<button type="button" disabled=${at === 0} onClick=${() => {
-              act(move(table, line, at, at - 1), '');
-              pick(at - 1);
-            }}>${say.back}</button>
-            <button type="button" disabled=${at === all.length - 1} onClick=${() => {
-              act(move(table, line, at, at + 1), '');
-              pick(at + 1);
-            }}>${say.on}</button>
+          ? html`<button type="button" disabled=${at === 0} onClick=${() => step(at - 1, one.label)}>${say.back}</button>
+            <button type="button" disabled=${at === all.length - 1} onClick=${() => step(at + 1, one.label)}>${say.on}</button>
             <button type="button" onClick=${takeOut}>Take it out</button>`
           : null
       }
@@ -132,6 +137,7 @@ interface NameFieldProps {
 /** A name is taken when the field is left or Enter pressed; one that can't be stays, with the reason. */
 function NameField({ id, table, line, at, label, take }: NameFieldProps) {
   const [draft, setDraft] = useState(label);
+  useEffect(() => setDraft(label), [label]);
   const fault = draft.trim() === label ? null : nameFault(table, line, at, draft);
   const leave = () => {
     if (fault === null && draft.trim() !== label) take(draft.trim());

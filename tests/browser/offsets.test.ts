@@ -1,0 +1,341 @@
+/** The table of offsets typed, pasted and reshaped in a real browser: from nothing to a drawn boat by keyboard alone. */
+import type { Locator, Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import classSkiff from '../../src/boat/starters/class-skiff.json';
+import { arrived, cell, leftovers, reads, reload } from './steps';
+import { openPage, type PageOptions } from './harness';
+
+async function openFairLines(options: PageOptions = {}): Promise<Page> {
+  const page = await openPage({ ...options, at: '#/fair-lines' });
+  await arrived(page);
+  await page.locator('.offsets-grid .box').first().waitFor();
+  return page;
+}
+
+const box = (page: Page, name: string): Locator =>
+  page.locator(`.offsets-grid [data-quantity="${name}"] input`);
+const sentence = (page: Page, name: string): Locator => page.locator(`[id="says-${name}"]`);
+const told = (page: Page): Locator => page.locator('.offsets-told');
+const inFocus = (page: Page): Promise<string | null | undefined> =>
+  page.evaluate(() => document.activeElement?.closest<HTMLElement>('[data-quantity]')?.dataset['quantity']);
+
+/** Figures of the offsets cell and of the boat, as they are read. */
+async function figures(page: Page): Promise<readonly string[]> {
+  const offsets = cell(page, 'offsets').locator('.answer .figure.first');
+  await expect.poll(() => offsets.count()).toBe(3);
+  return offsets.allInnerTexts();
+}
+
+/** Puts a text into the clipboard's place: what a paste of it would bring. */
+async function paste(place: Locator, text: string): Promise<void> {
+  await place.focus();
+  await place.evaluate((element, data) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', data);
+    element.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+  }, text);
+}
+
+const pick = (page: Page, label: string, value: string) =>
+  page.locator('.offsets-choices label', { hasText: label }).locator('select').selectOption(value);
+
+type Points = Readonly<Record<string, { readonly x: number; readonly y: number; readonly z: number }>>;
+const stations = classSkiff.stations as unknown as readonly ({ readonly name: string } & Points)[];
+
+describe('by keyboard alone', () => {
+  const press = (page: Page, ...keys: string[]) =>
+    keys.reduce<Promise<void>>(async (before, key) => {
+      await before;
+      await page.keyboard.press(key);
+    }, Promise.resolve());
+
+  async function tabTo(page: Page, place: Locator, most = 250): Promise<void> {
+    for (let presses = 0; presses < most; presses += 1) {
+      if (await place.evaluate((element) => element === document.activeElement)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`not reached by ${most} presses of Tab`);
+  }
+
+  test('from a blank table to the class skiff', { timeout: 180_000 }, async () => {
+    const page = await openFairLines({ storage: {} });
+    // What the starter comes to, to be held against at the end.
+    await page.locator('.boat-pick').selectOption('class-skiff');
+    await reads(page.locator('.offsets-grid caption'), /outside of skin, in millimetres/);
+    await reads(cell(page, 'offsets').locator('.answer .figure.first').first(), '4220 mm');
+    const wanted = { figures: await figures(page), side: await sideArea(page) };
+    await page.locator('.boat-pick').selectOption('creek-punt');
+    await page.locator('#notebook-title').focus();
+
+    const summary = cell(page, 'offsets').locator('summary', { hasText: 'A new table' });
+    await tabTo(page, summary);
+    await press(page, 'Enter', 'Tab');
+    await press(page, 'ControlOrMeta+A');
+    await page.keyboard.type('Evening skiff');
+    await press(page, 'Tab');
+    await page.keyboard.type('7');
+    await press(page, 'Tab');
+    await page.keyboard.type('3');
+    await press(page, 'Enter');
+    await expect.poll(() => inFocus(page)).toBe('transom.keel.x');
+    await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
+    expect(await leftovers(page)).toStrictEqual([]);
+
+    for (const [index, station] of stations.entries()) {
+      expect(await inFocus(page)).toBe(`${idOf(station.name)}.keel.x`);
+      const isEnd = index === 0 || index === stations.length - 1;
+      const { keel, chine, sheer } = station;
+      const row = [
+        keel!.x,
+        keel!.z,
+        ...(isEnd ? [chine!.x] : []),
+        chine!.y,
+        chine!.z,
+        ...(isEnd ? [sheer!.x] : []),
+        sheer!.y,
+        sheer!.z,
+      ];
+      for (const number of row) {
+        await page.keyboard.type(String(number));
+        if (number !== row.at(-1) || index < stations.length - 1) await press(page, 'Tab');
+      }
+    }
+    await press(page, 'Enter');
+    await expect.poll(() => figures(page)).toStrictEqual(wanted.figures);
+    expect(await sideArea(page)).toBe(wanted.side);
+    expect(await page.locator('.offsets-faults').count()).toBe(0);
+    expect(await leftovers(page)).toStrictEqual([]);
+    await reload(page);
+    expect(await figures(page)).toStrictEqual(wanted.figures);
+  });
+
+  test('arrows, Enter, Home and End go from box to box; a typed one stays among its letters; Escape takes it back', async () => {
+    const page = await openFairLines();
+    await box(page, 'frame1.chine.halfBreadth').focus();
+    await press(page, 'ArrowRight');
+    expect(await inFocus(page)).toBe('frame1.chine.height');
+    // Past the forward that the keel's box holds for all edges of a frame.
+    await press(page, 'ArrowRight');
+    expect(await inFocus(page)).toBe('frame1.sheer.halfBreadth');
+    await press(page, 'ArrowDown', 'Enter');
+    expect(await inFocus(page)).toBe('frame3.sheer.halfBreadth');
+    await press(page, 'Shift+Enter', 'Home');
+    expect(await inFocus(page)).toBe('frame2.keel.x');
+    await press(page, 'End');
+    expect(await inFocus(page)).toBe('frame2.sheer.height');
+    await press(page, 'Control+Home');
+    expect(await inFocus(page)).toBe('transom.keel.x');
+    await press(page, 'Control+End');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+    const before = await box(page, 'stem.sheer.height').inputValue();
+    await page.keyboard.type('12');
+    await press(page, 'ArrowLeft');
+    await page.keyboard.type('3');
+    expect(await box(page, 'stem.sheer.height').inputValue()).toBe('132');
+    await press(page, 'Escape');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+    await expect.poll(() => box(page, 'stem.sheer.height').inputValue()).toBe(before);
+    // Untouched, Tab leaves the table, and comes back to the same box.
+    await press(page, 'Tab');
+    expect(await inFocus(page)).not.toBe('stem.sheer.height');
+    await press(page, 'Shift+Tab');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+  });
+});
+
+const idOf = (name: string) => name.replaceAll(/ (.)/g, (_, letter: string) => letter.toUpperCase());
+
+/** Area of one side from the boat's own sheet. */
+async function sideArea(page: Page): Promise<string> {
+  await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
+  const sheet = page.locator('.boat-sheet');
+  await sheet.locator('#part-side > summary').click();
+  await sheet.locator('#part-side .follows > summary').click();
+  const area = await sheet.locator('[data-quantity="side.area"] dd').innerText();
+  await sheet.locator('.close-sheet').click();
+  return area;
+}
+
+test('a wrong entry is marked in its box, told at its place and in the list, and the last good hull stays', async () => {
+  const page = await openFairLines();
+  const chine = box(page, 'frame2.chine.halfBreadth');
+  const hull = page.locator('.hull-in-sight svg');
+  await hull.waitFor();
+  await chine.fill('54O');
+  await reads(sentence(page, 'frame2.chine.halfBreadth'), /540?|O/);
+  expect(await chine.getAttribute('aria-invalid')).toBe('true');
+  expect(await chine.getAttribute('aria-describedby')).toBe('says-frame2.chine.halfBreadth');
+  await reads(page.locator('.hull-in-sight .speaks'), /Last good hull/);
+  expect(await hull.count()).toBe(1);
+  await chine.blur();
+  expect(await chine.inputValue()).toBe('54O');
+  // The boxes beside it stand.
+  expect(await box(page, 'frame2.sheer.halfBreadth').inputValue()).not.toBe('');
+  expect(await page.locator('.offsets-grid [aria-invalid]').count()).toBe(1);
+  await page.locator('.offsets-faults .jump').first().click();
+  await expect.poll(() => inFocus(page)).toBe('frame2.chine.halfBreadth');
+  expect(await leftovers(page)).toStrictEqual([]);
+  await reload(page);
+  expect(await chine.inputValue()).toBe('54O');
+  await chine.fill('');
+  await chine.blur();
+  await expect.poll(() => page.locator('.offsets-grid [aria-invalid]').count()).toBe(0);
+  await expect.poll(() => chine.inputValue()).not.toBe('');
+});
+
+test('three notations show the same numbers, and none of them changes one', async () => {
+  const page = await openFairLines();
+  const sheer = box(page, 'frame2.sheer.halfBreadth');
+  const before = await figures(page);
+  const plain = await sheer.inputValue();
+  await pick(page, 'Written in', 'eighths');
+  await expect.poll(() => sheer.inputValue()).toMatch(/^\d-\d+-\d\+?$/);
+  await pick(page, 'Written in', 'feet');
+  await expect.poll(() => sheer.inputValue()).toMatch(/^\d\.\d+$/);
+  await pick(page, 'Written in', 'inches');
+  await pick(page, 'Written in', 'mm');
+  await expect.poll(() => sheer.inputValue()).toBe(plain);
+  expect(await figures(page)).toStrictEqual(before);
+  await pick(page, 'Written in', 'eighths');
+  await sheer.fill('2-9-4+');
+  await sheer.blur();
+  expect(await sheer.inputValue()).toBe('2-9-4+');
+  await sheer.fill('10-5');
+  await reads(sentence(page, 'frame2.sheer.halfBreadth'), /lacks a figure/);
+  await sheer.blur();
+  expect(await sheer.inputValue()).toBe('10-5');
+  await sheer.fill('');
+  await sheer.blur();
+  await pick(page, 'Written in', 'mm');
+  await expect.poll(() => sheer.inputValue()).toBe(plain);
+});
+
+describe('a block from a spreadsheet', () => {
+  test('with headings goes in by name; pasted back over itself it changes nothing', async () => {
+    const page = await openFairLines();
+    const text = '\tsheer half-breadth\tsheer height\nframe 2\t840\t640\nframe 3\t850\t650';
+    await paste(box(page, 'transom.keel.x'), text);
+    await reads(told(page), /^4 numbers pasted/);
+    expect(await box(page, 'frame3.sheer.height').inputValue()).toBe('650');
+    await paste(box(page, 'transom.keel.x'), text);
+    await reads(told(page), /^4 numbers pasted, 0 of them other/);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(() => box(page, 'frame3.sheer.height').inputValue()).not.toBe('650');
+  });
+
+  test('a bad cell is named and nothing is changed', async () => {
+    const page = await openFairLines();
+    const before = await page
+      .locator('.offsets-grid .box')
+      .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+    await paste(box(page, 'frame1.keel.x'), '1\t2\n3\t1O4');
+    await reads(
+      page.locator('.offsets-paste'),
+      /Nothing was pasted[^]*Row 2, column 2: "1O4" is not a length\./,
+    );
+    expect(
+      await page
+        .locator('.offsets-grid .box')
+        .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value)),
+    ).toStrictEqual(before);
+  });
+
+  test('larger than the table it offers the stations it lacks, and one undo takes all back', async () => {
+    const page = await openFairLines();
+    const rows = () => page.locator('.offsets-grid tbody th').count();
+    const before = await rows();
+    await paste(box(page, 'stem.keel.x'), '4400\t300\n4500\t310');
+    await reads(page.locator('.offsets-paste'), /there is 1 station/);
+    await page.getByRole('button', { name: 'Add a station and paste' }).click();
+    await expect.poll(rows).toBe(before + 1);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(rows).toBe(before);
+  });
+});
+
+test('stations are added on the battens, renamed with their entries, taken out, and all of it undone', async () => {
+  const page = await openFairLines();
+  const offsets = cell(page, 'offsets');
+  const [length] = await figures(page);
+  await box(page, 'frame2.sheer.halfBreadth').fill('frame3.sheer.halfBreadth - 10 mm');
+  await box(page, 'frame3.sheer.halfBreadth').focus();
+  await offsets.locator('summary', { hasText: 'Stations and edges' }).click();
+  const station = offsets.locator('.line-tools fieldset').first();
+  await station.getByRole('button', { name: 'Add one forward of it' }).click();
+  await reads(told(page), /read off the battens/);
+  expect((await figures(page))[0]).toBe(length);
+  expect(await page.locator('.offsets-faults').count()).toBe(0);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+
+  await box(page, 'frame3.sheer.halfBreadth').focus();
+  const name = station.getByLabel('Name of the station');
+  await name.fill('frame 2');
+  await reads(station.locator('.says'), /already/);
+  await name.fill('mould 3');
+  await name.press('Enter');
+  await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('mould 3');
+  const sheer = box(page, 'frame2.sheer.halfBreadth');
+  await sheer.focus();
+  await expect.poll(() => sheer.inputValue()).toBe('mould3.sheer.halfBreadth - 10 mm');
+  await box(page, 'mould3.sheer.halfBreadth').focus();
+  await station.getByRole('button', { name: 'Take it out' }).click();
+  await reads(told(page), /Mould 3 is taken out.*still named by: frame 2, sheer: half breadth/i);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('frame 3');
+});
+
+test('one number forward does for a frame until its edges are opened', async () => {
+  const page = await openFairLines();
+  const keel = box(page, 'frame2.keel.x');
+  expect(await box(page, 'frame2.sheer.x').count()).toBe(0);
+  expect(await box(page, 'stem.sheer.x').count()).toBe(1);
+  await keel.fill('1610');
+  await keel.blur();
+  await reads(
+    page.locator('.offsets-grid tbody tr', { hasText: 'frame 2' }).locator('.shared').last(),
+    '1610',
+  );
+  await keel.focus();
+  await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
+  await page.getByRole('button', { name: 'Each edge its own forward' }).click();
+  await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(1);
+  await page.getByRole('button', { name: 'One forward for all edges' }).click();
+  await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(0);
+});
+
+test('nothing is wider than a phone, one edge stands there at a time, and it prints as tables', async () => {
+  const page = await openFairLines({ width: 390, touch: true });
+  const scroll = () =>
+    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  expect(await scroll()).toBeLessThanOrEqual(0);
+  expect(await page.locator('.offsets-grid thead th[scope="col"]').count()).toBe(3);
+  await pick(page, 'Columns shown', 'edge sheer');
+  const wrap = page.locator('.offsets-wrap');
+  expect(await wrap.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
+  await page.emulateMedia({ media: 'print' });
+  await page.locator('.offsets-print table').first().waitFor();
+  expect(await page.locator('.offsets-print table').count()).toBe(3);
+  expect(await wrap.isVisible()).toBe(false);
+});
+
+test('a boat without a station opens, says what it waits for, and takes its first', async () => {
+  const page = await openFairLines();
+  const file = {
+    format: 'battenbook boat',
+    version: 1,
+    hull: { name: 'Bare', unit: 'mm', offsetsTo: 'outside of skin', edges: ['keel', 'sheer'], stations: [] },
+  };
+  await page.locator('.desk > summary').click();
+  await page.locator('input[type="file"]').setInputFiles({
+    name: 'bare.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(file)),
+  });
+  await expect.poll(() => page.locator('.offsets-grid .box').count()).toBe(0);
+  await reads(page.locator('.offsets-faults'), /at least 3 stations/);
+  expect(await leftovers(page)).toStrictEqual([]);
+  await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
+  await page.getByRole('button', { name: 'Add a station' }).click();
+  await expect.poll(() => page.locator('.offsets-grid .box').count()).toBeGreaterThan(0);
+});
