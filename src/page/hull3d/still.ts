@@ -36,8 +36,8 @@ const WIDTH = 640;
 const MARGIN = 8;
 /** About as many slices as are wanted along the hull. */
 const SLICES = 24;
-/** Shades of the skin, dark to light: classes `tone-0` to `tone-5`. */
-const TONES = 6;
+/** Shades of the skin, dark to light: classes `tone-0` to `tone-11`. */
+const TONES = 12;
 /** Light from over the left shoulder, as seen; unit. */
 const LIGHT = unit([-0.45, 0.65, 0.6]);
 const ALONG = 49;
