@@ -53,13 +53,11 @@ export function strongbackView(v: Values, { hull, say: on }: Pick<OnHand, 'hull'
   const frames = standings.all.length;
   return drawing({
     title: 'The jig from above and from the side, the boat upside down on it',
-    says: `${frames} stations on a jig ${say(of('jigLength'))} long and ${say(of('gauge'))} wide, its top ${say(of('jigTop'))} above the floor. ${capital(here.station.label)} stands at ${say(of('running'))} from the after end, its sheer marks ${say(of('leg'))} above the jig’s top and ${say(of('sheerOut'))} out. From the nail to either mark is ${say(of('nailLength'))}; the jig’s diagonals are ${say(of('jigDiagonal'))}.`,
+    says: `${frames} stations on a jig ${say(of('jigLength'))} long, its top ${say(of('jigTop'))} above the floor. ${capital(here.station.label)}: line at ${say(of('running'))} from the after end, sheer marks ${say(of('leg'))} up and ${say(of('sheerOut'))} out, ${say(of('nailLength'))} from the nail; the jig’s diagonals ${say(of('jigDiagonal'))}.`,
     shapes: [
       sideView(made.hull, standings.all, here, v, sheet, say),
       planView(standings.all, here, fore, v, sheet, say),
-      note(
-        'Forward is to the right. At the top from above, below from the side, with running distances to each station and the jig’s end.',
-      ),
+      note('Forward is to the right. Above, from above; below, from the side, with running distances.'),
     ],
   });
 }
@@ -90,7 +88,6 @@ function sideView(
     ...all.flatMap((standing) => upright(standing, standing === here, v, at, top)),
     dim([x, top], [x, y], say(Number(v['leg'])), { side: 'left', run: 'vertical' }),
     dim([foot[0], top], foot, say(Number(v['footAboveJig'])), { side: 'right', run: 'vertical' }),
-    dim([length, 0], [length, top], say(Number(v['jigTop'])), { side: 'right', run: 'vertical' }),
     // As a tape lies: every one from the after end.
     ...told(all, here).map((standing, i) => {
       const along = sheet.along(standing.sheer[0]);
@@ -186,10 +183,9 @@ function planView(
       ],
       { pen: 'hidden' },
     ),
-    label([0.12 * length, middle + half * 0.76], `jig’s diagonals, both ${say(Number(v['jigDiagonal']))}`, {
+    label([0.12 * length, middle + half * 0.76], `diagonals ${say(Number(v['jigDiagonal']))}`, {
       toward: 'n',
     }),
-    dim([0, middle - half], [0, middle + half], say(Number(v['gauge'])), { side: 'left', run: 'vertical' }),
     mark(nail, { form: 'dot' }),
     label(nail, 'nail', { toward: 'se' }),
     ...(aimed
@@ -197,12 +193,11 @@ function planView(
           line([at(here.sheer), nail, at(here.sheer, -1)], { pen: 'visible' }),
           label(
             [(at(here.sheer)[0] + nail[0]) / 2, (at(here.sheer)[1] + nail[1]) / 2],
-            `nail to sheer mark, both ${say(Number(v['nailLength']))}`,
+            `to either sheer mark ${say(Number(v['nailLength']))}`,
             { toward: 's' },
           ),
         ]
       : []),
-    label(at(here.sheer, -1), 'starboard', { toward: 'n' }),
     label(at(here.sheer), 'port', { toward: 's' }),
   ];
 }

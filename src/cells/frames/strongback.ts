@@ -446,7 +446,6 @@ export const strongback = defineCell({
       { of: 'footRunning', label: 'bottom, along' },
       { of: 'footAboveJig', label: 'bottom above jig' },
       { of: 'nailLength', label: 'nail to sheer mark' },
-      { of: 'crossLength', label: 'across to the next' },
     ],
   },
   warnings: [
