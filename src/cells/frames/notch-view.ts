@@ -71,11 +71,11 @@ export function notchView(v: NotchSeen, say: Say): Drawing {
       dim(corner.at(mm(v.keepTo), 0), corner.at(mm(v.keepTo), mm(v.keepDepth)), say(v.keepDepth), {
         side: log ? 'above' : 'below',
       }),
-      across(v, [corner.left - 0.6 * depth - mm(v.siding), corner.middle], say),
+      across(v, [corner.middle - mm(v.siding) / 2, corner.low - 0.55 * depth], say),
       note(
         log
-          ? 'Right: the face on the station line, looking along the boat. Left: cut across the frame, that face to the left.'
-          : 'Right: the head of the frame, the face on the station line, looking along the boat. Left: cut across the frame, that face to the left.',
+          ? 'Above: the face on the station line, looking along the boat. Below: cut across the frame, that face to the left.'
+          : 'Above: the head of the frame, the face on the station line, looking along the boat. Below: cut across the frame, that face to the left.',
       ),
     ],
   });
@@ -90,8 +90,8 @@ interface Corner {
   readonly deepest: readonly Point[];
   /** Where a log's notch ends on the bottom edge. */
   readonly foot: Point;
-  /** How far the drawing reaches to the left, and the height of its middle. */
-  readonly left: number;
+  /** How low the drawing reaches, and where its middle lies across. */
+  readonly low: number;
   readonly middle: number;
 }
 
@@ -130,8 +130,8 @@ function atChine(v: NotchSeen): Corner {
     timber: [at(0, 0), at(mm(v.along), 0), apex(near), footAt(near)],
     deepest: [at(0, 0), at(mm(v.along), 0), apex(mm(v.farDepth)), footAt(mm(v.farDepth))],
     foot: footAt(near),
-    left: Math.min(bottom(low, 0)[0], bottom(low, deep)[0], at(reach, deep)[0]),
-    middle: at(reach / 2, 0)[1],
+    low: Math.min(bottom(low, 0)[1], -mm(v.screwClear)),
+    middle: (bottom(low, 0)[0] + at(reach, 0)[0]) / 2,
   };
 }
 
@@ -159,8 +159,8 @@ function atSheer(v: NotchSeen): Corner {
     timber: section(near),
     deepest: section(mm(v.farDepth)),
     foot: at(0, 0),
-    left: Math.min(at(above, deep)[0], at(reach, deep)[0]),
-    middle: at((above + reach) / 2, 0)[1],
+    low: at(reach, 0)[1],
+    middle: (at(above, 0)[0] + at(reach, deep)[0]) / 2,
   };
 }
 
@@ -192,7 +192,7 @@ function across(v: NotchSeen, [x, y]: Point, say: Say): Shape[] {
   const off = Math.min(mm(v.planedOff), 2 * siding);
   const near = mm(v.nearDepth);
   const deep = Math.max(1.6 * near + off, siding);
-  const place = (across: number, inward: number): Point => [x + across, y + deep / 2 - inward];
+  const place = (across: number, inward: number): Point => [x + across, y - inward];
   const floor = [place(0, near), place(siding, near + off)];
   return [
     hatch([...floor, place(siding, deep), place(0, deep)], 'cedar', { pen: 'none', part: v.frame }),

@@ -8,15 +8,8 @@ const GEOMETRY = 'geometry';
 const PLANES = 'geometry: the plane of the skin and the run of the long line, cut by the plane of the frame';
 const PRACTICE = 'common practice, no source';
 
-const size = (label: string, from: string, preset: string, max: string, note?: string) =>
-  input('length', label, {
-    from,
-    preset,
-    min: '3 mm',
-    max,
-    step: '1 mm',
-    ...(note === undefined ? {} : { note }),
-  });
+const size = (label: string, from: string, preset: string, max: string, note: string) =>
+  input('length', label, { from, preset, min: '3 mm', max, step: '1 mm', note });
 
 export const notch = defineCell({
   id: 'notch',
@@ -72,14 +65,6 @@ export const notch = defineCell({
       preset: 'square',
       note: 'with the edge flat on the table of the saw, the frame square to the blade but for the mitre',
     }),
-    siding: size('Frame thickness', 'frame.siding', '19 mm', '150 mm', 'fore and aft'),
-    moulded: size(
-      'Depth of the member',
-      'frame.moulded',
-      '70 mm',
-      '500 mm',
-      'from the edge on the skin inward, on the face that stands on the station line',
-    ),
     screwClear: input('length', 'Wood kept between screws and the cut', {
       from: 'frame.screwClearance',
       preset: '12.5 mm',
@@ -88,6 +73,20 @@ export const notch = defineCell({
       step: '1 mm',
       note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
     }),
+    siding: {
+      ...size('Frame thickness', 'frame.siding', '19 mm', '150 mm', 'fore and aft'),
+      seldom: true,
+    },
+    moulded: {
+      ...size(
+        'Depth of the member',
+        'frame.moulded',
+        '70 mm',
+        '500 mm',
+        'from the edge on the skin inward, on the face that stands on the station line',
+      ),
+      seldom: true,
+    },
     fit: input('length', 'Play in the width', {
       seldom: true,
       preset: '0.3 mm',
@@ -342,11 +341,10 @@ export const notch = defineCell({
     columns: [
       { of: 'nearDepth', label: 'depth' },
       { of: 'farDepth', label: 'on the other face' },
-      { of: 'along', label: 'width along the edge' },
+      { of: 'along', label: 'width' },
       { of: 'bevel', label: 'slope of the floor' },
       { of: 'mitre', label: 'mitre' },
       { of: 'tilt', label: 'tilt' },
-      { of: 'passes', label: 'passes' },
       { of: 'modulusLeft', label: 'strength left' },
     ],
   },
