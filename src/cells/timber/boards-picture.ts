@@ -13,7 +13,10 @@ interface Alike {
 }
 
 /** More rows than these make a strip too long to read; the sentence tells of all. */
-const MOST_DRAWN = 10;
+const MOST_DRAWN = 9;
+
+/** Width of a letter, as a share of the longest board, on the narrowest sheet. */
+const LETTER = 1 / 42;
 
 export function drawBoards(v: Values, on: OnHand): Drawing {
   const sections = bestOf(v, on.found).map((section) => ({ section, rows: rowsOf(section) }));
@@ -22,8 +25,8 @@ export function drawBoards(v: Values, on: OnHand): Drawing {
   );
   const all = sections.reduce((sum, { rows }) => sum + rows.length, 0);
   const kerf = v['kerf'] as number; // an input of the cell
-  // High enough for a text inside, and on the whole no higher than the sheet is wide.
-  const height = Math.min(longest / 11, longest / 1.3 / (Math.min(MOST_DRAWN, all) + sections.length));
+  // High enough for a text inside, on a phone too.
+  const height = longest / 11;
   let y = 0;
   let drawn = 0;
   const shapes = sections.flatMap(({ section, rows }) => {
@@ -36,7 +39,7 @@ export function drawBoards(v: Values, on: OnHand): Drawing {
     });
     const boards = shown.map((row) => {
       y -= 1.25 * height;
-      return boardShapes(row, mm(kerf), y, height, on);
+      return boardShapes(row, { kerf: mm(kerf), y, height, longest }, on);
     });
     return [head, boards];
   });
@@ -53,11 +56,13 @@ export function drawBoards(v: Values, on: OnHand): Drawing {
 
 function rowsOf({ plan, problem }: BoughtSection): Alike[] {
   const rows = new Map<string, Alike>();
+  const inPieces = (part: number) =>
+    plan.boards.flatMap(({ pieces }) => pieces).filter((piece) => piece.part === part).length > 1;
   for (const { stock, pieces } of plan.boards) {
     const { length } = problem.stocks[stock]!;
     const cut = pieces.map(({ part, length: long }) => ({
-      // Port and starboard are one kind: "chine log 1" and "chine log 2".
-      kind: problem.parts[part]!.name.replace(/ \d+$/, ''),
+      // Whole, one chine log is as good as the other; in pieces, it must be told which belong together.
+      kind: inPieces(part) ? problem.parts[part]!.name : problem.parts[part]!.name.replace(/ \d+$/, ''),
       length: long,
     }));
     const key = JSON.stringify([stock, cut.map((piece) => [piece.kind, Math.round(piece.length * 1e4)])]);
@@ -67,14 +72,24 @@ function rowsOf({ plan, problem }: BoughtSection): Alike[] {
   return [...rows.values()];
 }
 
-function boardShapes({ times, length, pieces }: Alike, kerf: number, y: number, height: number, on: OnHand) {
+interface Place {
+  readonly kerf: number;
+  readonly y: number;
+  readonly height: number;
+  readonly longest: number;
+}
+
+function boardShapes({ times, length, pieces }: Alike, { kerf, y, height, longest }: Place, on: OnHand) {
   let x = 0;
   const cut = pieces.map((piece, at) => {
     const long = mm(piece.length);
     const many = at === 0 && times > 1 ? `${times} × ` : '';
+    const size = on.say(piece.length, 'length');
+    // What finds no room inside its piece stands in the sentence below.
+    const text = [`${many}${piece.kind} ${size}`, size].find((one) => one.length * LETTER * longest < long);
     const shape = [
       rectHatch(x, y, long, height, 'plain'),
-      note(`${many}${piece.kind} ${on.say(piece.length, 'length')}`, { at: [x + long / 2, y + height / 2] }),
+      text ? note(text, { at: [x + long / 2, y + height / 2] }) : [],
     ];
     x += long + kerf;
     return shape;
