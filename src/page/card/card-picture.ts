@@ -61,10 +61,18 @@ function other<T>(first: T, second: T | undefined): T | undefined {
 function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Picture {
   const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
+  // The same sizes are asked for again and again while the card is fitted to its page.
+  const made = new Map<string, Sheet>();
   const sheetIn =
     (width: number): SheetFor =>
-    (maxHeight, caption) =>
-      setOut(both, { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption });
+    (maxHeight, caption) => {
+      const key = `${width} ${maxHeight} ${caption}`;
+      const sheet =
+        made.get(key) ??
+        setOut(both, { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption });
+      made.set(key, sheet);
+      return sheet;
+    };
   return {
     title: '',
     says: [],
@@ -83,8 +91,8 @@ type SheetFor = (field: number, caption: boolean) => Sheet;
 /** Of a drawing's field, without what stands under it, px. */
 const TALLEST = 560;
 const LOWEST_FIELD = 60;
-/** Each try is lower by this much. */
-const LESS = 0.85;
+/** Each try is lower by this much at least. */
+const LESS = 0.8;
 
 /**
  * The largest sheet that is no taller than it may be; where none is, the lowest. Letters take what
@@ -93,12 +101,16 @@ const LESS = 0.85;
  */
 function tallestWithin(height: number, sheetFor: SheetFor): Sheet {
   let lowest: Sheet | null = null;
-  for (let field = height; field > LOWEST_FIELD; field *= LESS) {
+  let field = Math.floor(height);
+  while (field > LOWEST_FIELD) {
+    let least = Infinity;
     for (const caption of [true, false]) {
       const sheet = sheetFor(field, caption);
       if (sheet.height <= height) return sheet;
       if (!lowest || sheet.height < lowest.height) lowest = sheet;
+      least = Math.min(least, sheet.height);
     }
+    field = Math.floor(Math.min(field * LESS, field - (least - height)));
   }
   return lowest ?? sheetFor(LOWEST_FIELD, false);
 }

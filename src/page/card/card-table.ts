@@ -1,5 +1,6 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
 import { type Instance, isChoice, kindOfKey } from '../../cells';
+import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
@@ -19,7 +20,8 @@ export interface CardRow {
 }
 
 /** @returns null where the cell has no table, or where every row would say the same */
-export function cardTable({ cell, name }: Instance, bench: Bench): CardTable | null {
+export function cardTable(instance: Instance, bench: Bench): CardTable | null {
+  const { cell, name } = instance;
   const { table } = cell;
   if (!table) return null;
   const choiceName = `${name}.${table.over}`;
@@ -30,7 +32,8 @@ export function cardTable({ cell, name }: Instance, bench: Bench): CardTable | n
     if (isIssue(value)) return 'no value yet';
     return tiedValue(value, kindOfKey(cell, key), `${name}.${key}`, of, bench);
   };
-  const rows = optionsFor(graph, choiceName).map(({ id, label }) => ({
+  const options = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of));
+  const rows = options.map(({ id, label }) => ({
     head: label,
     inHand: id === graph.value(choiceName),
     cells: table.columns.map(({ of: key }) => inEach(graphsOf(bench), (of) => say(of, id, key))),

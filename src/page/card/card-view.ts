@@ -13,11 +13,13 @@ export interface CardLayout {
   /** The same of table, inputs and sources. */
   readonly reference: Closeness;
   /** What stands on a second page. */
-  readonly overleaf: 'nothing' | 'reference' | 'reference and picture';
+  readonly overleaf: 'nothing' | 'table' | 'reference' | 'reference and picture';
   /** The rest runs on at the picture's side. */
   readonly beside: boolean;
   /** Into how many the table's columns are parted, one part below the other. */
   readonly tableParts: number;
+  /** Rows of the table keep to one line each. */
+  readonly tableLines: boolean;
   readonly pictures: readonly VNode[];
   /** Why there is no picture; empty where there is one. */
   readonly noPicture: string;
@@ -28,8 +30,8 @@ export function cardView(card: Card, layout: CardLayout): VNode {
   const picture = html`<div class=${layout.beside ? 'card-pictures beside' : 'card-pictures'}>
     ${layout.pictures} ${layout.noPicture ? html`<p>${layout.noPicture}</p>` : null}
   </div>`;
-  const reference = [
-    card.table && tableView(card.table, layout.tableParts),
+  const table = card.table && tableView(card.table, layout);
+  const used = [
     inputsView(card.inputs, layout.reference),
     html`<p class="card-sources"><b>Sources: </b>${card.sources}.</p>`,
   ];
@@ -44,7 +46,8 @@ export function cardView(card: Card, layout: CardLayout): VNode {
       )}
       ${overleaf === 'reference and picture' ? null : picture}
       ${cautionsView(card, closeness)}
-      ${overleaf === 'nothing' ? reference : html`<p class="card-overleaf">${overleafWords(card, overleaf)}</p>`}
+      ${overleaf === 'nothing' ? table : html`<p class="card-overleaf">${overleafWords(card, overleaf)}</p>`}
+      ${overleaf === 'nothing' || overleaf === 'table' ? used : null}
     </section>
     ${
       overleaf === 'nothing'
@@ -52,15 +55,19 @@ export function cardView(card: Card, layout: CardLayout): VNode {
         : html`<section class="card-page" data-closeness=${layout.reference}>
             ${headView(card, ', second page')}
             ${overleaf === 'reference and picture' ? picture : null}
-            ${reference}
+            ${table} ${overleaf === 'table' ? null : used}
           </section>`
     }
   </div>`;
 }
 
 function overleafWords({ table }: Card, overleaf: CardLayout['overleaf']): string {
-  const picture = overleaf === 'reference and picture' ? 'the drawing, ' : '';
-  return `On the second page: ${picture}${table ? `the table (${table.caption}), ` : ''}the inputs used and the sources.`;
+  const things = [
+    overleaf === 'reference and picture' ? ['the drawing'] : [],
+    table ? [`the table (${table.caption})`] : [],
+    overleaf === 'table' ? [] : ['the inputs used', 'the sources'],
+  ].flat();
+  return `On the second page: ${things.join(', ')}.`;
 }
 
 function headView({ boat, versions, title, day }: Card, page = ''): VNode {
@@ -70,25 +77,30 @@ function headView({ boat, versions, title, day }: Card, page = ''): VNode {
 /** A version's word before its text, where there are two. */
 const headed = ({ word, text }: Said) => (word ? [html`<em>${word}: </em>`, text] : text);
 
+/** Who has more to say of where it is measured gets more of the width. */
 function answersView({ answers }: Card): VNode {
   return html`<dl class="card-answers">
     ${answers.map(
-      ({ label, datum, figures }) => html`<div>
+      ({ label, datum, figures }) => html`<div style=${{ flexGrow: datum.length }}>
         <dt>${label}</dt>
         <dd>
-          ${figures.map(figureView)}
-          <span class="card-datum">${datum}</span>
+          ${figures.map((figure) => figureView(figure, figures.length > 1))}
+          <span class="card-datum">${figures.length === 1 && figures[0]?.remainder ? `${figures[0].remainder}; ` : ''}${datum}</span>
         </dd>
       </div>`,
     )}
   </dl>`;
 }
 
-function figureView({ version, word, text, large, remainder, difference }: CardFigure): VNode {
+/** What the mark leaves out stands in the line below where there is one version only. */
+function figureView(
+  { version, word, text, large, remainder, difference }: CardFigure,
+  ofTwo: boolean,
+): VNode {
   return html`<span class=${`card-figure ${version}`}>
     ${word ? html`<em>${word}</em>` : null}
     ${large ? html`<b>${text}</b>` : html`<b class="wordy">${text}</b>`}
-    ${remainder ? html`<span>${remainder}</span>` : null}
+    ${ofTwo && remainder ? html`<span>${remainder}</span>` : null}
     ${difference ? html`<span>${difference}</span>` : null}
   </span>`;
 }
@@ -138,10 +150,10 @@ const RUNNING = {
 const valuesOf = (values: readonly Said[]): string =>
   values.map(({ word, text }) => (word ? `${word.toLowerCase()} ${text}` : text)).join(', ');
 
-function tableView(table: CardTable, parts: number): VNode {
-  const each = Math.ceil(table.columns.length / parts);
+function tableView(table: CardTable, { tableParts, tableLines }: CardLayout): VNode {
+  const each = Math.ceil(table.columns.length / tableParts);
   const starts = Array.from({ length: Math.ceil(table.columns.length / each) }, (_, part) => part * each);
-  return html`<div class="card-table">
+  return html`<div class=${tableLines ? 'card-table lines' : 'card-table'}>
     <p><b>${table.caption}</b></p>
     ${starts.map((start) => columnsView(table, start, start + each))}
   </div>`;

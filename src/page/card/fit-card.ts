@@ -35,6 +35,9 @@ const TWO_PAGES: readonly Setting[] = [
   { closeness: 'roomy', reference: 'close', overleaf: 'reference and picture', asks: FAIR_SIZE },
   { closeness: 'close', reference: 'tight', overleaf: 'reference and picture', asks: FAIR_SIZE },
   { closeness: 'tight', reference: 'tight', overleaf: 'reference', asks: 0 },
+  { closeness: 'tight', reference: 'tight', overleaf: 'table', asks: 230 },
+  { closeness: 'tight', reference: 'tightest', overleaf: 'table', asks: 0 },
+  { closeness: 'tight', reference: 'tightest', overleaf: 'table', asks: 0, beside: true },
   { closeness: 'tight', reference: 'tightest', overleaf: 'reference and picture', asks: 0 },
 ];
 
@@ -52,14 +55,25 @@ export function fitCard(
   place: HTMLElement,
 ): void {
   let tableParts = 1;
+  let tableLines = true;
   const show = (setting: Setting, nodes: readonly VNode[]): number[] => {
     const { closeness, reference, overleaf, beside = false } = setting;
-    const layout = { closeness, reference, overleaf, beside, tableParts, pictures: nodes, noPicture };
+    const layout = {
+      closeness,
+      reference,
+      overleaf,
+      beside,
+      tableParts,
+      tableLines,
+      pictures: nodes,
+      noPicture,
+    };
     render(cardView(card, layout), place);
     return [...place.querySelectorAll('.card-page')].map((page) => page.getBoundingClientRect().height);
   };
-  while (tableParts < (card.table?.columns.length ?? 1) && (show(ONE_PAGE[0]!, []), isTableTooWide(place)))
-    tableParts += 1;
+  const isTooWide = () => show(ONE_PAGE[0]!, []) && isTableTooWide(place); // there is a first one
+  tableLines = !isTooWide();
+  while (tableParts < (card.table?.columns.length ?? 1) && isTooWide()) tableParts += 1;
   for (const setting of settingsOf(card)) {
     const bare = show(setting, []);
     const room = PAGE_HEIGHT - (bare[setting.overleaf === 'reference and picture' ? 1 : 0] ?? 0);
@@ -90,5 +104,5 @@ function pictured(pictures: readonly Picture[], room: number): VNode[] {
 /** The first picture in less than the card's width, larger and smaller: how much text runs on beside it is seen, not reckoned. */
 function besideText([picture]: readonly Picture[]): VNode[][] {
   if (!picture) return [[]];
-  return [480, 420, 370, 320, 280, 240].map((height) => [picture.draw(height, BESIDE_WIDTH).node]);
+  return [460, 360, 280, 220].map((height) => [picture.draw(height, BESIDE_WIDTH).node]);
 }

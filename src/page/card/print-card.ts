@@ -36,6 +36,7 @@ export async function printCard(instance: Instance, bench: Bench): Promise<void>
 
   const root = document.documentElement;
   const title = document.title;
+  const focused = document.activeElement;
   root.dataset['card'] = instance.name;
   document.title = card.fileName;
   away = () => {
@@ -45,6 +46,9 @@ export async function printCard(instance: Instance, bench: Bench): Promise<void>
     delete root.dataset['card'];
     render(null, place);
     place.remove();
+    // What is hidden while printing may lose the focus by it.
+    if (focused instanceof HTMLElement && document.activeElement === document.body)
+      focused.focus({ preventScroll: true });
   };
   for (const event of OVER) addEventListener(event, putAway, true);
   print();

@@ -1,0 +1,195 @@
+/** The shop card: one cell on one page, large enough to be read at arm's length, and nothing on it to press. */
+import { readdirSync, readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { registry } from '../../src/cells/registry';
+import { inRoot } from '../tools/root.mjs';
+import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
+import { answer, cell, field, press, reads, type } from './steps';
+
+/** 10 mm all round, less what a letter's own side bearing may take. */
+const MARGIN = 9.5;
+/** 14 pt, less what a PDF rounds. */
+const LEAST_LETTERS = 13.95;
+const BAD = /NaN|Infinity|undefined|\[object|null/;
+
+/** What stands in a cell on the screen and must stand on its card. */
+async function toBePrinted(place: Locator): Promise<string[]> {
+  const parts = [
+    '.question',
+    '.answer dt',
+    '.figure',
+    '.datum',
+    '.in-words',
+    '.warning b',
+    '.warning .limit',
+    '.cautions li',
+  ];
+  const texts = await Promise.all(parts.map((part) => place.locator(part).allInnerTexts()));
+  // Two pieces of a figure stand side by side on the screen and on paper, in this order.
+  return texts.flat().map(closedUp);
+}
+
+function expectFair(pages: readonly PrintedPage[], most: number): void {
+  expect(pages.length).toBeGreaterThan(0);
+  expect(pages.length).toBeLessThanOrEqual(most);
+  for (const { width, texts } of pages) {
+    expect(texts.filter(({ size }) => size < LEAST_LETTERS)).toStrictEqual([]);
+    expect(texts.filter(({ left, right }) => left < MARGIN || right > width - MARGIN)).toStrictEqual([]);
+    expect(texts.length).toBeGreaterThan(5);
+  }
+  expect(textOn(pages)).not.toMatch(BAD);
+}
+
+/** Prints one cell's card and looks at all of it. */
+async function expectCard(page: Page, name: string, format: 'A4' | 'Letter'): Promise<void> {
+  const place = cell(page, name);
+  const wanted = await toBePrinted(place);
+  const title = await place.locator('.cell-title').innerText();
+  const hasTable = (await place.locator(':scope > .table-wrap').count()) > 0;
+  const before = await page.title();
+  await askForCard(page, name);
+  expect(await page.title()).toMatch(/^[^\\/:*?"<>|]+ - Ferry dory$/);
+  expect((await page.title()).toLowerCase()).toContain(title.toLowerCase().replaceAll(/[:?]/g, '').trim());
+  expect(await page.locator('.card').locator('a, button, input, select, summary').count()).toBe(0);
+  const pages = await printed(page, format);
+  expect(await page.title()).toBe(before);
+  expectFair(pages, hasTable ? 2 : 1);
+  const text = textOn(pages);
+  expect(text).toContain('Ferrydory,kept');
+  expect(text).toContain(closedUp(title));
+  expect(wanted.length).toBeGreaterThan(6);
+  expect(wanted.filter((one) => !text.includes(one))).toStrictEqual([]);
+  expect(text).toContain('Sources:');
+  expect(textOn(pages.slice(0, 1)).includes('Onthesecondpage:')).toBe(pages.length === 2);
+}
+
+const notebookIds = readdirSync(inRoot('notebooks')).map((file) => file.replace(/\.md$/, ''));
+const stages = notebookIds.filter((id) => !['quick-answers', 'one-thick-or-two-thin'].includes(id));
+
+describe('every cell', () => {
+  const seen = new Set<string>();
+
+  test.each(stages)('of %s on one page of A4', { timeout: 180_000 }, async (notebook) => {
+    const page = await openToPrint(notebook);
+    const names = await cellsOf(page);
+    expect(names.length).toBeGreaterThan(0);
+    for (const name of names) {
+      if (seen.has(name)) continue;
+      seen.add(name);
+      await expectCard(page, name, 'A4');
+    }
+  });
+
+  test('that stands in a notebook of the build was among them', () => {
+    const placed = stages.map((id) => readFileSync(inRoot(`notebooks/${id}.md`), 'utf8')).join('\n');
+    const plain = registry.filter(({ id }) => new RegExp(`^\`\`\`cell ${id}$`, 'm').test(placed));
+    expect(plain.length).toBeGreaterThan(10);
+    expect(plain.filter(({ id }) => !seen.has(id))).toStrictEqual([]);
+  });
+
+  test('from a phone, on Letter, in feet and inches', { timeout: 180_000 }, async () => {
+    const page = await openToPrint('quick-answers', { width: 390, touch: true });
+    await page.locator('.unit-pick').selectOption('ft-in 1/16, lb');
+    const names = await cellsOf(page);
+    expect(names.length).toBeGreaterThan(5);
+    for (const name of names) await expectCard(page, name, 'Letter');
+  });
+});
+
+test('of every boat: within its pages, with nothing that is no number', { timeout: 180_000 }, async () => {
+  const page = await openToPrint('the-build');
+  const boats = await page
+    .locator('.boat-pick optgroup option')
+    .evaluateAll((all) => all.map((one) => (one as HTMLOptionElement).value));
+  expect(boats.length).toBeGreaterThan(3);
+  const names = await cellsOf(page);
+  for (const boat of boats) {
+    await page.locator('.boat-pick').selectOption(boat);
+    for (const name of names) {
+      await askForCard(page, name);
+      const found = await page.locator('.card').evaluate((card) => ({
+        text: card.textContent,
+        heights: [...card.querySelectorAll('.card-page')].map((one) => one.getBoundingClientRect().height),
+        wide: [...card.querySelectorAll('p, li, td, th, b, svg text')].filter(
+          (one) => one.getBoundingClientRect().right > card.getBoundingClientRect().right + 1,
+        ).length,
+      }));
+      expect(found.text, `${name} of ${boat}`).not.toMatch(BAD);
+      // 259 mm: Letter within its margins, which is lower than A4.
+      expect(Math.max(...found.heights), `${name} of ${boat}`).toBeLessThanOrEqual((259 / 25.4) * 96);
+      expect(found.heights.length, `${name} of ${boat}`).toBeLessThanOrEqual(2);
+      expect(found.wide, `${name} of ${boat}`).toBe(0);
+    }
+  }
+});
+
+test('both versions, and which is in hand', async () => {
+  const page = await openToPrint('quick-answers', { colorScheme: 'dark' });
+  await press(page, 'Keep this and try another');
+  await type(page, 'quickScarf.thickness', '24');
+  await reads(answer(page, 'quickScarf.taper', 'second'), '192 mm');
+  await askForCard(page, 'quickScarf');
+  const pages = await printed(page);
+  expectFair(pages, 1);
+  const text = textOn(pages);
+  expect(text).toContain('keptandtrying,inhand:trying');
+  expect(text).toMatch(/Kept144mmTrying192mm\+48mm/);
+  expect(text).toMatch(/Boardthicknesskept18mm,trying24mm/);
+  expect(text).toMatch(/Kept:Taper144mm.*Trying:Taper192mm/);
+});
+
+test('black on white from a dark page, and the page is as it was when the dialog is put away', async () => {
+  const page = await openToPrint('quick-answers', { colorScheme: 'dark' });
+  await type(page, 'quickScarf.thickness', '20');
+  const before = await page.title();
+  await askForCard(page, 'quickScarf');
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  const inks = await page
+    .locator('.card')
+    .evaluate((card) =>
+      [...card.querySelectorAll('p, dt, dd, b, li, h1, svg text')].map(
+        (one) => getComputedStyle(one)[one instanceof SVGElement ? 'fill' : 'color'],
+      ),
+    );
+  expect([...new Set(inks)]).toStrictEqual(['rgb(0, 0, 0)']);
+  expect(await page.locator('.card').evaluate((card) => getComputedStyle(card).backgroundColor)).toBe(
+    'rgb(255, 255, 255)',
+  );
+  expect(await page.locator('#page').isVisible()).toBe(false);
+  await page.emulateMedia({ media: null });
+
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  expect(await page.locator('html[data-card], .card').count()).toBe(0);
+  expect(await page.title()).toBe(before);
+  expect(await field(page, 'quickScarf.thickness').inputValue()).toBe('20 mm');
+  const key = cell(page, 'quickScarf').locator('.cell-keys button');
+  expect(await key.first().evaluate((one) => one.parentElement?.contains(document.activeElement))).toBe(true);
+  const box = await key.first().boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(44);
+  // The whole notebook still prints as it did.
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.cell').first().isVisible()).toBe(true);
+  expect(await page.locator('.cell-keys').filter({ visible: true }).count()).toBe(0);
+});
+
+test('a browser that never says that printing is over gives the page back at the next touch', async () => {
+  const page = await openToPrint('quick-answers');
+  await askForCard(page, 'quickScarf');
+  await page.mouse.click(5, 5);
+  expect(await page.locator('html[data-card], .card').count()).toBe(0);
+});
+
+test('with an entry that can’t be read: what was typed, why it can’t be used, and what waits for it', async () => {
+  const page = await openToPrint('quick-answers');
+  await type(page, 'quickScarf.thickness', '3 kg');
+  await askForCard(page, 'quickScarf');
+  const pages = await printed(page);
+  expectFair(pages, 1);
+  const text = textOn(pages);
+  expect(text).toContain('“3kg”');
+  const why = closedUp(await cell(page, 'quickScarf').locator('.says').first().innerText());
+  expect(text.toLowerCase()).toContain(why.replace(/\.$/, '').toLowerCase());
+  expect(text).toContain('waitsfortheboardthickness');
+  expect(text).toContain('Thedrawingwaitsforthenumbersitneeds.');
+});
