@@ -233,6 +233,12 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
+      when: 'bottomRemoval > 0.5 mm and (chineBevel > 0° and bottomBevel < 0° or chineBevel < 0° and bottomBevel > 0°)',
+      says: 'Side and bottom bevel opposite ways here: on the bottom’s edge the face on the station line is the smaller one. Leave {bottomRemoval} of wood proud there, or the far corner lacks it.',
+      limit: 'geometry',
+      weight: 'mind',
+    },
+    {
       when: 'wind > 5°',
       says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw does not serve it. Saw to the smaller bevel and plane to both marks.',
       limit: 'about 5°; common practice, no source',

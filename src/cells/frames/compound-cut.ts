@@ -243,43 +243,48 @@ export const compoundCut = defineCell({
   lights: ['transom', 'side'],
   draw: (v, { say }) => {
     const thick = mm(v.thickness);
-    const skin = mm(v.sideThickness);
     // A mitre leaves the outer face the longer one; a side that runs past, the face toward the wider angle.
     const bevel = v.joint === 'mitre' ? -v.sawTilt : v.edgeBevel;
-    const scale = thick / skin;
-    const faces = ['outer', 'inner'] as const;
     const tilt = say(v.sawTilt, 'angle');
     const off = (key: 'transomOff' | 'sideOff') => say(v[key], 'length');
-    const low = -3.2 * thick;
+    const low = -6.6 * thick;
     return drawing({
       title: 'Transom’s edge and side’s end, cut square to the corner; below, both faces',
-      says: `Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
+      says: `Outer faces to the left. Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
       shapes: [
         edgeSection([0, 0], thick, bevel, {
           name: 'transom’s edge',
           gauge: say(Math.PI / 2 - v.sawTilt, 'angle'),
           off: off('transomOff'),
           siding: say(v.thickness, 'length'),
-          faces,
+          faces: ['outer', 'inner'],
           part: v.end,
         }),
-        edgeSection([thick * 4.6, 0], skin * scale, bevel, {
-          name: 'side’s end',
-          gauge: say(Math.PI / 2 - v.sawTilt, 'angle'),
-          off: off('sideOff'),
-          siding: say(v.sideThickness, 'length'),
-          faces,
-          part: 'side',
-        }),
-        ...sideFace([thick * 4.6, low - 5 * thick], thick, v.endCut, say(v.endCut, 'angle')),
-        ...transomFace([-thick, low - 5 * thick], thick, v.onTransom, say(v.onTransom, 'angle')),
-        note(
-          'Hatched the other way, in a dashed outline: the wood that goes. The side’s end is drawn larger than the transom’s edge.',
-        ),
+        ...sideEnd([thick * 4.6, 0], mm(v.sideThickness), thick, bevel, `side’s end: ${off('sideOff')} goes`),
+        ...sideFace([thick * 4.6, low], thick, v.endCut, say(v.endCut, 'angle')),
+        ...transomFace([-thick, low], thick, v.onTransom, say(v.onTransom, 'angle')),
+        note('Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });
   },
 });
+
+/** The end of the side like the transom's edge, to the same scale; it is too thin for dimensions. */
+function sideEnd([x, y]: Point, skin: number, tall: number, bevel: number, text: string): Shape[] {
+  const off = skin * Math.tan(drawnAs(bevel));
+  const left: Point = [x, y - Math.max(0, off)];
+  const right: Point = [x + skin, y + Math.min(0, off)];
+  const [kept, corner, gone]: readonly Point[] =
+    off > 0 ? [right, [x, y], left] : [left, [x + skin, y], right];
+  const root = y - tall - Math.abs(off);
+  return [
+    hatch([[x, root], [x + skin, root], right, left], 'cedar', { part: 'side' }),
+    ...(Math.abs(off) > 1e-3 * skin
+      ? [hatch([kept!, corner!, gone!], 'cedar', { pen: 'ghost', falling: true })]
+      : []),
+    label([x + skin / 2, y - Math.abs(off) / 3], text, { toward: 'ne' }),
+  ];
+}
 
 /** Slants are drawn up to this one; steeper ones keep their texts. */
 const steepest = (70 * Math.PI) / 180;

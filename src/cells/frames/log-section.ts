@@ -70,7 +70,7 @@ export function logSection(at: Point, log: LogInCorner, says: LogSays): Shape[] 
     label(from(reach * 1.5, side), 'side', { toward: 'e' }),
     label(from(reach * 1.5, bottom), 'bottom', { toward: 's' }),
     ...(cut.whole ? [] : [note('The bevel is drawn only as far as the log has wood for it.')]),
-    note(says.name, { at: [at[0] - thick * 0.5, at[1] - reach - thick * 0.7] }),
+    note(says.name, { at: [at[0] - thick * 0.5, at[1] - Math.min(thick, wide) * 1.9] }),
   ];
 }
 

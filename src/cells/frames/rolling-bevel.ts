@@ -97,7 +97,7 @@ export const rollingBevel = defineCell({
       min: '3 mm',
       max: '150 mm',
       step: '1 mm',
-      note: 'from its outer face inward',
+      note: 'the smaller side of its section',
     }),
     logWidth: input('length', 'Chine log, width', {
       from: 'chineLog.width',
@@ -105,7 +105,7 @@ export const rollingBevel = defineCell({
       min: '3 mm',
       max: '400 mm',
       step: '1 mm',
-      note: 'up its outer face',
+      note: 'the larger side: the face that lies flat on a panel',
     }),
   },
   steps: {
@@ -162,15 +162,27 @@ export const rollingBevel = defineCell({
     ),
     sideBevel: step('angle', 'flare - lean', 'bevel of the outer face, off square', GEOMETRY),
     bottomBevel: step('angle', 'deadrise + lean', 'bevel of the under face, off square', GEOMETRY),
+    tall: step(
+      'length',
+      'lies == "bottom" ? logThickness : logWidth',
+      'height of the log as it lies, up its outer face',
+      GEOMETRY,
+    ),
+    deep: step(
+      'length',
+      'lies == "bottom" ? logWidth : logThickness',
+      'depth of the log as it lies, inward from its outer face',
+      GEOMETRY,
+    ),
     sideOff: step(
       'length',
-      'logWidth * tan(min(abs(sideBevel), 85°))',
+      'tall * tan(min(abs(sideBevel), 85°))',
       'planed off at the outer face, measured in from it: on the under face where its bevel is +, else on top',
       `${GEOMETRY}; a steeper bevel is counted as 85°`,
     ),
     bottomOff: step(
       'length',
-      'logThickness * tan(min(abs(bottomBevel), 85°))',
+      'deep * tan(min(abs(bottomBevel), 85°))',
       'planed off at the under face, measured up from it: on the outer face where its bevel is +, else on the inner',
       `${GEOMETRY}; a steeper bevel is counted as 85°`,
     ),
@@ -204,7 +216,6 @@ export const rollingBevel = defineCell({
     only: 'onLog',
     columns: [
       { of: 'markAt', label: 'from the end' },
-      { of: 'place', label: 'where' },
       { of: 'angle', label: 'side to bottom' },
       { of: 'bottomOff', label: 'off the under face' },
       { of: 'sideOff', label: 'off the outer face' },
@@ -218,7 +229,7 @@ export const rollingBevel = defineCell({
       weight: 'stop',
     },
     {
-      when: 'bottomOff > logWidth or sideOff > logThickness',
+      when: 'bottomOff > tall or sideOff > deep',
       says: 'Here the bevel takes more than the log has. Set the log upright, so that both faces share the angle, or start from a wider piece.',
       limit: GEOMETRY,
       weight: 'stop',
@@ -247,7 +258,7 @@ export const rollingBevel = defineCell({
   ],
   lights: ['{chine}', 'chineLog', 'bottom'],
   draw: (v, { say }) => {
-    const [thick, wide] = [mm(v.logThickness), mm(v.logWidth)];
+    const [thick, wide] = [mm(v.deep), mm(v.tall)];
     return drawing({
       title: 'The log in its corner, cut square to its length',
       says: `Outboard to the right. Side and bottom meet at ${say(v.angle, 'angle')}; off the sawn log go ${say(v.bottomOff, 'length')} at the under face and ${say(v.sideOff, 'length')} at the outer face.`,
@@ -259,8 +270,8 @@ export const rollingBevel = defineCell({
             name: `${say(v.at, 'length')} from the ${v.end === 'fore' ? 'forward' : 'after'} end`,
             part: 'chineLog',
             angle: say(v.angle, 'angle'),
-            thick: say(v.logThickness, 'length'),
-            wide: say(v.logWidth, 'length'),
+            thick: say(v.deep, 'length'),
+            wide: say(v.tall, 'length'),
             sideOff: say(v.sideOff, 'length'),
             bottomOff: say(v.bottomOff, 'length'),
           },

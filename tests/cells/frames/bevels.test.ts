@@ -13,6 +13,7 @@ const plain = {
   deadrise: '0 deg',
   chinePlan: '0',
   chineProfile: '0',
+  keelProfile: '0',
   sheerPlan: '0',
   sheerProfile: '0',
 };
@@ -94,6 +95,8 @@ describe('bevels', () => {
         expect(Math.abs(tried.number(`${name}.bottomBevel`) - frame.bevel('chine', 'bottom'))).toBeLessThan(
           CLOSE,
         );
+        const keel = frame.bevel('keel', 'bottom');
+        expect(Math.abs(tried.number(`${name}.keelBevel`) - keel)).toBeLessThan(CLOSE);
         expect(Math.abs(tried.number(`${name}.chineAngle`) - frame.angle('chine'))).toBeLessThan(CLOSE);
       },
     );
@@ -122,7 +125,25 @@ describe('bevels', () => {
     expect(Math.abs(off.number('chineBevel') - frame.bevel('chine', 'side'))).toBeGreaterThan(0.005);
   });
 
+  test('a keel that rises going forward takes the forward corner off the bottom’s edge; a level one takes none', () => {
+    const tried = tryCell(bevels, { ...plain, keelProfile: 'tan(6 deg)', siding: '19 mm' });
+    expect(tried.number('keelBevel') / DEGREE).toBeCloseTo(-6, 10);
+    expect(tried.number('keelRemoval') * 1000).toBeCloseTo(19 * Math.tan(6 * DEGREE), 9);
+    expect(tryCell(bevels, { ...plain, keelProfile: '0' }).number('keelBevel')).toBeCloseTo(0, 12);
+  });
+
+  test('a row of the table speaks of its own frame', () => {
+    const tried = tryCell(bevels, { frame: 'frame2' });
+    expect(tried.number('frame2.flareThere')).toBe(tried.number('flare'));
+    expect(tried.number('frame5.flareThere')).not.toBeCloseTo(tried.number('flare'), 3);
+    expect(Math.tan(tried.number('frame2.chineInPlan'))).toBeCloseTo(tried.number('chinePlan'), 12);
+  });
+
   describe('words', () => {
+    test('name the frame, the face on the line and the face that is marked', () =>
+      expect(tryCell(bevels, { frame: 'frame5' }).words).toMatch(
+        /^On frame 5 the side closes in going forward: the aft face stands on the line, .* Mark on the forward face .* The bottom’s edge loses its forward corner/,
+      ));
     const words = (entries: Record<string, string>) => tryCell(bevels, { ...plain, ...entries }).words;
     test('aft body: plane the aft corner', () =>
       expect(words({ chinePlan: '0.2', sheerPlan: '0.2' })).toContain('plane the aft corner'));
@@ -148,6 +169,7 @@ describe('bevels', () => {
     test.each([
       ['past the tilt of a saw', { chinePlan: '1.2', sheerPlan: '1.2' }, 'past the tilt'],
       ['changes hand', { chinePlan: '0.1', sheerPlan: '-0.1' }, 'changes hand'],
+      ['opposite ways', { chinePlan: '0.1', sheerPlan: '0.1', chineProfile: '0.1' }, 'bevel opposite ways'],
       ['winds', { chinePlan: '0.1', sheerPlan: '0.3' }, 'winds by'],
       ['takes over half', { chinePlan: '0.6', sheerPlan: '0.6' }, 'more than half'],
       ['flat chine', { flare: '40 deg', deadrise: '30 deg' }, 'a square log would lose'],
