@@ -47,7 +47,7 @@ export function settingUpView(v: Measured, { say }: Pick<OnHand, 'say'>): Drawin
       fromAft(v, k, length),
       fromTheSide(v, k, length),
       note(
-        `Dashed: where it should stand. ${times(k)} From above forward is to the right and the boat’s port side below, since she lies upside down; under it, from aft and from the side.`,
+        'Dashed: where it should stand. From above forward is to the right and the boat’s port side below, since she lies upside down; under it, from aft and from the side.',
       ),
     ],
   });

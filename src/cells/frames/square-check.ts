@@ -82,7 +82,7 @@ export const squareCheck = defineCell({
     slide: step(
       'length',
       '(diagonalAC^2 - diagonalBD^2) / (2 * (first + second))',
-      'side D to C stands too far towards C by; - towards D',
+      'side D to C stands too far towards C by; − towards D',
       'geometry: Pythagoras for both diagonals, subtracted',
     ),
     outOfSquare: step('angle', 'rackedBy(slide, apart)', 'out of square', GEOMETRY),
@@ -99,7 +99,7 @@ export const squareCheck = defineCell({
     {
       of: 'slide',
       label: 'side D to C, to push',
-      from: 'along itself: + it stands too far towards C, push it back towards D; - the other way',
+      from: 'along itself: + it stands too far towards C, push it back towards D; − the other way',
       tolerance: '1 mm',
     },
     {

@@ -47,7 +47,7 @@ export function squareView(v: Figure, { say }: Pick<OnHand, 'say'>): Drawing {
       label(between(a, c), `A to C ${length(v.diagonalAC)}`, { toward: 's' }),
       label(between(b, d), `B to D ${length(v.diagonalBD)}`, { toward: 's' }),
       note(
-        `${wide > apart ? 'Not to scale: drawn wider than it is. ' : ''}Dashed: square. ${times(k)} Of a jig seen from above, boat upside down, D to C is the starboard rail, C forward.`,
+        `${wide > apart ? 'Drawn wider than it is: the bar holds along the sides. ' : ''}Dashed: square. Of a jig from above, boat upside down, D to C is the starboard rail, C forward.`,
       ),
     ],
   });
