@@ -1,5 +1,5 @@
 import { defineConfig } from 'vite';
-import { notebooks, offline, policy } from './src/build/index.ts';
+import { leaveOut, notebooks, offline, policy } from './src/build/index.ts';
 
 /** Chunks that are there before anything is fetched on demand: to name them again beside each cell costs the first load. */
 const there = /\/(page|drawing|rolldown-runtime)-/;
@@ -8,6 +8,7 @@ export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
   plugins: [notebooks(), policy(), offline()],
+  worker: { format: 'es', plugins: () => [leaveOut('node:module')] },
   build: {
     target: 'es2022',
     // Nothing inlined and no polyfill: the security policy lets no inline script or style run.
@@ -18,6 +19,8 @@ export default defineConfig({
         hostType === 'js' ? chunks.filter((chunk) => !there.test(chunk)) : chunks,
     },
     manifest: true,
+    // The hull in the round is one large library, fetched when it is asked for.
+    chunkSizeWarningLimit: 700,
     rolldownOptions: {
       output: {
         // All that the page needs at once goes into one file: left to itself, the bundler cuts it
