@@ -231,6 +231,8 @@ test('is printed as the still picture', async () => {
   expect(await hull.locator('svg.hull-still').isVisible()).toBe(true);
   expect(await hull.locator('canvas').isVisible()).toBe(false);
   expect(await hull.locator('button').first().isVisible()).toBe(false);
+  // The words are of the one in hand.
+  expect(await seenFrom(hull).isVisible()).toBe(false);
 });
 
 test('breaks no rule of access, at rest and in hand', async () => {

@@ -80,7 +80,7 @@ export function HullView({ instance }: { instance: Instance }) {
           })
         : null
     }
-    <p class="plain" role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
+    <p class=${standing === 'in hand' ? 'plain on-screen-only' : 'plain'} role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
     ${
       standing === 'in hand'
         ? html`<p class="hull-hint plain" id=${hint}>Drag to turn the hull. With the picture in hand, arrow keys turn it, + and − or the wheel or two fingers bring it nearer and farther, and Home puts it back.</p>`
