@@ -5,7 +5,7 @@ import { BESIDE_WIDTH, type Picture } from './card-picture';
 import { type CardLayout, cardView } from './card-view';
 
 /** Within the margins of A4 and of Letter alike, less what another machine's letters may take, px. */
-const PAGE_HEIGHT = Math.floor(((259 - 4) / 25.4) * 96);
+const PAGE_HEIGHT = Math.floor(((259 - 3) / 25.4) * 96);
 
 interface Setting extends Pick<CardLayout, 'closeness' | 'reference' | 'overleaf'> {
   /** What the picture must get, px, or all it wants, before less is given up for it. */
@@ -26,6 +26,7 @@ const ONE_PAGE_STILL: readonly Setting[] = [
   { closeness: 'tight', reference: 'tight', overleaf: 'nothing', asks: 0, beside: true },
   { closeness: 'tight', reference: 'tightest', overleaf: 'nothing', asks: 0, beside: true },
   { closeness: 'tight', reference: 'tightest', overleaf: 'nothing', asks: 0 },
+  { closeness: 'tightest', reference: 'tightest', overleaf: 'nothing', asks: 0, beside: true },
 ];
 /** A table is worth a second page, before the picture shrinks for it. */
 const TWO_PAGES: readonly Setting[] = [
