@@ -74,7 +74,7 @@ test('plywood that calipers thinner: its weight and the bend move in both versio
   await reads(against(page, 'keelson.thickness'), '−7 mm against the designed 24 mm');
   await reads(
     row(page, 'keelson.thickness').locator('.other'),
-    /Kept is designed 18 mm; on the boat both are one/,
+    /Kept is designed 18 mm; what is measured or cut holds in both/,
   );
   await reads(answer(page, 'scarf.taper', 'second'), `${8 * 17} mm`);
 

@@ -8,6 +8,7 @@ import { html, use } from '../html';
 import { entryFrom } from '../input/entry-text';
 import { keypadFor } from '../input/keypad';
 import { capital, waitsFor } from '../words';
+import { tied } from './words';
 
 export interface AsBuiltRowProps {
   readonly quantity: Given;
@@ -35,17 +36,17 @@ function Held({ quantity, isMeasured }: { quantity: Given; isMeasured: boolean }
   const graph = book.inHand.value;
   const { name, kind } = quantity;
   const say = (value: ReturnType<typeof graph.value>) =>
-    sayValue(value, kind, shown.value, optionsFor(graph, name));
+    tied(sayValue(value, kind, shown.value, optionsFor(graph, name)));
   const designed = graph.designed(name);
   const value = graph.value(name);
   if (isMeasured) return html`<p>This part is cut; what it measures holds.</p>`;
   if (isIssue(value)) return html`<p class="says" role="status">${capital(value.issue)}.</p>`;
   const difference =
     typeof value === 'number' && typeof designed === 'number'
-      ? ` (${writeDifference(designed - value, kind, shown.value)})`
+      ? ` (${tied(writeDifference(designed - value, kind, shown.value))})`
       : '';
   return say(value) === say(designed)
-    ? html`<p><b>Cut to ${say(value)}.</b> An edit moves the design alone.</p>`
+    ? html`<p><b>Cut to ${say(value)}.</b></p>`
     : html`<p>
         <b>Cut to ${say(value)}.</b> The design says ${isIssue(designed) ? 'nothing that can be used' : `${say(designed)}${difference}`}; the part stays.
       </p>`;
@@ -120,7 +121,7 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
     const designed = graph.designed(name);
     if (isIssue(designed)) return `the design waits for ${waitsFor(bench, designed)}`;
     if (typeof designed !== 'number' || typeof value !== 'number') return '';
-    return `${writeDifference(value - designed, kind, shown.value)} against the designed ${write(designed, kind, shown.value).text}`;
+    return `${tied(writeDifference(value - designed, kind, shown.value))} against the designed ${tied(write(designed, kind, shown.value).text)}`;
   }
 }
 

@@ -1,6 +1,6 @@
 /** The key that marks a part as cut, or as not cut after all; beneath it what no longer fits. */
 import { wordsOf } from '../../measure';
-import { cutAs } from '../../notebook/cut-part';
+import { cutAs, givensOf } from '../../notebook/cut-part';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
@@ -27,8 +27,22 @@ export function CutMark({ part, brief = false }: CutMarkProps) {
     <button type="button" onClick=${turn}>
       ${isCut ? `${capital(words)}: not cut after all` : `Mark ${words} as cut`}
     </button>
+    ${isCut && !brief ? use(NotHeld, { part }) : null}
     ${own.length > 0 && !brief ? use(MisfitList, { misfits: own }) : null}
   </div>`;
+}
+
+/** What had no number on the day the part was marked, or is new since, is not held to anything. */
+function NotHeld({ part }: { part: string }) {
+  const { book } = useBench();
+  const graph = book.inHand.value;
+  const { held } = book.asBuilt.value.cut[part]!; // asked only of a part that is cut
+  const free = givensOf(part, graph).filter((name) => !Object.hasOwn(held, name));
+  if (free.length === 0) return null;
+  const meanings = free.map((name) => graph.quantity(name)?.meaning ?? name).join(', ');
+  return html`<p class="says">
+    Not held, for want of a number when it was marked: ${meanings}. Unmark the part and mark it again when it has one.
+  </p>`;
 }
 
 function fits(misfits: number): string {

@@ -22,10 +22,10 @@ export function tell({ how, name, part, quantity, was, now }: Misfit, bench: Ben
   if (!quantity) return name === part ? 'is no part of this boat any more' : 'is there no more';
   const shown = bench.shown.value;
   const say = (value: Misfit['was']) =>
-    sayValue(value, quantity.kind, shown, optionsFor(bench.book.inHand.value, name));
+    tied(sayValue(value, quantity.kind, shown, optionsFor(bench.book.inHand.value, name)));
   const difference =
     typeof was === 'number' && typeof now === 'number'
-      ? ` (${writeDifference(now - was, quantity.kind, shown)})`
+      ? ` (${tied(writeDifference(now - was, quantity.kind, shown))})`
       : '';
   if (isIssue(was)) return `is held as what can’t be read: ${was.issue}`;
   const before = how === 'follows' ? `was ${say(was)}` : `is cut to ${say(was)}`;
@@ -41,6 +41,9 @@ export function tell({ how, name, part, quantity, was, now }: Misfit, bench: Ben
   }[how];
   return `${before}${after} ${say(now)}${difference}`;
 }
+
+/** A number must not part from its unit at the end of a line. */
+export const tied = (text: string): string => (/^[−+\d]/.test(text) ? text.replaceAll(' ', '\u00a0') : text);
 
 /** `3 no longer fit`; empty where all does. */
 export function misfitsInBrief(misfits: readonly Misfit[]): string {

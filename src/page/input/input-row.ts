@@ -38,8 +38,9 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
   const says = own ?? waits;
   const isBuilt = entry.built !== undefined;
   const state = `${own ? ' wrong' : ''}${entry.written ? ' written' : ''}${isBuilt ? ' built' : ''}`;
+  const isMeasured = isBuilt && Object.hasOwn(bench.book.asBuilt.value.measured, name);
   const measure =
-    isBuilt || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);
+    isMeasured || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);
   return html`<div class=${`input${state}`} data-quantity=${name}>
     <label for=${id}>${label}</label>
     ${
@@ -92,7 +93,7 @@ function OtherDesign({ name }: { name: string }) {
   const designed = graph.designed(name);
   if (same(designed, book.inHand.value.designed(name))) return null;
   const text = sayValue(designed, graph.quantity(name)!.kind, shown.value, optionsFor(graph, name)); // it has an entry
-  return html`<p class=${`other ${version}`}>${versionWords[version]} is designed ${text}; on the boat both are one.</p>`;
+  return html`<p class=${`other ${version}`}>${versionWords[version]} is designed ${text}; what is measured or cut holds in both.</p>`;
 }
 
 /** Issues of two graphs are never one object; what they say is. */

@@ -20,7 +20,7 @@ export function Provenance({ measure, ...of }: ProvenanceProps) {
     ${use(Origin, of)}
     ${
       measure
-        ? html` · <button type="button" class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button>`
+        ? html` <span class="measure-place">· <button type="button" class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button></span>`
         : null
     }
   </p>`;
