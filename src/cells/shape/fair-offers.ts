@@ -4,7 +4,7 @@ import type { Offer, OnHand, Values } from '../define';
 import { wayOf } from './fair-picture';
 import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, word } from './fair-working';
 import type { LongLine } from './long-line';
-import { firstSuspect } from './suspects';
+import { ALIKE, firstSuspect, rivalOn } from './suspects';
 
 type Say = OnHand['say'];
 
@@ -27,6 +27,17 @@ function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
   // Thickness of the wedge for each unit of the move, square to the frame side.
   const share = line.view === 'plan' ? Math.cos(lean) : -Math.sin(lean);
   const most = number(v, 'mostWedge');
+  const rival = rivalOn(hull, line, reading(v));
+  if (rival.nearly > ALIKE) {
+    const by = `${say(Math.abs(rival.correction), 'length')} ${wayOf(rival.correction, line.view)}`;
+    return [
+      whole,
+      {
+        label: `Or, nearly as likely, ${rival.station.label}, ${line.edge.label}: ${by}`,
+        changes: changeOf(hull, line, rival.station.index, rival.correction),
+      },
+    ];
+  }
   // A frame side that runs along the move takes no wedge: the line is only marked elsewhere on it.
   if (Math.abs(correction * share) <= most || Math.abs(share) < 0.1) return [whole];
   const part = (Math.sign(correction) * most) / Math.abs(share);

@@ -99,8 +99,15 @@ export function runChart(v: Values, { hull, say }: Saying): Chart {
   }
   return {
     ...bare,
-    says: `A number out by e upsets four differences in a row, by e, −3e, 3e, −e. So does ${odd.label}, out by ${say(Math.abs(proposed), 'length')}; corrected, the run goes on without leaps.`,
+    says: `A number out by e upsets four differences in a row, by e, −3e, 3e, −e${nearEnd(line, odd.index)}. So does ${odd.label}, out by ${say(Math.abs(proposed), 'length')}; corrected, the run goes on without leaps.`,
     lines: [stands, { name: 'with the correction', points: runOf(proposed) }],
     points: [{ x: line.x[odd.index]!, y: 0, label: odd.label }],
   };
+}
+
+/** How many of the four differences there are at a station near an end. */
+function nearEnd({ x }: LongLine, index: number): string {
+  const count = Math.min(index + 1, x.length - index);
+  if (count >= 4) return '';
+  return count === 1 ? '; at an end only one' : `; so near an end only ${count} of them`;
 }

@@ -4,7 +4,7 @@ import { below, leastMend } from '../../kernel';
 import type { Values } from '../define';
 import { type LineView, type LongLine, longLine } from './long-line';
 import { type Move, movedHull } from './moved-hull';
-import { type Reading, spreadOf, suspectOn } from './suspects';
+import { type Reading, rivalOn, spreadOf, suspectOn } from './suspects';
 
 /** The inputs that each kind of question uses. */
 export const lineKeys = ['edge', 'view', 'tried', 'shift'] as const;
@@ -29,6 +29,7 @@ export function lineOf(hull: Hull, values: Values): LongLine {
 
 export const suspectOf = (hull: Hull, values: Values) =>
   suspectOn(hull, lineOf(hull, values), reading(values));
+export const rivalOf = (hull: Hull, values: Values) => rivalOn(hull, lineOf(hull, values), reading(values));
 export const indexHere = (hull: Hull, values: Values) => hull.station(word(values, 'station')).index;
 
 /** The least error that stands out at each station but the two ends, m. */

@@ -17,6 +17,7 @@ import {
   number,
   panelUnder,
   reading,
+  rivalOf,
   runKeys,
   showsAtFrames,
   skinOf,
@@ -24,7 +25,7 @@ import {
   word,
 } from './fair-working';
 import { lineViews } from './long-line';
-import { firstSuspect, spreadOf, witnessesOf } from './suspects';
+import { ALIKE, firstSuspect, spreadOf, witnessesOf } from './suspects';
 
 const RUN = 'geometry of divided differences; how sure it is: docs/fairness.md';
 const BATTEN =
@@ -44,6 +45,11 @@ function found(when: string, stands: string, column: string): readonly WordsWhen
   const after =
     'over the {wedgeLength} of the frame side: flare {leanAfter} instead of {lean}, {areaChange} of skin and {volumeChange} of displacement gained.';
   return [
+    // Near an end two numbers can upset the run alike.
+    {
+      when: `proof > 1 and ${when} and rivalNearly > ${ALIKE}`,
+      says: `${amiss} Nearly as likely it is {rival}, by about {rivalError}: look both up before anything is moved. ${HOLLOWS}`,
+    },
     {
       when: `proof > 1 and ${when} and wedge > nearest`,
       says: `${amiss} In wood: a wedge {wood} thick there, tapering to nothing ${after} ${HOLLOWS}`,
@@ -242,6 +248,28 @@ export const fair = defineCell({
       'correction proposed: none where nothing stands out',
       RUN,
     ),
+    rival: hullStep('choice', {
+      says: 'the station whose one correction stands out next most',
+      uses: runKeys,
+      options: 'stations',
+      find: (hull, v) => rivalOf(hull, v).station.name,
+      meaning: 'next to it in this line',
+      source: RUN,
+    }),
+    rivalError: hullStep('length', {
+      says: 'how large that correction would be, either way',
+      uses: runKeys,
+      find: (hull, v) => Math.abs(rivalOf(hull, v).correction),
+      meaning: 'error of the next, if it were the bad one',
+      source: RUN,
+    }),
+    rivalNearly: hullStep('share', {
+      says: 'how far its correction stands out, over how far the oddest one’s does',
+      uses: runKeys,
+      find: (hull, v) => rivalOf(hull, v).nearly,
+      meaning: 'how nearly as well the next explains the run; from 80 % on the two are not told apart',
+      source: RUN,
+    }),
     witnesses: hullStep('count', {
       says: 'counted: the run of flare is oddest there; the duck there pushes hardest; the batten is hollow there, or its bend parts most from its neighbours’',
       uses: [...runKeys, 'oddStation'],

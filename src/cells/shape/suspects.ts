@@ -43,6 +43,30 @@ export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: Read
   };
 }
 
+/** The number of the same line that stands out next most. */
+export interface Rival {
+  readonly station: Station;
+  /** m, as of the suspect. */
+  readonly correction: number;
+  /** How far it stands out, over how far the suspect does: 0 to 1. */
+  readonly nearly: number;
+}
+
+/** From this share on two numbers of a line are not told apart. */
+export const ALIKE = 0.8;
+
+export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Reading, 'nearest'>): Rival {
+  const { corrections } = line.run(spreadOf(nearest));
+  const out = corrections.map(({ correction, hidden }) => Math.abs(correction) / hidden);
+  const most = indexOfMost(out);
+  const next = indexOfMost(out.map((times, i) => (i === most ? -1 : times)));
+  return {
+    station: hull.stations[next]!, // one a point
+    correction: corrections[next]!.correction,
+    nearly: out[most]! > 0 ? out[next]! / out[most]! : 0,
+  };
+}
+
 /** The likeliest of the whole hull. @throws where no line can be judged */
 export function firstSuspect(hull: Hull, reading: Reading): Suspect {
   const all = longLines(hull).map((line) => suspectOn(hull, line, reading));

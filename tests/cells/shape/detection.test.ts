@@ -1,9 +1,12 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { longLines } from '../../../src/cells/shape/long-line';
 import { fairRun, missWhenLifted, oddOneOut } from '../../../src/kernel';
 import { inRoot } from '../../tools/root.mjs';
-import { detection, fairnessPage, falseAlarms, namedAt, tried } from './detection';
+import { besideEnd, detection, fairnessPage, falseAlarms, namedAt, tried } from './detection';
 import { chance, randomHull } from './random-hulls';
+
+// Hundreds of hulls a test, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 test.each([
   [12, 0.01, 0.95],
@@ -11,6 +14,16 @@ test.each([
   [7, 0.05, 0.9],
 ])('%i stations, %d m out at a frame: named first in %d of the hulls or more', (stations, error, least) => {
   expect(detection(stations, error).first).toBeGreaterThanOrEqual(least);
+});
+
+test.each([
+  [12, 0.01],
+  [9, 0.02],
+  [7, 0.05],
+])('%i stations, %d m out beside an end: named, or named as nearly as likely', (stations, error) => {
+  const { told, misled } = besideEnd(stations, error);
+  expect(told).toBeGreaterThanOrEqual(0.95);
+  expect(misled).toBeLessThan(0.04);
 });
 
 test.each(tried.map(({ stations }) => stations))('%i stations: few false alarms', (stations) => {
@@ -44,6 +57,6 @@ function oddest(x: readonly number[], values: readonly number[]): number {
   return oddOneOut(fairRun(x, values, 0.0004)).index;
 }
 
-test('docs/fairness.md tells what this finds today', { timeout: 60_000 }, async () => {
+test('docs/fairness.md tells what this finds today', async () => {
   await expect(fairnessPage()).toMatchFileSnapshot(inRoot('docs/fairness.md'));
 });

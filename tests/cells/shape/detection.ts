@@ -2,7 +2,7 @@
 import type { Hull } from '../../../src/boat';
 import { type LineView, longLines } from '../../../src/cells/shape/long-line';
 import { movedHull } from '../../../src/cells/shape/moved-hull';
-import { firstSuspect, suspectOn } from '../../../src/cells/shape/suspects';
+import { ALIKE, firstSuspect, rivalOn, suspectOn } from '../../../src/cells/shape/suspects';
 import { chance, type Chance, randomHull } from './random-hulls';
 
 /** As the cell has them. */
@@ -62,6 +62,35 @@ export function detection(stations: number, error: number, atEnd = false): Found
   return { first: first / HULLS, standsOut: standsOut / HULLS, another: another / HULLS };
 }
 
+/** What is said of an error beside an end, where another number can upset the run alike: shares of the hulls. */
+export interface BesideEnd {
+  /** Named first, or as nearly as likely as the first. */
+  readonly told: number;
+  /** Another is accused, and this one is not spoken of. */
+  readonly misled: number;
+}
+
+export function besideEnd(stations: number, error: number): BesideEnd {
+  const next = chance(stations * 77 + Math.round(error * 1e4));
+  let [told, misled] = [0, 0];
+  for (let done = 0; done < HULLS;) {
+    const hull = randomHull(next, stations);
+    const spot = { ...spotOn(hull, next, false), index: next() < 0.5 ? 1 : stations - 2 };
+    const bad = spoilt(hull, spot, error, next);
+    if (!bad) continue;
+    done++;
+    const { line, station, proof } = firstSuspect(bad, reading);
+    const rival = rivalOn(bad, line, reading);
+    const onLine = line.edge.name === spot.edge && line.view === spot.view;
+    const named = [station, ...(rival.nearly > ALIKE ? [rival.station] : [])].some(
+      ({ index }) => onLine && index === spot.index,
+    );
+    if (named) told++;
+    else if (proof > 1) misled++;
+  }
+  return { told: told / HULLS, misled: misled / HULLS };
+}
+
 /** Share of fair hulls in which some number is said to stand out. */
 export function falseAlarms(stations: number): number {
   const next = chance(stations);
@@ -102,6 +131,14 @@ export function fairnessPage(): string {
       return `| ${stations} | ${(1000 * error).toFixed(0)} mm | ${cells.join(' | ')} |`;
     }),
   );
+  const beside = [
+    [7, 0.05],
+    [9, 0.02],
+    [12, 0.01],
+  ].map(([stations = 0, error = 0]) => {
+    const { told, misled } = besideEnd(stations, error);
+    return `| ${stations} | ${(1000 * error).toFixed(0)} mm | ${percent(told)} | ${percent(misled)} |`;
+  });
   const alarms = tried.map(
     ({ stations }) => `| ${stations} | ${(100 * falseAlarms(stations)).toFixed(1)} % |`,
   );
@@ -123,7 +160,14 @@ the correction is more than fair lines show. *Another accused*: it says so of so
 ${rows.join('\n')}
 
 Errors at the two ends upset a single difference, so only large ones show; a frame beside an end is told less surely than
-one amidships. Below about 6 mm (1/4 in) nothing is said to
+one amidships, for the end itself or the next frame can upset the run alike. Where another number stands out at least
+${percent(ALIKE)} as far as the first, the cell names both. Errors beside an end:
+
+| Stations | Error | Named first, or as nearly as likely | another accused without a word of it |
+|---|---|---|---|
+${beside.join('\n')}
+
+Below about 6 mm (1/4 in) nothing is said to
 stand out, since as much is faired away without a word.
 
 Fair hulls, without any error, in which some number is said to stand out (${2 * HULLS} of each):

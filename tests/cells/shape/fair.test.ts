@@ -219,6 +219,28 @@ describe('the plan’s own dory', () => {
     ]);
   });
 
+  test('with the frame beside an end wrong, names that and the end', () => {
+    const tried = tryCell(fair, { 'frame1.sheer.halfBreadth': '677 mm' }, plan);
+    expect([tried.all['oddStation'], tried.all['rival']]).toStrictEqual(['transom', 'frame1']);
+    expect(tried.words).toMatch(/Nearly as likely it is frame 1, by about 49\.\d mm: look both up/);
+    expect(tried.words).not.toContain('In wood');
+    expect(tried.chart!.says).toContain('; at an end only one. So does transom');
+    const right = tryCell(fair, {}, misread);
+    expect(right.number('rivalNearly')).toBeLessThan(0.8);
+    expect(right.chart!.says).toContain('e, −3e, 3e, −e; so near an end only 3 of them. So does frame 2');
+  });
+
+  test('with the frame beside an end wrong, offers both', () => {
+    const stations = plan.stations.map((station) =>
+      station.name === 'frame 1'
+        ? { ...station, points: station.points.map((point, i) => (i === 2 ? { ...point, y: 677 } : point)) }
+        : station,
+    );
+    const [first, second] = offersOn({ ...plan, stations });
+    expect(first!.label).toContain('transom, sheer');
+    expect(second!.label).toMatch(/^Or, nearly as likely, frame 1, sheer: 49\.\d mm outboard$/);
+  });
+
   test('refuses a trial that would cross the centreline, in words', () => {
     const tried = tryCell(fair, { shift: '-100 mm', tried: 'stem' }, plan);
     expect(tried.issues['correction']).toContain('cross the centreline');
