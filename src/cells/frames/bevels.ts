@@ -215,8 +215,6 @@ export const bevels = defineCell({
       { of: 'chineAngle', label: 'side to bottom' },
       { of: 'chineRemoval', label: 'off at chine' },
       { of: 'sheerRemoval', label: 'off at sheer' },
-      { of: 'bottomRemoval', label: 'off the bottom at chine' },
-      { of: 'keelRemoval', label: 'off the bottom at keel' },
     ],
   },
   warnings: [

@@ -9,7 +9,7 @@ const GEOMETRY = 'geometry';
 
 const places = [
   { id: 'foot', label: 'foot' },
-  ...Array.from({ length: 9 }, (_, i) => ({ id: `tenth${i + 1}`, label: `${i + 1} tenths up` })),
+  ...Array.from({ length: 9 }, (_, i) => ({ id: `tenth${i + 1}`, label: i === 0 ? 'a tenth up' : `${i + 1} tenths up` })),
   { id: 'head', label: 'head' },
 ];
 
