@@ -1,7 +1,10 @@
 /** The table of offsets typed, pasted and reshaped in a real browser: from nothing to a drawn boat by keyboard alone. */
+import { readFileSync } from 'node:fs';
+import type { AxeResults } from 'axe-core';
 import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import classSkiff from '../../src/boat/starters/class-skiff.json';
+import { inRoot } from '../tools/root.mjs';
 import { arrived, cell, leftovers, reads, reload } from './steps';
 import { openPage, type PageOptions } from './harness';
 
@@ -77,7 +80,7 @@ describe('by keyboard alone', () => {
     await press(page, 'Tab');
     await page.keyboard.type('3');
     await press(page, 'Enter');
-    await expect.poll(() => inFocus(page)).toBe('transom.keel.x');
+    await expect.poll(() => inFocus(page), { timeout: 15_000 }).toBe('transom.keel.x');
     await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
     expect(await leftovers(page)).toStrictEqual([]);
 
@@ -338,4 +341,110 @@ test('a boat without a station opens, says what it waits for, and takes its firs
   await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
   await page.getByRole('button', { name: 'Add a station' }).click();
   await expect.poll(() => page.locator('.offsets-grid .box').count()).toBeGreaterThan(0);
+});
+
+test('saved as CSV, each number is there whole; pasted back it changes nothing', async () => {
+  const page = await openFairLines();
+  await pick(page, 'Written in', 'eighths');
+  const waits = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the table as CSV' }).click();
+  const download = await waits;
+  expect(download.suggestedFilename()).toMatch(/\.offsets\.csv$/);
+  const text = readFileSync(await download.path(), 'utf8');
+  expect(text).toMatch(/^Station,keel forward,keel half-breadth,keel height,chine forward/);
+  await paste(box(page, 'transom.keel.x'), text);
+  await reads(told(page), /^63 numbers pasted, 0 of them other/);
+});
+
+describe('forty stations of eight edges', () => {
+  const edges = ['keel', ...[1, 2, 3, 4, 5, 6].map((n) => `chine ${n}`), 'sheer'];
+  const shapeAt = (i: number, k: number) => {
+    const t = i / 39;
+    const y = k === 0 || i === 39 ? 0 : k * 90 * Math.sin(Math.PI * (0.15 + 0.85 * (1 - t))) + 1;
+    return { x: 120 * i, y, z: 15 * k * k + 10 * k + 100 * t * t };
+  };
+  const file = {
+    format: 'battenbook boat',
+    version: 1,
+    hull: {
+      name: 'Long launch',
+      unit: 'mm',
+      offsetsTo: 'outside of skin',
+      edges,
+      stations: Array.from({ length: 40 }, (_, i) => ({
+        name: i === 0 ? 'transom' : i === 39 ? 'stem' : `frame ${i}`,
+        ...Object.fromEntries(edges.map((edge, k) => [edge, shapeAt(i, k)])),
+      })),
+    },
+  };
+
+  test('a letter typed draws anew only the boxes that it changes', { timeout: 120_000 }, async () => {
+    const page = await openFairLines();
+    await page.locator('.desk > summary').click();
+    await page.locator('input[type="file"]').setInputFiles({
+      name: 'long.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(file)),
+    });
+    await reads(page.locator('.boat-pick option').first(), 'Long launch');
+    await pick(page, 'Columns shown', 'all');
+    // A station's forward once, at the two ends for each edge; the keel has no half-breadth.
+    const boxes = 40 * (1 + 8 + 7) + 2 * 7;
+    await expect.poll(() => page.locator('.offsets-grid .box').count()).toBe(boxes);
+    await box(page, 'frame20.sheer.halfBreadth').focus();
+    // A box drawn anew is asked for what stands in it.
+    await page.evaluate(() => {
+      const own = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!;
+      const asked = new Set<unknown>();
+      Object.assign(globalThis, { asked });
+      Object.defineProperty(HTMLInputElement.prototype, 'value', {
+        ...own,
+        get(this: HTMLInputElement) {
+          if (this.matches('.box')) asked.add(this.closest('td')?.dataset['quantity']);
+          return own.get!.call(this) as string;
+        },
+      });
+    });
+    await page.keyboard.type('x');
+    await expect.poll(() => page.locator('.offsets-grid [aria-invalid]').count()).toBeGreaterThan(0);
+    const asked = await page.evaluate(() => [...(globalThis as unknown as { asked: Set<string> }).asked]);
+    expect(asked).toContain('frame20.sheer.halfBreadth');
+    expect(asked.length).toBeLessThan(12);
+  });
+});
+
+describe('for everyone', () => {
+  const axeSource = readFileSync(inRoot('node_modules/axe-core/axe.min.js'), 'utf8');
+
+  test.each([
+    [390, 'light'],
+    [390, 'dark'],
+    [1280, 'light'],
+    [1280, 'dark'],
+  ] as const)(
+    'axe finds nothing at %i px by %s, with a fault, a refused paste and all tools open',
+    async (width, colorScheme) => {
+      const page = await openFairLines({ width, colorScheme, touch: width < 500, reducedMotion: 'reduce' });
+      await pick(page, 'Columns shown', 'edge chine');
+      await box(page, 'frame2.chine.halfBreadth').fill('54O');
+      await paste(box(page, 'frame1.chine.height'), '1\t2\t3\t4\t5');
+      const tools = cell(page, 'offsets').locator('.offsets details:not([open]) > summary');
+      while ((await tools.count()) > 0) await tools.first().click();
+      await arrived(page);
+      await page.evaluate(axeSource);
+      const found = await page.evaluate(async () => {
+        const { axe } = globalThis as unknown as { axe: { run: (place: string) => Promise<AxeResults> } };
+        const { violations } = await axe.run('[data-cell="offsets"]');
+        return violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ target }) => `${id} at ${target.join(' ')}`),
+        );
+      });
+      expect(found).toStrictEqual([]);
+      expect(
+        await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        ),
+      ).toBeLessThanOrEqual(0);
+    },
+  );
 });

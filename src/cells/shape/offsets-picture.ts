@@ -1,6 +1,6 @@
 /** The sections of the table as a body plan, with one point of it measured as the table means it. */
 import { attempt, type Hull, type Station } from '../../boat';
-import { centreLine, dim, type Drawing, drawing, line, mark, mm, note, type Point } from '../../drawing';
+import { centreLine, dim, type Drawing, drawing, line, mark, mm, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';
 
@@ -27,7 +27,7 @@ export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say
   const height = say(Number(v['height']), 'length');
   return drawing({
     title: `${here.label}, among the other sections`,
-    says: `At ${here.label} the ${edge.label} lies ${halfBreadth} from the centreline and ${height} above the base line. ${hull.stations.length} stations, ${hull.edges.length} edges; forward to the right, aft to the left.`,
+    says: `At ${here.label} the ${edge.label} lies ${halfBreadth} from the centreline and ${height} above the base line. The other sections in thin lines: those forward of the widest to the right, those abaft it to the left.`,
     shapes: [
       centreLine([0, 0], [0, top]),
       line(
@@ -41,9 +41,6 @@ export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say
       line(own, { pen: 'outline', part: here.name }),
       own.map((point) => mark(point, { form: 'dot' })),
       at ? measured(at, halfBreadth, height) : [],
-      note(
-        'Half-breadth from the centreline, height from the base line; aft to the left, forward to the right.',
-      ),
     ],
   });
 }

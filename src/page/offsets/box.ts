@@ -7,9 +7,10 @@ import type { TargetedClipboardEvent, TargetedEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Given } from '../../boat';
 import { halfWritten, readOffset, writeOffset } from '../../boat/offset-notation';
-import { isIssue } from '../../measure';
+import { isIssue, plainShown } from '../../measure';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { keypadFor } from '../input/keypad';
 import { type GridState } from './grid-state';
 import { boxAt, boxFrom, nextBox, strideOf } from './moving';
 
@@ -38,6 +39,7 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
   const isStop = useComputed(() => state.stop.value === name);
   const fault = useComputed(() => state.faultOf(name));
 
+  const quantity = graph.quantity(name) as Given | undefined;
   const entry = graph.entry(name);
   const value = graph.designed(name);
   const written = typeof value === 'number' ? writeOffset(value, notation) : null;
@@ -168,8 +170,9 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
     autocapitalize="off"
     spellcheck=${false}
     aria-label=${label}
+    inputmode=${quantity ? keypadFor(quantity, rest, { ...plainShown, length: notation === 'mm' ? 'mm' : 'feet' }) : 'text'}
     tabindex=${isStop.value ? 0 : -1}
-    class=${`box${says === null ? ' missing' : ''}${entry?.written ? ' written' : ''}${isFormula ? ' formula' : ''}${written && !written.whole ? ' rounded' : ''}${built === undefined ? '' : ' built'}`}
+    class=${`box${says === null ? ' missing' : ''}${entry?.written ? ' written' : ''}${isFormula ? ' formula' : ''}${built === undefined ? '' : ' built'}`}
     title=${title.length > 0 ? title.join('; ') : undefined}
     value=${draft ?? rest}
     aria-invalid=${says ? 'true' : undefined}

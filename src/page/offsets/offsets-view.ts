@@ -1,7 +1,7 @@
 /** The grid of offsets with what belongs to it: notation, face, columns shown, paste, faults, stations and edges, a new table. */
 import './offsets.css';
 import type { TargetedEvent } from 'preact';
-import { useId, useMemo } from 'preact/hooks';
+import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import { type Column, type Face, offsetsOf } from '../../boat';
 import { type Notation, notations } from '../../boat/offset-notation';
 import { toFace } from '../../boat/table-edits';
@@ -20,9 +20,9 @@ import { TakeOut } from './take-out';
 
 export function OffsetsView() {
   const bench = useBench();
-  const { name } = bench.table.value;
   const id = useId();
-  const state = useMemo(() => createGridState(bench), [bench, name]);
+  const { value: table } = bench.table;
+  const state = useMemo(() => createGridState(bench), [bench, table.name]);
   const place = () => document.getElementById(id);
   const goTo = (box: string) => {
     const [, edge = '', column] = box.split('.');
@@ -38,8 +38,15 @@ export function OffsetsView() {
       input?.focus({ preventScroll: true });
     });
   };
-  const begun = () =>
-    requestAnimationFrame(() => place()?.querySelector<HTMLInputElement>('.offsets-grid input')?.focus());
+  const isNew = useRef(false);
+  const begun = () => {
+    isNew.current = true;
+  };
+  useEffect(() => {
+    // The first box of a new table is there once it is drawn.
+    if (isNew.current) place()?.querySelector<HTMLInputElement>('.offsets-grid input')?.focus();
+    isNew.current = false;
+  }, [table]);
   const hint = `${id}-hint`;
   return html`<div class="offsets" id=${id}>
     ${use(Choices, { state })}
