@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { registry } from '../../src/cells/registry';
 import { inRoot } from '../tools/root.mjs';
 import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
-import { answer, cell, field, press, reads, type } from './steps';
+import { answer, cell, field, press, reads, row, type } from './steps';
 
 /** 10 mm all round, less what a letter's own side bearing may take. */
 const MARGIN = 9.5;
@@ -192,4 +192,15 @@ test('with an entry that can’t be read: what was typed, why it can’t be used
   expect(text.toLowerCase()).toContain(why.replace(/\.$/, '').toLowerCase());
   expect(text).toContain('waitsfortheboardthickness');
   expect(text).toContain('Thedrawingwaitsforthenumbersitneeds.');
+});
+
+test('says what was measured, and what the design says', async () => {
+  const page = await openToPrint('the-build');
+  await row(page, 'scarf.thickness').getByRole('button', { name: 'measured', exact: false }).click();
+  const measured = row(page, 'scarf.thickness').getByLabel('Measured');
+  await measured.fill('17.4');
+  await measured.blur();
+  await reads(answer(page, 'scarf.taper'), `${8 * 17.4} mm`);
+  await askForCard(page, 'scarf');
+  expect(textOn(await printed(page))).toMatch(/Boardthickness:?17\.4mm\(measured;thedesignsays18mm\)/);
 });

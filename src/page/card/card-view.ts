@@ -136,12 +136,13 @@ const runningView = (head: string, inputs: readonly CardInput[], withFrom: boole
       index > 0 ? '; ' : '',
       `${label} `,
       html`<b>${valuesOf(values)}</b>`,
-      withFrom && standing === 'linked' ? ` (${from})` : '',
+      standing === 'built' || (withFrom && standing === 'linked') ? ` (${from})` : '',
     ])}.
   </p>`;
 
-const STANDINGS = ['written', 'linked', 'usual'] as const;
+const STANDINGS = ['built', 'written', 'linked', 'usual'] as const;
 const RUNNING = {
+  built: 'As built',
   written: 'Written here',
   linked: 'From the boat and other cells',
   usual: 'At usual values',

@@ -152,7 +152,7 @@ function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
     values: inEach(versions, (graph) => inputText(bench, graph, name)),
     from: says,
     standing,
-    foremost: wrong || standing === 'written' || !spec.seldom,
+    foremost: wrong || standing === 'written' || standing === 'built' || !spec.seldom,
   };
 }
 
@@ -162,7 +162,8 @@ function inputText(bench: Bench, graph: Graph, name: string): string {
   const quantity = graph.quantity(name) as Given | undefined;
   if (!isIssue(value)) return tiedValue(value, quantity?.kind ?? 'number', name, graph, bench);
   if (value.waitsFor !== undefined) return `waits for ${waitsFor(bench, value)}`;
-  return `“${graph.entry(name)?.text ?? ''}”: ${value.issue}`;
+  const entry = graph.entry(name);
+  return `“${entry?.built ?? entry?.text ?? ''}”: ${value.issue}`;
 }
 
 /** Which of the boat's frames, edges or panels the cell speaks of: `frame 3`; empty where it speaks of none. */

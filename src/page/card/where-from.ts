@@ -1,25 +1,44 @@
 /** Where an input's value comes from, in words that need no key to press. */
-import { type Bench } from '../bench';
+import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
+import { type Bench, optionsFor } from '../bench';
 import { beginning } from '../input/provenance';
 import { inShortWithin } from '../words';
+import { tiedValue } from './versions';
 
-/** What stands behind the value: typed, another quantity, or what is usual. */
-export type Standing = 'written' | 'linked' | 'usual';
+/** What stands behind the value: what was measured or cut to, what was typed, another quantity, or what is usual. */
+export type Standing = 'built' | 'written' | 'linked' | 'usual';
 
 export interface WhereFrom {
   readonly standing: Standing;
-  /** `from keelson thickness`, `written here`, `usual value: measure the sheet in hand`. */
+  /** `from keelson thickness`, `written here`, `measured; the design says 18 mm`. */
   readonly says: string;
 }
 
 export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
   const entry = graph.entry(name);
+  if (entry?.built !== undefined)
+    return { standing: 'built', says: `${howBuilt(bench, name)}${designWords(bench, graph, name)}` };
   const [cell = ''] = name.split('.');
-  const from = (entry?.names ?? []).map((one) => inShortWithin(bench, one, cell)).join(' and ');
+  const from = (entry?.names ?? [])
+    .map((one) => {
+      const words = inShortWithin(bench, one, cell);
+      return graph.entry(one)?.built === undefined ? words : `${words}, ${howBuilt(bench, one)}`;
+    })
+    .join(' and ');
   if (entry?.written)
     return { standing: 'written', says: from ? `written here, from ${from}` : 'written here' };
   if (from) return { standing: 'linked', says: `from ${from}` };
   const note = beginning(graph.quantity(name)?.source ?? '');
   return { standing: 'usual', says: note ? `usual value: ${note}` : 'usual value' };
+}
+
+const howBuilt = ({ book }: Bench, name: string): string =>
+  book.asBuilt.value.measured[name] === undefined ? 'cut' : 'measured';
+
+function designWords(bench: Bench, graph: Graph, name: string): string {
+  const designed = graph.designed(name);
+  const kind = graph.quantity(name)?.kind;
+  if (isIssue(designed) || kind === undefined || optionsFor(graph, name).length > 0) return '';
+  return `; the design says ${tiedValue(designed, kind, name, graph, bench)}`;
 }
