@@ -334,7 +334,7 @@ export const batten = defineCell({
   cautions: [
     'A bent batten is a spring: let go, or broken, it strikes. Take the ducks off from the middle outward, one hand on the batten, and keep faces out of its plane.',
     'Moduli are means of small, clear, straight-grained wood: single battens vary by about a sixth in rupture and a fifth in stiffness (from memory: Wood Handbook, Table 5-6), and a knot or grain that runs out takes far more.',
-    'The forces are those of gentle slopes. Where the line runs at more than some 20° to the centreline they are estimates.',
+    'Forces and radii are those of small slopes: good while the line runs at less than about 0.3, or 17°, to the base of its view (common practice); steeper, they are estimates.',
   ],
   sources: [
     { text: FREE, known: 'published' },
