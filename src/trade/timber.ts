@@ -128,7 +128,7 @@ const imported: readonly (readonly [
   ['okoume', 'Okoume (gaboon)', 0.33, 7400, 1.14, 970, 'remembered'],
 ];
 
-/** Table 12.3.3A names groups of species; a wood that no group names has none. */
+/** Table 12.3.3A names groups of species; for a wood that no group names it is worked out. */
 const fasteningGravity: Readonly<Record<string, number>> = {
   douglasFirCoast: 0.5,
   douglasFirInterior: 0.5,
@@ -173,10 +173,22 @@ function gravityFromGreen(green: number): number {
 /** Oven-dry mass over volume at 12 %, with the 12 % of water put back, on water at 1000 kg/m3. */
 const densityFrom = (gravity: number) => 1000 * gravity * 1.12;
 
-function shared(id: string): TradeRow<TimberColumn>['cells'] {
-  const gravity = fasteningGravity[id];
+/** Oven-dry mass over oven-dry volume, from the volume when green; shrinkage 26.5 x it %. */
+const ovenDryFromGreen = (green: number) => green / (1 - 0.265 * green);
+
+/** The inverse of the formula for 12 %: green volume from that at 12 %. */
+const greenFromDry = (dry: number) => dry / (1 + (0.265 * (30 - 12) * dry) / 30);
+
+function shared(id: string, gravityGreen: number): TradeRow<TimberColumn>['cells'] {
+  const listed = fasteningGravity[id];
   return {
-    ...(gravity === undefined ? {} : { fasteningGravity: published(gravity, FASTENING) }),
+    fasteningGravity:
+      listed === undefined
+        ? calculated(
+            ovenDryFromGreen(gravityGreen),
+            'no group of the code names it: from the green specific gravity by shrinkage of 26.5 x it % (Wood Handbook, ch. 4, from memory)',
+          )
+        : published(listed, FASTENING),
     fibrePoint: remembered((fibrePoint[id] ?? 25) / 100, FIBRE),
   };
 }
@@ -184,7 +196,7 @@ function shared(id: string): TradeRow<TimberColumn>['cells'] {
 function nativeRow([id, label, dry, green]: (typeof native)[number]): TradeRow<TimberColumn> {
   const [gravity, rupture, modulus, crushing, shear] = dry;
   const cells: TradeRow<TimberColumn>['cells'] = {
-    ...shared(id),
+    ...shared(id, green?.[0] ?? greenFromDry(gravity)),
     gravity: published(gravity, DRY),
     density: calculated(densityFrom(gravity), '1.12 x specific gravity at 12 % moisture x 1000 kg/m3'),
     rupture: published(rupture * MPa, DRY),
@@ -230,7 +242,7 @@ function importedRow([
     id,
     label,
     cells: {
-      ...shared(id),
+      ...shared(id, gravityGreen),
       gravity: calculated(gravity, how),
       density: calculated(densityFrom(gravity), `1.12 x specific gravity at 12 % x 1000 kg/m3, ${how}`),
       gravityGreen: cite(gravityGreen),

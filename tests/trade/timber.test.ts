@@ -88,3 +88,22 @@ test('what was remembered says so', () => {
   expect(look(timber, 'okoume', 'modulus')!.known).toBe('from memory');
   expect(timberSpread.rupture).toMatchObject({ value: 0.16, known: 'from memory' });
 });
+
+describe('gravity for fastenings', () => {
+  test('is the code’s where a group of it names the wood, else worked out from the green one', () => {
+    expect(value('douglasFirCoast', 'fasteningGravity')).toBe(0.5);
+    // 0.42 / (1 - 0.265 x 0.42), a mahogany that no group names
+    expect(value('africanMahogany', 'fasteningGravity')).toBeCloseTo(0.4726, 4);
+    expect(timber.rows.filter(({ id }) => look(timber, id, 'fasteningGravity') === null)).toStrictEqual([]);
+  });
+
+  // Green gravities of the handbook, brought to oven-dry by the same rule, against the code's groups.
+  test.each([
+    ['douglasFirCoast', 0.45],
+    ['loblollyPine', 0.47],
+    ['yellowCedar', 0.42],
+    ['whiteOak', 0.6],
+  ])('the rule comes within a tenth of the code’s value for %s', (id, green) => {
+    expect(Math.abs(green / (1 - 0.265 * green) / value(id, 'fasteningGravity') - 1)).toBeLessThan(0.1);
+  });
+});
