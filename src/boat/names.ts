@@ -61,6 +61,8 @@ const calculators = new Set([
   'butt',
   'boards',
   'fasten',
+  'screwCount',
+  'screwStrength',
   'screwMap',
   'clamps',
   'glue',

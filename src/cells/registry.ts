@@ -32,6 +32,7 @@ export const registry: readonly Shelved[] = [
   { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
   { id: 'boards', load: async () => (await import('./timber/boards')).boards },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
+  { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];

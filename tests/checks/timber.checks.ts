@@ -1,12 +1,9 @@
-/** Bending, laminating, scarfs and screws against handbooks, codes and closed forms. */
+/** Bending, laminating and scarfs against handbooks, codes and closed forms. */
 import type { Cell } from '../../src/cells';
 import { bend } from '../../src/cells/timber/bend';
-import { fasten } from '../../src/cells/timber/fasten';
 import { laminate } from '../../src/cells/timber/laminate';
 import { scarf } from '../../src/cells/timber/scarf';
 import { scarfStrength } from '../../src/trade/scarf-strength';
-import { spacingByEurocode, thinnestUndrilled } from '../../src/trade/screw-spacing';
-import { screwSize } from '../../src/trade/screws';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 
@@ -14,7 +11,6 @@ const MM = 1e-3;
 const INCH = 0.0254;
 const FOOT = 0.3048;
 const MPA = 1e6;
-const POUND = 4.4482216152605;
 const DEGREE = Math.PI / 180;
 
 /** A cell's value in the unit of the check, for each of several sets of entries. */
@@ -26,9 +22,7 @@ const each =
 const sitka = { thickness: '18 mm', radius: '2 m', modulus: '10.8 GPa', rupture: '70 MPa' };
 const batten = { thickness: '19 mm', width: '90 mm', modulus: '10.8 GPa', radius: '2 m' };
 const EC5_READ = 'EN 1995-1-1, as transcribed';
-const EC5 = 'EN 1995-1-1, Table 8.2';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010)';
-const NDS = 'National Design Specification for Wood Construction (2018)';
 
 const bending: readonly Check[] = [
   {
@@ -382,157 +376,4 @@ const scarfs: readonly Check[] = [
   },
 ];
 
-const light = { gravity: '0.5' };
-const heavy = { gravity: '0.7' };
-/** 25 mm of thread in the timber: two thirds of 37.5 mm. */
-const longThread = { topThickness: '9 mm', screwLength: '37.5 mm' };
-const perInch = (entries: Readonly<Record<string, string>>) => {
-  const tried = tryCell(fasten, entries);
-  return tried.number('holding') / POUND / (tried.number('thread') / INCH);
-};
-
-const fastening: readonly Check[] = [
-  {
-    id: 'W49',
-    cell: 'trade',
-    what: 'diameter of wood screws',
-    input: 'gauge 8; 10; 14',
-    expected: [0.164, 0.19, 0.242],
-    unit: 'in',
-    tolerance: 5e-4,
-    source: 'ASME B18.6.1, trade list',
-    known: 'published',
-    obtain: () => [8, 10, 14].map((gauge) => screwSize(gauge, 'diameter') / INCH),
-  },
-  {
-    id: 'W50',
-    cell: 'trade',
-    what: 'flat heads',
-    input: 'gauge 8; 12',
-    expected: [0.332, 0.438],
-    unit: 'in',
-    tolerance: 5e-4,
-    source: 'ASME B18.6.1, trade list',
-    known: 'published',
-    obtain: () => [8, 12].map((gauge) => screwSize(gauge, 'head') / INCH),
-  },
-  {
-    id: 'W50a',
-    cell: 'trade',
-    what: 'root diameter',
-    input: 'gauge 10',
-    expected: [0.152],
-    unit: 'in',
-    tolerance: 5e-4,
-    source: 'AWC, Structural Wood Design Solved Example Problems, screw example',
-    known: 'published',
-    obtain: () => [screwSize(10, 'root') / INCH],
-  },
-  {
-    id: 'W51',
-    cell: 'fasten',
-    what: 'drill for the thread, 70 % and 90 % of the root',
-    input: 'gauge 8; wood of gravity 0.5; 0.7',
-    expected: [2.33, 2.99],
-    unit: 'mm',
-    tolerance: 0.01,
-    source: `${NDS}, 12.1.5`,
-    known: 'published',
-    obtain: each(fasten, 'pilot', MM, { ...light, gauge: '8' }, { ...heavy, gauge: '8' }),
-  },
-  {
-    id: 'W52',
-    cell: 'fasten',
-    what: 'withdrawal allowed for each inch of thread',
-    input: 'gauge 10, gravity 0.45',
-    expected: [109.65],
-    unit: 'lb/in',
-    tolerance: 0.1,
-    source: `${NDS}, 2850 G^2 D; the table prints 109`,
-    known: 'published',
-    obtain: () => [perInch({ gauge: '10', gravity: '0.45' })],
-  },
-  {
-    id: 'W53',
-    cell: 'fasten',
-    what: 'withdrawal allowed for each inch of thread',
-    input: 'gauge 8, gravity 0.50',
-    expected: [116.85],
-    unit: 'lb/in',
-    tolerance: 0.05,
-    source: `${NDS}, 2850 G^2 D`,
-    known: 'closed form',
-    obtain: () => [perInch({ gauge: '8', gravity: '0.5' })],
-  },
-  {
-    id: 'W54',
-    cell: 'fasten',
-    what: 'pull that draws a screw out on average',
-    input: 'gauge 8, gravity 0.48, 25 mm of thread',
-    expected: [2597],
-    unit: 'N',
-    tolerance: 1,
-    source: 'Wood Handbook, ch. 8, 15,700 G^2 D L',
-    known: 'from memory',
-    obtain: each(fasten, 'breaking', 1, { ...longThread, gauge: '8', gravity: '0.48' }),
-  },
-  {
-    id: 'W64',
-    cell: 'trade',
-    what: 'spacing undrilled, pulled along the grain: along, across, loaded end, free end, free edge',
-    input: 'd 4 mm, 350 kg/m3',
-    expected: [40, 20, 60, 40, 20],
-    unit: 'mm',
-    tolerance: 1e-6,
-    source: EC5,
-    known: 'from memory',
-    obtain: () => spacing(0, false, ['along', 'across', 'loadedEnd', 'freeEnd', 'freeEdge']),
-  },
-  {
-    id: 'W65',
-    cell: 'trade',
-    what: 'the same, drilled',
-    input: 'd 4 mm, 350 kg/m3',
-    expected: [20, 12, 48, 28, 12],
-    unit: 'mm',
-    tolerance: 1e-6,
-    source: EC5,
-    known: 'from memory',
-    obtain: () => spacing(0, true, ['along', 'across', 'loadedEnd', 'freeEnd', 'freeEdge']),
-  },
-  {
-    id: 'W66',
-    cell: 'trade',
-    what: 'spacing undrilled, pulled across the grain: along, loaded end, loaded edge',
-    input: 'd 4 mm, 350 kg/m3',
-    expected: [20, 40, 28],
-    unit: 'mm',
-    tolerance: 1e-6,
-    source: EC5,
-    known: 'from memory',
-    obtain: () => spacing(90, false, ['along', 'loadedEnd', 'loadedEdge']),
-  },
-  {
-    id: 'W67',
-    cell: 'trade',
-    what: 'thickness below which timber must be drilled: normal; splitting easily',
-    input: 'd 4 mm, 350 kg/m3',
-    expected: [28, 56],
-    unit: 'mm',
-    tolerance: 1e-6,
-    source: 'EN 1995-1-1, eq. 8.18 and 8.19',
-    known: 'from memory',
-    obtain: () => [false, true].map((easily) => thinnestUndrilled(0.004, 350, easily) / MM),
-  },
-];
-
-function spacing(
-  degrees: number,
-  drilled: boolean,
-  names: readonly (keyof ReturnType<typeof spacingByEurocode>)[],
-): readonly number[] {
-  const found = spacingByEurocode(0.004, degrees * DEGREE, drilled, 350);
-  return names.map((name) => found[name] / MM);
-}
-
-export const rows: readonly Check[] = [...bending, ...laminating, ...scarfs, ...fastening];
+export const rows: readonly Check[] = [...bending, ...laminating, ...scarfs];

@@ -1,0 +1,182 @@
+/** Which screw for a part screwed on and the timber under it, and the holes it wants: the same wherever screws go. */
+import { leadHoleShare, lengthsSold, screwSize, screwToBuy, usualGauge } from '../../trade/screws';
+import { type CellFunction, choice, input, step } from '../define';
+
+export const NDS = 'National Design Specification for Wood Construction (2018)';
+export const CUSTOM = 'common practice, no source';
+const GEOMETRY = 'geometry';
+
+export const screwInputs = {
+  gauge: input('number', 'Screw gauge, no.', {
+    from: '{self}.usualGauge',
+    preset: '8',
+    min: '4',
+    max: '14',
+    step: '2',
+  }),
+  soldIn: choice('Lengths sold in', {
+    seldom: true,
+    options: [
+      { id: 'mm', label: 'millimetres' },
+      { id: 'inch', label: 'inches' },
+    ],
+    preset: 'mm',
+  }),
+  screwLength: input('length', 'Screw length', {
+    from: '{self}.lengthToBuy',
+    preset: '30 mm',
+    min: '5 mm',
+    max: '300 mm',
+    step: '5 mm',
+    note: 'over all, head included',
+  }),
+} as const;
+
+/** Over the inputs above and what the cell calls `topThickness`, `depth` and `gravity`. */
+export const screwSteps = {
+  usualGauge: step('number', 'gaugeFor(topThickness)', 'gauge usual for this thickness', CUSTOM),
+  diameter: step(
+    'length',
+    'shank(gauge)',
+    'shank diameter',
+    'from memory: ASME B18.6.1, 0.060 in + 0.013 in for each gauge',
+  ),
+  root: step(
+    'length',
+    'rootOf(gauge)',
+    'root diameter of the thread',
+    `from memory: ${NDS}, Appendix Table L3; charts differ by a few per cent`,
+  ),
+  head: step(
+    'length',
+    'headOf(gauge)',
+    'head diameter, to countersink',
+    'flat heads of ASME B18.6.1, trade list',
+  ),
+  sink: step(
+    'length',
+    '(head - diameter) / (2 * tan(81° / 2))',
+    'how deep the countersink goes for a flush head',
+    'from memory: ASME B18.6.1, heads of 80 to 82° included; geometry',
+  ),
+  wantedHold: step(
+    'length',
+    '6 * diameter',
+    'least depth in the timber, point included',
+    `${NDS}: 6 diameters`,
+  ),
+  fullLength: step('length', 'topThickness + wantedHold', 'screw length that gives it', GEOMETRY),
+  customLength: step(
+    'length',
+    '3 * topThickness',
+    'screw length by shop custom: three times what is screwed on, so that all the thread is in the timber',
+    CUSTOM,
+  ),
+  longest: step(
+    'length',
+    'topThickness + depth - 3 mm',
+    'longest screw that stays inside',
+    'common practice: 3 mm short of the far face',
+  ),
+  lengthToBuy: step(
+    'length',
+    'soldIn == "inch" ? soldInch(fullLength, longest) : soldMetric(fullLength, longest)',
+    'length to buy: what the code asks, as shops sell it',
+    'common practice: lengths that shops keep',
+  ),
+  hold: step('length', 'screwLength - topThickness', 'depth in the timber', GEOMETRY),
+  holdInDiameters: step('ratio', 'hold / diameter', 'depth in the timber, in diameters', GEOMETRY),
+  behind: step('length', 'depth - hold', 'wood left beyond the point', GEOMETRY),
+  pilot: step(
+    'length',
+    'partOfRoot(gravity) * root',
+    'drill for the thread',
+    `${NDS} 12.1.5, screws pulled out: 0.9 of the root above a gravity of 0.6, 0.7 above 0.5; lighter woods are drilled the same in boats, common practice`,
+  ),
+  pilotSideways: step(
+    'length',
+    'gravity > 0.6 ? root : 7 / 8 * root',
+    'drill for the thread of a screw pushed sideways',
+    `${NDS} 12.1.5, screws pushed sideways: the root above a gravity of 0.6, about 7/8 of it below`,
+  ),
+  shankHole: step('length', 'shankDrill(gauge)', 'drill for the shank, through the part screwed on', CUSTOM),
+} as const;
+
+export const screwFunctions: Readonly<Record<string, CellFunction>> = {
+  gaugeFor: {
+    takes: ['length'],
+    gives: 'number',
+    says: 'No. 6 through 6 mm, No. 8 through 9 mm, No. 10 through more',
+    run: usualGauge,
+  },
+  shank: {
+    takes: ['number'],
+    gives: 'length',
+    says: 'shank diameter of the gauge',
+    run: (gauge) => screwSize(gauge, 'diameter'),
+  },
+  rootOf: {
+    takes: ['number'],
+    gives: 'length',
+    says: 'root diameter of the gauge',
+    run: (gauge) => screwSize(gauge, 'root'),
+  },
+  headOf: {
+    takes: ['number'],
+    gives: 'length',
+    says: 'head diameter of the gauge',
+    run: (gauge) => screwSize(gauge, 'head'),
+  },
+  shankDrill: {
+    takes: ['number'],
+    gives: 'length',
+    says: 'drill that passes the shank',
+    run: (gauge) => screwSize(gauge, 'clearance'),
+  },
+  soldMetric: {
+    takes: ['length', 'length'],
+    gives: 'length',
+    says: 'shortest sold length that reaches the first, or the longest within the second',
+    run: (wanted, longest) => screwToBuy(wanted, longest, lengthsSold.metric),
+  },
+  soldInch: {
+    takes: ['length', 'length'],
+    gives: 'length',
+    says: 'shortest sold length that reaches the first, or the longest within the second',
+    run: (wanted, longest) => screwToBuy(wanted, longest, lengthsSold.inch),
+  },
+  partOfRoot: {
+    takes: ['ratio'],
+    gives: 'ratio',
+    says: '0.9 above a specific gravity of 0.6, else 0.7',
+    run: leadHoleShare,
+  },
+};
+
+/** What speaks against the screw itself, whatever it fastens. */
+export const screwWarnings = [
+  {
+    when: 'behind < 0 mm',
+    says: 'The screw comes out of the far face: at most {longest} long.',
+    limit: 'geometry',
+    weight: 'stop',
+  },
+  {
+    when: 'behind >= 0 mm and behind < 3 mm',
+    says: 'The point stops {behind} short of the far face.',
+    limit: '3 mm clear: common practice',
+    weight: 'mind',
+  },
+  {
+    when: 'holdInDiameters < 6',
+    says: 'The screw stands {hold} in the timber, {holdInDiameters} diameters; 6 are asked. The glue has to carry the joint.',
+    limit: `${NDS}: penetration of at least 6 diameters`,
+    weight: 'mind',
+  },
+  {
+    when: 'sink >= topThickness',
+    says: 'A flush head of this gauge wants {sink} of depth, and only {topThickness} is screwed on: it pulls through.',
+    limit: GEOMETRY,
+    weight: 'stop',
+  },
+] as const;
