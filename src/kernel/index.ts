@@ -15,10 +15,14 @@ export {
 export type { Hopper, TransomCorner } from './angles';
 export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, viewCurvature } from './batten';
 export type { Batten, View } from './batten';
+export { chanceOfBreaking, normalBelow } from './chance';
+export type { Spread } from './chance';
 export { clearOf, common, convexOutline, widened } from './convex';
 export { curveOf } from './curve';
 export type { Curve } from './curve';
 export { differences, dividedDifferences, missWhenLifted } from './differences';
+export { elasticaOf } from './elastica';
+export type { Elastica } from './elastica';
 export { fairRun, FEWEST_POINTS, oddOneOut } from './fairness';
 export type { Correction, FairRun } from './fairness';
 export { hollows, placeInView, turnOfLine } from './fairness-hollows';
