@@ -25,6 +25,13 @@ export function thinned(line: readonly Vec3[], tolerance: number): readonly Vec3
   return line.filter((_, i) => kept.has(i));
 }
 
+/** Greatest distance of a line of two points or more from the straight piece between its ends, m. */
+export function riseOf(line: readonly Vec3[]): number {
+  const [from, to] = [line[0], line.at(-1)];
+  if (!from || !to) throw new Error('a line without points has no rise');
+  return Math.max(...line.map((point) => offChord(point, from, to)));
+}
+
 /** Distance of a point from the piece between two others. */
 function offChord(point: Vec3, from: Vec3, to: Vec3): number {
   const along = subtract(to, from);

@@ -1,0 +1,110 @@
+/** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
+import { choice, input, step } from '../define';
+import { pitchUnder } from './laminate-glue';
+
+const GEOMETRY = 'geometry';
+const ALIKE = 'the formulas of the stack, for layers all alike';
+
+const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
+
+export const costInputs = {
+  kerf: input('length', 'Saw kerf, each layer', {
+    seldom: true,
+    preset: '3 mm',
+    min: '0 mm',
+    max: '10 mm',
+    step: '0.5 mm',
+    note: 'common practice: 3 mm on a table saw; 0 where the yard sells that thickness',
+  }),
+  planing: input('length', 'Planed off, each layer', {
+    seldom: true,
+    preset: '1 mm',
+    min: '0 mm',
+    max: '10 mm',
+    step: '0.5 mm',
+    note: 'common practice: both faces together',
+  }),
+  price: input('timberPrice', 'Price of the wood', {
+    seldom: true,
+    preset: '1500 /m³',
+    min: '0 /m³',
+    max: '100000 /m³',
+    step: '50 /m³',
+    note: 'made up: write what your yard asks',
+  }),
+  gluePrice: input('pricePerMass', 'Price of the glue', {
+    seldom: true,
+    preset: '20 /kg',
+    min: '0 /kg',
+    max: '1000 /kg',
+    step: '1 /kg',
+    note: 'made up: write what your shop asks',
+  }),
+  beside: choice('Set beside it', {
+    options: numbers.map((id, i) => ({ id, label: i === 0 ? 'one solid board' : `${i + 1} layers` })),
+    preset: 'one',
+  }),
+};
+
+/** Wood with kerf and planing for so many layers; one board is bought as it is. */
+const wood = (layers: string) => `(whole + ${layers} * (kerf + planing)) * width * length`;
+const massOf = (layers: string) => `(${layers} - 1) * width * length * spread * (1 + glueWaste)`;
+
+export const costSteps = {
+  bought: step('lumber', wood('layers'), 'wood to buy, kerf and planing counted for each layer', GEOMETRY),
+  dust: step(
+    'share',
+    '1 - whole * width * length / bought',
+    'part of it that becomes dust and shavings',
+    GEOMETRY,
+  ),
+  woodCost: step('money', 'bought * price', 'price of the wood', GEOMETRY),
+  glueCost: step('money', 'glueMass * gluePrice', 'price of the glue', GEOMETRY),
+  cost: step('money', 'woodCost + glueCost', 'price of wood and glue', GEOMETRY),
+  solidBought: step('lumber', 'whole * width * length', 'wood of one solid board, bought as it is', GEOMETRY),
+  solidCost: step('money', 'solidBought * price', 'price of one solid board', GEOMETRY),
+};
+
+export const besideSteps = {
+  besideLayers: step(
+    'count',
+    numbers
+      .slice(0, -1)
+      .reduceRight((rest, id, i) => `beside == "${id}" ? ${i + 1} : ${rest}`, `${numbers.length}`),
+    'layers set beside the stack',
+    'what is chosen',
+  ),
+  besidePly: step('length', 'whole / besideLayers', 'thickness of each of those', GEOMETRY),
+  besideShare: step(
+    'share',
+    'solidShare / besideLayers',
+    'share of what breaks this wood, in each of those',
+    ALIKE,
+  ),
+  besideForce: step(
+    'force',
+    'solidForce / besideLayers^2',
+    'pull that brings those down to the frame',
+    ALIKE,
+  ),
+  besideSpring: step('share', '1 / besideLayers^2', 'part of the rise that those lose off a form', ALIKE),
+  besideGlue: step('mass', massOf('besideLayers'), 'glue for those', ALIKE),
+  besideClamps: step(
+    'count',
+    `besideLayers > 1 ? max(clampsByForce, ceil(length / (${pitchUnder('besidePly')}) - 0.001)) : 0`,
+    'clamps for gluing those; one board is not glued',
+    ALIKE,
+  ),
+  besideBought: step(
+    'lumber',
+    `besideLayers > 1 ? ${wood('besideLayers')} : solidBought`,
+    'wood to buy for those',
+    ALIKE,
+  ),
+  besideCost: step(
+    'money',
+    'besideBought * price + besideGlue * gluePrice',
+    'price of wood and glue for those',
+    ALIKE,
+  ),
+};

@@ -1,0 +1,198 @@
+/** Glue and clamps for a stack of layers: how much, pressed how hard, by how many. */
+import { layersOf } from '../../kernel/layers';
+import {
+  type AdhesiveColumn,
+  adhesives,
+  clampForce,
+  clampPitch,
+  primer,
+  screwPressure,
+} from '../../trade/adhesives';
+import { waste } from '../../trade/epoxy';
+import { glueDensity, glueLines } from '../../trade/glue-lines';
+import { scrapings } from '../../trade/paste';
+import { citation, look } from '../../trade/table';
+import { type CellFunction, choice, input, step } from '../define';
+
+const STATICS = 'statics: pressure over the face of the stack';
+const CONE = 'common practice: a clamp presses 45° to each side of its jaw through wood and batten';
+
+/** `glue == "epoxy" ? a : glue == … : d` with the text of each glue, the last for the rest. */
+function byGlue(textOf: (id: string) => string): string {
+  const ids = adhesives.rows.map(({ id }) => id);
+  const last = ids.at(-1);
+  if (last === undefined) throw new Error('the table of glues is empty');
+  return ids
+    .slice(0, -1)
+    .reduceRight((rest, id) => `glue == "${id}" ? ${textOf(id)} : ${rest}`, textOf(last));
+}
+
+const cell = (id: string, column: AdhesiveColumn): number | null =>
+  look(adhesives, id, column)?.value ?? null;
+
+/** Both faces primed and the middle of the paste for epoxy, the middle of the custom else; a filled line where there is none. */
+function spreadText(id: string): string {
+  const [least, most] = [cell(id, 'leastSpread'), cell(id, 'mostSpread')];
+  if (least === null || most === null) return `line * glueDensity * ${1 + scrapings.value}`;
+  const primed = id === 'epoxy' ? 2 * primer.value : 0;
+  return `${(least + most) / 2 + primed} kg/m^2`;
+}
+
+/** Above this the joint wants even pressure all along, and screws don't give it; the top of 0.1 to 0.2 MPa. */
+const SCREWS_PRESS = '0.2 MPa';
+
+export const glueInputs = {
+  glue: choice('Glue', {
+    options: adhesives.rows.map(({ id, label }) => ({ id, label })),
+    preset: 'epoxy',
+  }),
+  line: input('length', 'Thickness of a glue line', {
+    seldom: true,
+    from: '{self}.usualLine',
+    preset: '0.5 mm',
+    min: '0 mm',
+    max: '6 mm',
+    step: '0.1 mm',
+    note: `epoxy ${citation(glueLines['epoxy']!)}; stiff thin glues 0.08 to 0.15 mm, Wood Handbook, ch. 10`, // a row of that table
+  }),
+  spread: input('areaDensity', 'Glue spread on a line, both faces together', {
+    seldom: true,
+    from: '{self}.usualSpread',
+    preset: '575 g/m^2',
+    min: '50 g/m^2',
+    max: '5 kg/m^2',
+    step: '25 g/m^2',
+    note: `epoxy: ${citation(primer)}, and 250 to 400 g/m² of paste; common practice: the sheet of your glue goes first`,
+  }),
+  glueDensity: input('density', 'Density of the glue', {
+    seldom: true,
+    preset: `${glueDensity.value} kg/m^3`,
+    min: '800 kg/m^3',
+    max: '2000 kg/m^3',
+    step: '10 kg/m^3',
+    note: citation(glueDensity),
+  }),
+  glueWaste: input('share', 'Left in pots and on rollers, on top', {
+    seldom: true,
+    preset: `${waste.value * 100} %`,
+    min: '0 %',
+    max: '100 %',
+    step: '5 %',
+    note: `${citation(waste)}, for epoxy over cloth`,
+  }),
+  pressure: input('pressure', 'Pressure on the glue', {
+    seldom: true,
+    from: '{self}.usualPressure',
+    preset: '20 kPa',
+    min: '1 kPa',
+    max: '3 MPa',
+    step: '10 kPa',
+    note: 'stiff thin glues: softwood 690 to 1030 kPa, hardwood 1200 to 1720 kPa, a glue maker’s advice',
+  }),
+  clampForce: input('force', 'One clamp presses with', {
+    seldom: true,
+    preset: `${clampForce.value} N`,
+    min: '50 N',
+    max: '50 kN',
+    step: '100 N',
+    note: citation(clampForce),
+  }),
+  pitch: input('length', 'Clamp to clamp, at most', {
+    seldom: true,
+    preset: `${clampPitch.straight.value * 1000} mm`,
+    min: '20 mm',
+    max: '1 m',
+    step: '5 mm',
+    note: `${citation(clampPitch.straight)}; ${clampPitch.tight.source.replace(/^.*: /, '')}`,
+  }),
+  caul: input('length', 'Batten under the clamps, thickness', {
+    seldom: true,
+    preset: '19 mm',
+    min: '0 mm',
+    max: '150 mm',
+    step: '1 mm',
+    note: 'common practice, no source: an offcut of one-by, bent with the stack; 0 for none',
+  }),
+};
+
+export const glueFunctions: Readonly<Record<string, CellFunction>> = {
+  thinnestOf: {
+    takes: ['length', 'length', 'length', 'length'],
+    gives: 'length',
+    says: 'thinnest of the listed layers, a metre at most',
+    run: (...list) => Math.min(...layersOf(list), 1),
+  },
+};
+
+/** Clamp to clamp under a layer of this thickness, as a formula. */
+export const pitchUnder = (layer: string): string =>
+  `pressure > ${SCREWS_PRESS} ? min(pitch, 2 * (caul + ${layer})) : pitch`;
+
+export const glueSteps = {
+  usualLine: step(
+    'length',
+    byGlue((id) => `${(glueLines[id]?.value ?? 0) * 1000} mm`),
+    'usual thickness of a line of this glue',
+    `${citation(glueLines['epoxy']!)}; ${citation(glueLines['resorcinol']!)}; ${citation(glueLines['pva']!)}`, // rows of that table
+  ),
+  usualSpread: step(
+    'areaDensity',
+    byGlue(spreadText),
+    'usual spread of this glue on one line',
+    `common practice, no source: epoxy, both faces primed and the middle of 250 to 400 g/m² of paste; the others, the middle of their range, or a full line and ${scrapings.value * 100} % squeezed out`,
+  ),
+  usualPressure: step(
+    'pressure',
+    byGlue((id) => `${cell(id, 'leastPressure') ?? 0} Pa`),
+    'least pressure that this glue is given',
+    `epoxy ${citation(look(adhesives, 'epoxy', 'leastPressure')!)}; resorcinol ${citation(look(adhesives, 'resorcinol', 'leastPressure')!)}`, // rows of that table
+  ),
+  glueMass: step(
+    'mass',
+    'glueArea * spread * (1 + glueWaste)',
+    'glue to mix or to open',
+    'geometry, spread and waste as typed',
+  ),
+  glueVolume: step('volume', 'glueMass / glueDensity', 'the same by volume', 'geometry'),
+  inLines: step('volume', 'glueArea * line', 'glue that stays in the lines', 'geometry'),
+  squeezedOut: step(
+    'share',
+    'max(0, 1 - line * glueDensity / spread)',
+    'part of what is spread that is pressed out and wiped off',
+    'geometry',
+  ),
+  thicker: step(
+    'length',
+    '(layers - 1) * line',
+    'what the lines add to the thickness of the stack',
+    'geometry',
+  ),
+  pressForce: step('force', 'pressure * width * length', 'force of all clamps together', STATICS),
+  clampsByForce: step(
+    'count',
+    'ceil(pressForce / clampForce - 0.001)',
+    'clamps that the pressure asks for',
+    `${STATICS}; a thousandth of a clamp is forgiven`,
+  ),
+  clampPitch: step(
+    'length',
+    `layup == "alike" ? (${pitchUnder('evenPly')}) : (${pitchUnder('thinnestOf(layer1, layer2, layer3, layer4)')})`,
+    'clamp to clamp that presses the outer line evenly',
+    `${CONE}; a glue that wants ${SCREWS_PRESS} or less is content with contact`,
+  ),
+  clampsByPitch: step(
+    'count',
+    'ceil(length / clampPitch - 0.001)',
+    'clamps that the pitch asks for, the first half a pitch from the end',
+    'geometry; a thousandth of a clamp is forgiven',
+  ),
+  clamps: step(
+    'count',
+    'max(clampsByForce, clampsByPitch)',
+    'clamps for the stack',
+    'the greater of the two',
+  ),
+};
+
+/** What screws press with, in words, and the limit as it stands in formulas. */
+export const screwsPress = { most: SCREWS_PRESS, source: citation(screwPressure) } as const;
