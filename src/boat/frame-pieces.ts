@@ -74,17 +74,22 @@ function notched(outline: readonly Vec2[], notches: readonly Notch[]): readonly 
 
 function gusset(frame: FrameOutline, log: Notch, { gussetLeg, moulded }: Fittings): Gusset {
   const { index, label } = log.edge;
-  const below = frame.members[index - 1]!; // a chine has a member on either side
-  const above = frame.members[index]!;
   const angle = frame.angles[index - 1]!;
-  const corner = frame.corners[index]!;
-  const outline: Vec2[] = [
-    corner,
-    [corner[0] + gussetLeg * above.along[0], corner[1] + gussetLeg * above.along[1]],
-    [corner[0] - gussetLeg * below.along[0], corner[1] - gussetLeg * below.along[1]],
-  ];
+  const outline = plateAt(frame, index, gussetLeg);
   // The inner corner lies moulded / sin(half) from the outer one, the long edge leg x cos(half). Members
   // nearly in one line need no plate across a corner.
   const leastLeg = angle > Math.PI - 0.02 ? 0 : (2 * moulded) / Math.sin(angle);
   return { at: label, outlines: cutAway(outline, log.cut), leastLeg };
+}
+
+/** The plate at a chine before it is notched: its corner, then its legs' ends up the member above and along the one below. */
+export function plateAt(frame: FrameOutline, index: number, leg: number): readonly [Vec2, Vec2, Vec2] {
+  const below = frame.members[index - 1]!; // a chine has a member on either side
+  const above = frame.members[index]!;
+  const corner = frame.corners[index]!;
+  return [
+    corner,
+    [corner[0] + leg * above.along[0], corner[1] + leg * above.along[1]],
+    [corner[0] - leg * below.along[0], corner[1] - leg * below.along[1]],
+  ];
 }

@@ -87,3 +87,47 @@ export function common(one: readonly Vec2[], other: readonly Vec2[]): readonly V
   }, one);
   return left.length < 3 ? [] : left;
 }
+
+/**
+ * A convex outline, anticlockwise, with each of its sides moved in by a distance of its own; empty where
+ * nothing is left.
+ *
+ * @param by one distance a side, the i-th for the side from the i-th corner to the next
+ */
+export function narrowed(outline: readonly Vec2[], by: readonly number[]): readonly Vec2[] {
+  // A quadrilateral beyond the moved side, as wide and deep as the whole, takes part of a half plane.
+  const far = 4 * Math.max(...outline.map((at) => distance2(at, outline[0]!))); // one corner at least
+  return outline.reduce<readonly Vec2[]>((left, from, i) => {
+    const to = outline[(i + 1) % outline.length]!;
+    const length = distance2(from, to);
+    if (length === 0 || left.length === 0) return left;
+    const along: Vec2 = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+    const inward: Vec2 = [-along[1], along[0]];
+    const moved = (run: number, deep: number): Vec2 => [
+      from[0] + run * along[0] + deep * inward[0],
+      from[1] + run * along[1] + deep * inward[1],
+    ];
+    const depth = by[i] ?? 0;
+    return common(left, [
+      moved(-far, depth),
+      moved(far, depth),
+      moved(far, depth + far),
+      moved(-far, depth + far),
+    ]);
+  }, outline);
+}
+
+/** From where to where the level at a height crosses a convex outline; null where it passes it by. */
+export function chordAt(
+  outline: readonly Vec2[],
+  height: number,
+): readonly [from: number, to: number] | null {
+  const crossed = outline.flatMap((at, i): number[] => {
+    const next = outline[(i + 1) % outline.length]!;
+    const [low, high] = at[1] <= next[1] ? [at, next] : [next, at];
+    if (height < low[1] || height > high[1]) return [];
+    if (high[1] === low[1]) return [at[0], next[0]];
+    return [between2(low, high, (height - low[1]) / (high[1] - low[1]))[0]];
+  });
+  return crossed.length === 0 ? null : [Math.min(...crossed), Math.max(...crossed)];
+}

@@ -17,7 +17,7 @@ export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, viewCurvatur
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
-export { clearOf, common, convexOutline, widened } from './convex';
+export { chordAt, clearOf, common, convexOutline, narrowed, widened } from './convex';
 export { curveOf } from './curve';
 export type { Curve } from './curve';
 export { differences, dividedDifferences, missWhenLifted } from './differences';

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { clearOf, common, convexOutline, type Vec2, widened } from '../../src/kernel';
+import { chordAt, clearOf, common, convexOutline, narrowed, type Vec2, widened } from '../../src/kernel';
 
 const square: readonly Vec2[] = [
   [0, 0],
@@ -133,4 +133,47 @@ describe('what two outlines have in common', () => {
       { seed: 7 },
     );
   });
+});
+
+describe('an outline with its sides moved in', () => {
+  test('a side of a rectangle each by its own distance; nothing where they pass each other', () => {
+    expect(area(narrowed(square, [0.1, 0.2, 0.3, 0.4]))).toBeCloseTo((2 - 0.6) * (1 - 0.4), 12);
+    expect(area(narrowed(square, [0, 0, 0, 0]))).toBeCloseTo(2, 12);
+    expect(narrowed(square, [0.6, 0, 0.6, 0])).toStrictEqual([]);
+  });
+
+  test('every place left lies as deep inside as asked', () => {
+    const corner = fc.tuple(fc.integer({ min: -9, max: 9 }), fc.integer({ min: -9, max: 9 }));
+    let kept = 0;
+    fc.assert(
+      fc.property(
+        fc.array(corner, { minLength: 3, maxLength: 9 }),
+        fc.double({ min: 0.01, max: 2, noNaN: true }),
+        (points, by) => {
+          const outline = convexOutline(points);
+          if (outline.length < 3) return;
+          const left = narrowed(
+            outline,
+            outline.map(() => by),
+          );
+          for (const point of left) expect(clearOf(outline, point)).toBeLessThan(1e-9 - by);
+          if (left.length > 0) kept += 1;
+        },
+      ),
+      { seed: 12 },
+    );
+    expect(kept).toBeGreaterThan(20);
+  });
+});
+
+test('a level crosses an outline from side to side, or passes it by', () => {
+  const leaning: readonly Vec2[] = [
+    [0, 0],
+    [4, 0],
+    [1, 2],
+  ];
+  expect(chordAt(leaning, 1)).toStrictEqual([0.5, 2.5]);
+  expect(chordAt(leaning, 0)).toStrictEqual([0, 4]);
+  expect(chordAt(leaning, 2)).toStrictEqual([1, 1]);
+  expect(chordAt(leaning, 2.01)).toBeNull();
 });
