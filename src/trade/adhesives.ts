@@ -142,7 +142,7 @@ export const adhesives: TradeTable<AdhesiveColumn> & { readonly rows: readonly A
 export const primer: Cited = practice(0.125, 'the middle of 100 to 150 g/m2 on each face');
 
 /** Thickness of a line of thickened epoxy, m. */
-export const epoxyLine: Cited = practice(0.0005, '0.3 to 0.5 mm; staples left in serve as spacers');
+export const epoxyLine: Cited = practice(0.0005, '0.3 to 0.5 mm, of which the thicker; staples left in serve as spacers');
 
 /** A hand-tightened bar or C-clamp, N. */
 export const clampForce: Cited = practice(3000, '2 to 4 kN, tightened by hand');

@@ -8,6 +8,7 @@ import { type Derived, type Given, lists, starters, type Table } from '../../src
 import { type Cell, isChoice } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { kindOf } from '../../src/measure';
+import { adhesives } from '../../src/trade/adhesives';
 import { plywood } from '../../src/trade/plywood';
 import { timber } from '../../src/trade/timber';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
@@ -52,9 +53,11 @@ the ends, END for the ends; EDGE for the keel, the chines and the sheer; PANEL f
 
 Made by \`npm run docs\` from the starter boats and the cells; do not edit.`;
 
-/** What each wood is called, by its table and id. */
+/** What each wood and each glue is called, by its table and id. */
 const woods = new Map(
-  [timber, plywood].flatMap(({ id, rows }) => rows.map((row) => [`${id}.${row.id}`, row.label] as const)),
+  [timber, plywood, adhesives].flatMap(({ id, rows }) =>
+    rows.map((row) => [`${id}.${row.id}`, row.label] as const),
+  ),
 );
 const idsOf = ({ rows }: { readonly rows: readonly { readonly id: string }[] }) =>
   rows.map(({ id }) => `\`${id}\``).join(', ');
@@ -83,12 +86,17 @@ const boatSections = [
   {
     title: 'Parts',
     says: 'Scantlings, and what follows from them.',
-    holds: /^(?!hull\.|timber\.|plywood\.)[a-z]/,
+    holds: /^(?!hull\.|timber\.|plywood\.|adhesive\.)[a-z]/,
   },
   {
     title: 'Woods',
     says: `The tables, where the source gives the number. TIMBER is one of ${idsOf(timber)}; PLYWOOD one of ${idsOf(plywood)}.`,
     holds: /^(timber|plywood)\./,
+  },
+  {
+    title: 'Glues',
+    says: `By their kind. ADHESIVE is one of ${idsOf(adhesives)}.`,
+    holds: /^adhesive\./,
   },
 ];
 
@@ -140,7 +148,7 @@ function patternsOn(table: Table): (quantity: Given | Derived) => Patterned {
 
   return ({ name, meaning }) => {
     const [first = '', second = ''] = name.split('.');
-    if (first === 'timber' || first === 'plywood') {
+    if (first === 'timber' || first === 'plywood' || first === 'adhesive') {
       return {
         pattern: name.replace(`.${second}.`, `.${first.toUpperCase()}.`),
         meaning: meaning.replace(` of ${woods.get(`${first}.${second}`)}`, ''),

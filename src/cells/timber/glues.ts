@@ -1,0 +1,43 @@
+/** The glues that a cell can be asked about, and what their table says of them, brought as quantities. */
+import type { Derived, Option } from '../../boat';
+import { constantsOf } from '../../boat/constants-of';
+import { adhesives } from '../../trade/adhesives';
+import type { Source } from '../define';
+
+export const glues: readonly Option[] = adhesives.rows.map(({ id, label }) => ({ id, label }));
+
+const fromTable: readonly Derived[] = constantsOf(adhesives);
+
+/** `adhesive.epoxy.leastPressure` and the like. */
+export const glueQuantities = (): readonly Derived[] => fromTable;
+
+/** A glue from this gap on fills it instead of asking for a tight joint: the table's kinds fall well apart here. */
+export const FILLS = '1 mm';
+
+/** Longer when it is colder, shorter when it is warmer, from figures at 20 °C. */
+export const DOUBLING =
+  'makers of epoxies: times double for each 10 K colder, halve for each 10 K warmer; for other glues common practice, no source';
+
+export const glueSources: readonly Source[] = [
+  {
+    text: 'Gap, pressure, times, temperature, moisture and spread of each kind of glue: custom of the trade; the sheet of the glue in hand rules',
+    known: 'common practice',
+  },
+  {
+    text: 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10: 0.7 MPa on light wood, up to 1.7 on the densest',
+    known: 'from memory',
+  },
+  {
+    text: "A glue maker's advice: 100 to 150 psi on softwood, 175 to 250 on hardwood",
+    known: 'published',
+  },
+  {
+    text: "Epoxy makers' sheets: pot life and cure double for each 10 K colder and halve for each 10 K warmer",
+    known: 'published',
+  },
+];
+
+export const glueCautions: readonly string[] = [
+  "The maker's sheet of the glue in hand outranks every figure here: gap, pressure, open time, temperature, moisture of the wood, gloves and fresh air.",
+  'Hardeners and isocyanates sensitise for life: gloves, sleeves and fresh air, and no glue on the skin.',
+];
