@@ -22,6 +22,8 @@ export interface InputSpec {
    * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value.
    */
   readonly from?: string;
+  /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */
+  readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
   /** What holds when there is no link, or the linked quantity does not exist. */
   readonly preset: string;
   readonly min?: string;

@@ -57,7 +57,10 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(spec.note === undefined ? {} : { source: spec.note }),
   };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, optionsOf(spec, boat.lists)) : spec.preset);
-  const linked = link === undefined ? {} : linkPreset(instance, link, preset, boat);
+  const linked =
+    link === undefined
+      ? {}
+      : linkPreset(instance, link, preset, boat, isChoice(spec) ? undefined : spec.fromBy);
   if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, boat.lists) };
   const { min, max, step } = spec;
   return {
@@ -80,12 +83,14 @@ function linkPreset(
   link: string,
   preset: string,
   boat: OnBoat,
+  by?: InputSpec['fromBy'],
 ): { preset?: string; presetFrom?: (read: Read) => string } {
-  if (!link.includes('{')) return boat.exists(link) ? { preset: link } : {};
+  if (!by && !link.includes('{')) return boat.exists(link) ? { preset: link } : {};
   if (!canFollow(instance.cell, link, boat)) return {};
   return {
     presetFrom: (read: Read) => {
-      const filled = fillIn(link, (key) =>
+      const other = by?.links[read.choice(`${instance.name}.${by.choice}`)];
+      const filled = fillIn(other ?? link, (key) =>
         key === SELF ? instance.name : read.choice(`${instance.name}.${key}`),
       );
       return boat.exists(filled) ? filled : preset;

@@ -1,10 +1,18 @@
-/** Will this board bend to this curve, cold and dry? */
-import { attempt, type Edge, type Hull } from '../../boat';
-import { arrow, dim, drawing, hatch, label, line, mm, note, radiusDim, rectHatch } from '../../drawing';
-import { curvatureAt, lengthTo } from '../../kernel';
-import { isIssue } from '../../measure';
+/** Will this board bend to this curve, cold, and how often does one of its wood break in it? */
+import { steamed, strappedRadius } from '../../trade/steam';
+import { citation } from '../../trade/table';
 import { defineCell, input, step } from '../define';
-import { bayOnCurve, BEAM, bentCautions, bentLayer, bentLine, bentSources, bentStock } from './bent-stock';
+import { chanceCaution, chanceFunctions, chanceInputs, chanceSources, chanceSteps } from './bend-chance';
+import { curveInputs, curveSteps } from './bend-curve';
+import { drawBoard, shareChart } from './bend-picture';
+import { pullFunctions, pullInputs, pullSources, pullSteps } from './bend-pull';
+import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps } from './bend-wood';
+import { BEAM, bentCautions, bentSources, bentStock } from './bent-stock';
+
+const { along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
+
+const IN_WORDS =
+  'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.';
 
 export const bend = defineCell({
   id: 'bend',
@@ -21,26 +29,45 @@ export const bend = defineCell({
       slider: true,
       note: 'across the bend',
     }),
-    ...bentStock,
+    ...curveInputs,
+    species,
+    ...woodInputs,
+    allowed,
+    ...seldomStock,
+    ...chanceInputs,
+    ...pullInputs,
+  },
+  functions: {
+    ...woodFunctions,
+    ...chanceFunctions,
+    ...pullFunctions,
+    strappedRadius: {
+      takes: ['share'],
+      gives: 'ratio',
+      says: 'one over the share, less one: inner radius over thickness',
+      run: strappedRadius,
+    },
   },
   steps: {
+    ...curveSteps,
+    ...woodSteps,
     strain: step('ratio', 'thickness / (2 * radius)', 'stretch of the outer face', BEAM),
-    stress: step('stress', 'modulus * strain', 'stress in the outer face', 'beam theory, elastic'),
+    stress: step('stress', 'modulusNow * strain', 'stress in the outer face', 'beam theory, elastic'),
     share: step(
       'share',
-      'stress / rupture',
+      'stress / ruptureNow',
       'stress as a share of what breaks this wood',
       'Wood Handbook, modulus of rupture',
     ),
     leastRadius: step(
       'length',
-      'modulus * thickness / (2 * allowed * rupture)',
+      'modulusNow * thickness / (2 * allowed * ruptureNow)',
       'least radius that this board takes within the share allowed',
       BEAM,
     ),
     thickest: step(
       'length',
-      '2 * allowed * rupture * radius / modulus',
+      '2 * allowed * ruptureNow * radius / modulusNow',
       'thickest board that takes this curve within the share allowed',
       BEAM,
     ),
@@ -51,6 +78,7 @@ export const bend = defineCell({
       'beam theory; a thousandth of a layer is forgiven',
     ),
     radiusToThickness: step('ratio', 'radius / thickness', 'radius over thickness', 'geometry'),
+    ...chanceSteps,
     secondMoment: step(
       'secondMoment',
       'width * thickness^3 / 12',
@@ -59,7 +87,7 @@ export const bend = defineCell({
     ),
     moment: step(
       'moment',
-      'modulus * secondMoment / radius',
+      'modulusNow * secondMoment / radius',
       'moment that holds the board to the curve',
       'beam theory: M = EI/R',
     ),
@@ -75,6 +103,19 @@ export const bend = defineCell({
       'rise of the curve in the middle of one bay',
       'geometry: sagitta of the chord',
     ),
+    ...pullSteps,
+    steamedRadius: step(
+      'length',
+      `thickness / (2 * ${steamed.stretch.value})`,
+      'least radius if it is steamed and bent without a strap: its outer face stretches no further',
+      citation(steamed.stretch),
+    ),
+    strapRadius: step(
+      'length',
+      `thickness * strappedRadius(${steamed.shortening.value})`,
+      'least inner radius if it is steamed and bent in a strap: its inner face shortens no further; the best hardwood only',
+      citation(steamed.shortening),
+    ),
   },
   answers: [
     { of: 'share', label: 'of breaking', from: 'in the outer face, where the curve is tightest' },
@@ -85,8 +126,19 @@ export const bend = defineCell({
     },
     { of: 'force', label: 'pull to hold it', from: 'square to the board, one frame beyond the curve' },
   ],
-  inWords:
-    'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.',
+  inWords: [
+    {
+      when: 'chance >= 0.5',
+      says: `${IN_WORDS} More boards break than hold.`,
+    },
+    {
+      when: 'chance < 0.0001',
+      says: `${IN_WORDS} Of clear, straight boards fewer than 1 in 10 000 would break.`,
+    },
+    {
+      says: `${IN_WORDS} Of clear, straight boards about 1 in {oneIn} would break.`,
+    },
+  ],
   warnings: [
     {
       when: 'share > allowed and share <= 0.67',
@@ -112,114 +164,53 @@ export const bend = defineCell({
       limit: 'geometry',
       weight: 'mind',
     },
+    {
+      when: 'ruptureGain <= 1 and (moisture < 11.9 % or moisture > 12.1 %)',
+      says: 'The table has no green value of this wood: stiffness and strength stay as at 12 %, though the wood is at {moisture}.',
+      limit: 'the table of woods',
+      weight: 'mind',
+    },
+    {
+      when: 'amiss > 10 %',
+      says: 'Drawing the end in by {drawnIn} over {loose} takes {endPull}; reckoned for gentle slopes it would be {gentlePull}, {amiss} too little.',
+      limit: 'small-slope beam theory, a tenth off; the elastica beside it holds for any slope',
+      weight: 'mind',
+    },
+    {
+      when: 'standOff > 0.9 * loose',
+      says: 'The end can’t come in by {standOff}: the board is free over {loose} only. Free more of it.',
+      limit: 'geometry',
+      weight: 'stop',
+    },
   ],
   cautions: [
     ...bentCautions,
+    chanceCaution,
     'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise, cut out of a wider board.',
+    'Wet wood pulls less and gives more, but its elastic share of breaking is no less: what it gains is that it yields and relaxes, more so hot, and that no formula here reckons. Wood at 15 to 20 % and a slow hand are worth more than a figure.',
+    'Steamed wood goes by another rule: its inner face is squeezed short, its outer face hardly stretches. The two radii in the working are limits of the wood, not of the steamer; try an offcut, and follow local rules on boilers and hot parts.',
   ],
   sources: [
     ...bentSources,
+    ...woodSources,
+    ...chanceSources,
+    ...pullSources,
     {
       text: 'Grades of R/t: over 200 easy, 150 to 200 ordinary, 100 to 150 picked wood, under 100 laminate or steam',
       known: 'common practice',
     },
+    {
+      text: 'Layers of glued laminated timber, for comparison: R/t at least 100 in hardwood and southern pine, 125 in other softwood (National Design Specification 5.3.8)',
+      known: 'from memory',
+    },
+    { text: citation(steamed.stretch).replace('from memory: ', ''), known: 'from memory' },
+    {
+      text: `Southern pine steamed and strapped, three pieces in four near perfect at R/t ${steamed.southernPineStrapped.value}: ${steamed.southernPineStrapped.source}`,
+      known: 'published',
+    },
   ],
   lights: ['{along}'],
-
-  draw: (v, on) => {
-    const radius = mm(v.radius);
-    const half = mm(v.thickness) / 2;
-    const { halfAngle, chord } = bayOnCurve(radius, mm(v.bay));
-    const beyond = Math.min(halfAngle * 1.15, Math.PI / 2);
-    const foot = Math.cos(halfAngle) * radius - radius;
-    const post = Math.min(19, chord / 10);
-    const inner = Math.sqrt(Math.max(0, (radius - half) ** 2 - chord ** 2 / 4)) - radius;
-    const frame = (x: number) =>
-      rectHatch(x - post / 2, inner - 4 * post, post, 4 * post, 'cedar', { falling: true });
-    return drawing({
-      title: 'The board bent over one bay',
-      says: `A board ${on.say(v.thickness, 'length')} thick bent to a radius of ${on.say(v.radius, 'length')}; between frames ${on.say(v.bay, 'length')} apart it rises ${on.say(v.rise, 'length')}.`,
-      shapes: [
-        frame(-chord / 2),
-        frame(chord / 2),
-        hatch(bentLayer(radius, radius - half, radius + half, beyond), 'cedar', { part: v.along }),
-        line(bentLine(radius, radius, beyond), { pen: 'centre' }),
-        line(
-          [
-            [-chord / 2, foot],
-            [chord / 2, foot],
-          ],
-          { pen: 'thin' },
-        ),
-        dim([-chord / 2, foot], [chord / 2, foot], on.say(chord / 1000, 'length'), { side: 'below' }),
-        dim([0, foot], [0, 0], on.say(v.rise, 'length'), { run: 'vertical', side: 'right' }),
-        radiusDim([0, -radius], radius, Math.PI / 2 + halfAngle / 2, `R ${on.say(v.radius, 'length')}`),
-        arrow([chord / 2, half + chord / 5], [chord / 2, half + chord / 30]),
-        label([chord / 2, half + chord / 5], on.say(v.force, 'force'), { toward: 'ne' }),
-        note(`Board ${on.say(v.thickness, 'length')} thick; the chain line is the middle of its thickness.`),
-      ],
-    });
-  },
-
-  chart: (v, on) => {
-    /** A point of the chart; none where the cell has no share for that radius: nothing would read as no bending. */
-    const pointAt = (x: number, radius: number): readonly (readonly [number, number])[] => {
-      const bent = on.rerun({ radius });
-      return isIssue(bent) ? [] : [[x, bent.share]];
-    };
-    const limits = [
-      { at: v.allowed, axis: 'y', label: 'allowed' },
-      { at: 1, axis: 'y', label: 'breaks, on average' },
-    ] as const;
-    const y = { label: 'Share of breaking', kind: 'share', from: 0 } as const;
-    const edge = edgeOf(on.hull, v.along);
-    // A radius that was typed is not the edge's: its curve would contradict the answer.
-    if (!edge || !isRadiusOf(edge, v.radius)) {
-      const radii = Array.from({ length: 60 }, (_, i) => v.radius * (0.3 + i / 20));
-      return {
-        title: 'Share of breaking against radius',
-        says: `At a radius of ${on.say(v.radius, 'length')} the bend takes ${on.say(v.share, 'share')}; half the radius takes twice the share.`,
-        x: { label: 'Radius', kind: 'length', from: 0 },
-        y,
-        lines: [{ name: 'this board', points: radii.flatMap((radius) => pointAt(radius, radius)) }],
-        limits,
-        points: [{ x: v.radius, y: v.share, label: 'this curve' }],
-      };
-    }
-    const { batten, leastRadius: worst } = edge;
-    const last = batten.knots.at(-1) ?? 0;
-    const points = Array.from({ length: 81 }, (_, i) => i).flatMap((i) => {
-      const at = (last * i) / 80;
-      const curvature = curvatureAt(batten, at).magnitude;
-      const along = lengthTo(batten, at);
-      return curvature > 0 ? pointAt(along, 1 / curvature) : [[along, 0] as const];
-    });
-    const tightest = worst && { x: worst.along, y: v.share, label: 'tightest' };
-    return {
-      title: `Share of breaking along the ${edge.label}`,
-      says: tightest
-        ? `From the after end to the fore end; greatest, ${on.say(tightest.y, 'share')}, ${on.say(tightest.x, 'length')} from the after end.`
-        : 'The edge is straight: no bending.',
-      x: { label: 'Along the edge, from the after end', kind: 'length', from: 0, to: edge.length },
-      y,
-      lines: [{ name: 'this board', points }],
-      limits,
-      points: tightest ? [tightest] : [],
-    };
-  },
+  draw: drawBoard,
+  chart: shareChart,
+  brings: woodStateQuantities,
 });
-
-function isRadiusOf({ leastRadius }: Edge, radius: number): boolean {
-  return leastRadius !== null && Math.abs(leastRadius.radius - radius) <= 1e-9 * radius;
-}
-
-/** The edge, or null where the hull can't be drawn or its faults spoil that edge. */
-function edgeOf(hull: Hull | null, name: string): Edge | null {
-  if (!hull) return null;
-  const edge = attempt(() => {
-    const found = hull.edge(name);
-    // Asked here, so that a fault in its points shows here and not while it is drawn.
-    return found.length > 0 ? found : null;
-  });
-  return isIssue(edge) ? null : edge;
-}
