@@ -58,6 +58,7 @@ const calculators = new Set([
   'bend',
   'laminate',
   'scarf',
+  'joints',
   'butt',
   'boards',
   'fasten',
