@@ -1,5 +1,5 @@
 import { defineConfig } from 'vite';
-import { leaveOut, notebooks, offline, policy } from './src/build/index.ts';
+import { leaveOut, notebooks, offline, policy, leanParser } from './src/build/index.ts';
 
 /** Chunks that are there before anything is fetched on demand: to name them again beside each cell costs the first load. */
 const there = /\/(page|drawing|rolldown-runtime)-/;
@@ -7,7 +7,7 @@ const there = /\/(page|drawing|rolldown-runtime)-/;
 export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
-  plugins: [notebooks(), policy(), offline()],
+  plugins: [notebooks(), leanParser(), policy(), offline()],
   worker: { format: 'es', plugins: () => [leaveOut('node:module')] },
   build: {
     target: 'es2022',

@@ -3,3 +3,4 @@ export { leaveOut } from './leave-out.ts';
 export { notebooks } from './notebooks.ts';
 export { offline } from './offline.ts';
 export { policy } from './policy.ts';
+export { leanParser } from './lean-parser.ts';

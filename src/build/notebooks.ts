@@ -1,7 +1,7 @@
 /**
  * Lets the page import `notebooks/*.md` as ready-made data: each is parsed when the page is
  * built, so that a reader's browser need not, and a mistake in one stops the build.
- * `notebooks/*.md?head` is what the list of contents needs: titles, headings and cells, no text.
+ * `notebooks/*.md?head` is what the list of contents needs: titles and which cells, no text.
  */
 import { basename, dirname, join } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';

@@ -1,17 +1,14 @@
 /** What is known of a notebook before it is opened: enough for the list of contents and for finding a cell. */
-import { type CellPlace, type FrontMatter, instancesOf, type NotebookPage, wordsOf } from './page-text';
+import { type CellPlace, type FrontMatter, instancesOf, type NotebookPage } from './page-text';
 
 export interface NotebookHead extends FrontMatter {
   readonly id: string;
-  /** Headings of the second level. */
-  readonly headings: readonly { readonly id: string; readonly text: string }[];
-  readonly instances: readonly CellPlace[];
+  /** Which cells stand in it; what is typed over in them comes with the text. */
+  readonly places: readonly Pick<CellPlace, 'cell' | 'instance'>[];
 }
 
 export function headOf(page: NotebookPage): NotebookHead {
-  const { id, title, summary, stage, order, blocks } = page;
-  const headings = blocks.flatMap((block) =>
-    block.type === 'heading' && block.level === 2 ? [{ id: block.id, text: wordsOf(block.inside) }] : [],
-  );
-  return { id, title, summary, stage, order, headings, instances: instancesOf(page) };
+  const { id, title, summary, stage, order } = page;
+  const places = instancesOf(page).map(({ cell, instance }) => ({ cell, instance }));
+  return { id, title, summary, stage, order, places };
 }

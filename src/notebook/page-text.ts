@@ -148,6 +148,13 @@ export function instancesOf(page: NotebookPage): CellPlace[] {
   return [...first.values()];
 }
 
+/** Headings of the second level, for the list of contents. */
+export function headingsOf({ blocks }: NotebookPage): { readonly id: string; readonly text: string }[] {
+  return blocks.flatMap((block) =>
+    block.type === 'heading' && block.level === 2 ? [{ id: block.id, text: wordsOf(block.inside) }] : [],
+  );
+}
+
 /** Second versions the notebook offers, in order. */
 export function triesOf(page: NotebookPage): TryPlace[] {
   return blocksOf(page.blocks, 'try');

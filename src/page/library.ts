@@ -2,9 +2,9 @@
  * The shelf: heads of all notebooks at once, a notebook's text and the cells it uses when it is
  * opened, and the cells of the others once the page is at rest.
  */
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import { type Cell, type Instance, registry } from '../cells';
-import type { NotebookHead, NotebookPage } from '../notebook';
+import { instancesOf, type NotebookHead, type NotebookPage } from '../notebook';
 import { way } from './frame/way';
 
 const headModules = import.meta.glob<NotebookHead>('../../notebooks/*.md', {
@@ -23,12 +23,16 @@ export const openHead = (): NotebookHead | undefined =>
   shelf.find((head) => head.id === way.value.notebook) ?? shelf[0];
 
 const fetched = signal<ReadonlyMap<string, Cell>>(new Map());
+const texts = signal<ReadonlyMap<string, NotebookPage>>(new Map());
 
-/** Every cell fetched so far, under its own name and under the names notebooks give it. */
+/** The text of the notebook that is open, once it is there; tracked. */
+export const openText = (): NotebookPage | undefined => texts.value.get(openHead()?.id ?? '');
+
+/** Every cell fetched so far, under its own name and under the names that fetched notebooks give it. */
 export const instances = computed<ReadonlyMap<string, Instance>>(() => {
   const cells = fetched.value;
   const placed = new Map([...cells.values()].map((cell) => [cell.id, { cell, name: cell.id, presets: {} }]));
-  for (const { cell: id, instance: name, presets } of shelf.flatMap((head) => head.instances)) {
+  for (const { cell: id, instance: name, presets } of [...texts.value.values()].flatMap(instancesOf)) {
     const cell = cells.get(id);
     if (cell && !placed.has(name)) placed.set(name, { cell, name, presets });
   }
@@ -40,29 +44,48 @@ export const isCellKnown = (id: string): boolean => registry.some((shelved) => s
 
 /** The notebook in which an instance stands; a plain cell may stand in several: the first. */
 export function notebookWith(instance: string): NotebookHead | undefined {
-  return shelf.find((head) => head.instances.some((placed) => placed.instance === instance));
+  return shelf.find((head) => head.places.some((placed) => placed.instance === instance));
 }
 
-/** The text of a notebook, once the first cell in it is there; the others follow together. */
-export async function openNotebook(head: NotebookHead): Promise<NotebookPage | undefined> {
-  const load = Object.entries(textModules).find(([path]) => path.endsWith(`/${head.id}.md`))?.[1];
-  const [first, ...rest] = head.instances.map((placed) => placed.cell);
-  const [page] = await Promise.all([load?.(), fetchCells(first === undefined ? [] : [first])]);
-  void fetchCells(rest);
-  return page;
+/** Fetches a notebook with the first cell in it; the others follow together. */
+export async function openNotebook(head: NotebookHead): Promise<void> {
+  const [first, ...rest] = head.places.map((placed) => placed.cell);
+  await fetchAll([head.id], first === undefined ? [] : [first]);
+  void fetchAll([], rest);
 }
 
-/** Fetches the cells of all other notebooks, so that every link has its other end. */
+/** Fetches all other notebooks and cells, so that every link has its other end. */
 export function fetchTheRest(): Promise<void> {
-  return fetchCells(registry.map((shelved) => shelved.id));
+  return fetchAll(
+    shelf.map(({ id }) => id),
+    registry.map(({ id }) => id),
+  );
 }
 
-async function fetchCells(ids: readonly string[]): Promise<void> {
-  const wanted = registry.filter(({ id }) => ids.includes(id) && !fetched.peek().has(id));
-  const cells = await Promise.all(wanted.map((shelved) => shelved.load()));
-  if (cells.length === 0) return;
-  const all = new Map(fetched.peek());
-  for (const cell of cells) all.set(cell.id, cell);
-  // In the registry's order, whatever came first over the wire.
-  fetched.value = new Map(registry.flatMap(({ id }) => (all.has(id) ? [[id, all.get(id)!] as const] : [])));
+/** Fetches what is not there yet, and puts it up all at once: each new cell means a new list of quantities. */
+async function fetchAll(notebooks: readonly string[], ids: readonly string[]): Promise<void> {
+  const [pages, cells] = await Promise.all([
+    Promise.all(notebooks.filter((id) => !texts.peek().has(id)).map(fetchText)),
+    Promise.all(
+      registry
+        .filter(({ id }) => ids.includes(id) && !fetched.peek().has(id))
+        .map((shelved) => shelved.load()),
+    ),
+  ]);
+  batch(() => {
+    if (pages.length > 0)
+      texts.value = new Map([
+        ...texts.peek(),
+        ...pages.flatMap((page) => (page ? [[page.id, page] as const] : [])),
+      ]);
+    if (cells.length === 0) return;
+    const all = new Map([...fetched.peek(), ...cells.map((cell) => [cell.id, cell] as const)]);
+    // In the registry's order, whatever came first over the wire.
+    fetched.value = new Map(registry.flatMap(({ id }) => (all.has(id) ? [[id, all.get(id)!] as const] : [])));
+  });
+}
+
+async function fetchText(id: string): Promise<NotebookPage | undefined> {
+  const load = Object.entries(textModules).find(([path]) => path.endsWith(`/${id}.md`))?.[1];
+  return load?.();
 }

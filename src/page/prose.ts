@@ -1,12 +1,12 @@
 /** A notebook's text laid out: plain JSON in, vnodes out. Nothing is ever set as HTML. */
 import type { VNode } from 'preact';
-import type { Block, Inline, NotebookPage, PlainTable } from '../notebook';
+import { type Block, headingsOf, type Inline, type NotebookPage, type PlainTable } from '../notebook';
 import { useBench } from './bench';
 import { CellView } from './cell/cell-view';
 import { TryKey } from './cell/try-key';
 import { wayTo } from './frame/way';
 import { html, use } from './html';
-import { isCellKnown, openHead } from './library';
+import { isCellKnown, openText } from './library';
 import { LiveValue } from './live-value';
 
 export function Prose({ page }: { page: NotebookPage }) {
@@ -92,7 +92,13 @@ function addressOf(to: string, notebook: string): string {
 
 function PlacedCell({ instance, cell, line }: { instance: string; cell: string; line: number }) {
   const placed = useBench().instances.value.get(instance);
-  if (placed) return use(CellView, { instance: placed, under: (openHead()?.headings.length ?? 0) > 0 });
+  if (placed) return use(CellView, { instance: placed, under: isUnderHeadings() });
   if (isCellKnown(cell)) return html`<p class="cell fetching" aria-busy="true">Fetching the cell…</p>`;
   return html`<p class="notice">Line ${line}: there is no calculator cell called "${cell}".</p>`;
+}
+
+/** Whether a heading of the second level stands above the cells of the open notebook. */
+function isUnderHeadings(): boolean {
+  const text = openText();
+  return text !== undefined && headingsOf(text).length > 0;
 }

@@ -1,4 +1,5 @@
 /** The compound cut where a leaning side meets a leaning transom: mitre across the board, tilt of the saw. */
+import { endAngleQuantities } from '../../boat/end-angle-quantities';
 import {
   angleDim,
   centreLine,
@@ -241,6 +242,7 @@ export const compoundCut = defineCell({
     },
   ],
   lights: ['transom', 'side'],
+  brings: endAngleQuantities,
   draw: (v, { say }) => {
     const thick = mm(v.thickness);
     // A mitre leaves the outer face the longer one; a side that runs past, the face toward the wider angle.

@@ -1,5 +1,6 @@
 /** The bevel of a stem: planed so that both sides land on it, at heights from its foot to its head. */
 import { attempt, endWith } from '../../boat';
+import { endAngleQuantities } from '../../boat/end-angle-quantities';
 import { skinOnPost } from '../../boat/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../define';
@@ -9,7 +10,10 @@ const GEOMETRY = 'geometry';
 
 const places = [
   { id: 'foot', label: 'foot' },
-  ...Array.from({ length: 9 }, (_, i) => ({ id: `tenth${i + 1}`, label: i === 0 ? 'a tenth up' : `${i + 1} tenths up` })),
+  ...Array.from({ length: 9 }, (_, i) => ({
+    id: `tenth${i + 1}`,
+    label: i === 0 ? 'a tenth up' : `${i + 1} tenths up`,
+  })),
   { id: 'head', label: 'head' },
 ];
 
@@ -223,6 +227,7 @@ export const stemBevel = defineCell({
     },
   ],
   lights: ['stem', 'side'],
+  brings: endAngleQuantities,
   draw: (v, on) => stemSection(v, on),
   chart: (v, on) => upTheStem(v, on),
 });

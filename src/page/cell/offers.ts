@@ -24,5 +24,7 @@ export function Offers({ instance }: { instance: Instance }) {
 
 /** The cell's own inputs under the name it stands by here. */
 function ofThis({ name }: Instance, changes: Offer['changes']): Offer['changes'] {
-  return Object.fromEntries(Object.entries(changes).map(([of, entry]) => [of.replace('{self}', name), entry]));
+  return Object.fromEntries(
+    Object.entries(changes).map(([of, entry]) => [of.replace('{self}', name), entry]),
+  );
 }

@@ -1,10 +1,10 @@
 /** The notebook's column: notices, the boat's sheet while it is open, and the open notebook's text. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { NotebookHead, NotebookPage } from '../../notebook';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
-import { openNotebook } from '../library';
+import { openNotebook, openText } from '../library';
 import { Prose } from '../prose';
 import { goBack, showPlace } from './go-to';
 import { way } from './way';
@@ -32,19 +32,10 @@ export function Column({ head }: { head: NotebookHead }) {
   </main>`;
 }
 
-/** The text of the notebook; while the next one is fetched, the last one goes. */
+/** The text of the notebook, once it is there. */
 function useText(head: NotebookHead): NotebookPage | undefined {
-  const [page, setPage] = useState<NotebookPage | undefined>(undefined);
-  useEffect(() => {
-    let wanted = true;
-    void openNotebook(head).then((text) => {
-      if (wanted) setPage(text);
-    });
-    return () => {
-      wanted = false;
-    };
-  }, [head]);
-  return page?.id === head.id ? page : undefined;
+  useEffect(() => void openNotebook(head), [head]);
+  return openText();
 }
 
 /** Goes to the place that the address names; a notebook newly opened begins at its top, and takes the focus there. */

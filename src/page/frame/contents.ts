@@ -1,10 +1,12 @@
 /** The contents list: the notebooks in order, and the headings of the one that is open. */
-import type { NotebookHead } from '../../notebook';
+import { headingsOf, type NotebookHead } from '../../notebook';
 import { html } from '../html';
-import { shelf } from '../library';
+import { openText, shelf } from '../library';
 import { wayTo } from './way';
 
 export function Contents({ open }: { open: NotebookHead }) {
+  const text = openText();
+  const headings = text ? headingsOf(text) : [];
   return html`<nav class="contents" aria-label="Notebooks">
     <details open=${matchMedia('(min-width: 62rem)').matches}>
       <summary>Contents</summary>
@@ -13,8 +15,8 @@ export function Contents({ open }: { open: NotebookHead }) {
           (page) => html`<li>
             <a href=${wayTo(page.id)} aria-current=${page === open ? 'page' : undefined}>${page.title}</a>
             ${
-              page === open && page.headings.length > 0
-                ? html`<ul class="within">${page.headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)}>${text}</a></li>`)}</ul>`
+              page === open && headings.length > 0
+                ? html`<ul class="within">${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)}>${text}</a></li>`)}</ul>`
                 : null
             }
           </li>`,
