@@ -407,7 +407,9 @@ describe('how little is worked out', () => {
     expect(hulls).toBe(1);
     const woken = Object.keys(worked());
     expect(woken).toContain('hull.structureMass');
-    expect(woken.filter((name) => /^(chine|frame3|bottom)\./.test(name))).toStrictEqual([]);
+    // What is kept free of screws at the sides of a frame follows the skin.
+    const others = woken.filter((name) => !/\.keepOut\b/.test(name));
+    expect(others.filter((name) => /^(chine|frame3|bottom)\./.test(name))).toStrictEqual([]);
 
     write('frame3.sheer.height', '700 mm');
     expect(hulls).toBe(1);

@@ -62,7 +62,9 @@ export function aftCorners(hull: Hull, values: Values): Standing {
 
 /** The mark on the centreline from which lengths are taped: plumb under the foremost station's sheer. */
 export function foreMark(hull: Hull, values: Values): Standing {
-  return standingsOf(hull, values).all.at(-1)!; // every hull has stations
+  const last = standingsOf(hull, values).all.at(-1);
+  if (!last) throw new Error('the boat has no stations yet');
+  return last;
 }
 
 /** Which way the wood stands off its line: a transom and a stem have it inboard, where their outer face is on the line. */

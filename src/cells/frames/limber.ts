@@ -131,11 +131,17 @@ export const limber = defineCell({
       'width of the slot, across the boat',
       GEOMETRY,
     ),
+    climb: step(
+      'length',
+      'keelsonThickness * (sqrt(1 + keelSlope^2) - 1)',
+      'what a keelson that climbs takes plumb beyond its thickness',
+      GEOMETRY,
+    ),
     cutDepth: step(
       'length',
-      'keelsonThickness * sqrt(1 + keelSlope^2)',
+      'keelsonThickness + (climb > 0.25 mm ? climb : 0 mm)',
       'depth of the slot at the centreline, plumb, which the saw is set to',
-      'geometry: a keelson that climbs takes more than its thickness',
+      'geometry; to less than a quarter of a millimetre no saw is set: common practice, no source',
     ),
     roofSlope: step(
       'angle',

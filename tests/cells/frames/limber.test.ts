@@ -143,7 +143,10 @@ describe('limber', () => {
       const slots = tryCell(limber, {}, table);
       for (const { id: frame } of lists(table).frames) {
         const pattern = tryCell(framePattern, { frame }, table);
-        expect(slots.number(`${frame}.cutDepth`)).toBeCloseTo(pattern.number('slotDepth'), 12);
+        // The cell sets the saw to the keelson's thickness where its climb makes less than 0.25 mm of a difference.
+        expect(Math.abs(slots.number(`${frame}.cutDepth`) - pattern.number('slotDepth'))).toBeLessThan(
+          2.5e-4,
+        );
         expect(slots.number(`${frame}.slotWidth`)).toBeCloseTo(pattern.number('slotWidth'), 12);
       }
     },
