@@ -5,7 +5,7 @@ import { timber } from '../../src/trade/timber';
 
 test('every wood moves, by a figure with its source, more along the rings than across them or as much', () => {
   expect(shrinkage.rows.map(({ id }) => id)).toEqual(timber.rows.map(({ id }) => id));
-  for (const { id, cells } of shrinkage.rows) {
+  for (const { cells } of shrinkage.rows) {
     const { moveRadial, moveTangential } = cells;
     expect(moveRadial!.value).toBeGreaterThan(0.0005);
     expect(moveTangential!.value).toBeLessThan(0.004);
@@ -43,7 +43,7 @@ test('the formula makes the printed coefficients from the printed shrinkage, but
   );
   const printed = pairs.filter(([, shrinks, moves]) => shrinks && moves?.known !== 'calculated');
   expect(printed.length).toBeGreaterThan(15);
-  for (const [id, shrinks, moves] of printed)
+  for (const [, shrinks, moves] of printed)
     // Both are rounded as printed: a twentieth of a per cent of shrinkage, half a unit in the fifth place.
     expect(Math.abs(movementFromShrinkage(shrinks!.value) - moves!.value)).toBeLessThan(0.00003);
 });
