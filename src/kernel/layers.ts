@@ -34,3 +34,13 @@ export function ownStrains(radius: number, thicknesses: readonly number[]): numb
     return thickness / (2 * middle);
   });
 }
+
+/** Chance that at least one of several things comes about that have nothing to do with each other; keeps its digits where all are rare. */
+export function anyHappens(chances: readonly number[]): number {
+  return -Math.expm1(chances.reduce((sum, chance) => sum + Math.log1p(-chance), 0));
+}
+
+/** Chance that all of them come about. */
+export function allHappen(chances: readonly number[]): number {
+  return chances.reduce((product, chance) => product * chance, 1);
+}

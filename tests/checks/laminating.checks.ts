@@ -63,6 +63,31 @@ export const rows: readonly Check[] = [
     obtain: () => [of('ownStrain', { thickness: '40 mm', plies: '2', radius: '500 mm' })],
   },
   {
+    id: 'W27c',
+    cell: 'laminate',
+    what: 'chance that one breaks, and that all break, of layers bent to their mean strength',
+    input: '2; 3 layers of 20 mm, E 13.4 GPa, MOR 85 MPa, R 1576.47 mm; both vary by 20 %',
+    expected: [0.75, 0.875, 0.25, 0.125],
+    unit: '',
+    tolerance: 1e-6,
+    source: 'chance of independent boards, each breaking in 1/2 where both spreads are alike',
+    known: 'closed form',
+    obtain: () =>
+      ['chanceAny', 'chanceAll'].flatMap((key) =>
+        [2, 3].map((plies) =>
+          of(key, {
+            plies: `${plies}`,
+            thickness: `${20 * plies} mm`,
+            radius: `${(13.4e9 * 20) / (2 * 85e6)} mm`,
+            modulus: '13.4 GPa',
+            rupture: '85 MPa',
+            ruptureSpread: '20 %',
+            modulusSpread: '20 %',
+          }),
+        ),
+      ),
+  },
+  {
     id: 'W29',
     cell: 'laminate',
     what: 'force of all clamps together',

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layersOf, ownStrains, stackOf } from '../../src/kernel/layers';
+import { allHappen, anyHappens, layersOf, ownStrains, stackOf } from '../../src/kernel/layers';
 
 test('what is thinner than a tenth of a millimetre is no layer', () => {
   expect(layersOf([0.006, 0, 0.00009, 0.0001])).toStrictEqual([0.006, 0.0001]);
@@ -38,5 +38,22 @@ describe('the stretch of each layer on its own radius', () => {
       }),
       { seed: 5 },
     );
+  });
+});
+
+describe('chances of several layers', () => {
+  test('of one in two, three times: 7 in 8 that one comes, 1 in 8 that all do', () => {
+    expect(anyHappens([0.5, 0.5, 0.5])).toBeCloseTo(7 / 8, 15);
+    expect(allHappen([0.5, 0.5, 0.5])).toBe(1 / 8);
+  });
+
+  test('that are rare add up, to the last digits', () => {
+    expect(anyHappens([1e-20, 2e-20]) / 3e-20).toBeCloseTo(1, 12);
+  });
+
+  test('of what is certain and of nothing', () => {
+    expect(anyHappens([1, 0.2])).toBe(1);
+    expect(anyHappens([0, 0])).toBeCloseTo(0, 15);
+    expect(allHappen([])).toBe(1);
   });
 });

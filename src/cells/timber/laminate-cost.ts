@@ -1,5 +1,6 @@
 /** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
 import { choice, input, step } from '../define';
+import { chanceBeside } from './laminate-chance';
 import { pitchUnder } from './laminate-glue';
 
 const GEOMETRY = 'geometry';
@@ -79,6 +80,12 @@ export const besideSteps = {
     'share',
     'solidShare / besideLayers',
     'share of what breaks this wood, in each of those',
+    ALIKE,
+  ),
+  besideChance: step(
+    'share',
+    chanceBeside('besideShare', 'besideLayers'),
+    'chance that the weakest of those breaks, each from another board',
     ALIKE,
   ),
   besideForce: step(

@@ -40,6 +40,8 @@ export interface Stack extends Values {
   readonly share: number;
   readonly solidShare: number;
   readonly springBack: number;
+  readonly chanceAny: number;
+  readonly solidChance: number;
   readonly force: number;
   readonly solidForce: number;
 }
@@ -172,6 +174,11 @@ export function chartStack(v: Stack, on: OnHand<Stack>): Chart {
       {
         name: 'spring-back; also the pull, beside one board’s',
         points: [[1, 1], ...stacks.map(({ plies, springBack }) => [plies, springBack] as const)],
+        as: 'dots',
+      },
+      {
+        name: 'chance that one of them breaks',
+        points: [[1, v.solidChance], ...stacks.map(({ plies, chanceAny }) => [plies, chanceAny] as const)],
         as: 'dots',
       },
     ],

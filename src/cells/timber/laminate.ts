@@ -3,12 +3,13 @@ import { defineCell } from '../define';
 import { riseQuantities } from '../../boat/rise-quantities';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingInputs, bendingSteps, layerFunctions } from './laminate-bending';
+import { chanceFunctions, chanceInputs, chanceSteps } from './laminate-chance';
 import { besideSteps, costInputs, costSteps } from './laminate-cost';
 import { glueFunctions, glueInputs, glueSteps, screwsPress } from './laminate-glue';
 import { chartStack, drawStack } from './laminate-picture';
 
 const BOTH =
-  '{layers} layers take {share} of breaking where one solid board takes {solidShare}, and pull with {force} where it pulls with {solidForce}';
+  '{layers} layers take {share} of breaking where one solid board takes {solidShare}, and pull with {force} where it pulls with {solidForce}; one of them breaks in {chanceAny} of such stacks, the board in {solidChance}';
 const ON_FRAMES = `${BOTH}. Glued on the frames they stay there: {fastenings} fastenings at a frame hold them.`;
 const ON_FORM = `${BOTH}; for {radius} make the form {formRadius}, which is {moreRise} more rise over the whole length.`;
 const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: the pitch asks for more than the pressure.';
@@ -21,9 +22,9 @@ export const laminate = defineCell({
   title: 'Laminating',
   question:
     'One thick board or several thin ones: how many layers, how hard do they pull, how far do they spring back?',
-  inputs: { ...bendingInputs, ...glueInputs, ...costInputs },
-  functions: { ...layerFunctions, ...glueFunctions },
-  steps: { ...bendingSteps, ...glueSteps, ...costSteps, ...besideSteps },
+  inputs: { ...bendingInputs, ...chanceInputs, ...glueInputs, ...costInputs },
+  functions: { ...layerFunctions, ...chanceFunctions, ...glueFunctions },
+  steps: { ...bendingSteps, ...chanceSteps, ...glueSteps, ...costSteps, ...besideSteps },
   answers: [
     {
       of: 'share',
@@ -53,6 +54,7 @@ export const laminate = defineCell({
     columns: [
       { of: 'besidePly', label: 'each' },
       { of: 'besideShare', label: 'of breaking' },
+      { of: 'besideChance', label: 'one breaks' },
       { of: 'besideForce', label: 'pull' },
       { of: 'besideSpring', label: 'spring-back' },
       { of: 'besideGlue', label: 'glue' },

@@ -92,15 +92,15 @@ describe('laminate', () => {
 
     test('that are alike after all give what layers alike give', { timeout: 30_000 }, () => {
       const keys =
-        'whole layers ply share ownShare solidShare leastRadius springBack formRadius force stiffer glueArea clamps bought cost';
+        'whole layers ply share ownShare solidShare leastRadius springBack formRadius force stiffer glueArea clamps bought cost chanceAny chanceAll';
       fc.assert(
         fc.property(millimetres, fc.integer({ min: 2, max: 4 }), (ply, plies) => {
           const even = { ...stack, thickness: `${ply * plies} mm`, plies: `${plies}` };
           const list = Object.fromEntries(
             [1, 2, 3, 4].map((i) => [`layer${i}`, i <= plies ? `${ply} mm` : '0 mm']),
           );
-          const alike = tryCell(laminate, even);
-          const listed = tryCell(laminate, { ...even, layup: 'listed', ...list });
+          const alike = tryCell(laminate, { ...even, radius: '700 mm' });
+          const listed = tryCell(laminate, { ...even, radius: '700 mm', layup: 'listed', ...list });
           for (const key of keys.split(' ')) {
             expect(listed.number(key) / alike.number(key)).toBeCloseTo(1, 9);
           }
@@ -167,6 +167,34 @@ describe('laminate', () => {
     expect(tried.number('solidFastenings')).toBe(Math.ceil((4 * pull) / 400));
     expect(tried.number('lockedMoment')).toBeCloseTo(pull * 0.6, 9);
     expect(tried.number('laterForce') / pull).toBeCloseTo(0.65, 12);
+  });
+
+  describe('the chance of breaking', () => {
+    const doubtful = { ...stack, radius: '2 m', plies: '2' };
+
+    test('lies, for the weakest layer of several boards, between that of one layer and its multiple', () => {
+      const tried = tryCell(laminate, { ...doubtful, plies: '3', thickness: '57 mm' });
+      const [one, any, all] = ['chance', 'chanceAny', 'chanceAll'].map((key) => tried.number(key));
+      expect(one).toBeGreaterThan(0.01);
+      expect(any).toBeGreaterThan(one!);
+      expect(any).toBeLessThan(3 * one!);
+      expect(all! / one! ** 3).toBeCloseTo(1, 9);
+    });
+
+    test('falls with more layers, and is that of one board for the board', () => {
+      const rows = [2, 3, 4, 5, 6].map((plies) => tryCell(laminate, { ...doubtful, plies: `${plies}` }));
+      const values = [rows[0]!.number('solidChance'), ...rows.map((row) => row.number('chanceAny'))];
+      for (let i = 1; i < values.length; i += 1) expect(values[i]).toBeLessThan(values[i - 1]!);
+      const board = tryCell(laminate, { ...doubtful, beside: 'one' });
+      expect(board.number('besideChance')).toBeCloseTo(board.number('solidChance'), 12);
+    });
+
+    test('grows with how much boards differ where they hold on average', () => {
+      const chance = (more: Readonly<Record<string, string>>) =>
+        tryCell(laminate, { ...doubtful, ...more }).number('chance');
+      expect(chance({ ruptureSpread: '30 %' })).toBeGreaterThan(chance({}));
+      expect(chance({ together: '0' })).toBeGreaterThan(chance({}));
+    });
   });
 
   describe('glue', () => {
@@ -265,6 +293,7 @@ describe('laminate', () => {
             besideLayers: 'layers',
             besidePly: 'ply',
             besideShare: 'share',
+            besideChance: 'chanceAny',
             besideForce: 'force',
             besideSpring: 'springBack',
             besideGlue: 'glueMass',
