@@ -8,7 +8,7 @@ export function catalogueOf(table: Table, instances: readonly Instance[]): Catal
   const onBoat = lists(table);
   // Cells may bring the same ones, and a cell stand several times.
   const bringers = new Set(instances.flatMap(({ cell }) => cell.brings ?? []));
-  const brought = [...bringers].flatMap((bring) => bring(table));
+  const brought = [...new Set([...bringers].flatMap((bring) => bring(table)))];
   const names = new Set([...boat.given, ...boat.derived, ...brought].map((quantity) => quantity.name));
   for (const { name, cell } of instances) {
     for (const key of [...Object.keys(cell.inputs), ...Object.keys(cell.steps)]) names.add(`${name}.${key}`);
