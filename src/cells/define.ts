@@ -225,6 +225,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly sources: readonly Source[];
   /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
   readonly lights: readonly string[];
+  /** The picture takes the whole width of the column, above the inputs: a lines plan, a jig. */
+  readonly wide?: boolean;
   readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
   readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
   /** Changes worth looking at as a second version. */

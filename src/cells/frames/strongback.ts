@@ -501,5 +501,6 @@ export const strongback = defineCell({
     },
   ],
   lights: ['{station}', 'sheer', 'frame'],
+  wide: true,
   draw: (v, on) => strongbackView(v, on),
 });

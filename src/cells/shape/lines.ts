@@ -307,6 +307,7 @@ export const lines = defineCell({
     },
   ],
   lights: ['{station}'],
+  wide: true,
   draw: drawLines,
   chart: areasChart,
   view: 'hull',

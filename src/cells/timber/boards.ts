@@ -285,6 +285,7 @@ export const boards = defineCell({
     { text: 'Lengths of the parts, from the edges of the hull', known: 'geometry' },
   ],
   lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
+  wide: true,
   draw: drawBoards,
   search: {
     by: 'boards',

@@ -42,7 +42,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
     </dl>
     ${use(InWords, { instance })} ${use(Warnings, { instance })}
-    <div class="cell-body">
+    <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
       ${use(Pictures, { instance })}
     </div>

@@ -41,15 +41,23 @@ function useDrawing(instance: Instance): () => VNode {
     const shown = made.current.first?.drawn;
     if (!shown?.drawing && !shown?.chart)
       return html`<p class="no-picture">The drawing waits for the numbers it needs.</p>`;
-    return picturesView(shown, second?.drawn ?? null, first === null);
+    return picturesView(shown, second?.drawn ?? null, first === null, instance.cell.wide ? WIDE : undefined);
   };
 }
 
-function picturesView({ drawing, chart }: Drawn, second: Drawn | null, stale: boolean): VNode {
+/** Height that a drawing over the whole width may take, px. */
+const WIDE = 640;
+
+function picturesView(
+  { drawing, chart }: Drawn,
+  second: Drawn | null,
+  stale: boolean,
+  maxHeight?: number,
+): VNode {
   const drawing2 = second?.drawing && !sameData(second.drawing, drawing) ? second.drawing : undefined;
   const chart2 = second?.chart && !sameData(second.chart, chart) ? second.chart : undefined;
   return html`<div>
-    ${drawing ? use(Figure, { drawing, second: drawing2, stale }) : null}
+    ${drawing ? use(Figure, { drawing, second: drawing2, stale, ...(maxHeight ? { maxHeight } : {}) }) : null}
     ${chart ? use(ChartView, { chart, second: chart2, stale }) : null}
   </div>`;
 }
