@@ -1,0 +1,171 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoBoat, starters } from '../../../src/boat';
+import { clamps } from '../../../src/cells/timber/clamps';
+import { inOrder } from '../../../src/cells/timber/clamps-picture';
+import { withoutChines, withTwoChines } from '../odd-boats';
+import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { tryCell } from '../try-cell';
+
+const rigid = {
+  glue: 'resorcinol',
+  length: '4 m',
+  width: '90 mm',
+  ply: '18 mm',
+  caul: '18 mm',
+  radius: '50 m',
+  capacity: '3000 N',
+  shop: '22 °C',
+  inHand: '200',
+};
+const says = (entries: Readonly<Record<string, string>>) =>
+  tryCell(clamps, entries)
+    .warnings.map((warning) => warning.says)
+    .join(' | ');
+
+describe('clamps', () => {
+  test('a rigid glue on 4 m by 90 mm: 252 kN, 84 clamps by force, 56 by spread', () => {
+    const tried = tryCell(clamps, rigid);
+    expect(tried.number('force')).toBeCloseTo(0.7e6 * 0.09 * 4, 6);
+    expect(tried.number('byForce')).toBe(84);
+    expect(tried.number('spread')).toBeCloseTo(0.072, 12);
+    expect(tried.number('byPitch')).toBe(56);
+    expect(tried.number('clamps')).toBe(84);
+    expect(tried.words).toContain('the pressure decides');
+  });
+
+  test('thickened epoxy is only closed: the usual pitch, 23 clamps; 46 where the bend is tight', () => {
+    const epoxy = { ...rigid, glue: 'epoxy' };
+    expect(tryCell(clamps, epoxy).number('clamps')).toBe(Math.ceil(4 / 0.175));
+    expect(tryCell(clamps, epoxy).words).toContain('the spacing decides');
+    expect(tryCell(clamps, { ...epoxy, radius: '3 m' }).number('clamps')).toBe(Math.ceil(4 / 0.0875));
+    expect(tryCell(clamps, { ...epoxy, radius: '5.4 m' }).number('clamps')).toBe(Math.ceil(4 / 0.175));
+  });
+
+  test('hardwood and a rigid glue take the high end of its pressure', () => {
+    expect(tryCell(clamps, { ...rigid, hardness: 'hard' }).number('pressure')).toBe(1.7e6);
+    expect(tryCell(clamps, { ...rigid, glue: 'epoxy', hardness: 'hard' }).number('pressure')).toBe(0.06e6);
+  });
+
+  test('is enough for force and for spread, and one fewer is not', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 200, max: 8000 }),
+        fc.integer({ min: 10, max: 300 }),
+        fc.integer({ min: 500, max: 6000 }),
+        fc.constantFrom('epoxy', 'resorcinol', 'polyurethane', 'pva'),
+        (length, width, capacity, glue) => {
+          const tried = tryCell(clamps, {
+            ...rigid,
+            glue,
+            length: `${length} mm`,
+            width: `${width} mm`,
+            capacity: `${capacity} N`,
+          });
+          const n = tried.number('clamps');
+          expect(n * capacity).toBeGreaterThanOrEqual(tried.number('force') * (1 - 1e-9));
+          expect(tried.number('evenPitch')).toBeLessThanOrEqual(tried.number('pitch') * (1 + 1e-9));
+          const fewer = n - 1;
+          expect(
+            fewer * capacity < tried.number('force') || fewer * tried.number('pitch') < length / 1000,
+          ).toBe(true);
+        },
+      ),
+      { seed: 11, numRuns: 40 },
+    );
+  });
+
+  test('too few in hand: goes, or screws with a glue that fills gaps', () => {
+    const few = { ...rigid, glue: 'polyurethane', inHand: '10' };
+    const tried = tryCell(clamps, few);
+    expect(tried.number('clamps')).toBe(23);
+    expect(tried.number('wanting')).toBe(13);
+    expect(tried.number('goes')).toBe(3);
+    expect(tried.number('goLength')).toBeCloseTo(4 / 3, 12);
+    expect(tried.number('screws')).toBe(Math.ceil((13 * 4) / 23 / 0.075));
+    expect(tried.words).toContain('let 31 screws press');
+    const hard = tryCell(clamps, { ...rigid, inHand: '10' });
+    expect(hard.number('screws')).toBe(0);
+    expect(hard.words).toContain('Screws do not press enough');
+    expect(tryCell(clamps, { ...rigid, inHand: '0' }).number('goes')).toBe(84);
+  });
+
+  test('ten kelvin colder, twice as long', () => {
+    const at = (shop: string) => tryCell(clamps, { ...rigid, glue: 'epoxy', shop });
+    expect(at('20 °C').number('clamped')).toBe(24 * 3600);
+    expect(at('10 °C').number('clamped') / at('20 °C').number('clamped')).toBeCloseTo(2, 12);
+    expect(at('30 °C').number('open') / at('20 °C').number('open')).toBeCloseTo(0.5, 12);
+  });
+
+  test('the radius is that of the edge along which the part runs', () => {
+    const all = tryCell(clamps, {});
+    const along = { keelson: 'keel', chineLog: 'chine', sheerClamp: 'sheer', rubRail: 'sheer' };
+    for (const [part, edge] of Object.entries(along)) {
+      const radius = tryCell(clamps, { part, radius: `${edge}.leastRadius` }).number('radius');
+      expect(all.number(`${part}.edgeRadius`)).toBeCloseTo(radius, 12);
+    }
+  });
+
+  describe('the order', () => {
+    test('from the middle outward: each is as far out as the one before, or farther, and none is left out', () => {
+      for (const count of [1, 2, 7, 8, 40]) {
+        const places = inOrder({ clamps: count, pitch: 100, from: 'middle' });
+        const out = places.map((x) => Math.abs(x - count * 50));
+        expect(out).toEqual(out.toSorted((a, b) => a - b));
+        expect(places.toSorted((a, b) => a - b)).toEqual(inOrder({ clamps: count, pitch: 100, from: 'end' }));
+      }
+    });
+
+    test('from one end: one after the other, the first half a pitch in', () => {
+      expect(inOrder({ clamps: 4, pitch: 100, from: 'end' })).toEqual([50, 150, 250, 350]);
+    });
+  });
+
+  describe('warnings', () => {
+    test('none for epoxy in a warm shop with clamps enough', () =>
+      expect(says({ ...rigid, glue: 'epoxy' })).toBe(''));
+    test('too cold', () => expect(says({ ...rigid, shop: '15 °C' })).toContain('may never cure'));
+    test('too slow', () => expect(says(rigid)).toContain('must be closed in'));
+    test('pressure outside the range', () =>
+      expect(says({ ...rigid, pressure: '200 kPa' })).toContain('outside what this glue'));
+    test('a face wider than one row presses', () => expect(says(rigid)).toContain('from both edges'));
+    test('clamps wanting', () => expect(says({ ...rigid, inHand: '5' })).toContain('79 clamps are wanting'));
+  });
+
+  test.each([
+    ...starters,
+    { id: 'no chines', table: withoutChines },
+    { id: 'two chines', table: withTwoChines },
+  ])('every part has a row on the $id', ({ table }) => {
+    const tried = tryCell(clamps, {}, table);
+    expect(tried.issues).toEqual({});
+    expect(tried.number('sheerClamp.clamps')).toBeGreaterThan(0);
+    provesItsDrawing(tried.drawing);
+  });
+
+  testSense(clamps);
+
+  testDrawings(clamps, {
+    'as it stands': {},
+    'from one end': { order: 'end' },
+    'one clamp': { length: '100 mm', glue: 'epoxy', width: '20 mm' },
+    'a few': { length: '600 mm', glue: 'epoxy' },
+    'no strip': { caul: '0 mm' },
+    'very thick': { ply: '300 mm', caul: '100 mm' },
+    'very close': { ply: '2 mm', caul: '0 mm', glue: 'pva' },
+  });
+
+  test('the drawing spans the pitch and the thicknesses it says', () => {
+    const tried = tryCell(clamps, { ...rigid, glue: 'epoxy', length: '3.5 m', ply: '20 mm' }, demoBoat);
+    expect(tried.number('evenPitch')).toBeCloseTo(0.175, 12);
+    expect(measured(tried.drawing, '175 mm')).toBeCloseTo(175, 9);
+    expect(measured(tried.drawing, '20 mm')).toBeCloseTo(20, 9);
+    expect(measured(tried.drawing, '18 mm')).toBeCloseTo(18, 9);
+    const numbers = tried.drawing!.shapes.flatMap((shape) =>
+      shape.shape === 'note' && shape.at ? [[Number(shape.text), shape.at[0]] as const] : [],
+    );
+    expect(numbers.map(([number]) => number)).toEqual([1, 2, 3, 4, 5, 6, 7]);
+    // Twenty clamps: the middle lies between the first two.
+    expect((numbers[0]![1] + numbers[1]![1]) / 2).toBeCloseTo(1750, 9);
+  });
+});
