@@ -1,47 +1,15 @@
 /** How often a layer breaks as it is bent, for boards of one wood are not alike. */
-import { chanceOfBreaking } from '../../kernel/chance';
 import { allHappen, anyHappens } from '../../kernel/layers';
-import { citation } from '../../trade/table';
-import { timberSpread } from '../../trade/timber';
-import { type CellFunction, input, step } from '../define';
+import { type CellFunction, step } from '../define';
+import { chanceFunctions } from './bend-chance';
 
-const LOGNORMAL =
-  'strength and stiffness lognormal over the boards of a wood; spreads from memory: Wood Handbook, Table 5-6';
-const SPREADS = 'ruptureSpread, modulusSpread, together';
-
-const spread = (label: string, { value, ...how }: (typeof timberSpread)['rupture']) =>
-  input('share', label, {
-    seldom: true,
-    preset: `${value * 100} %`,
-    min: '1 %',
-    max: '60 %',
-    step: '1 %',
-    note: `standard deviation over mean; ${citation(how)}`,
-  });
-
-export const chanceInputs = {
-  ruptureSpread: spread('Strength varies by', timberSpread.rupture),
-  modulusSpread: spread('Stiffness varies by', timberSpread.modulus),
-  together: input('ratio', 'Strength goes with stiffness', {
-    seldom: true,
-    preset: '0.7',
-    min: '0',
-    max: '0.95',
-    step: '0.05',
-    note: 'correlation of their logarithms; common practice, no source: 0.6 to 0.8 in clear wood; 0 for none, which breaks more',
-  }),
-};
+const LOGNORMAL = 'lognormal strength and stiffness, as in the cell on bending one board';
+const APART = 'chance: boards that know nothing of each other';
 
 const four = ['share', 'share', 'share', 'share'] as const;
 
-export const chanceFunctions: Readonly<Record<string, CellFunction>> = {
-  breaking: {
-    takes: ['share', 'share', 'share', 'ratio'],
-    gives: 'share',
-    says: 'share of boards whose stress at this curve outruns their strength, both lognormal',
-    run: (share = 0, strength = 0, stiffness = 0, correlation = 0) =>
-      chanceOfBreaking(share, { strength, stiffness, correlation }),
-  },
+export const layerChanceFunctions: Readonly<Record<string, CellFunction>> = {
+  chanceOfBreaking: chanceFunctions.chanceOfBreaking,
   oneOfAlike: {
     takes: ['share', 'count'],
     gives: 'share',
@@ -62,23 +30,23 @@ export const chanceFunctions: Readonly<Record<string, CellFunction>> = {
   },
 };
 
-const breakingAt = (share: string) => `breaking(${share}, ${SPREADS})`;
+const breakingAt = (share: string) => `chanceOfBreaking(${share}, ruptureSpread, modulusSpread, together)`;
 const listed = [1, 2, 3, 4].map((i) => breakingAt(`modulus * layer${i} / (2 * radius) / rupture`)).join(', ');
 
-export const chanceSteps = {
+export const layerChanceSteps = {
   chance: step('share', breakingAt('share'), 'chance that such a layer breaks as it is bent', LOGNORMAL),
   solidChance: step('share', breakingAt('solidShare'), 'chance that one solid board breaks', LOGNORMAL),
   chanceAny: step(
     'share',
     `layup == "alike" ? oneOfAlike(chance, layers) : oneOfListed(${listed})`,
     'chance that the weakest of the layers breaks, each from another board; from one board, that of a single layer',
-    'chance: boards that know nothing of each other',
+    APART,
   ),
   chanceAll: step(
     'share',
     `layup == "alike" ? chance^layers : allOfListed(${listed})`,
     'chance that the strongest breaks too, and so all of them',
-    'chance: boards that know nothing of each other',
+    APART,
   ),
 };
 

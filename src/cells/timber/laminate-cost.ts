@@ -1,7 +1,7 @@
 /** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
 import { choice, input, step } from '../define';
 import { chanceBeside } from './laminate-chance';
-import { pitchUnder } from './laminate-glue';
+import { evenPitchOver, usualPitchOver } from './laminate-glue';
 
 const GEOMETRY = 'geometry';
 const ALIKE = 'the formulas of the stack, for layers all alike';
@@ -96,9 +96,15 @@ export const besideSteps = {
   ),
   besideSpring: step('share', '1 / besideLayers^2', 'part of the rise that those lose off a form', ALIKE),
   besideGlue: step('mass', massOf('besideLayers'), 'glue for those', ALIKE),
+  besidePitch: step(
+    'length',
+    `pitch == usualPitch ? (${usualPitchOver('besidePly')}) : pitch`,
+    'clamp to clamp, at most, on those; what was typed stands',
+    ALIKE,
+  ),
   besideClamps: step(
     'count',
-    `besideLayers > 1 ? max(clampsByForce, ceil(length / (${pitchUnder('besidePly')}) - 0.001)) : 0`,
+    `besideLayers > 1 ? max(clampsByForce, ceil(length / (${evenPitchOver('besidePly', 'besidePitch')}) - 0.001)) : 0`,
     'clamps for gluing those; one board is not glued',
     ALIKE,
   ),

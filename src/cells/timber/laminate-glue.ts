@@ -13,6 +13,7 @@ import { glueDensity, glueLines } from '../../trade/glue-lines';
 import { scrapings } from '../../trade/paste';
 import { citation, look } from '../../trade/table';
 import { type CellFunction, choice, input, step } from '../define';
+import { glues } from './glues';
 
 const STATICS = 'statics: pressure over the face of the stack';
 const CONE = 'common practice: a clamp presses 45° to each side of its jaw through wood and batten';
@@ -38,12 +39,21 @@ function spreadText(id: string): string {
   return `${(least + most) / 2 + primed} kg/m^2`;
 }
 
+/** A glue that fills gaps takes the middle of its range, a stiff one the low end, as on softwood. */
+function pressureText(id: string): string {
+  const [least, most] = [cell(id, 'leastPressure') ?? 0, cell(id, 'mostPressure') ?? 0];
+  return `${(cell(id, 'mostGap') ?? 0) >= FILLS ? (least + most) / 2 : least} Pa`;
+}
+
+/** From this gap on a glue fills it, m: the kinds of the table fall well apart here. */
+const FILLS = 1e-3;
+
 /** Above this the joint wants even pressure all along, and screws don't give it; the top of 0.1 to 0.2 MPa. */
 const SCREWS_PRESS = '0.2 MPa';
 
 export const glueInputs = {
   glue: choice('Glue', {
-    options: adhesives.rows.map(({ id, label }) => ({ id, label })),
+    options: glues,
     preset: 'epoxy',
   }),
   line: input('length', 'Thickness of a glue line', {
@@ -83,7 +93,7 @@ export const glueInputs = {
   pressure: input('pressure', 'Pressure on the glue', {
     seldom: true,
     from: '{self}.usualPressure',
-    preset: '20 kPa',
+    preset: '60 kPa',
     min: '1 kPa',
     max: '3 MPa',
     step: '10 kPa',
@@ -99,6 +109,7 @@ export const glueInputs = {
   }),
   pitch: input('length', 'Clamp to clamp, at most', {
     seldom: true,
+    from: '{self}.usualPitch',
     preset: `${clampPitch.straight.value * 1000} mm`,
     min: '20 mm',
     max: '1 m',
@@ -107,7 +118,7 @@ export const glueInputs = {
   }),
   caul: input('length', 'Batten under the clamps, thickness', {
     seldom: true,
-    preset: '19 mm',
+    preset: '18 mm',
     min: '0 mm',
     max: '150 mm',
     step: '1 mm',
@@ -124,9 +135,13 @@ export const glueFunctions: Readonly<Record<string, CellFunction>> = {
   },
 };
 
-/** Clamp to clamp under a layer of this thickness, as a formula. */
-export const pitchUnder = (layer: string): string =>
-  `pressure > ${SCREWS_PRESS} ? min(pitch, 2 * (caul + ${layer})) : pitch`;
+/** Usual clamp to clamp over layers of this thickness, as a formula. */
+export const usualPitchOver = (layer: string): string =>
+  `radius < 300 * ${layer} ? ${clampPitch.tight.value * 1000} mm : ${clampPitch.straight.value * 1000} mm`;
+
+/** The same where a clamp must press evenly through such a layer. */
+export const evenPitchOver = (layer: string, pitch: string): string =>
+  `pressure > ${SCREWS_PRESS} ? min(${pitch}, 2 * (caul + ${layer})) : ${pitch}`;
 
 export const glueSteps = {
   usualLine: step(
@@ -143,9 +158,9 @@ export const glueSteps = {
   ),
   usualPressure: step(
     'pressure',
-    byGlue((id) => `${cell(id, 'leastPressure') ?? 0} Pa`),
-    'least pressure that this glue is given',
-    `epoxy ${citation(look(adhesives, 'epoxy', 'leastPressure')!)}; resorcinol ${citation(look(adhesives, 'resorcinol', 'leastPressure')!)}`, // rows of that table
+    byGlue(pressureText),
+    'usual pressure on this glue, on softwood',
+    `glues that fill gaps: the middle of their range; stiff ones: the low end, as on softwood. Resorcinol ${citation(look(adhesives, 'resorcinol', 'leastPressure')!)}`, // a row of that table
   ),
   glueMass: step(
     'mass',
@@ -167,6 +182,12 @@ export const glueSteps = {
     'what the lines add to the thickness of the stack',
     'geometry',
   ),
+  usualPitch: step(
+    'length',
+    usualPitchOver('ply'),
+    'clamp to clamp, usual on such a curve',
+    `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}; tight below 300 thicknesses of a layer, common practice, no source`,
+  ),
   pressForce: step('force', 'pressure * width * length', 'force of all clamps together', STATICS),
   clampsByForce: step(
     'count',
@@ -176,7 +197,7 @@ export const glueSteps = {
   ),
   clampPitch: step(
     'length',
-    `layup == "alike" ? (${pitchUnder('evenPly')}) : (${pitchUnder('thinnestOf(layer1, layer2, layer3, layer4)')})`,
+    `layup == "alike" ? (${evenPitchOver('evenPly', 'pitch')}) : (${evenPitchOver('thinnestOf(layer1, layer2, layer3, layer4)', 'pitch')})`,
     'clamp to clamp that presses the outer line evenly',
     `${CONE}; a glue that wants ${SCREWS_PRESS} or less is content with contact`,
   ),

@@ -1,9 +1,10 @@
 /** One thick board or several thin ones: stress, force, spring-back, stiffness, glue, clamps, wood and money. */
 import { defineCell } from '../define';
 import { riseQuantities } from '../../boat/rise-quantities';
+import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingInputs, bendingSteps, layerFunctions } from './laminate-bending';
-import { chanceFunctions, chanceInputs, chanceSteps } from './laminate-chance';
+import { layerChanceFunctions, layerChanceSteps } from './laminate-chance';
 import { besideSteps, costInputs, costSteps } from './laminate-cost';
 import { glueFunctions, glueInputs, glueSteps, screwsPress } from './laminate-glue';
 import { chartStack, drawStack } from './laminate-picture';
@@ -23,8 +24,8 @@ export const laminate = defineCell({
   question:
     'One thick board or several thin ones: how many layers, how hard do they pull, how far do they spring back?',
   inputs: { ...bendingInputs, ...chanceInputs, ...glueInputs, ...costInputs },
-  functions: { ...layerFunctions, ...chanceFunctions, ...glueFunctions },
-  steps: { ...bendingSteps, ...chanceSteps, ...glueSteps, ...costSteps, ...besideSteps },
+  functions: { ...layerFunctions, ...layerChanceFunctions, ...glueFunctions },
+  steps: { ...bendingSteps, ...layerChanceSteps, ...glueSteps, ...costSteps, ...besideSteps },
   answers: [
     {
       of: 'share',
@@ -128,6 +129,7 @@ export const laminate = defineCell({
   ],
   cautions: [
     ...bentCautions,
+    chanceCaution,
     'Layers glued in place on the frames and fastened there have nowhere to spring to; the frames feel the pull of the loose layers, no more. The spring-back counts for a stack glued on a form. Wood creeps in the glue, so expect 80 to 100 % of it: common practice.',
     'Joints in the layers must not lie over each other, nor the fastenings of one layer under those of the next.',
     "Glue: follow the maker's sheet for spread, open time, pressure, temperature, gloves and fresh air. Try the whole stack dry first, with every clamp, and count them.",
@@ -135,6 +137,7 @@ export const laminate = defineCell({
   ],
   sources: [
     ...bentSources,
+    ...chanceSources,
     {
       text: 'Spring-back 1/n² of the rise, as printed in boat-trade usage; M. Sanne and others, Forests 11(7):725 (2020): depends on the number of layers, hardly on the radius',
       known: 'published',

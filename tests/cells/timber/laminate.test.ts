@@ -217,11 +217,11 @@ describe('laminate', () => {
     });
 
     test.each([
-      // primed on both faces, 2 x 125 g, and the middle of 250 to 400 g of paste; contact
-      ['epoxy', 0.575, 20e3, 0.0005],
+      // primed on both faces, 2 x 125 g, and the middle of 250 to 400 g of paste; the middle of 20 to 100 kPa
+      ['epoxy', 0.575, 60e3, 0.0005],
       ['resorcinol', 0.325, 0.7e6, 0.000115],
       // a full line of half a millimetre at 1100 kg/m3 and a quarter squeezed out
-      ['polyurethane', 0.0005 * 1100 * 1.25, 50e3, 0.0005],
+      ['polyurethane', 0.0005 * 1100 * 1.25, 125e3, 0.0005],
       ['pva', 0.2, 0.7e6, 0.0001],
     ])('of %s is spread, pressed and thick as is usual', (glue, spread, pressure, line) => {
       const tried = tryCell(laminate, { ...glued, glue });
@@ -253,6 +253,12 @@ describe('laminate', () => {
       expect(tried.number('clampsByPitch')).toBe(27);
       expect(tried.number('clamps')).toBe(70);
       expect(tried.words).toContain('the pressure asks for more than the pitch');
+    });
+
+    test('stand closer on a tight curve: below 300 thicknesses of a layer', () => {
+      const pitchAt = (radius: string) => tryCell(laminate, { ...run, radius }).number('clampPitch');
+      expect(pitchAt('5.6 m')).toBeCloseTo(0.0875, 12);
+      expect(pitchAt('5.8 m')).toBeCloseTo(0.175, 12);
     });
 
     test('press evenly only through wood enough: the thinnest of listed layers sets the pitch', () => {
