@@ -31,6 +31,7 @@ export const registry: readonly Shelved[] = [
   { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
   { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
   { id: 'joints', load: async () => (await import('./timber/joints')).joints },
+  { id: 'butt', load: async () => (await import('./timber/butt')).butt },
   { id: 'boards', load: async () => (await import('./timber/boards')).boards },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
   { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },

@@ -1,5 +1,8 @@
 /** What a glued scarf keeps of the strength of the unbroken board. */
 
+/** What end grain glued to end grain keeps in tension: *Wood Handbook*, USDA FPL-GTR-190 (2010), ch. 10. */
+export const buttKept = 0.25;
+
 /**
  * A planning curve through what is printed about plain scarfs in tension, slope 1 in s.
  *
@@ -9,7 +12,7 @@
  * the points the curve is straight: common practice, not a test result.
  */
 const planned: readonly (readonly [slope: number, kept: number])[] = [
-  [0, 0.25],
+  [0, buttKept],
   [5, 0.65],
   [8, 0.8],
   [10, 0.85],
