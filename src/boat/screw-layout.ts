@@ -46,7 +46,9 @@ const ROUNDING = 1e-9;
 export function rowsIn(field: Field): readonly Vec2[] {
   const { allowed, rows, rowGap, across } = field;
   if (allowed.length < 2) return [];
-  const outermost = Math.min(...allowed.map(([, inward]) => inward));
+  const levels = allowed.map(([, inward]) => inward);
+  // Corners that lie in one edge but for rounding are all met a hair inside it.
+  const outermost = within(Math.min(...levels) + ROUNDING, levels);
   const gap = Math.max(rowGap, across);
   return Array.from({ length: rows }, (_, row) => ({ row, inward: outermost + row * gap })).flatMap(
     ({ row, inward }) => {
