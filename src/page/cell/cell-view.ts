@@ -42,12 +42,12 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
     </dl>
     ${use(InWords, { instance })} ${use(Warnings, { instance })}
+    ${cell.search ? use(SearchRow, { instance }) : null}
     <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
       ${use(Pictures, { instance })}
     </div>
     ${viewOf(instance)}
-    ${cell.search ? use(SearchRow, { instance }) : null}
     ${cell.offers ? use(Offers, { instance }) : null}
     ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
     ${
