@@ -33,3 +33,36 @@ export function scarfStrength(slope: number): number {
   }
   return keptLow;
 }
+
+/** A strength that somebody prints for a scarf of slope 1 in `slope`. */
+export interface PrintedScarf {
+  readonly slope: number;
+  readonly kept: number;
+}
+
+/** What is printed for one sort of joint, to lay beside the planning curve. */
+export interface PrintedScarfs {
+  readonly name: string;
+  readonly source: string;
+  readonly points: readonly PrintedScarf[];
+}
+
+/** Figures that don't lie on the planning curve: the books don't agree. */
+export const otherPrinted: readonly PrintedScarfs[] = [
+  {
+    name: 'solid wood, as quoted',
+    source: 'R. Birmingham, Boat Building Techniques, seen only as others quote it',
+    points: [
+      { slope: 4, kept: 0.65 },
+      { slope: 20, kept: 0.95 },
+    ],
+  },
+  {
+    name: 'plywood',
+    source: 'APA, Plywood Design Specification, scarfs in tension: from memory',
+    points: [
+      { slope: 5, kept: 0.75 },
+      { slope: 8, kept: 1 },
+    ],
+  },
+];

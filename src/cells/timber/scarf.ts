@@ -1,7 +1,7 @@
 /** Scarf joint: its taper, its glue, what it eats and what it keeps. */
-import { breakLine, dim, drawing, hatch, label, line, mm, note, type Point } from '../../drawing';
-import { scarfSpread, scarfStrength } from '../../trade/scarf-strength';
+import { otherPrinted, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../define';
+import { drawScarf, strengthChart } from './scarf-picture';
 
 const GEOMETRY = 'geometry';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
@@ -104,6 +104,18 @@ export const scarf = defineCell({
       'part of the strength of the unbroken board that the joint keeps, in tension',
       `common practice: a curve drawn through printed values, which stand ${scarfSpread} apart either way; butt from ${HANDBOOK}; slopes 5 to 12 from memory of its older chapter on glued members; 1 in 20 quoted from R. Birmingham, Boat Building Techniques`,
     ),
+    keptLow: step(
+      'share',
+      `max(0, strengthKept - ${scarfSpread})`,
+      'the same by the lowest edition',
+      `from memory: editions of the Wood Handbook's older chapter on glued members differ by about ${scarfSpread}`,
+    ),
+    keptHigh: step(
+      'share',
+      `min(1, strengthKept + ${scarfSpread})`,
+      'the same by the highest edition',
+      'from memory: the same; for plywood more is printed, the whole at 1 in 8',
+    ),
     shearInGlue: step(
       'ratio',
       'slope / (1 + slope^2)',
@@ -138,7 +150,7 @@ export const scarf = defineCell({
     },
   ],
   inWords:
-    'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}.',
+    'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}, {lost} of board gone into the joints. Each keeps about {strengthKept} of the strength; the books do not agree: editions of one and the same run from {keptLow} to {keptHigh}.',
   warnings: [
     {
       when: 'boards > 1 and boardLength < 2 * taper',
@@ -154,7 +166,7 @@ export const scarf = defineCell({
     },
     {
       when: 'slope < 8',
-      says: 'Steeper than 1 in 8: a scarf of {slope} keeps about {strengthKept} of the strength.',
+      says: 'Steeper than 1 in 8: a scarf of {slope} keeps about {strengthKept} of the strength, from {keptLow} to {keptHigh} by edition.',
       limit: `plywood scarfs are typically 1 in 8, ${HANDBOOK}`,
       weight: 'mind',
     },
@@ -166,7 +178,8 @@ export const scarf = defineCell({
     },
   ],
   cautions: [
-    'Keep joints away from the tightest bend and from frame notches, and port and starboard joints apart by the stagger or more.',
+    'Keep joints away from the tightest bend and from frame notches, and port and starboard joints apart by the stagger or more: where they fall along the boat is a cell of its own.',
+    'A plank bent flat is scarfed across its width, the taper on its wide faces, so that the bend presses the joint together and does not peel it.',
     'A feather edge catches: clamp the board and plane or saw the taper away from your hands; wear eye protection.',
     "Glue: follow the maker's sheet for moisture, temperature, gloves and fresh air. Thin-line glues need pressure, epoxy only contact.",
     'The strength kept is a planning value for sound, straight-grained wood and a good glue line, not a test of your joint.',
@@ -177,121 +190,20 @@ export const scarf = defineCell({
       text: 'Wood Handbook, older chapter on glued members: strength of plain scarfs, 1 in 5 to 1 in 12',
       known: 'from memory',
     },
-    {
-      text: 'R. Birmingham, Boat Building Techniques, seen only as others quote it: 65 % at 1 in 4 to 95 % at 1 in 20',
-      known: 'from memory',
-    },
+    ...otherPrinted.map(
+      ({ name, source, points }) =>
+        ({
+          text: `${source}: ${name} ${points.map(({ slope, kept }) => `${Math.round(100 * kept)} % at 1 in ${slope}`).join(', ')}`,
+          known: 'from memory',
+        }) as const,
+    ),
     { text: 'Planning curve of strength and stagger of joints', known: 'common practice' },
     { text: 'Taper, glue face, joined length', known: 'geometry' },
   ],
   lights: ['{along}'],
 
-  draw: (v, on) => {
-    const thickness = mm(v.thickness);
-    const taper = mm(v.taper);
-    const width = mm(v.width);
-    const stub = Math.max(2 * thickness, taper / 3);
-    const right = taper + stub;
-    // The face to be cut away stands above the side view; of a wide panel only a strip.
-    const whole = width <= 0.7 * taper;
-    const face = whole ? width : 0.7 * taper;
-    const faceFoot = thickness + taper / 5;
-    const faceTop = faceFoot + face;
-    const leftBoard: Point[] = [
-      [-stub, 0],
-      [taper, 0],
-      [0, thickness],
-      [-stub, thickness],
-    ];
-    const rightBoard: Point[] = [
-      [right, 0],
-      [taper, 0],
-      [0, thickness],
-      [right, thickness],
-    ];
-    return drawing({
-      title: 'Scarf joint, from the side and on the face',
-      says: `Two boards ${on.say(v.thickness, 'length')} thick, each tapered over ${on.say(v.taper, 'length')} at ${on.say(v.slope, 'slope')}, laid one on the other; the glue face is ${on.say(v.glueFace, 'length')} long.`,
-      shapes: [
-        hatch(leftBoard, 'cedar', { pen: 'none', part: v.along }),
-        hatch(rightBoard, 'cedar', { pen: 'none', falling: true, part: v.along }),
-        line(
-          [
-            [-stub, 0],
-            [right, 0],
-          ],
-          { pen: 'outline' },
-        ),
-        line(
-          [
-            [-stub, thickness],
-            [right, thickness],
-          ],
-          { pen: 'outline' },
-        ),
-        line(
-          [
-            [0, thickness],
-            [taper, 0],
-          ],
-          { pen: 'outline', layer: 'glue line' },
-        ),
-        breakLine([-stub, 0], [-stub, thickness]),
-        breakLine([right, 0], [right, thickness]),
-        dim([0, thickness], [taper, 0], on.say(v.taper, 'length'), { run: 'horizontal', side: 'below' }),
-        dim([right, 0], [right, thickness], on.say(v.thickness, 'length'), { side: 'right' }),
-        label(
-          [taper / 2, thickness / 2],
-          `glue face ${on.say(v.glueFace, 'length')}, ${on.say(v.angle, 'angle')}`,
-          { toward: 's' },
-        ),
-        line(
-          [
-            [0, faceTop],
-            [0, faceFoot],
-            [right, faceFoot],
-            [right, faceTop],
-          ],
-          { pen: 'outline', part: v.along },
-        ),
-        line(
-          [
-            [0, faceTop],
-            [right, faceTop],
-          ],
-          { pen: whole ? 'outline' : 'thin' },
-        ),
-        line(
-          [
-            [taper, faceFoot],
-            [taper, faceTop],
-          ],
-          { pen: 'visible', layer: 'marks' },
-        ),
-        label([taper, faceFoot + face / 2], 'square across the face to be cut away', { toward: 'ne' }),
-        whole
-          ? dim([right, faceFoot], [right, faceTop], on.say(v.width, 'length'), { side: 'right' })
-          : note('Part of the width is drawn.'),
-      ],
-    });
-  },
-
-  chart: (v) => ({
-    title: 'Strength kept against slope',
-    says: 'Flatter scarfs keep more: steep gains up to 1 in 8, small ones beyond 1 in 12.',
-    x: { label: 'Slope', kind: 'slope', from: 4, to: 20 },
-    y: { label: 'Strength kept', kind: 'share', from: 0.5, to: 1 },
-    lines: [
-      { name: 'planning curve', points: curve(0) },
-      { name: 'highest printed', points: curve(scarfSpread) },
-      { name: 'lowest printed', points: curve(-scarfSpread) },
-    ],
-    limits: [
-      { at: 8, axis: 'x', label: 'plywood' },
-      { at: 12, axis: 'x', label: 'spars' },
-    ],
-    points: [{ x: v.slope, y: v.strengthKept, label: 'this joint' }],
-  }),
+  draw: drawScarf,
+  chart: strengthChart,
 });
 
 /**
@@ -305,10 +217,4 @@ function boardsToReach(wanted: number, boardLength: number, taper: number): numb
     throw new Error('a board no longer than its taper cannot be joined into a longer one');
   // A thousandth of a board is forgiven, so that three boards that just reach are three, not four.
   return Math.max(1, Math.ceil((wanted - taper) / (boardLength - taper) - 0.001));
-}
-
-const slopes = Array.from({ length: 33 }, (_, i) => 4 + i / 2);
-
-function curve(shift: number): readonly (readonly [number, number])[] {
-  return slopes.map((slope) => [slope, Math.min(1, scarfStrength(slope) + shift)] as const);
 }

@@ -81,6 +81,23 @@ describe('scarf', () => {
     expect(tryCell(scarf, { thickness: '50 mm' }).number('stagger')).toBeCloseTo(1.2, 12);
   });
 
+  test('tells how far the books stand apart, in words and on the chart', () => {
+    const tried = tryCell(scarf, { slope: '8' });
+    // Older Wood Handbook, 0.80 at 1 in 8, editions differing by about 0.05: from memory.
+    expect(tried.number('keptLow')).toBeCloseTo(0.75, 12);
+    expect(tried.number('keptHigh')).toBeCloseTo(0.85, 12);
+    expect(tried.words).toContain('from 75 % to 85 %');
+    const dots = tried.chart?.lines.filter((line) => line.as === 'dots') ?? [];
+    // Birmingham, as quoted: 65 % at 1 in 4; plywood by the APA, from memory: the whole at 1 in 8.
+    expect(dots.flatMap(({ points }) => points)).toEqual(
+      expect.arrayContaining([
+        [4, 0.65],
+        [8, 1],
+      ]),
+    );
+    expect(tryCell(scarf, { slope: '20' }).number('keptHigh')).toBeLessThanOrEqual(1);
+  });
+
   test('links to the keelson and to the edge chosen', () => {
     const tried = tryCell(scarf, { along: 'chine', 'keelson.thickness': '25 mm' });
     expect(tried.number('thickness')).toBeCloseTo(0.025, 12);
