@@ -106,6 +106,16 @@ export function duckJumps(batten: Batten): readonly Vec3[] {
   return x!.map((jump, i) => [jump, y![i]!, z![i]!]);
 }
 
+/**
+ * What each duck does to a batten with free ends, over its EI, 1/m2: the jump of the third derivative, at the ends from
+ * the nothing that the batten carries beyond. They balance, and so do their moments.
+ */
+export function pushesOn(batten: Batten): readonly Vec3[] {
+  const first = derivativeAt(batten, batten.knots[0]!, 3);
+  const last = derivativeAt(batten, batten.knots.at(-1)!, 3);
+  return [first, ...duckJumps(batten), scale(last, -1)];
+}
+
 /** Length along one cubic piece; relative error below 1e-10. */
 export function lengthBetween(
   curve: Pick<Batten, 'knots' | 'x' | 'y' | 'z'>,

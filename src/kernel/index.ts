@@ -13,7 +13,7 @@ export {
   transomCorner,
 } from './angles';
 export type { Hopper, TransomCorner } from './angles';
-export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, viewCurvature } from './batten';
+export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, pushesOn, viewCurvature } from './batten';
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';

@@ -7,12 +7,12 @@ import {
   type Batten,
   bendBatten,
   derivativeAt,
-  duckJumps,
   type FairRun,
   fairRun,
   type Hollow,
   hollows,
   missWhenLifted,
+  pushesOn,
   type Tightest,
   tightest,
   turnOfLine,
@@ -132,16 +132,6 @@ function ducksOn(batten: Batten): readonly number[] {
     const [dx, dy] = derivativeAt(batten, batten.knots[i]!, 1); // a push a knot
     return (py * dx - px * dy) / Math.hypot(dx, dy);
   });
-}
-
-/**
- * What each duck does to a batten with free ends, over its stiffness, 1/m2: the jump of the third derivative, at
- * the ends from the nothing that the batten carries beyond. They balance, and so do their moments.
- */
-export function pushesOn(batten: Batten): readonly Vec3[] {
-  const first = derivativeAt(batten, batten.knots[0]!, 3);
-  const [x, y, z] = derivativeAt(batten, batten.knots.at(-1)!, 3);
-  return [first, ...duckJumps(batten), [-x, -y, -z]];
 }
 
 /** Where the batten with free ends bends hardest in the line's view. @throws where it is straight */
