@@ -19,7 +19,7 @@ export type AdhesiveColumn =
   | 'mostSpread';
 
 export interface Adhesive extends TradeRow<AdhesiveColumn> {
-  /** What it bears of water, as a phrase that follows "is for": `dry and damp places`. */
+  /** What it bears of water, as a phrase that follows "is for": `damp places`. */
   readonly immersion: string;
 }
 
@@ -73,8 +73,12 @@ const remembered = (value: number, source: string): Cited => ({ value, source, k
 /** Rigid glues: lightest wood near 0.7 MPa, densest up to 1.7. */
 const PRESSURE = `${HANDBOOK}: near 0.7 MPa on light wood, up to 1.7 on the densest`;
 
+export interface Glues extends TradeTable<AdhesiveColumn> {
+  readonly rows: readonly Adhesive[];
+}
+
 /** All the generic glues; spread is for the paste itself, on both faces together. */
-export const adhesives: TradeTable<AdhesiveColumn> & { readonly rows: readonly Adhesive[] } = {
+export const adhesives: Glues = {
   id: 'adhesive',
   columns: {
     mostGap: { kind: 'length', meaning: 'widest gap bridged' },
@@ -142,7 +146,10 @@ export const adhesives: TradeTable<AdhesiveColumn> & { readonly rows: readonly A
 export const primer: Cited = practice(0.125, 'the middle of 100 to 150 g/m2 on each face');
 
 /** Thickness of a line of thickened epoxy, m. */
-export const epoxyLine: Cited = practice(0.0005, '0.3 to 0.5 mm, of which the thicker; staples left in serve as spacers');
+export const epoxyLine: Cited = practice(
+  0.0005,
+  '0.3 to 0.5 mm, of which the thicker; staples left in serve as spacers',
+);
 
 /** A hand-tightened bar or C-clamp, N. */
 export const clampForce: Cited = practice(3000, '2 to 4 kN, tightened by hand');

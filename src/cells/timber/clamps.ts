@@ -248,10 +248,10 @@ export const clamps = defineCell({
     caption: 'The long parts, one by one',
     over: 'part',
     columns: [
-      { of: 'length', label: 'length' },
       { of: 'byForce', label: 'for force' },
       { of: 'byPitch', label: 'for spacing' },
       { of: 'clamps', label: 'clamps' },
+      { of: 'evenPitch', label: 'clamp to clamp' },
     ],
   },
   warnings: [

@@ -256,8 +256,8 @@ export const moisture = defineCell({
     caption: 'The same wood and air, part by part',
     over: 'part',
     columns: [
-      { of: 'width', label: 'width now' },
       { of: 'change', label: 'change' },
+      { of: 'widthLater', label: 'width then' },
       { of: 'cup', label: 'cup' },
       { of: 'density', label: 'density now' },
     ],

@@ -1,0 +1,427 @@
+/** Glue for the joints of the boat: bead or film, volume, packs, and how long a run may be closed at once. */
+import { drawing, mm, note } from '../../drawing';
+import { isIssue } from '../../measure';
+import { adhesives, primer } from '../../trade/adhesives';
+import { waste } from '../../trade/epoxy';
+import { glueDensity, glueLines } from '../../trade/glue-lines';
+import { epoxyDensity, flourDensity, flourShare } from '../../trade/paste';
+import { citation, look } from '../../trade/table';
+import { choice, defineCell, input, step } from '../define';
+import { gluedJoint } from './glue-picture';
+import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
+import { DOUBLING, glueCautions, glueQuantities, glues, glueSources } from './glues';
+
+const CUSTOM = 'common practice, no source';
+const GEOMETRY = 'geometry';
+const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
+
+/** `glue == "epoxy" ? … : …`, the last kind without a condition. */
+const byGlue = (of: (id: string) => string) =>
+  glues
+    .slice(0, -1)
+    .reduceRight((rest, { id }) => `glue == "${id}" ? ${of(id)} : ${rest}`, of(glues.at(-1)!.id));
+
+/** The middle of what the table gives; of what is laid as paste its own film. */
+function usualSpread(id: string): string {
+  const [least, most] = [look(adhesives, id, 'leastSpread'), look(adhesives, id, 'mostSpread')];
+  if (id === 'epoxy' || !least || !most) return 'film * density';
+  return `${((least.value + most.value) / 2) * 1000} g/m^2`;
+}
+
+const ofGlue = (
+  kind: 'length' | 'minutes' | 'temperature' | 'share',
+  label: string,
+  column: string,
+  preset: string,
+  [min, max]: readonly [string, string],
+) =>
+  input(kind, label, {
+    seldom: true,
+    from: `adhesive.{glue}.${column}`,
+    preset,
+    min,
+    max,
+    note: 'from the sheet of the glue in hand',
+  });
+
+export const glue = defineCell({
+  id: 'glue',
+  stage: 'timber',
+  title: 'Glue',
+  question: 'How much glue does this joint take, how thick a bead, and how long a run can I close at once?',
+  inputs: {
+    joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
+    glue: choice('Glue', { options: glues, preset: 'polyurethane' }),
+    length: input('length', 'Length of the joint, all together', {
+      from: '{self}.jointLength',
+      preset: '8.4 m',
+      min: '0 m',
+      max: '5 km',
+      step: '100 mm',
+    }),
+    width: input('length', 'Width of the glue face', {
+      from: '{self}.jointWidth',
+      preset: '38 mm',
+      min: '0 mm',
+      max: '1 m',
+      step: '1 mm',
+      note: 'of all joints together the mean',
+    }),
+    film: input('length', 'Thickness when closed', {
+      from: '{self}.usualFilm',
+      preset: '0.5 mm',
+      min: '0.05 mm',
+      max: '5 mm',
+      step: '0.1 mm',
+      note: 'more where the faces do not meet: measure the gap with a card',
+    }),
+    beads: input('number', 'Beads side by side', {
+      seldom: true,
+      from: '{self}.usualBeads',
+      preset: '1',
+      min: '0',
+      max: '30',
+      step: '1',
+      note: `one for each ${BEAD_EVERY} of width: ${CUSTOM}; of all joints together the mean`,
+    }),
+    bead: input('length', 'Thickness of the bead', {
+      seldom: true,
+      from: '{self}.beadNeeded',
+      preset: '5 mm',
+      min: '0 mm',
+      max: '200 mm',
+      step: '0.5 mm',
+      note: 'the nozzle is cut to it',
+    }),
+    spread: input('areaDensity', 'Spread, both faces together', {
+      seldom: true,
+      from: '{self}.usualSpread',
+      preset: '325 g/m^2',
+      min: '0 g/m^2',
+      max: '20 kg/m^2',
+      step: '10 g/m^2',
+      note: 'from the sheet of the glue in hand',
+    }),
+    waste: input('share', 'Squeezed out and left in the cup, on top', {
+      seldom: true,
+      preset: `${waste.value * 100} %`,
+      min: '0 %',
+      max: '100 %',
+      step: '1 %',
+      note: `${citation(waste)}, for epoxy; for other glues ${CUSTOM}`,
+    }),
+    pack: input('volume', 'One pack or cartridge', {
+      from: '{self}.usualPack',
+      preset: '0.3 L',
+      min: '10 mL',
+      max: '250 L',
+      step: '10 mL',
+      note: 'of epoxy resin and hardener together',
+    }),
+    shop: input('temperature', 'Temperature of the wood', {
+      from: 'moisture.air',
+      preset: '20 °C',
+      min: '0 °C',
+      max: '45 °C',
+      step: '1 °C',
+    }),
+    perMetre: input('minutes', 'Time to spread and close a metre', {
+      preset: '1.5 min',
+      min: '1 s',
+      max: '1 h',
+      step: '10 s',
+      note: 'try it dry, with a watch, all hands that will help',
+    }),
+    moisture: input('share', 'Moisture of the wood', {
+      seldom: true,
+      from: 'moisture.now',
+      preset: '12 %',
+      min: '0 %',
+      max: '100 %',
+      step: '0.5 %',
+    }),
+    primer: input('areaDensity', 'Neat epoxy first, each face', {
+      seldom: true,
+      preset: `${primer.value * 1000} g/m^2`,
+      min: '0 g/m^2',
+      max: '500 g/m^2',
+      step: '10 g/m^2',
+      note: citation(primer),
+    }),
+    fillerShare: input('share', 'Filler to epoxy, by weight', {
+      seldom: true,
+      from: 'fillet.fillerShare',
+      preset: `${flourShare.value * 100} %`,
+      min: '0 %',
+      max: '200 %',
+      step: '1 %',
+      note: citation(flourShare),
+    }),
+    hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
+      seldom: true,
+      from: 'resin.hardenerPer100',
+      preset: '43',
+      min: '0',
+      max: '1000',
+      step: '1',
+      note: 'from the label',
+    }),
+    density: input('density', 'Density of the glue', {
+      seldom: true,
+      preset: `${glueDensity.value} kg/m^3`,
+      min: '500 kg/m^3',
+      max: '3000 kg/m^3',
+      step: '10 kg/m^3',
+      note: citation(glueDensity),
+    }),
+    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', '2 mm', ['0 mm', '20 mm']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', '10 min', [
+      '1 min',
+      '4 h',
+    ]),
+    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', '5 °C', ['0 °C', '40 °C']),
+    driest: ofGlue('share', 'Driest wood for it', 'driest', '8 %', ['0 %', '40 %']),
+    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', '18 %', ['0 %', '40 %']),
+    ...jointInputs,
+  },
+  steps: {
+    ...jointSteps,
+    usualFilm: step(
+      'length',
+      byGlue((id) => `${mm(glueLines[id]?.value ?? 0)} mm`),
+      'thickness of a line of this glue between faces that meet',
+      glues
+        .map(({ id, label }) => `${label}: ${glueLines[id] ? citation(glueLines[id]) : CUSTOM}`)
+        .join('; '),
+    ),
+    usualSpread: step(
+      'areaDensity',
+      byGlue(usualSpread),
+      'spread usual with this glue, both faces together',
+      `the middle of the range in the table, or the film by its density: ${CUSTOM}`,
+    ),
+    usualPack: step('volume', 'glue == "polyurethane" ? 0.3 L : 1 L', 'pack usual in a shop', CUSTOM),
+    area: step('area', 'length * width', 'glue face', GEOMETRY),
+    beadNeeded: step(
+      'length',
+      'sqrt(4 * width * film / (pi * max(1, beads)))',
+      'thickness of the bead that makes this film when closed',
+      'geometry: the round bead is pressed flat',
+    ),
+    laid: step(
+      'volume',
+      'glue == "polyurethane" ? length * beads * pi * bead^2 / 4 : glue == "epoxy" ? area * film : area * spread / density',
+      'glue in the joint: bead, film of paste, or spread',
+      GEOMETRY,
+    ),
+    total: step('volume', '(1 + waste) * laid', 'with what is squeezed out and left over', GEOMETRY),
+    filmLaid: step(
+      'length',
+      'area > 0 ? laid / area : 0 mm',
+      'thickness to which it closes, if none is squeezed out',
+      GEOMETRY,
+    ),
+    fromPack: step(
+      'length',
+      'pack / (pi * max(bead, 1 mm)^2 / 4)',
+      'bead from one cartridge',
+      'geometry: length of a round bead',
+    ),
+    priming: step(
+      'volume',
+      `glue == "epoxy" ? (1 + waste) * 2 * area * primer / (${epoxyDensity.value} kg/m^3) : 0 L`,
+      'neat epoxy that both faces drink first',
+      `${citation(primer)}; ${citation(epoxyDensity)}`,
+    ),
+    pasteYield: step(
+      'ratio',
+      `1 + fillerShare * ${epoxyDensity.value} / ${flourDensity.value}`,
+      'paste from one volume of epoxy',
+      `${MIXING}; densities of epoxy and wood flour: ${CUSTOM}`,
+    ),
+    thickened: step(
+      'volume',
+      'glue == "epoxy" ? total / pasteYield : 0 L',
+      'mixed epoxy that goes into the paste',
+      MIXING,
+    ),
+    volume: step(
+      'volume',
+      'glue == "epoxy" ? priming + thickened : total',
+      'glue to have in the shop: of epoxy resin and hardener together, before the filler',
+      GEOMETRY,
+    ),
+    mixed: step(
+      'mass',
+      `(priming + thickened) * ${epoxyDensity.value} kg/m^3`,
+      'mixed epoxy by weight; 0 with other glues',
+      citation(epoxyDensity),
+    ),
+    hardener: step(
+      'mass',
+      'mixed * hardenerPer100 / (100 + hardenerPer100)',
+      'hardener to weigh out',
+      MIXING,
+    ),
+    resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
+    filler: step(
+      'mass',
+      `fillerShare * thickened * ${epoxyDensity.value} kg/m^3`,
+      'filler to weigh out',
+      MIXING,
+    ),
+    packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
+    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
+    open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
+    atOnce: step(
+      'length',
+      'open / perMetre * 1 m',
+      'run that can be spread and closed in that time',
+      GEOMETRY,
+    ),
+    goes: step('count', 'length > 0 m ? ceil(length / atOnce) : 0', 'batches, one after the other', GEOMETRY),
+  },
+  answers: [
+    {
+      of: 'volume',
+      label: 'glue',
+      from: 'for the whole joint, squeeze-out included; of epoxy both parts, before the filler',
+    },
+    { of: 'packs', label: 'packs', from: 'or cartridges, whole ones' },
+    {
+      of: 'atOnce',
+      label: 'run at once',
+      from: 'along the joint, spread and closed within the open time',
+      tolerance: '100 mm',
+    },
+  ],
+  inWords: [
+    { when: 'length <= 0', says: 'This boat has no such joint.' },
+    {
+      when: 'glue == "polyurethane"',
+      says: 'Lay {beads} side by side of a bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
+    },
+    {
+      when: 'glue == "epoxy"',
+      says: 'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all. Take at most {atOnce} at once.',
+    },
+    {
+      says: 'Spread {spread} over {area}: {volume}, {packs} of {pack}. It must be closed within {open}, so take at most {atOnce} at once.',
+    },
+  ],
+  table: {
+    caption: 'All the joints of the boat with this glue',
+    over: 'joint',
+    columns: [
+      { of: 'jointLength', label: 'length' },
+      { of: 'area', label: 'glue face' },
+      { of: 'beadNeeded', label: 'bead, if laid as one' },
+      { of: 'volume', label: 'glue' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'film > mostGap',
+      says: 'A line of {film} is more than this glue bridges, {mostGap}: plane the faces until they meet, or take a glue that fills.',
+      limit: 'the glue’s widest gap; the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: 'glue == "polyurethane" and filmLaid < 0.9 * film',
+      says: 'A bead of {bead} closes to {filmLaid} and leaves places bare: {beadNeeded} fills {film}.',
+      limit: GEOMETRY,
+      weight: 'mind',
+    },
+    {
+      when: 'goes > 1 and joint != "all"',
+      says: 'Too long to close at once: {goes} batches of glue, or more hands.',
+      limit: 'the glue’s shortest open time; common practice, the sheet rules',
+      weight: 'mind',
+    },
+    {
+      when: 'shop < coldest',
+      says: 'At {shop} this glue may never cure: it asks for {coldest} at least, in the wood and until it is hard.',
+      limit: 'the glue’s least temperature; common practice, the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: 'moisture > wettest or moisture < driest',
+      says: 'The wood holds {moisture}; this glue takes {driest} to {wettest}.',
+      limit: 'the glue’s range of moisture; common practice, the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: '(glue == "pva" or glue == "polyurethane") and (joint == "bottomKeelson" or joint == "bottomLogs" or joint == "sideLogs")',
+      says: 'This joint lies under water. Of the common kinds epoxy and resorcinol are for that; paste or white glue is no more than bedding here, and the screws have to hold.',
+      limit: 'common practice, no source; by name EN 204, ASTM D3498: the class on the label rules',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    ...glueCautions,
+    'A pot of epoxy left standing heats itself and can smoke: mix what you close in one go, and spread it at once.',
+    'Plane or sand the faces the same day, wipe off the dust, and give end grain neat epoxy until it drinks no more. Screw holes and gaps are not in this figure.',
+    'Dust of wood flour and of cured glue: a P100 or FFP3 mask when you stir or sand.',
+  ],
+  sources: [
+    ...glueSources,
+    {
+      text: 'Primer and paste for epoxy, filler by weight, densities, one bead for 40 mm, packs, squeeze-out: custom of the trade',
+      known: 'common practice',
+    },
+    { text: 'B. Niederer, “Estimating Epoxy Amounts”: about 15 % waste', known: 'published' },
+    { text: 'EN 204 (class D4), ASTM D2559, ASTM D3498, EN 301: classes by name', known: 'from memory' },
+    { text: 'Bead, film, length from a cartridge: geometry', known: 'geometry' },
+  ],
+  lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
+  brings: glueQuantities,
+
+  draw: (v, on) => {
+    const say = (metres: number) => on.say(metres, 'length');
+    const beaded = v.glue === 'polyurethane';
+    const film = v.filmLaid;
+    // A joint that the boat has not is drawn with a width that can be seen.
+    const width = v.width > 0 ? v.width : 0.02;
+    return drawing({
+      title: 'The joint, cut square to its length',
+      says: beaded
+        ? `On a face ${say(v.width)} wide ${on.say(v.beads, 'number')} of bead ${say(v.bead)} thick; closed it fills ${say(film)}.`
+        : `On a face ${say(v.width)} wide glue on both faces; closed it fills ${say(film)}.`,
+      shapes: [
+        gluedJoint(
+          {
+            width: mm(width),
+            film: mm(film),
+            beads: beaded ? v.beads : 0,
+            bead: mm(v.bead),
+          },
+          { width: say(v.width), film: `film ${say(film)}`, bead: `bead ${say(v.bead)}` },
+        ),
+        note(
+          beaded
+            ? 'Closed, before anything is squeezed out.'
+            : 'Closed; what is squeezed out is cut off green.',
+        ),
+      ],
+    });
+  },
+
+  chart: (v, on) => {
+    const films = Array.from({ length: 20 }, (_, i) => 0.00025 * (i + 1));
+    // A bead typed by hand stays as it is, so the sweep takes the bead that each gap needs.
+    const points = films.flatMap((film) => {
+      const bead = Math.sqrt((4 * v.width * film) / (Math.PI * Math.max(1, v.beads)));
+      const one = on.rerun({ film, bead });
+      return isIssue(one) ? [] : [[film, one.volume] as const];
+    });
+    return {
+      title: 'What a gap costs in glue',
+      says: `The wider the gap the more glue: at ${on.say(v.film, 'length')} ${on.say(v.volume, 'volume')}.`,
+      x: { label: 'Thickness when closed', kind: 'length', from: 0, to: 0.005 },
+      y: { label: 'Glue', kind: 'volume', from: 0 },
+      lines: [{ name: 'glue', points, as: 'line' }],
+      limits: [{ at: v.mostGap, axis: 'x', label: 'bridges no more' }],
+      points: [{ x: v.film, y: v.volume, label: 'this joint' }],
+    };
+  },
+});
