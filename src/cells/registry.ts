@@ -35,6 +35,9 @@ export const registry: readonly Shelved[] = [
   { id: 'boards', load: async () => (await import('./timber/boards')).boards },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
   { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },
+  { id: 'clamps', load: async () => (await import('./timber/clamps')).clamps },
+  { id: 'glue', load: async () => (await import('./timber/glue')).glue },
+  { id: 'moisture', load: async () => (await import('./timber/moisture')).moisture },
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];
