@@ -20,6 +20,13 @@ test('a new page opens after the server is gone, with a query too', async () => 
   const site = await serve();
   const page = await openPage({ url: site.url, offline: true });
   await controlled(page);
+  // The solver and the hull in the round are kept when the page is at rest.
+  const isAllKept = () =>
+    page.evaluate(async () => {
+      const kept = await (await caches.open((await caches.keys())[0]!)).keys();
+      return ['highs', 'hull-by-hand'].every((part) => kept.some(({ url }) => url.includes(part)));
+    });
+  await expect.poll(isAllKept, { timeout: 20_000 }).toBe(true);
   await site.close();
 
   // A page of its own: a reload might be answered from the browser's other cache.
@@ -50,11 +57,13 @@ test('a new build waits until it is asked in, then drops the old files', async (
   });
   const isWaiting = () =>
     page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-  await expect.poll(isWaiting).toBe(true);
+  await expect.poll(isWaiting, { timeout: 15_000 }).toBe(true);
   expect(await page.evaluate(() => caches.keys())).toContain(old);
 
   await page.evaluate(async () => {
     (await navigator.serviceWorker.getRegistration())?.waiting?.postMessage('skip-waiting');
   });
-  await expect.poll(() => page.evaluate(() => caches.keys())).toStrictEqual(['battenbook-next']);
+  await expect
+    .poll(() => page.evaluate(() => caches.keys()), { timeout: 15_000 })
+    .toStrictEqual(['battenbook-next']);
 });

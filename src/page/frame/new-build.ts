@@ -10,6 +10,10 @@ export async function watchForNewBuild(notice: Signal<Notice | null>): Promise<v
     };
     return;
   }
+  void navigator.serviceWorker.ready.then(({ active }) => {
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker has one page's origin and no other to name
+    active?.postMessage('keep-the-rest');
+  });
   const tell = () => {
     const { waiting } = registration;
     // The first worker ever has nothing to replace.
