@@ -1,17 +1,17 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
-import type { Hull } from '../../boat';
+import type { Table } from '../../boat';
+import { partRadiusQuantities } from '../../boat/part-radius-quantities';
 import { drawing, mm, note } from '../../drawing';
 import { clampForce, clampPitch, screwPressure } from '../../trade/adhesives';
 import { citation } from '../../trade/table';
-import { choice, defineCell, hullStep, input, step } from '../define';
+import { choice, defineCell, input, step } from '../define';
 import { clampedJoint } from './clamps-picture';
 import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources } from './glues';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
-/** As good as straight: an edge without a bend has no radius. */
-const STRAIGHT = 1000;
+const brings = (table: Table) => [...glueQuantities(), ...partRadiusQuantities(table)];
 
 const ofGlue = (
   kind: 'length' | 'pressure' | 'minutes' | 'time' | 'temperature',
@@ -61,7 +61,7 @@ export const clamps = defineCell({
     },
     radius: input('length', 'Radius, tightest', {
       seldom: true,
-      from: '{self}.edgeRadius',
+      from: '{part}.edgeRadius',
       preset: '5 m',
       min: '20 mm',
       max: '1 km',
@@ -152,13 +152,6 @@ export const clamps = defineCell({
     coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', '10 °C', '40 °C'),
   },
   steps: {
-    edgeRadius: hullStep('length', {
-      says: 'tightest radius of the edge along which this part runs: keel, chines or sheer',
-      uses: ['part'],
-      find: (hull, { part }) => tightest(hull, String(part)),
-      meaning: 'tightest radius of the boat’s edge there',
-      source: GEOMETRY,
-    }),
     usualPressure: step(
       'pressure',
       `mostGap >= ${FILLS} ? (leastPressure + mostPressure) / 2 : hardness == "hard" ? mostPressure : leastPressure`,
@@ -304,7 +297,7 @@ export const clamps = defineCell({
     },
   ],
   lights: ['{part}'],
-  brings: glueQuantities,
+  brings,
 
   draw: (v, on) => {
     const say = (metres: number) => on.say(metres, 'length');
@@ -335,10 +328,3 @@ export const clamps = defineCell({
     });
   },
 });
-
-/** The tightest radius of the edges along which a part runs, m. */
-function tightest({ edges }: Hull, part: string): number {
-  const along =
-    part === 'keelson' ? edges.slice(0, 1) : part === 'chineLog' ? edges.slice(1, -1) : edges.slice(-1);
-  return Math.min(STRAIGHT, ...along.map(({ leastRadius }) => leastRadius?.radius ?? STRAIGHT));
-}

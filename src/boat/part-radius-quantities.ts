@@ -1,0 +1,38 @@
+/** How tightly the long parts are bent, each along its edge; fetched with the cells that clamp them. */
+import { layoutOf } from './lists';
+import { fromHull } from './make-derived';
+import type { Derived } from './quantity';
+import type { Table } from './table';
+
+/** As good as straight, m: an edge without a bend has no radius, and clamps ask for none. */
+const STRAIGHT = 1000;
+
+/** `keelson.edgeRadius` and the like, of the parts that this boat has. */
+export function partRadiusQuantities(table: Table): readonly Derived[] {
+  const edges = layoutOf(table).edges.map(({ name }) => name);
+  const [keel, ...others] = edges;
+  const sheer = others.at(-1);
+  if (keel === undefined || sheer === undefined) return [];
+  return [
+    radiusOf('keelson', [keel]),
+    ...(others.length > 1 ? [radiusOf('chineLog', others.slice(0, -1))] : []),
+    radiusOf('sheerClamp', [sheer]),
+    radiusOf('rubRail', [sheer]),
+  ];
+}
+
+const labels = {
+  keelson: 'keelson',
+  chineLog: 'chine logs',
+  sheerClamp: 'sheer clamps',
+  rubRail: 'rub rails',
+};
+
+function radiusOf(part: keyof typeof labels, along: readonly string[]): Derived {
+  return fromHull(
+    `${part}.edgeRadius`,
+    'length',
+    `tightest radius of the edge along which the ${labels[part]} run, 1 km where it is straight`,
+    (hull) => Math.min(STRAIGHT, ...along.map((edge) => hull.edge(edge).leastRadius?.radius ?? STRAIGHT)),
+  );
+}
