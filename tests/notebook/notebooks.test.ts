@@ -228,6 +228,61 @@ describe('one thick board or two thin', () => {
     [1 / 2, 1 / 4, 1 / 4].forEach((expected, at) => expect(ratios[at]).toBeCloseTo(expected, 12));
   });
 
+  test('tells that the chance of breaking falls far faster than the stretch, though there are two boards', () => {
+    const book = bookOf(demoBoat);
+    const of = (key: string) => numberIn(book, `chineLayers.${key}`);
+    expect(of('chanceAny')).toBeGreaterThan(of('chance'));
+    expect(of('chanceAny') / of('solidChance')).toBeLessThan(1 / 1000);
+    expect(of('solidChance')).toBeCloseTo(numberIn(book, 'chineBend.chance'), 12);
+    expect(of('solidOneIn')).toBe(numberIn(book, 'chineBend.oneIn'));
+    // The cell stops counting there, and says so.
+    expect(of('oneIn')).toBe(100_000);
+  });
+
+  test('gives a bill in which stress, pull and fastenings get smaller and glue, clamps, wood and money larger', () => {
+    const book = bookOf(demoBoat);
+    const of = (key: string) => numberIn(book, `chineLayers.${key}`);
+    for (const [layers, solid] of [
+      ['stress', 'solidStress'],
+      ['share', 'solidShare'],
+      ['force', 'solidForce'],
+      ['fastenings', 'solidFastenings'],
+      ['solidBought', 'bought'],
+      ['solidCost', 'cost'],
+    ] as const)
+      expect([layers, of(layers) < of(solid)]).toStrictEqual([layers, true]);
+    const [long, wide] = [numberIn(book, 'chine.length'), numberIn(book, 'chineLog.width')];
+    // One line along the whole log: what it is spread with, and what stays in the pot.
+    expect(of('glueArea')).toBeCloseTo(long * wide, 12);
+    expect(of('glueMass')).toBeCloseTo(long * wide * of('spread') * (1 + of('glueWaste')), 12);
+    expect(of('clamps')).toBe(Math.ceil(long / of('clampPitch')));
+    expect(of('clampsByForce')).toBeLessThan(of('clampsByPitch'));
+    expect(of('laterForce') / of('force')).toBeCloseTo(2 / 3, 1);
+  });
+
+  test('has a form that rises so much more that what springs back leaves the curve', () => {
+    const book = bookOf(demoBoat);
+    const of = (key: string) => numberIn(book, `chineLayers.${key}`);
+    const form = of('wholeRise') + of('moreRise');
+    expect(form * (1 - of('springBack'))).toBeCloseTo(of('wholeRise'), 12);
+    expect(of('formRadius') / of('radius')).toBeCloseTo(of('wholeRise') / form, 12);
+    expect(of('wholeRise')).toBeCloseTo(numberIn(book, 'chine.rise'), 12);
+  });
+
+  test('with four layers pays for two glue lines and two kerfs more', () => {
+    const book = bookOf(demoBoat);
+    const keys = ['glueMass', 'bought', 'cost', 'dust'].map((key) => `chineLayers.${key}`);
+    const before = keys.map((name) => numberIn(book, name));
+    book.tryAnother(fourThin!.changes);
+    const after = keys.map((name) => numberIn(book, name));
+    expect(after[0]! / before[0]!).toBeCloseTo(3, 12);
+    expect(after[1]! - before[1]!).toBeCloseTo(
+      2 * (0.003 + 0.001) * numberIn(book, 'chine.length') * numberIn(book, 'chineLog.width'),
+      12,
+    );
+    for (const at of [2, 3]) expect(after[at]).toBeGreaterThan(before[at]!);
+  });
+
   test('leaves the boat as it is', () => {
     const book = bookOf(demoBoat);
     book.tryAnother({ ...twoThin!.changes, ...fourThin!.changes });

@@ -81,7 +81,7 @@ export const bendingInputs = {
     min: '10 N',
     max: '50 kN',
     step: '10 N',
-    note: 'a No 8 screw, 25 mm of thread in Douglas-fir: National Design Specification, 2850 G² D',
+    note: 'a No 8 screw, 25 mm of thread in Douglas-fir: National Design Specification, 2850 G² D; see the strength of a screw',
   }),
 };
 
@@ -134,7 +134,18 @@ export const bendingSteps = {
     'stress as a share of what breaks this wood',
     'Wood Handbook, modulus of rupture',
   ),
-  solidShare: step('share', 'modulus * whole / (2 * radius) / rupture', 'the same for one solid board', BEAM),
+  solidStress: step(
+    'stress',
+    'modulus * whole / (2 * radius)',
+    'stress in one solid board of the whole thickness',
+    BEAM,
+  ),
+  solidShare: step(
+    'share',
+    'solidStress / rupture',
+    'the same as a share of what breaks this wood',
+    'Wood Handbook, modulus of rupture',
+  ),
   ownStrain: step(
     'ratio',
     `layup == "alike" ? evenPly / (2 * max(radius - (thickness - evenPly) / 2, evenPly / 2)) : mostStretched(radius, ${LIST})`,

@@ -4,12 +4,13 @@ import { type CellFunction, step } from '../define';
 import { chanceFunctions } from './bend-chance';
 
 const LOGNORMAL = 'lognormal strength and stiffness, as in the cell on bending one board';
+const ROUND = 'one over the chance';
 const APART = 'chance: boards that know nothing of each other';
 
 const four = ['share', 'share', 'share', 'share'] as const;
 
 export const layerChanceFunctions: Readonly<Record<string, CellFunction>> = {
-  chanceOfBreaking: chanceFunctions.chanceOfBreaking,
+  ...chanceFunctions,
   oneOfAlike: {
     takes: ['share', 'count'],
     gives: 'share',
@@ -48,6 +49,13 @@ export const layerChanceSteps = {
     'chance that the strongest breaks too, and so all of them',
     APART,
   ),
+  oneIn: step(
+    'count',
+    'boardsForOne(chanceAny)',
+    'stacks of which one has a layer that breaks, in round numbers; 100 000 or more',
+    ROUND,
+  ),
+  solidOneIn: step('count', 'boardsForOne(solidChance)', 'boards of which one breaks, counted so', ROUND),
 };
 
 /** Of so many layers alike at this share, as a formula. */

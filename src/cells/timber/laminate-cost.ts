@@ -88,6 +88,7 @@ export const besideSteps = {
     'chance that the weakest of those breaks, each from another board',
     ALIKE,
   ),
+  besideOneIn: step('count', 'boardsForOne(besideChance)', 'stacks of those of which one breaks', ALIKE),
   besideForce: step(
     'force',
     'solidForce / besideLayers^2',

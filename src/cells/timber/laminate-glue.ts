@@ -116,6 +116,15 @@ export const glueInputs = {
     step: '5 mm',
     note: `${citation(clampPitch.straight)}; ${clampPitch.tight.source.replace(/^.*: /, '')}`,
   }),
+  tightness: input('number', 'Tight below, in thicknesses of a layer', {
+    seldom: true,
+    from: 'clamps.tightness',
+    preset: '300',
+    min: '50',
+    max: '1000',
+    step: '10',
+    note: 'radius over thickness from which clamps stand closer: common practice, no source',
+  }),
   caul: input('length', 'Batten under the clamps, thickness', {
     seldom: true,
     preset: '18 mm',
@@ -137,7 +146,7 @@ export const glueFunctions: Readonly<Record<string, CellFunction>> = {
 
 /** Usual clamp to clamp over layers of this thickness, as a formula. */
 export const usualPitchOver = (layer: string): string =>
-  `radius < 300 * ${layer} ? ${clampPitch.tight.value * 1000} mm : ${clampPitch.straight.value * 1000} mm`;
+  `radius < tightness * ${layer} ? ${clampPitch.tight.value * 1000} mm : ${clampPitch.straight.value * 1000} mm`;
 
 /** The same where a clamp must press evenly through such a layer. */
 export const evenPitchOver = (layer: string, pitch: string): string =>
@@ -186,7 +195,7 @@ export const glueSteps = {
     'length',
     usualPitchOver('ply'),
     'clamp to clamp, usual on such a curve',
-    `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}; tight below 300 thicknesses of a layer, common practice, no source`,
+    `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}; where that is tight, common practice, no source`,
   ),
   pressForce: step('force', 'pressure * width * length', 'force of all clamps together', STATICS),
   clampsByForce: step(

@@ -10,9 +10,11 @@ import { glueFunctions, glueInputs, glueSteps, screwsPress } from './laminate-gl
 import { chartStack, drawStack } from './laminate-picture';
 
 const BOTH =
-  '{layers} layers take {share} of breaking where one solid board takes {solidShare}, and pull with {force} where it pulls with {solidForce}; one of them breaks in {chanceAny} of such stacks, the board in {solidChance}';
-const ON_FRAMES = `${BOTH}. Glued on the frames they stay there: {fastenings} fastenings at a frame hold them.`;
+  '{layers} layers take {share} of breaking where one solid board takes {solidShare}, and pull with {force} where it pulls with {solidForce}';
+const ON_FRAMES = `${BOTH}. Glued on the frames they stay there; fastenings to hold them at a frame: {fastenings}.`;
 const ON_FORM = `${BOTH}; for {radius} make the form {formRadius}, which is {moreRise} more rise over the whole length.`;
+const CHANCE =
+  'A layer breaks in no more than about 1 of {oneIn} such stacks, the board in 1 of {solidOneIn}.';
 const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: the pitch asks for more than the pressure.';
 const BY_FORCE = 'Put on {clamps} clamps: the pressure asks for more than the pitch of {clampPitch}.';
 const PAY = 'Glue {glueMass}; wood and glue {cost}, where one board costs {solidCost}.';
@@ -44,10 +46,13 @@ export const laminate = defineCell({
     },
   ],
   inWords: [
-    { when: 'held == "frames" and clampsByForce > clampsByPitch', says: `${ON_FRAMES} ${BY_FORCE} ${PAY}` },
-    { when: 'held == "frames"', says: `${ON_FRAMES} ${BY_PITCH} ${PAY}` },
-    { when: 'clampsByForce > clampsByPitch', says: `${ON_FORM} ${BY_FORCE} ${PAY}` },
-    { says: `${ON_FORM} ${BY_PITCH} ${PAY}` },
+    {
+      when: 'held == "frames" and clampsByForce > clampsByPitch',
+      says: `${ON_FRAMES} ${CHANCE} ${BY_FORCE} ${PAY}`,
+    },
+    { when: 'held == "frames"', says: `${ON_FRAMES} ${CHANCE} ${BY_PITCH} ${PAY}` },
+    { when: 'clampsByForce > clampsByPitch', says: `${ON_FORM} ${CHANCE} ${BY_FORCE} ${PAY}` },
+    { says: `${ON_FORM} ${CHANCE} ${BY_PITCH} ${PAY}` },
   ],
   table: {
     caption: 'The same thickness in layers all alike',
@@ -55,7 +60,7 @@ export const laminate = defineCell({
     columns: [
       { of: 'besidePly', label: 'each' },
       { of: 'besideShare', label: 'of breaking' },
-      { of: 'besideChance', label: 'one breaks' },
+      { of: 'besideOneIn', label: 'one breaks of' },
       { of: 'besideForce', label: 'pull' },
       { of: 'besideSpring', label: 'spring-back' },
       { of: 'besideGlue', label: 'glue' },
