@@ -56,6 +56,7 @@ const calculators = new Set([
   'settingUp',
   'stemCheck',
   'bend',
+  'holding',
   'laminate',
   'scarf',
   'joints',

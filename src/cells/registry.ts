@@ -28,6 +28,7 @@ export const registry: readonly Shelved[] = [
   { id: 'settingUp', load: async () => (await import('./frames/setting-up')).settingUp },
   { id: 'stemCheck', load: async () => (await import('./frames/stem-check')).stemCheck },
   { id: 'bend', load: async () => (await import('./timber/bend')).bend },
+  { id: 'holding', load: async () => (await import('./timber/holding')).holding },
   { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
   { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
   { id: 'joints', load: async () => (await import('./timber/joints')).joints },
