@@ -1,9 +1,10 @@
 /** What a cell's shop card says, as plain data: both versions where there are two, and nothing to press. */
 import { isIssue, type KindId, write, writeDifference } from '../../measure';
 import type { Given, Value } from '../../boat';
-import { answerInWords, type Instance, isChoice, type Source, warningsOf } from '../../cells';
+import { answerInWords, type Instance, isChoice, kindOfKey, type Source, warningsOf } from '../../cells';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+import { within } from '../within';
 import { capital, waitsFor } from '../words';
 import { type CardTable, cardTable } from './card-table';
 import { graphsOf, inEach, type Said, tiedValue, type Versions } from './versions';
@@ -61,7 +62,9 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     question: cell.question,
     answers: cell.answers.map(({ of, label, from, tolerance }) => ({
       label,
-      datum: tolerance ? `${from}, within ${tolerance.replaceAll(' ', '\u00a0')}` : from,
+      datum: tolerance
+        ? `${from}, within ${within(tolerance, kindOfKey(cell, of), bench.shown.value)}`
+        : from,
       figures: figuresOf(`${instance.name}.${of}`, bench),
     })),
     words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),

@@ -3,6 +3,7 @@ import { isIssue, type KindId, write, writeDifference } from '../../measure';
 import type { Value } from '../../boat';
 import { optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
+import { within } from '../within';
 import { WaitsFor } from './waits-for';
 
 export interface AnswerProps {
@@ -14,7 +15,7 @@ export interface AnswerProps {
 }
 
 export function Answer({ name, label, from, tolerance }: AnswerProps) {
-  const { book } = useBench();
+  const { book, shown } = useBench();
   const graph = book.first.value;
   const kind = graph.quantity(name)?.kind ?? 'number';
   const first = graph.value(name);
@@ -25,7 +26,7 @@ export function Answer({ name, label, from, tolerance }: AnswerProps) {
     <dd>
       ${use(BigFigure, { name, value: first, kind, word: two ? versionWords.first : '' })}
       ${two ? use(BigFigure, { name, value: second, kind, word: versionWords.second, than: first }) : null}
-      <span class="datum">${from}${tolerance ? `, within ${tolerance}` : ''}</span>
+      <span class="datum">${from}${tolerance ? `, within ${within(tolerance, kind, shown.value)}` : ''}</span>
     </dd>
   </div>`;
 }

@@ -13,23 +13,26 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
   const present = graph.value(choiceName);
   const spec = cell.inputs[table.over];
   const say = (option: string, key: string) => {
-    const value = graph.value(key in cell.inputs ? `${name}.${key}` : `${name}.${option}.${key}`);
-    return isIssue(value)
+    // The row in hand says what the answers say, numbers typed for this one place among them.
+    const isOwn = key in cell.inputs || option === present;
+    const value = graph.value(isOwn ? `${name}.${key}` : `${name}.${option}.${key}`);
+    const text = isIssue(value)
       ? 'no value yet'
       : sayValue(value, kindOfKey(cell, key), shown.value, optionsFor(graph, `${name}.${key}`));
+    return { text, isNumber: typeof value === 'number' };
   };
   const rows = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of)).map((option) => ({
     option,
     texts: table.columns.map((column) => say(option.id, column.of)),
   }));
   // Typed numbers that hang on no hull give every row the same: the answers above say it already.
-  const [head, ...rest] = rows.map(({ texts }) => texts.join('\n'));
+  const [head, ...rest] = rows.map(({ texts }) => texts.map(({ text }) => text).join('\n'));
   if (head === undefined || (rest.length > 0 && rest.every((row) => row === head))) return null;
   const choose = (id: string) => {
     book.write({ [choiceName]: id });
     book.settle();
   };
-  return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${table.caption}>
+  return html`<div class="table-wrap cell-table" tabindex="0" role="region" aria-label=${table.caption}>
     <table>
       <caption>${table.caption}</caption>
       <thead>
@@ -46,7 +49,7 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
                 ${option.label}
               </button>
             </th>
-            ${texts.map((text) => html`<td>${text}</td>`)}
+            ${texts.map(({ text, isNumber }) => html`<td class=${isNumber ? 'number' : ''}>${text}</td>`)}
           </tr>`,
         )}
       </tbody>
