@@ -9,10 +9,10 @@ const PRACTICE = 'common practice, no source';
 const range = ([low, high]: readonly [number, number]) => `${low / 1e6} to ${high / 1e6} MPa`;
 
 export const buttKinds: readonly Option[] = [
-  { id: 'block', label: 'butt block by shop custom, glued and screwed' },
-  { id: 'plate', label: 'plywood plate by the printed table, glued' },
+  { id: 'block', label: 'block, glued and screwed' },
+  { id: 'plate', label: 'plywood plate, glued' },
   { id: 'strap', label: 'glass on both faces' },
-  { id: 'bare', label: 'nothing: glued end to end' },
+  { id: 'bare', label: 'nothing' },
 ];
 
 export const buttInputs = {

@@ -42,7 +42,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
   const { timber, port, starboard, joints } = laid;
   const length = mm(timber.edge.length);
   const high = length / 13;
-  const gap = starboard ? length / 6 : 0;
+  const gap = starboard ? length / 4.5 : 0;
   const strips = [
     { name: 'port', side: port, bottom: gap / 2, above: true },
     ...(starboard ? [{ name: 'starboard', side: starboard, bottom: -gap / 2 - high, above: false }] : []),
@@ -80,7 +80,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
           });
         }),
       ]),
-      tightestMark(timber, starboard ? -gap / 4 : top + high / 4, metres),
+      tightestMark(timber, starboard ? -gap / 2 : top, starboard ? gap / 4 : null, metres),
       note(
         `Aft to the left${starboard ? ', port above, starboard below' : ''}. Lengths and tapers to scale; the boards are drawn wider than they are, the frames by their numbers. Running distances from the after end to the middle of each joint, counted from aft.`,
       ),
@@ -123,15 +123,21 @@ function frameNames({ frames }: LongTimber, y: number): Shape[] {
   return named.map(({ at, text }) => (short ? note(text, { at }) : label(at, text, { toward: 's' })));
 }
 
-function tightestMark({ edge }: LongTimber, y: number, metres: (value: number) => string): Shape[] {
+/** Where the edge bends hardest; between two strips it is named in the room there, held to the middle of the sheet. */
+function tightestMark(
+  { edge }: LongTimber,
+  y: number,
+  above: number | null,
+  metres: (value: number) => string,
+): Shape[] {
   const { leastRadius } = edge;
   if (!leastRadius) return [];
   const at: Point = [mm(leastRadius.along), y];
+  const text = `tightest, R ${metres(leastRadius.radius)}`;
+  const middle = Math.min(0.66, Math.max(0.34, leastRadius.along / edge.length)) * mm(edge.length);
   return [
     mark(at, { form: 'ring' }),
-    label(at, `tightest, R ${metres(leastRadius.radius)}`, {
-      toward: leastRadius.along < edge.length / 2 ? 'e' : 'w',
-    }),
+    above === null ? label(at, text, { toward: 'n' }) : note(text, { at: [middle, y + above] }),
   ];
 }
 
@@ -185,7 +191,7 @@ export function bendChart(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>
     ...axes,
     says:
       bend.worst > 0
-        ? `The ${edge.label} bends hardest ${say(edge.leastRadius?.along ?? 0, 'length')} from the after end; of the joints the hardest bent takes ${say(worst, 'share')} of that.`
+        ? `The ${edge.label} bends hardest ${say(edge.leastRadius?.along ?? 0, 'length')} from the after end; of the joints the hardest bent takes ${say(worst, 'share')} of that. Small dots: the frames.`
         : `The ${edge.label} is straight.`,
     x: { ...axes.x, to: edge.length },
     lines: [

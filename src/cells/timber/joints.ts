@@ -11,8 +11,9 @@ const BEGIN_ONE =
   'Begin aft with {portFirst}, then whole boards: {piecesPort} pieces for {length} of the {along}.';
 const BEGIN_PAIR =
   'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} and {piecesStarboard} pieces for {length} of the {along}.';
-const BEND =
-  'At the joint bent hardest the edge takes {worstShare} of its hardest bend, which is one of {bendRatio} thicknesses in radius.';
+const EASY = 'The edge bends easily all along: where it is tightest its radius is {bendRatio} thicknesses.';
+const HARD =
+  'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.';
 const AMISS = 'Amiss are {amiss} of {jointsAll} joints: in the hard bend {inHardBend}, at a frame {onFrames}';
 
 export const joints = defineCell({
@@ -43,15 +44,15 @@ export const joints = defineCell({
       when: 'jointsAll == 0',
       says: 'A board of {boardLength} reaches the whole {length} of the {along}: no joint.',
     },
-    {
-      when: 'sides == "one" and amiss == 0',
-      says: `${BEGIN_ONE} Every joint stands {leastClear} or more from a frame. ${BEND}`,
-    },
+    ...[EASY, HARD].map((bend) => ({
+      when: `sides == "one" and amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
+      says: `${BEGIN_ONE} Every joint stands {leastClear} or more from a frame. ${bend}`,
+    })),
     { when: 'sides == "one"', says: `${BEGIN_ONE} ${AMISS}.` },
-    {
-      when: 'amiss == 0',
-      says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from one across. ${BEND}`,
-    },
+    ...[EASY, HARD].map((bend) => ({
+      when: `amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
+      says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from one across. ${bend}`,
+    })),
     { says: `${BEGIN_PAIR} ${AMISS}, too near one across {tooNear}.` },
   ],
   table: {
@@ -59,13 +60,13 @@ export const joints = defineCell({
     over: 'joint',
     only: 'onTimber',
     columns: [
-      { of: 'starts', label: 'taper begins' },
       { of: 'at', label: 'middle' },
-      { of: 'radius', label: 'radius there' },
+      { of: 'verdict', label: 'the place is' },
       { of: 'share', label: 'of the hardest bend' },
+      { of: 'radius', label: 'radius there' },
       { of: 'frame', label: 'nearest frame' },
       { of: 'clear', label: 'clear of it' },
-      { of: 'verdict', label: 'the place is' },
+      { of: 'starts', label: 'taper begins' },
     ],
   },
   warnings: [

@@ -11,7 +11,7 @@ import {
   note,
   type Point,
 } from '../../drawing';
-import { otherPrinted, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
+import { otherPrinted, type PrintedScarfs, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
 import type { Chart, OnHand } from '../define';
 
 interface Scarf {
@@ -123,7 +123,7 @@ export function strengthChart({
 }): Chart {
   return {
     title: 'Strength kept against slope',
-    says: 'Flatter scarfs keep more: steep gains up to 1 in 8, small ones beyond 1 in 12. Editions of one handbook stand 5 % to either side of the curve; for plywood, and for steep scarfs, others print more.',
+    says: `Flatter scarfs keep more: steep gains up to 1 in 8, small ones beyond 1 in 12. Editions of one handbook stand 5 % to either side of the curve. Dots, printed elsewhere: ${otherPrinted.map(inFigures).join('; ')}.`,
     x: { label: 'Slope', kind: 'slope', from: 4, to: 20 },
     y: { label: 'Strength kept', kind: 'share', from: 0.5, to: 1 },
     lines: [
@@ -143,6 +143,10 @@ export function strengthChart({
     points: [{ x: slope, y: strengthKept, label: 'this joint' }],
   };
 }
+
+/** As printed: `plywood 75 % at 1 in 5`. */
+export const inFigures = ({ name, points }: PrintedScarfs) =>
+  `${name} ${points.map(({ slope, kept }) => `${Math.round(100 * kept)} % at 1 in ${slope}`).join(', ')}`;
 
 const slopes = Array.from({ length: 33 }, (_, i) => 4 + i / 2);
 

@@ -1,7 +1,7 @@
 /** Scarf joint: its taper, its glue, what it eats and what it keeps. */
 import { otherPrinted, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../define';
-import { drawScarf, strengthChart } from './scarf-picture';
+import { drawScarf, inFigures, strengthChart } from './scarf-picture';
 
 const GEOMETRY = 'geometry';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
@@ -191,11 +191,7 @@ export const scarf = defineCell({
       known: 'from memory',
     },
     ...otherPrinted.map(
-      ({ name, source, points }) =>
-        ({
-          text: `${source}: ${name} ${points.map(({ slope, kept }) => `${Math.round(100 * kept)} % at 1 in ${slope}`).join(', ')}`,
-          known: 'from memory',
-        }) as const,
+      (printed) => ({ text: `${printed.source}: ${inFigures(printed)}`, known: 'from memory' }) as const,
     ),
     { text: 'Planning curve of strength and stagger of joints', known: 'common practice' },
     { text: 'Taper, glue face, joined length', known: 'geometry' },
