@@ -28,6 +28,7 @@ const domestic: Readonly<Record<string, Pair>> = {
   northernWhiteCedar: [2.2, 4.9, read],
   whiteAsh: [4.9, 7.8, read],
   whiteOak: [5.6, 10.5, read],
+  redOak: [4.0, 8.6, memory],
   westernLarch: [4.5, 9.1, memory, read],
   sitkaSpruce: [4.3, 7.5, memory],
   easternWhitePine: [2.1, 6.1, memory],
@@ -77,6 +78,13 @@ const anyWood: Cited = {
   known: 'published',
 };
 
+/** The same down from fibre saturation to nothing. */
+const anyShrinkage: Cited = {
+  value: 0.075,
+  source: `30 % of moisture at 1 % for each 4 %; ${anyWood.source}`,
+  known: 'calculated',
+};
+
 /** In the plane of the sheet, for each per cent of moisture. */
 export const plywoodMovement: Cited = {
   value: 0.0002,
@@ -116,7 +124,8 @@ function rowOf(id: string, label: string): TradeRow<ShrinkageColumn> {
     id,
     label,
     cells: {
-      ...(shrinks ? { shrinkRadial: shrinks[0], shrinkTangential: shrinks[1] } : {}),
+      shrinkRadial: shrinks?.[0] ?? anyShrinkage,
+      shrinkTangential: shrinks?.[1] ?? anyShrinkage,
       moveRadial: moves?.[0] ?? anyWood,
       moveTangential: moves?.[1] ?? anyWood,
     },

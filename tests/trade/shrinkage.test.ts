@@ -24,15 +24,15 @@ describe('a coefficient that the table lacks', () => {
 
   test('without a shrinkage either, is that of any wood and says so', () => {
     for (const id of ['whiteSpruce', 'darkRedMeranti']) {
-      expect(look(shrinkage, id, 'shrinkRadial')).toBeNull();
+      expect(look(shrinkage, id, 'shrinkRadial')!.known).toBe('calculated');
       expect(look(shrinkage, id, 'moveRadial')!.source).toContain('no figure of this wood');
     }
   });
 });
 
 test('the formula makes the printed coefficients from the printed shrinkage, but for woods that dry otherwise', () => {
-  // Western red cedar, white oak and mahogany don't follow it: so the handbook's own table.
-  const otherwise = new Set(['westernRedCedar', 'whiteOak', 'trueMahogany']);
+  // Western red cedar, white oak and mahogany don't follow it in the handbook's own table; its red oak is a mix.
+  const otherwise = new Set(['westernRedCedar', 'whiteOak', 'trueMahogany', 'redOak']);
   const pairs = shrinkage.rows.flatMap(({ id, cells }) =>
     otherwise.has(id)
       ? []
@@ -41,7 +41,9 @@ test('the formula makes the printed coefficients from the printed shrinkage, but
           [id, cells.shrinkTangential, cells.moveTangential],
         ] as const),
   );
-  const printed = pairs.filter(([, shrinks, moves]) => shrinks && moves?.known !== 'calculated');
+  const printed = pairs.filter(
+    ([, shrinks, moves]) => shrinks?.known !== 'calculated' && moves?.known !== 'calculated',
+  );
   expect(printed.length).toBeGreaterThan(15);
   for (const [, shrinks, moves] of printed)
     // Both are rounded as printed: a twentieth of a per cent of shrinkage, half a unit in the fifth place.

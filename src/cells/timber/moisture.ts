@@ -125,6 +125,15 @@ export const moisture = defineCell({
     }),
     moveTangential: coefficient('Width moved for each 1 %, flat-sawn', 'moveTangential', '0.00267'),
     moveRadial: coefficient('Width moved for each 1 %, quarter-sawn', 'moveRadial', '0.00165'),
+    shrinkage: input('share', 'Shrinkage along the rings, green to oven dry', {
+      seldom: true,
+      from: 'timber.{species}.shrinkTangential',
+      preset: '7.6 %',
+      min: '0 %',
+      max: '20 %',
+      step: '0.1 %',
+      note: 'Wood Handbook, Table 4-3 or 4-4',
+    }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
       seldom: true,
       from: 'timber.{species}.gravity',
@@ -203,6 +212,12 @@ export const moisture = defineCell({
       'sawn == "flat" ? abs(alongRings - acrossRings) * width / 2 * atan(width / (2 * pith)) / rad : 0 mm',
       'hollow across the face, if nothing holds the board',
       CUPS,
+    ),
+    fromGreen: step(
+      'share',
+      'shrinkage * max(0, 1 - now / 30 %)',
+      'part of its flat-sawn width that wood sawn green has lost by now',
+      'Wood Handbook, ch. 4: shrinkage in proportion, from 30 % of moisture down',
     ),
     gravityGreen: step(
       'ratio',
