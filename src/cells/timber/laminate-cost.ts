@@ -42,7 +42,7 @@ export const costInputs = {
     note: 'made up: write what your shop asks',
   }),
   beside: choice('Set beside it', {
-    options: numbers.map((id, i) => ({ id, label: i === 0 ? 'one solid board' : `${i + 1} layers` })),
+    options: numbers.map((id, i) => ({ id, label: i === 0 ? 'one board' : `${i + 1} layers` })),
     preset: 'one',
   }),
 };
@@ -88,7 +88,6 @@ export const besideSteps = {
     'chance that the weakest of those breaks, each from another board',
     ALIKE,
   ),
-  besideOneIn: step('count', 'boardsForOne(besideChance)', 'stacks of those of which one breaks', ALIKE),
   besideForce: step(
     'force',
     'solidForce / besideLayers^2',

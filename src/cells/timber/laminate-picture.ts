@@ -158,29 +158,35 @@ export function chartStack(v: Stack, on: OnHand<Stack>): Chart {
   const stacks = Array.from({ length: last - 1 }, (_, i) =>
     on.rerun({ layup: 'alike', thickness: v.whole, plies: i + 2 }),
   ).flatMap((stack) => (isIssue(stack) ? [] : [stack]));
+  // Where hardly a board in a thousand breaks the line would lie on the axis.
+  const chancy = v.solidChance > 0.001;
   const enough = v.pliesNeeded <= last ? [{ at: v.pliesNeeded, axis: 'x', label: 'enough' } as const] : [];
   return {
     title: 'Against the number of layers, all alike',
     says: `More layers, less stress and far less pull and spring-back: at ${on.say(v.layers, 'count')} layers ${on.say(v.share, 'share')} of breaking, ${on.say(v.springBack, 'share')} spring-back, and a pull of ${on.say(v.force, 'force')} where one board pulls with ${on.say(v.solidForce, 'force')}.`,
     x: { label: 'Layers', kind: 'count', from: 1, to: last },
     y: { label: 'Share', kind: 'share', from: 0 },
-    // One solid board stands first: it springs all the way back.
+    // One solid board stands first: it springs all the way back. Points of the stack in hand name the lines.
     lines: [
       {
         name: 'of breaking, each layer',
         points: [[1, v.solidShare], ...stacks.map(({ plies, share }) => [plies, share] as const)],
-        as: 'dots',
       },
       {
         name: 'spring-back; also the pull, beside one board’s',
         points: [[1, 1], ...stacks.map(({ plies, springBack }) => [plies, springBack] as const)],
-        as: 'dots',
       },
-      {
-        name: 'chance that one of them breaks',
-        points: [[1, v.solidChance], ...stacks.map(({ plies, chanceAny }) => [plies, chanceAny] as const)],
-        as: 'dots',
-      },
+      ...(chancy
+        ? [
+            {
+              name: 'chance that one of them breaks',
+              points: [
+                [1, v.solidChance] as const,
+                ...stacks.map(({ plies, chanceAny }) => [plies, chanceAny] as const),
+              ],
+            },
+          ]
+        : []),
     ],
     limits: [
       { at: v.allowed, axis: 'y', label: 'allowed' },
@@ -188,8 +194,9 @@ export function chartStack(v: Stack, on: OnHand<Stack>): Chart {
       ...enough,
     ],
     points: [
-      { x: v.layers, y: v.share, label: 'this stack' },
-      { x: v.layers, y: v.springBack, label: 'its spring-back' },
+      { x: v.layers, y: v.share, label: 'of breaking' },
+      { x: v.layers, y: v.springBack, label: 'spring-back, pull' },
+      ...(chancy ? [{ x: v.layers, y: v.chanceAny, label: 'one breaks' }] : []),
     ],
   };
 }

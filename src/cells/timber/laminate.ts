@@ -60,12 +60,10 @@ export const laminate = defineCell({
     columns: [
       { of: 'besidePly', label: 'each' },
       { of: 'besideShare', label: 'of breaking' },
-      { of: 'besideOneIn', label: 'one breaks of' },
       { of: 'besideForce', label: 'pull' },
       { of: 'besideSpring', label: 'spring-back' },
       { of: 'besideGlue', label: 'glue' },
       { of: 'besideClamps', label: 'clamps' },
-      { of: 'besideBought', label: 'wood' },
       { of: 'besideCost', label: 'money' },
     ],
   },

@@ -395,6 +395,13 @@ describe('laminate', () => {
     });
   });
 
+  test('the chart draws the chance of breaking where there is some to see', () => {
+    const tight = tryCell(laminate, { ...stack, radius: '2 m' });
+    expect(tight.chart?.lines[2]?.points[0]).toEqual([1, tight.number('solidChance')]);
+    expect(tight.chart?.lines[2]?.points[1]?.[1]).toBeCloseTo(tight.number('chanceAny'), 12);
+    expect(tryCell(laminate, { ...stack, radius: '8 m' }).chart?.lines).toHaveLength(2);
+  });
+
   test('the chart runs on layers alike even where the stack has others, which stand where they are', () => {
     const listed = { ...stack, layup: 'listed', layer1: '30 mm', layer2: '8 mm' };
     const { chart, ...tried } = tryCell(laminate, listed);
