@@ -24,6 +24,7 @@ import {
 import { turnBetween } from '../kernel/board-turn';
 import type { Edge } from './edge';
 import type { Hull } from './hull';
+import { once } from './once';
 
 /**
  * Ends of the board: 'free' to turn where they are held, or 'fast', turned as the edge's own curve leads on. That curve
@@ -101,15 +102,15 @@ function layBoard(hull: Hull, edge: Edge): LaidBoard {
     places.push({ along: lengthTo(batten, t), bend: bothWays(vector, lie), turn });
     before = lie;
   }
+  const pushed = (held: Batten) => pushesOn(held).map((push, i) => bothWays(push, lieAt(batten.knots[i]!))); // a push a knot
+  const fast = once(() => pushed(batten));
+  const free = once(() => pushed(bendBatten(edge.points, { start: 'natural', end: 'natural' })));
   const onFace = laidOut(places, ({ edgewise }) => edgewise);
   return {
     edge,
     places,
     stations: places.filter((_, i) => i % PIECES === 0),
-    pushes: (ends) => {
-      const held = ends === 'fast' ? batten : bendBatten(edge.points, { start: 'natural', end: 'natural' });
-      return pushesOn(held).map((push, i) => bothWays(push, lieAt(batten.knots[i]!))); // a push a knot
-    },
+    pushes: (ends) => (ends === 'fast' ? fast() : free()),
     seen: { onEdge: laidOut(places, ({ flat }) => -flat), onFace },
     crook: Math.max(...onFace.map(([, off]) => Math.abs(off))),
   };
