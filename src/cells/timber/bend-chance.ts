@@ -99,4 +99,4 @@ export const chanceSources: readonly Source[] = [
 ];
 
 export const chanceCaution =
-  'The chance is for clear, straight-grained boards picked blindly from one wood, in the state given, with its mean strength as printed: both vary lognormally, and the tightest place alone counts. Not in it: knots, grain that runs out, drying checks, how much longer a board is than a test piece, the faults of this reckoning. It says nothing of the one board in hand: look at its grain.';
+  'The chance is for clear, straight-grained boards of one wood picked blindly, in the state given, at the tightest place alone; strength and stiffness vary lognormally about the printed means. Knots, run-out grain, checks and the length of the board are not in it, and of the one board in hand it says nothing: look at its grain.';

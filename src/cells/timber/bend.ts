@@ -187,8 +187,8 @@ export const bend = defineCell({
     ...bentCautions,
     chanceCaution,
     'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise, cut out of a wider board.',
-    'Wet wood pulls less and gives more, but its elastic share of breaking is no less: what it gains is that it yields and relaxes, more so hot, and that no formula here reckons. Wood at 15 to 20 % and a slow hand are worth more than a figure.',
-    'Steamed wood goes by another rule: its inner face is squeezed short, its outer face hardly stretches. The two radii in the working are limits of the wood, not of the steamer; try an offcut, and follow local rules on boilers and hot parts.',
+    'Wet wood pulls less, but its elastic share of breaking is no less: it gains by yielding and relaxing, more so hot, and that no formula here reckons.',
+    'Steamed wood goes by another rule: its inner face is squeezed short, its outer face hardly stretches. The two radii in the working are limits of the wood; try an offcut, and follow the local rules on boilers.',
   ],
   sources: [
     ...bentSources,
