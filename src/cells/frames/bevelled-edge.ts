@@ -10,7 +10,8 @@ export interface EdgeSays {
   readonly name: string;
   readonly gauge: string;
   readonly off: string;
-  readonly siding: string;
+  /** Left out where the same wood has its thickness in another section. */
+  readonly siding?: string;
   /** Which faces they are: aft and forward unless told otherwise. */
   readonly faces?: readonly [left: string, right: string];
   /** Part of the boat that lights up. */
@@ -47,9 +48,11 @@ export function edgeSection([x, y]: Point, siding: number, bevel: number, says: 
     line([out(-1.6), out(0.6)], { pen: 'visible' }),
     dim(corner, far, says.off, { side: bevel > 0 ? 'left' : 'right', run: 'vertical' }),
     angleDim(kept, from, to, says.gauge, { reach: siding * 0.6 }),
-    dim([x, root], [x + siding, root], says.siding, { side: 'below' }),
+    ...(says.siding === undefined
+      ? []
+      : [dim([x, root], [x + siding, root], says.siding, { side: 'below' })]),
     note(says.name, { at: [x + siding / 2, y + siding * 0.7] }),
-    note(leftFace, { at: [x - siding * 0.9, root] }),
-    note(rightFace, { at: [x + siding * 1.9, root] }),
+    note(leftFace, { at: [x - siding, root] }),
+    note(rightFace, { at: [x + siding * 2, root] }),
   ];
 }

@@ -199,22 +199,24 @@ export const bevels = defineCell({
   ],
   inWords: frameWords(),
   table: {
-    caption: 'Bevels at every frame',
+    caption: 'Bevels at every frame: + off the aft corner, − off the forward one',
     over: 'frame',
     columns: [
+      { of: 'chineBevel', label: 'side at chine' },
+      { of: 'sheerBevel', label: 'side at sheer' },
+      { of: 'bottomBevel', label: 'bottom at chine' },
+      { of: 'keelBevel', label: 'bottom at keel' },
+      { of: 'chineRemoval', label: 'off side at chine' },
+      { of: 'sheerRemoval', label: 'off side at sheer' },
+      { of: 'bottomRemoval', label: 'off bottom at chine' },
+      { of: 'keelRemoval', label: 'off bottom at keel' },
+      { of: 'chineAngle', label: 'side to bottom' },
       { of: 'flareThere', label: 'flare' },
       { of: 'deadriseThere', label: 'deadrise' },
       { of: 'chineInPlan', label: 'chine in plan' },
       { of: 'chineInProfile', label: 'chine in profile' },
       { of: 'sheerInPlan', label: 'sheer in plan' },
       { of: 'sheerInProfile', label: 'sheer in profile' },
-      { of: 'chineBevel', label: 'side at chine' },
-      { of: 'sheerBevel', label: 'side at sheer' },
-      { of: 'bottomBevel', label: 'bottom at chine' },
-      { of: 'keelBevel', label: 'bottom at keel' },
-      { of: 'chineAngle', label: 'side to bottom' },
-      { of: 'chineRemoval', label: 'off at chine' },
-      { of: 'sheerRemoval', label: 'off at sheer' },
     ],
   },
   warnings: [
@@ -273,24 +275,25 @@ export const bevels = defineCell({
     const log = mm(v.logThickness);
     return drawing({
       title: 'The frame’s edge at sheer and chine, and the chine log',
-      says: `Seen along the frame’s side, forward to the right: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer and ${on.say(v.chineBevel, 'angle')} at the chine across ${on.say(v.siding, 'length')}. At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`,
+      says: `The frame’s edge seen along the side, forward to the right, the skin as a line over it: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer and ${on.say(v.chineBevel, 'angle')} at the chine across ${on.say(v.siding, 'length')}. At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`,
       shapes: [
         edgeSection([0, 0], siding, v.sheerBevel, {
           name: 'at the sheer',
           gauge: on.say(v.sheerGauge, 'angle'),
           off: on.say(v.sheerRemoval, 'length'),
-          siding: on.say(v.siding, 'length'),
+          faces: facesAt(v.sheerBevel),
           part: v.frame,
         }),
-        edgeSection([siding * 4.2, 0], siding, v.chineBevel, {
+        edgeSection([0, -siding * 3], siding, v.chineBevel, {
           name: 'at the chine',
           gauge: on.say(v.chineGauge, 'angle'),
           off: on.say(v.chineRemoval, 'length'),
           siding: on.say(v.siding, 'length'),
+          faces: facesAt(v.chineBevel),
           part: v.frame,
         }),
         logSection(
-          [siding * 2.2 + log, -siding * 2.4 - log * 3.2],
+          [siding * 0.4, -siding * 5.4 - log * 3.2],
           { thick: log, wide: log * 2, flare: v.flare, angle: v.chineAngle, lean: v.flare },
           {
             name: 'the chine log, square to its length',
@@ -307,6 +310,10 @@ export const bevels = defineCell({
   },
   chart: (v, on) => alongTheHull(v.chine, v.frame, v.chineAngle, on),
 });
+
+/** The face that keeps its size stands on the station line. */
+const facesAt = (bevel: number): readonly [string, string] =>
+  bevel > 0 ? ['aft', 'forward, on the line'] : ['aft, on the line', 'forward'];
 
 /** What to plane on this frame, for each hand of the bevels of side and bottom. */
 function frameWords(): readonly WordsWhen[] {

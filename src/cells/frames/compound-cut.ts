@@ -46,7 +46,7 @@ export const compoundCut = defineCell({
     }),
     joint: choice('Joint', {
       options: [
-        { id: 'past', label: 'side runs past the transom’s edge' },
+        { id: 'past', label: 'side runs past the transom' },
         { id: 'mitre', label: 'mitre, half on each' },
       ],
       preset: 'past',
@@ -249,23 +249,26 @@ export const compoundCut = defineCell({
     const bevel = v.joint === 'mitre' ? -v.sawTilt : v.edgeBevel;
     const tilt = say(v.sawTilt, 'angle');
     const off = (key: 'transomOff' | 'sideOff') => say(v[key], 'length');
-    const low = -6.6 * thick;
+    // The faces are drawn without a measure of their own, small beside the sections.
+    const face = 0.7 * thick;
+    const low = -5.2 * thick;
     return drawing({
       title: 'Transom’s edge and side’s end, cut square to the corner; below, both faces',
-      says: `Outer faces to the left. Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
+      says: `Outer faces to the left. Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge, ${say(v.thickness, 'length')} thick, and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
       shapes: [
         edgeSection([0, 0], thick, bevel, {
           name: 'transom’s edge',
           gauge: say(Math.PI / 2 - v.sawTilt, 'angle'),
           off: off('transomOff'),
-          siding: say(v.thickness, 'length'),
           faces: ['outer', 'inner'],
           part: v.end,
         }),
-        ...sideEnd([thick * 4.6, 0], mm(v.sideThickness), thick, bevel, `side’s end: ${off('sideOff')} goes`),
-        ...sideFace([thick * 4.6, low], thick, v.endCut, say(v.endCut, 'angle')),
-        ...transomFace([-thick, low], thick, v.onTransom, say(v.onTransom, 'angle')),
-        note('Hatched the other way, in a dashed outline: the wood that goes.'),
+        ...sideEnd([thick * 3.4, 0], mm(v.sideThickness), thick, bevel, `side’s end: ${off('sideOff')} goes`),
+        ...sideFace([thick * 3.2, low], face, v.endCut, say(v.endCut, 'angle')),
+        ...transomFace([-face, low], face, v.onTransom, say(v.onTransom, 'angle')),
+        note(
+          'Hatched the other way, in a dashed outline: the wood that goes. The faces below show their slants, not their size.',
+        ),
       ],
     });
   },
