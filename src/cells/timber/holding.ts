@@ -32,7 +32,7 @@ export const holding = defineCell({
         { id: 'fast', label: 'held fast, turned as the curve leads on' },
       ],
       preset: 'free',
-      note: 'free while it goes on with a clamp at each end; fast once it is let into stem and transom, which spares the frame next to them',
+      note: 'free while it goes on with a clamp at each end; fast once it is let into stem and transom, which spares the frame next to them. The shares go by the edge’s own curve in both cases',
     }),
     thickness: input('length', 'Board thickness', {
       from: 'chineLog.thickness',
