@@ -93,10 +93,10 @@ export const chanceSources: readonly Source[] = [
     known: 'from memory',
   },
   {
-    text: 'Strength and stiffness properties of small clear specimens taken from commercially procured No. 2 2×8 and 2×10 southern pine, Wood and Fiber Science (2018), abstract: correlation 0.77',
+    text: 'Wood and Fiber Science (2018): strength and stiffness of small clear specimens taken from No. 2 2×8 and 2×10 southern pine, abstract; correlation 0.77',
     known: 'published',
   },
 ];
 
 export const chanceCaution =
-  'The chance is for clear, straight-grained boards of one wood picked blindly, in the state given, at the tightest place alone; strength and stiffness vary lognormally about the printed means. Knots, run-out grain, checks and the length of the board are not in it, and of the one board in hand it says nothing: look at its grain.';
+  'Means and chance are of clear, straight-grained boards picked blindly, lognormal about the printed means, at the tightest place alone. Knots, run-out grain, checks and length are not in it: look at the grain of the board in hand.';

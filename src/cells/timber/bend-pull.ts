@@ -89,7 +89,7 @@ export const pullFunctions: Readonly<Record<'loadOfElastica' | 'reachOfElastica'
 
 export const pullSources: readonly Source[] = [
   {
-    text: 'K. E. Bisshopp and D. C. Drucker, Large deflection of cantilever beams, Quarterly of Applied Mathematics 3 (1945), 272-275',
+    text: 'K. E. Bisshopp and D. C. Drucker, Quarterly of Applied Mathematics 3 (1945): large deflection of cantilever beams, 272-275',
     known: 'from memory',
   },
 ];

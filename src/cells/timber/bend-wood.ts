@@ -149,11 +149,11 @@ export const woodSources: readonly Source[] = [
     known: 'from memory',
   },
   {
-    text: 'Load duration: National Design Specification (2018), Table 2.3.2, as transcribed',
+    text: 'National Design Specification (2018), Table 2.3.2: load duration, as transcribed',
     known: 'published',
   },
   {
-    text: 'Load duration: L. W. Wood, Forest Products Laboratory Report 1916 (1951), the Madison curve',
+    text: 'L. W. Wood, Forest Products Laboratory Report 1916 (1951): load duration, the Madison curve',
     known: 'from memory',
   },
 ];

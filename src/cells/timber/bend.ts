@@ -7,7 +7,7 @@ import { curveInputs, curveSteps } from './bend-curve';
 import { drawBoard, shareChart } from './bend-picture';
 import { pullFunctions, pullInputs, pullSources, pullSteps } from './bend-pull';
 import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps } from './bend-wood';
-import { BEAM, bentCautions, bentSources, bentStock } from './bent-stock';
+import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
 const { along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
 
@@ -184,11 +184,10 @@ export const bend = defineCell({
     },
   ],
   cautions: [
-    ...bentCautions,
+    SPRINGS_BACK,
     chanceCaution,
     'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise, cut out of a wider board.',
-    'Wet wood pulls less, but its elastic share of breaking is no less: it gains by yielding and relaxing, more so hot, and that no formula here reckons.',
-    'Steamed wood goes by another rule: its inner face is squeezed short, its outer face hardly stretches. The two radii in the working are limits of the wood; try an offcut, and follow the local rules on boilers.',
+    'Wet wood pulls less, but its share of breaking is no less: it gains by yielding, which no formula here reckons. Steamed wood goes by another rule, the two radii in the working: try an offcut, and follow the local rules on boilers.',
   ],
   sources: [
     ...bentSources,
@@ -200,12 +199,12 @@ export const bend = defineCell({
       known: 'common practice',
     },
     {
-      text: 'Layers of glued laminated timber, for comparison: R/t at least 100 in hardwood and southern pine, 125 in other softwood (National Design Specification 5.3.8)',
+      text: 'National Design Specification 5.3.8: glued laminated timber, for comparison; R/t at least 100 in hardwood and southern pine, 125 in other softwood',
       known: 'from memory',
     },
     { text: citation(steamed.stretch).replace('from memory: ', ''), known: 'from memory' },
     {
-      text: `Southern pine steamed and strapped, three pieces in four near perfect at R/t ${steamed.southernPineStrapped.value}: ${steamed.southernPineStrapped.source}`,
+      text: `${steamed.southernPineStrapped.source}: southern pine steamed and strapped, three pieces in four near perfect at R/t ${steamed.southernPineStrapped.value}`,
       known: 'published',
     },
   ],
