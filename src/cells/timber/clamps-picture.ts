@@ -1,5 +1,5 @@
 /** Clamps along a joint, numbered in the order in which they are set: a stretch of it, to scale. */
-import { arrow, breakLine, dim, hatch, line, note, type Point, rectHatch, type Shape } from '../../drawing';
+import { arrow, breakLine, dim, line, note, type Point, rectHatch, type Shape } from '../../drawing';
 
 /** Millimetres. */
 export interface Clamped {
@@ -14,8 +14,8 @@ export interface Clamped {
   readonly from: 'middle' | 'end';
 }
 
-/** Clamps that a phone has room for. */
-const SHOWN = 7;
+/** Clamps that a phone has room for, drawn large enough to see the strip. */
+export const SHOWN = 5;
 
 /** Where the clamps stand along the joint, mm, in the order in which they are set. */
 export function inOrder({ clamps, pitch, from }: Pick<Clamped, 'clamps' | 'pitch' | 'from'>): number[] {
@@ -38,7 +38,7 @@ export function clampedJoint(
   const left = whole ? 0 : Math.max(0, Math.min(...first) - pitch / 2);
   const right = whole ? length : Math.min(length, Math.max(...first) + pitch / 2);
   // High enough to hold a number over an arrow, whatever the scale.
-  const reach = (right - left) / 14;
+  const reach = Math.max(right - left, 2 * ply + caul) / 11;
   const lower = Math.max(ply, reach);
   const span = right - left;
   const ends = [
@@ -74,7 +74,7 @@ export function clampedJoint(
     first.flatMap((x, i) => [
       arrow([x, top + reach], [x, top], { layer: 'clamps' }),
       arrow([x, -lower - reach], [x, -lower], { layer: 'clamps' }),
-      note(String(i + 1), { at: [x, top + 1.6 * reach] }),
+      note(String(i + 1), { at: [x, top + 1.9 * reach] }),
     ]),
     clamps > 1 ? [dimPitch(first, lower + reach, says.pitch)] : [],
     dim([left, 0], [left, ply], says.ply, { side: 'left' }),
@@ -88,7 +88,7 @@ function cone(x: number, top: number, [left, right]: readonly [number, number]):
     const run = Math.min(top, sign > 0 ? right - x : x - left);
     return [x + sign * run, top - run];
   };
-  return hatch([[x, top], foot(1), foot(-1)], 'void', { pen: 'thin', layer: 'spread' });
+  return line([foot(-1), [x, top], foot(1)], { pen: 'thin', layer: 'spread' });
 }
 
 function dimPitch(first: readonly number[], below: number, text: string): Shape {

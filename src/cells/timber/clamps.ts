@@ -5,7 +5,7 @@ import { drawing, mm, note } from '../../drawing';
 import { clampForce, clampPitch, screwPressure } from '../../trade/adhesives';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../define';
-import { clampedJoint } from './clamps-picture';
+import { clampedJoint, SHOWN } from './clamps-picture';
 import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources } from './glues';
 
 const CUSTOM = 'common practice, no source';
@@ -244,7 +244,6 @@ export const clamps = defineCell({
       { of: 'byForce', label: 'for force' },
       { of: 'byPitch', label: 'for spacing' },
       { of: 'clamps', label: 'clamps' },
-      { of: 'evenPitch', label: 'clamp to clamp' },
     ],
   },
   warnings: [
@@ -283,6 +282,7 @@ export const clamps = defineCell({
     ...glueCautions,
     'A bent timber under clamps is a spring: when one slips it strikes. Stand out of its line, eye protection on, and keep clear while another tightens.',
     'Clamp it dry first, all of it, with the watch running. Tighten lightly along the whole run, then once more: too much squeezes a joint of epoxy dry.',
+    'Closed a stretch at a time: spread no farther than the clamps reach, and keep the rest open and clean.',
     'Glued timbers stay in the clamps overnight, and one never has too many clamps: common practice, no source.',
   ],
   sources: [
@@ -320,9 +320,9 @@ export const clamps = defineCell({
           { pitch: say(v.evenPitch), ply: say(v.ply), caul: say(v.caul) },
         ),
         note(
-          v.clamps > 7
-            ? `The first 7 of ${count}, laid out straight; go on in the same way. Triangles: what a clamp presses.`
-            : 'Laid out straight. Triangles: what a clamp presses.',
+          v.clamps > SHOWN
+            ? `The first ${SHOWN} of ${count}, laid out straight; go on in the same way. Slanting lines: what a clamp presses.`
+            : 'Laid out straight. Slanting lines: what a clamp presses.',
         ),
       ],
     });

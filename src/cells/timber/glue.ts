@@ -314,7 +314,6 @@ export const glue = defineCell({
     over: 'joint',
     columns: [
       { of: 'jointLength', label: 'length' },
-      { of: 'area', label: 'glue face' },
       { of: 'beadNeeded', label: 'bead, if laid as one' },
       { of: 'volume', label: 'glue' },
     ],

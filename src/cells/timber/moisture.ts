@@ -264,7 +264,7 @@ export const moisture = defineCell({
       says: 'In this air wood settles at {settled}. Now it holds {now}, too little for this glue, which asks for {driest} at least; on the way the {width} change by {change}.',
     },
     {
-      says: 'In this air wood settles at {settled}. Now it holds {now}, which this glue takes ({driest} to {wettest}); going to {later} the {width} change by {change}, to {widthLater}.',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, which this glue takes ({driest} to {wettest}); going to {later} the {width} change by {change}, to {widthLater}. It weighs {density} now.',
     },
   ],
   table: {
@@ -274,7 +274,6 @@ export const moisture = defineCell({
       { of: 'change', label: 'change' },
       { of: 'widthLater', label: 'width then' },
       { of: 'cup', label: 'cup' },
-      { of: 'density', label: 'density now' },
     ],
   },
   warnings: [
@@ -310,8 +309,8 @@ export const moisture = defineCell({
     },
   ],
   cautions: [
-    'How long it takes is not said here: it goes with the wood, the square of the thickness and the moving air, from days for veneer to months for a thick board. Let a meter tell when it has settled.',
-    'Wood in a hull is seldom free: glue, screws and paint hold it, and what cannot move pulls or splits. Single boards move by a fifth more or less than the mean.',
+    'How long it takes is not said here, and nobody can promise it: it goes with the wood, its thickness and the moving air. Let a meter tell when it has settled.',
+    'Wood in a hull is seldom free: glue, screws and paint hold it, and what cannot move pulls or splits. Single boards move more or less than the mean.',
     'Coefficients and strengths are for clear wood; damp wood bends more easily and breaks at less. For strength go by the tables of the wood at its own moisture.',
     'Wet dust and rot: a mask when you cut or sand doubtful wood. The sheet of the glue in hand outranks its range here.',
   ],
@@ -351,7 +350,7 @@ export const moisture = defineCell({
     const factor = enlarged(moves);
     return drawing({
       title: 'The end of the board, now and settled',
-      says: `A width of ${say(v.width)} at ${on.say(v.now, 'share')} of moisture becomes ${say(v.widthLater)} at ${on.say(v.later, 'share')}${v.cup > 0 ? `; left free it goes hollow by ${say(v.cup)}` : ''}.`,
+      says: `A width of ${say(v.width)} at ${on.say(v.now, 'share')} of moisture becomes ${say(v.widthLater)} at ${on.say(v.later, 'share')}${v.cup >= 0.00005 ? `; left free it goes hollow by ${say(v.cup)}` : ''}.`,
       shapes: [
         boardEnd(
           {
