@@ -56,7 +56,7 @@ function heading(level: number, id: string, inside: unknown): VNode {
 function tableView(table: PlainTable, notebook: string): VNode {
   const align = (column: number) => ({ 'data-align': table.align[column] ?? 'left' });
   return html`<div class="table-wrap"><table>
-    <thead><tr>${table.head.map((cell, column) => html`<th scope="col" ...${align(column)}>${inlines(cell, notebook)}</th>`)}</tr></thead>
+    <thead><tr>${table.head.map((cell, column) => (cell.length === 0 ? html`<td></td>` : html`<th scope="col" ...${align(column)}>${inlines(cell, notebook)}</th>`))}</tr></thead>
     <tbody>${table.rows.map((row) => html`<tr>${row.map((cell, column) => html`<td ...${align(column)}>${inlines(cell, notebook)}</td>`)}</tr>`)}</tbody>
   </table></div>`;
 }

@@ -3,7 +3,14 @@ import type { Locator, Page } from 'playwright';
 import { expect } from 'vitest';
 import { openPage, type PageOptions } from './harness';
 
-export const notebooks = ['quick-answers', 'the-build', 'one-thick-or-two-thin'] as const;
+export const notebooks = [
+  'quick-answers',
+  'the-build',
+  'one-thick-or-two-thin',
+  'fair-lines',
+  'frames-standing-true',
+  'bend-join-fasten',
+] as const;
 export type Notebook = (typeof notebooks)[number];
 
 /** Opens a notebook and waits until all its cells have come. */
@@ -18,7 +25,11 @@ export async function arrived(page: Page): Promise<void> {
   await page.locator('.cell[data-cell]').first().waitFor();
   await expect.poll(() => page.locator('[aria-busy="true"]').count(), { timeout: 15_000 }).toBe(0);
   // Drawings come at rest, those far from the window last.
-  await expect.poll(() => page.locator('.cell .pictures:not(:has(figure svg, .no-picture))').count()).toBe(0);
+  await expect
+    .poll(() => page.locator('.cell .pictures:not(:has(figure svg, .no-picture))').count(), {
+      timeout: 15_000,
+    })
+    .toBe(0);
 }
 
 /** Loads the page anew; edits are saved on the way out at the latest. */

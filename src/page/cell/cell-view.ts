@@ -29,7 +29,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     class="cell"
     id=${`cell-${name}`}
     data-cell=${name}
-    aria-labelledby=${`question-${name}`}
+    aria-label=${name === cell.id ? cell.question : `${cell.question} ${capital(wordsOf(name))}`}
     onFocusIn=${take}
     onPointerDown=${take}
   >
