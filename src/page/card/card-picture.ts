@@ -2,6 +2,7 @@
 import type { VNode } from 'preact';
 import type { Chart, Instance } from '../../cells';
 import {
+  collisions,
   type Drawing,
   LEAST_TEXT,
   overlay,
@@ -31,6 +32,8 @@ export interface Picture {
 export interface Drawn {
   readonly node: VNode;
   readonly height: number;
+  /** Its texts stand as clear of each other, and of its lines, as with nothing in its way. */
+  readonly clear: boolean;
 }
 
 /** The card's width in px of CSS: 190 mm. */
@@ -39,8 +42,6 @@ export const CARD_WIDTH = Math.floor((190 / 25.4) * 96);
 const LETTERS = 18.75;
 /** Pictures are drawn as for a screen, whose smallest letters are 13 px, and enlarged until these are 14 pt. */
 const ENLARGED = LETTERS / LEAST_TEXT;
-/** Half of the card and a little more: text runs on beside it. */
-export const BESIDE_WIDTH = Math.floor(CARD_WIDTH * 0.6);
 
 /** The pictures a cell has, the foremost first; none while a number is missing. */
 export async function cardPictures(instance: Instance, bench: Bench): Promise<Picture[]> {
@@ -62,31 +63,42 @@ function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Pic
   const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
   // The same sizes are asked for again and again while the card is fitted to its page.
-  const made = new Map<string, Sheet>();
+  const made = new Map<string, Sized>();
   const sheetIn =
     (width: number): SheetFor =>
     (maxHeight, caption) => {
       const key = `${width} ${maxHeight} ${caption}`;
-      const sheet =
-        made.get(key) ??
-        setOut(both, { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption });
-      made.set(key, sheet);
-      return sheet;
+      const known = made.get(key);
+      if (known) return known;
+      const room = { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption };
+      const sheet = setOut(both, room);
+      const sized = { sheet, collisions: collisions(sheet).length };
+      made.set(key, sized);
+      return sized;
     };
+  const free = sheetIn(CARD_WIDTH)(TALLEST, true);
   return {
     title: '',
     says: [],
-    wants: sheetIn(CARD_WIDTH)(TALLEST, true).height * ENLARGED,
+    wants: free.sheet.height * ENLARGED,
     draw: (height, width = CARD_WIDTH) => {
-      const sheet = tallestWithin(height / ENLARGED, sheetIn(width));
+      const { sheet, ...sized } = tallestWithin(height / ENLARGED, sheetIn(width));
       const tree = svgTree(sheet);
       const size = { width: sheet.width * ENLARGED, height: sheet.height * ENLARGED };
-      return { node: toVNode({ ...tree, attrs: { ...tree.attrs, ...size } }) as VNode, height: size.height };
+      return {
+        node: toVNode({ ...tree, attrs: { ...tree.attrs, ...size } }) as VNode,
+        height: size.height,
+        clear: sized.collisions <= free.collisions,
+      };
     },
   };
 }
 
-type SheetFor = (field: number, caption: boolean) => Sheet;
+interface Sized {
+  readonly sheet: Sheet;
+  readonly collisions: number;
+}
+type SheetFor = (field: number, caption: boolean) => Sized;
 
 /** Of a drawing's field, without what stands under it, px. */
 const TALLEST = 560;
@@ -99,16 +111,17 @@ const LESS = 0.8;
  * they need whatever the scale, and in a low field some go to lines below it, so that a sheet is tried
  * and not reckoned. The caption goes last: the card's own sentence has said what it says.
  */
-function tallestWithin(height: number, sheetFor: SheetFor): Sheet {
-  let lowest: Sheet | null = null;
+function tallestWithin(height: number, sheetFor: SheetFor): Sized {
+  let lowest: Sized | null = null;
   let field = Math.floor(height);
   while (field > LOWEST_FIELD) {
     let least = Infinity;
     for (const caption of [true, false]) {
-      const sheet = sheetFor(field, caption);
-      if (sheet.height <= height) return sheet;
-      if (!lowest || sheet.height < lowest.height) lowest = sheet;
-      least = Math.min(least, sheet.height);
+      const sized = sheetFor(field, caption);
+      const high = sized.sheet.height;
+      if (high <= height) return sized;
+      if (!lowest || high < lowest.sheet.height) lowest = sized;
+      least = Math.min(least, high);
     }
     field = Math.floor(Math.min(field * LESS, field - (least - height)));
   }
@@ -139,6 +152,7 @@ function charted(chart: Chart, second: Chart | undefined, bench: Bench, draw: ty
       return {
         node: html`<div ref=${(at: Element | null) => at?.replaceChildren(figure)}></div>`,
         height: high,
+        clear: true,
       };
     },
   };

@@ -28,8 +28,19 @@ export interface CardInput {
   readonly values: readonly Said[];
   readonly from: string;
   readonly standing: Standing;
-  /** Typed over, wrong, or what a builder looks at first; the rest may be told in a running line. */
-  readonly foremost: boolean;
+  readonly weight: Weight;
+}
+
+/**
+ * How much it matters that an input is told: it can't be used; or it is written over, as built, or
+ * unlike in the two versions; or it is as usual, and looked at first or seldom.
+ */
+export type Weight = 'wrong' | 'stands out' | 'usual' | 'seldom';
+
+/** A source in a few words; in full, with what was taken from it, it stands on the page. */
+export interface CardSource {
+  readonly inShort: string;
+  readonly known: Source['known'];
 }
 
 export interface Card {
@@ -44,7 +55,7 @@ export interface Card {
   readonly cautions: readonly string[];
   readonly inputs: readonly CardInput[];
   readonly table: CardTable | null;
-  readonly sources: string;
+  readonly sources: readonly CardSource[];
   /** Under which a browser keeps the printed page: `frame-3 bevels - Ferry dory`. */
   readonly fileName: string;
 }
@@ -72,12 +83,11 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     cautions: cell.cautions,
     inputs: Object.keys(cell.inputs).map((key) => inputOf(instance, key, bench)),
     table: cardTable(instance, bench),
-    sources: [...new Set(cell.sources.map(sourceInShort))].join('; '),
+    sources: cell.sources.map((source) => ({ inShort: sourceInShort(source), known: source.known })),
     fileName: fileNameOf(cell.title, place, boat),
   };
 }
 
-/** A source in a few words; in full, with what was taken from it, it stands on the page. */
 function sourceInShort({ text, known }: Source): string {
   if (known === 'geometry' || known === 'common practice') return known;
   const name = text.split(/[:;]/)[0]!.trim(); // split gives at least one
@@ -150,12 +160,15 @@ function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
   const versions = graphsOf(bench);
   const { standing, says } = whereFrom(bench, bench.book.inHand.value, name);
   const wrong = versions.some(([, graph]) => isIssue(graph.value(name)));
+  const values = inEach(versions, (graph) => inputText(bench, graph, name));
+  const standsOut = standing === 'written' || standing === 'built' || values.length > 1;
+  const asUsual = spec.seldom ? 'seldom' : 'usual';
   return {
     label: spec.label,
-    values: inEach(versions, (graph) => inputText(bench, graph, name)),
+    values,
     from: says,
     standing,
-    foremost: wrong || standing === 'written' || standing === 'built' || !spec.seldom,
+    weight: wrong ? 'wrong' : standsOut ? 'stands out' : asUsual,
   };
 }
 

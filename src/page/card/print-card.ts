@@ -14,6 +14,9 @@ import { fitCard } from './fit-card';
 /** Takes the last card away; none while there is none. */
 let away: (() => void) | null = null;
 
+/** The cuts that a card and its pictures are set in. */
+const LETTERS = ["400 14pt 'Source Sans 3'", "600 14pt 'Source Sans 3'", "600 18pt 'Source Serif 4'"];
+
 /** Resolves once the print dialog has been asked for. */
 export async function printCard(instance: Instance, bench: Bench): Promise<void> {
   away?.();
@@ -29,9 +32,8 @@ export async function printCard(instance: Instance, bench: Bench): Promise<void>
   place.className = 'card';
   place.ariaHidden = 'true';
   document.body.append(place);
-  fitCard(card, pictures, noPicture, place);
-  // The first setting calls for the letters; with them the card is measured as it will be printed.
-  await document.fonts.ready;
+  // With its own letters the card is measured as it will be printed; without a network with those there are.
+  await Promise.allSettled(LETTERS.map((cut) => document.fonts.load(cut)));
   fitCard(card, pictures, noPicture, place);
 
   const root = document.documentElement;

@@ -1,8 +1,10 @@
 /** The versions on the bench, and a text of each: one text where they say the same. */
+import type { VNode } from 'preact';
 import type { Graph, Version } from '../../notebook';
 import type { Value } from '../../boat';
 import type { KindId } from '../../measure';
 import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+import { html } from '../html';
 
 /** A text, and whose it is: the word is empty where it holds for both versions, or for the only one. */
 export interface Said {
@@ -27,6 +29,10 @@ export function inEach(versions: Versions, say: (graph: Graph) => string): Said[
   const [first, second] = said;
   return first && (!second || second.text === first.text) ? [{ ...first, word: '' }] : said;
 }
+
+/** A version's word before its text, where there are two. */
+export const headed = ({ word, text }: Said): string | readonly (VNode | string)[] =>
+  word ? [html`<em>${word}: </em>`, text] : text;
 
 /** A value as it stands in a running line or a narrow column: a number does not part from its unit. */
 export function tiedValue(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench): string {

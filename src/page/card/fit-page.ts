@@ -1,0 +1,115 @@
+/** Finds the highest rung of the ladder on which one page of a card is no higher than its paper. */
+import { render, type VNode } from 'preact';
+import type { Card } from './card';
+import { CARD_WIDTH, type Picture } from './card-picture';
+import { pageView, type Part } from './card-view';
+import { BESIDE, LADDER, PAGE_HEIGHT, type Rung } from './ladder';
+import type { TableSetting } from './table-view';
+import { leastTold } from './used-view';
+
+/** What a page is fitted with: the card, its pictures, how its table is set, and where all is measured. */
+export interface Fitting {
+  readonly card: Card;
+  readonly pictures: readonly Picture[];
+  readonly table: TableSetting;
+  readonly place: HTMLElement;
+}
+
+/** A page as it was found to fit. */
+export interface Fitted {
+  readonly view: VNode;
+  /** Its place on the ladder, from the top. */
+  readonly rung: number;
+}
+
+/** @returns null where the page is too high on each of the ladder's first `rungs` */
+export function fitPage(fitting: Fitting, part: Part, rungs: number): Fitted | null {
+  for (const [index, rung] of LADDER.slice(0, rungs).entries()) {
+    const view = fittedTo(fitting, part, rung);
+    if (view) return { view, rung: index };
+  }
+  return null;
+}
+
+/** The page with the least that it can have, whatever its height. */
+export function leastPage({ card, table }: Fitting, part: Part): VNode {
+  return pageView(card, part, LADDER.at(-1)!, { table: { ...table, rows: 0 }, told: 0, pictures: [] }); // the ladder has rungs
+}
+
+function fittedTo(fitting: Fitting, part: Part, rung: Rung): VNode | null {
+  const { card, place } = fitting;
+  // A table takes the whole width and leaves a picture's side empty.
+  if (rung.picture === 'beside' && (!part.pictured || part.tabled)) return null;
+  const drawn = part.pictured ? fitting.pictures : [];
+  const at = (pictures: readonly VNode[], told = 0, rows = fitting.table.rows) => {
+    const view = pageView(card, part, rung, { table: { ...fitting.table, rows }, told, pictures });
+    render(view, place);
+    const room = PAGE_HEIGHT - (place.firstElementChild?.getBoundingClientRect().height ?? 0);
+    return { view, room, fits: room >= 0 && !isFigureTooWide(place) };
+  };
+  if (rung.table === 'as far as it goes') {
+    const nodes = drawn.slice(0, 1).map((picture) => picture.draw(0).node);
+    const rows = mostOf(0, card.table?.rows.length ?? 0, (more) => at(nodes, 0, more).fits);
+    const { view, fits } = at(nodes, 0, rows);
+    return fits ? view : null;
+  }
+  const bare = at([]);
+  if (!bare.fits) return null;
+  const pictures = drawn.length > 0 ? tries(drawn, rung, bare.room) : [[]];
+  for (const nodes of pictures) {
+    if (!at(nodes).fits) continue;
+    const least = leastTold(card.inputs, rung.inputs);
+    const told = part.used ? mostOf(least, card.inputs.length, (more) => at(nodes, more).fits) : least;
+    return at(nodes, told).view;
+  }
+  return null;
+}
+
+/** A large figure keeps to one line, until it may break on the last rungs. */
+function isFigureTooWide(place: HTMLElement): boolean {
+  const edge = place.getBoundingClientRect().right + 1;
+  return [...place.querySelectorAll('.card-figure b')].some(
+    (one) => one.getBoundingClientRect().right > edge,
+  );
+}
+
+/** The largest number of what fits, which each smaller one does too; the least where none does. */
+function mostOf(least: number, all: number, fits: (many: number) => boolean): number {
+  let most = all;
+  while (least < most) {
+    const middle = Math.ceil((least + most) / 2);
+    if (fits(middle)) least = middle;
+    else most = middle - 1;
+  }
+  return least;
+}
+
+/** Pictures that may find room, the best first. */
+function* tries(pictures: readonly Picture[], { picture: asks }: Rung, room: number): Generator<VNode[]> {
+  const [first] = pictures;
+  if (!first) return;
+  if (asks === 'beside') {
+    for (const [width, height] of BESIDE) {
+      const drawn = first.draw(height, Math.floor(CARD_WIDTH * width));
+      const hasRoom = drawn.height * width <= room;
+      if (drawn.clear && hasRoom) yield [drawn.node];
+    }
+  } else if (asks === 'least' || room >= Math.min(first.wants, asks)) {
+    yield* pictured(pictures, room);
+  }
+}
+
+/** The first picture in the height there is, if that does it justice, and a further one below it where it finds room. */
+function* pictured([first, ...more]: readonly Picture[], room: number): Generator<VNode[]> {
+  const drawn = first?.draw(room);
+  if (!drawn?.clear || drawn.height > room) return;
+  const nodes = [drawn.node];
+  let left = room - drawn.height;
+  for (const picture of more) {
+    const { node, height, clear } = picture.draw(left);
+    if (height > left || !clear) break;
+    nodes.push(node);
+    left -= height;
+  }
+  yield nodes;
+}

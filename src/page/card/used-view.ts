@@ -1,0 +1,101 @@
+/** The inputs a card was reckoned from, and the sources: in rows, run on in lines, or counted. */
+import type { VNode } from 'preact';
+import { html } from '../html';
+import type { CardInput, CardSource, Weight } from './card';
+import type { InputsAs, Rung } from './ladder';
+import type { Said } from './versions';
+
+/** @param told how many inputs are told, if the rung counts some: those that matter most */
+export const usedView = (
+  inputs: readonly CardInput[],
+  sources: readonly CardSource[],
+  rung: Rung,
+  told: number,
+): readonly VNode[] => [
+  inputsView(inputs, rung.inputs, told),
+  html`<p class="card-sources"><b>Sources: </b>${rung.sources === 'named' ? namedSources(sources) : countedSources(sources)}.</p>`,
+];
+
+/** By how much they matter. */
+const WEIGHTS: readonly Weight[] = ['wrong', 'stands out', 'usual', 'seldom'];
+/** Down to which weight inputs are told at least, and stand in rows. */
+const TOLD: Readonly<Record<InputsAs, Weight>> = {
+  rows: 'seldom',
+  'foremost in rows': 'seldom',
+  told: 'seldom',
+  named: 'seldom',
+  foremost: 'usual',
+  'standing out': 'stands out',
+  counted: 'wrong',
+};
+const IN_ROWS: Partial<Record<InputsAs, Weight>> = { rows: 'seldom', 'foremost in rows': 'usual' };
+
+const downTo = (inputs: readonly CardInput[], weight: Weight | undefined): readonly CardInput[] =>
+  weight ? inputs.filter((one) => WEIGHTS.indexOf(one.weight) <= WEIGHTS.indexOf(weight)) : [];
+
+/** How many inputs are told by name at least. */
+export const leastTold = (inputs: readonly CardInput[], as: InputsAs): number =>
+  downTo(inputs, TOLD[as]).length;
+
+function inputsView(inputs: readonly CardInput[], as: InputsAs, most: number): VNode {
+  const rows = downTo(inputs, IN_ROWS[as]);
+  const byWeight = WEIGHTS.flatMap((weight) => inputs.filter((one) => one.weight === weight));
+  const named = byWeight.slice(0, Math.max(most, leastTold(inputs, as)));
+  const told = inputs.filter((one) => named.includes(one) && !rows.includes(one));
+  const counted = inputs.filter((one) => !named.includes(one));
+  const withFrom = as === 'foremost in rows' || as === 'told';
+  return html`<div class="card-inputs">
+    ${rows.length > 0 ? html`<ul>${rows.map(rowView)}</ul>` : null}
+    ${STANDINGS.map((standing) => {
+      const of = told.filter((input) => input.standing === standing);
+      return of.length > 0 ? runningView(RUNNING[standing], of, withFrom) : null;
+    })}
+    ${counted.length > 0 ? html`<p>${countedInputs(counted, named.length > 0)}</p>` : null}
+  </div>`;
+}
+
+/** `12 more inputs as in the notebook.` */
+function countedInputs(counted: readonly CardInput[], more: boolean): string {
+  const many = counted.length === 1 ? 'input' : 'inputs';
+  const out = counted.filter(({ weight }) => weight === 'stands out').length;
+  const of = out > 0 ? `, ${out} of them not as usual` : '';
+  return `${counted.length} ${more ? 'more ' : ''}${many} as in the notebook${of}.`;
+}
+
+const rowView = ({ label, values, from }: CardInput): VNode =>
+  html`<li>${label}: <b>${valuesOf(values)}</b> (${from})</li>`;
+
+const runningView = (head: string, inputs: readonly CardInput[], withFrom: boolean): VNode =>
+  html`<p>
+    <i>${head}: </i>${inputs.map(({ label, values, from, standing }, index) => [
+      index > 0 ? '; ' : '',
+      `${label} `,
+      html`<b>${valuesOf(values)}</b>`,
+      standing === 'built' || (withFrom && standing === 'linked') ? ` (${from})` : '',
+    ])}.
+  </p>`;
+
+const STANDINGS = ['built', 'written', 'linked', 'usual'] as const;
+const RUNNING = {
+  built: 'As built',
+  written: 'Written here',
+  linked: 'From the boat and other cells',
+  usual: 'At usual values',
+};
+
+const valuesOf = (values: readonly Said[]): string =>
+  values.map(({ word, text }) => (word ? `${word.toLowerCase()} ${text}` : text)).join(', ');
+
+const namedSources = (sources: readonly CardSource[]): string =>
+  [...new Set(sources.map(({ inShort }) => inShort))].join('; ');
+
+/** `geometry; common practice; 4 published and 2 from memory, named in the notebook` */
+function countedSources(sources: readonly CardSource[]): string {
+  const plain = sources.filter(({ known }) => known === 'geometry' || known === 'common practice');
+  const named = (['published', 'from memory'] as const)
+    .map((known) => ({ known, count: sources.filter((one) => one.known === known).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ known, count }) => `${count} ${known}`);
+  const rest = named.length > 0 ? [`${named.join(' and ')}, named in the notebook`] : [];
+  return [...new Set(plain.map(({ inShort }) => inShort)), ...rest].join('; ');
+}
