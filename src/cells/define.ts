@@ -168,6 +168,16 @@ export interface Offer {
   readonly label: string;
   /** Entries by the quantity's full name; `{self}` stands for the cell itself. */
   readonly changes: Readonly<Record<string, string>>;
+  /** What it does to numbers that a builder weighs it by, shown before it is tried. */
+  readonly effects?: readonly Effect[];
+}
+
+/** One number as it stands and as an offer would make it, SI. */
+export interface Effect {
+  readonly label: string;
+  readonly kind: KindId;
+  readonly before: number;
+  readonly after: number;
 }
 
 /** A search for a better answer than the steps come to by themselves; it runs beside the page when the builder asks. */

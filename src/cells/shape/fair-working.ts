@@ -1,5 +1,5 @@
 /** What the cell `fair` asks of the hull, by its own inputs: the line chosen, its suspect, its mend, the hull with it. */
-import type { Hull, Panel } from '../../boat';
+import type { Hull, Panel, Station } from '../../boat';
 import { below, leastMend } from '../../kernel';
 import type { Values } from '../define';
 import { type LineView, type LongLine, longLine } from './long-line';
@@ -83,9 +83,17 @@ export const after = (hull: Hull, values: Values) => movedHull(hull, [trialOf(va
 /** Flare of the frame side under the line, as a straight one from edge to edge of `of`, rad. */
 export function leanOf(hull: Hull, of: Hull, values: Values): number {
   const panel = panelUnder(hull, lineOf(hull, values));
-  const { index } = hull.station(word(values, 'oddStation'));
-  const [, y0, z0] = of.edges[panel.index]!.points[index]!; // a panel lies between two edges
-  const [, y1, z1] = of.edges[panel.index + 1]!.points[index]!;
+  return leanAt(of, panel, hull.station(word(values, 'oddStation')));
+}
+
+/** The same of any panel at any station. */
+export function leanAt(
+  { edges }: Hull,
+  panel: Pick<Panel, 'index'>,
+  station: Pick<Station, 'index'>,
+): number {
+  const [, y0, z0] = edges[panel.index]!.points[station.index]!; // a panel lies between two edges
+  const [, y1, z1] = edges[panel.index + 1]!.points[station.index]!;
   return Math.atan2(y1 - y0, z1 - z0);
 }
 

@@ -356,7 +356,7 @@ export const fair = defineCell({
       meaning: 'skin gained by the correction, both sides',
       source: GEOMETRY,
     }),
-    volumeChange: hullStep('displacement', {
+    volumeChange: hullStep('volume', {
       says: 'the hull drawn anew with the correction, under the water to the draught, less that before',
       uses: [...mendedKeys, 'draught'],
       find: (hull, v) => {

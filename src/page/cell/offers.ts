@@ -1,13 +1,22 @@
-/** Changes that the cell proposes, each to be looked at as a second version. */
+/** Changes that the cell proposes, each to be looked at as a second version, with what it would do. */
+import { useRef } from 'preact/hooks';
 import { attempt } from '../../boat';
-import { type Instance, type Offer, onHand, valuesOf } from '../../cells';
-import { isIssue } from '../../measure';
-import { sayWith, useBench } from '../bench';
+import { type Effect, type Instance, type Offer, onHand, valuesOf } from '../../cells';
+import { isIssue, write, writeDifference } from '../../measure';
+import { type Bench, sayWith, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
-import { TryKey } from './try-key';
+import { useLive } from '../picture/live';
+import { capital } from '../words';
+import { isTried, TryKey } from './try-key';
 
 export function Offers({ instance }: { instance: Instance }) {
+  const host = useRef<HTMLDivElement>(null);
   const bench = useBench();
+  const made = useLive(host, bench, () => offersOf(instance, bench), { atOnce: true });
+  return html`<div class="offers" ref=${host}>${made}</div>`;
+}
+
+function offersOf(instance: Instance, bench: Bench) {
   const { cell } = instance;
   // They are made from the version kept, or each look at one would offer the next.
   const graph = bench.book.first.value;
@@ -16,9 +25,50 @@ export function Offers({ instance }: { instance: Instance }) {
   const hull = graph.hull();
   const on = onHand(cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
   const offers = attempt(() => cell.offers?.(values, on) ?? []);
-  if (isIssue(offers) || offers.length === 0) return null;
-  return html`<div class="offers">
-    ${offers.map(({ label, changes }) => html`<div class="try-this"><p>${label}</p>${use(TryKey, { changes: ofThis(instance, changes), what: label })}</div>`)}
+  if (isIssue(offers)) return null;
+  return html`<div>
+    ${offers.map(({ label, changes, effects = [] }) => {
+      const full = ofThis(instance, changes);
+      return html`<div class="try-this">
+        <p>${capital(label)}</p>
+        ${effects.length > 0 ? use(Effects, { label, effects, changes: full }) : null}
+        ${use(TryKey, { changes: full, what: label })}
+      </div>`;
+    })}
+  </div>`;
+}
+
+interface EffectsProps {
+  readonly label: string;
+  readonly effects: readonly Effect[];
+  readonly changes: Offer['changes'];
+}
+
+function Effects({ label, effects, changes }: EffectsProps) {
+  const bench = useBench();
+  const shown = bench.shown.value;
+  const tried = isTried(bench, changes);
+  return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${`What it does: ${label}`}>
+    <table class="effects">
+      <thead>
+        <tr>
+          <th scope="col"><span class="unseen">What it does</span></th>
+          <th scope="col">${tried ? versionWords.first.toLowerCase() : 'now'}</th>
+          <th scope="col">${tried ? versionWords.second.toLowerCase() : 'then'}</th>
+          <th scope="col"><span class="unseen">difference</span></th>
+        </tr>
+      </thead>
+      <tbody>
+        ${effects.map(
+          ({ label: of, kind, before, after }) => html`<tr>
+            <th scope="row">${of}</th>
+            <td>${write(before, kind, shown).text}</td>
+            <td>${write(after, kind, shown).text}</td>
+            <td>${writeDifference(after - before, kind, shown)}</td>
+          </tr>`,
+        )}
+      </tbody>
+    </table>
   </div>`;
 }
 

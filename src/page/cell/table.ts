@@ -1,29 +1,37 @@
-/** The same steps for each answer of one choice, as a table; the row in hand is marked. */
+/** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. */
+import { useRef } from 'preact/hooks';
 import { type Cell, type Instance, isChoice, kindOfKey } from '../../cells';
 import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
-import { optionsFor, sayValue, useBench } from '../bench';
+import type { Graph } from '../../notebook';
+import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html } from '../html';
+import { useLive } from '../picture/live';
 
-export function CellTable({ instance, table }: { instance: Instance; table: NonNullable<Cell['table']> }) {
-  const { book, shown } = useBench();
+type Table = NonNullable<Cell['table']>;
+
+export function CellTable({ instance, table }: { instance: Instance; table: Table }) {
+  const host = useRef<HTMLDivElement>(null);
+  const bench = useBench();
+  const made = useLive(host, bench, () => tableOf(instance, table, bench), { atOnce: true });
+  return html`<div ref=${host}>${made}</div>`;
+}
+
+function tableOf(instance: Instance, table: Table, bench: Bench) {
+  const { book } = bench;
   const graph = book.inHand.value;
+  const beside = bench.other.value;
   const { cell, name } = instance;
   const choiceName = `${name}.${table.over}`;
   const present = graph.value(choiceName);
   const spec = cell.inputs[table.over];
-  const say = (option: string, key: string) => {
-    // The row in hand says what the answers say, numbers typed for this one place among them.
-    const isOwn = key in cell.inputs || option === present;
-    const value = graph.value(isOwn ? `${name}.${key}` : `${name}.${option}.${key}`);
-    const text = isIssue(value)
-      ? 'no value yet'
-      : sayValue(value, kindOfKey(cell, key), shown.value, optionsFor(graph, `${name}.${key}`));
-    return { text, isNumber: typeof value === 'number' };
-  };
   const rows = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of)).map((option) => ({
     option,
-    texts: table.columns.map((column) => say(option.id, column.of)),
+    texts: table.columns.map(({ of: key }) => {
+      const here = textIn(graph, option.id, key);
+      const there = beside && textIn(beside.graph, option.id, key);
+      return { ...here, other: there && there.text !== here.text ? there.text : null };
+    }),
   }));
   // Typed numbers that hang on no hull give every row the same: the answers above say it already.
   const [head, ...rest] = rows.map(({ texts }) => texts.map(({ text }) => text).join('\n'));
@@ -49,10 +57,26 @@ export function CellTable({ instance, table }: { instance: Instance; table: NonN
                 ${option.label}
               </button>
             </th>
-            ${texts.map(({ text, isNumber }) => html`<td class=${isNumber ? 'number' : ''}>${text}</td>`)}
+            ${texts.map(
+              ({ text, isNumber, other }) => html`<td class=${isNumber ? 'number' : ''}>
+                ${text}
+                ${other !== null && beside ? html`<span class=${`other ${beside.version}`}><span class="unseen">${versionWords[beside.version]}: </span>${other}</span>` : null}
+              </td>`,
+            )}
           </tr>`,
         )}
       </tbody>
     </table>
+    ${beside && rows.some(({ texts }) => texts.some(({ other }) => other !== null)) ? html`<p class=${`other ${beside.version}`}>Below a figure, where it differs: ${versionWords[beside.version].toLowerCase()}.</p>` : null}
   </div>`;
+
+  function textIn(of: Graph, option: string, key: string) {
+    // The row in hand says what the answers say, numbers typed for this one place among them.
+    const isOwn = key in cell.inputs || option === of.value(choiceName);
+    const value = of.value(isOwn ? `${name}.${key}` : `${name}.${option}.${key}`);
+    const text = isIssue(value)
+      ? 'no value yet'
+      : sayValue(value, kindOfKey(cell, key), bench.shown.value, optionsFor(of, `${name}.${key}`));
+    return { text, isNumber: typeof value === 'number' };
+  }
 }

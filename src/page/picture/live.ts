@@ -1,15 +1,17 @@
 /**
- * Which pictures follow the numbers: those near the window, and all of them while the page is
+ * Which pictures and tables follow the numbers: those near the window, and all of them while the page is
  * being printed. The others catch up when the page is at rest: they keep their place, and whoever
  * reads the page without a window finds no old number.
  */
-import { effect, signal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
+import { effect, signal, untracked } from '@preact/signals';
+import type { VNode } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Bench } from '../bench';
 
 /** After the last edit, ms, before what is far catches up. */
 const PAUSE = 200;
 
-/** How far beyond the window a picture counts as near. */
+/** How far beyond the window a picture or a table counts as near. */
 const MARGIN = '300px';
 
 const printing = signal(false);
@@ -24,7 +26,7 @@ const observer = new IntersectionObserver(
   { rootMargin: MARGIN },
 );
 
-/** Drawings of what is far, one picture an idle moment. */
+/** Drawings of what is far, one an idle moment. */
 const waiting: (() => void)[] = [];
 function atRest(job: () => void): void {
   waiting.push(job);
@@ -37,15 +39,18 @@ function atRest(job: () => void): void {
   requestIdleCallback(next, { timeout: 2000 });
 }
 
-export interface Live {
-  /** Whether to draw at each change. */
-  readonly following: boolean;
-  /** Counts up when a picture that does not follow is to be drawn once. */
-  readonly turn: number;
-}
-
-/** @param changes reads what an edit changes, tracked */
-export function useLive(host: { current: Element | null }, changes: () => void): Live {
+/**
+ * Makes what stands in a place anew: at each change while it is near, and when it is far once at rest.
+ * What is far reads no quantity, so that no edit wakes it at once; it keeps what it showed until its turn.
+ * @param host the place, which stands whether there is something in it or not
+ * @param atOnce whether it is made when the page first draws it, wherever it stands
+ */
+export function useLive(
+  host: { current: Element | null },
+  { book, shown }: Bench,
+  make: () => VNode | null,
+  { atOnce }: { readonly atOnce: boolean } = { atOnce: false },
+): VNode | null {
   const [near, setNear] = useState(false);
   const [turn, setTurn] = useState(0);
   useEffect(() => {
@@ -55,7 +60,8 @@ export function useLive(host: { current: Element | null }, changes: () => void):
     observer.observe(element);
     let timer = 0;
     const dispose = effect(() => {
-      changes();
+      void book.state.value;
+      void shown.value;
       clearTimeout(timer);
       timer = window.setTimeout(() => atRest(() => setTurn((last) => last + 1)), PAUSE);
     });
@@ -66,5 +72,8 @@ export function useLive(host: { current: Element | null }, changes: () => void):
       observer.unobserve(element);
     };
   }, [host]);
-  return { following: near || printing.value, turn };
+  const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: atOnce ? -1 : 0 });
+  if (near || printing.value) kept.current = { node: make(), turn };
+  else if (turn > kept.current.turn) kept.current = { node: untracked(make), turn };
+  return kept.current.node;
 }

@@ -15,17 +15,9 @@ const Patterns = later(async () => (await import('../cell/patterns-row')).Patter
 
 export function Pictures({ instance }: { instance: Instance }) {
   const host = useRef<HTMLDivElement>(null);
-  const { book, shown } = useBench();
-  const { following, turn } = useLive(host, () => {
-    void book.state.value;
-    void shown.value;
-  });
-  const draw = useDrawing(instance);
-  // A picture far from the window reads no quantity, so that no edit wakes it at once; it keeps what it showed until its turn.
-  const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: 0 });
-  if (following || turn > kept.current.turn) kept.current = { node: draw(), turn };
+  const drawn = useLive(host, useBench(), useDrawing(instance));
   return html`<div class="pictures" ref=${host}>
-    ${kept.current.node} ${instance.cell.patterns ? use(Patterns, { instance }) : null}
+    ${drawn} ${instance.cell.patterns ? use(Patterns, { instance }) : null}
   </div>`;
 }
 

@@ -28,6 +28,16 @@ function offersOn(table: Table, entries: Readonly<Record<string, string>> = {}) 
   );
 }
 
+/** The same table with the half-breadth of the sheer at one station read otherwise, mm. */
+function withSheer(table: Table, name: string, y: number): Table {
+  const stations = table.stations.map((station) =>
+    station.name === name
+      ? { ...station, points: station.points.map((point, i) => (i === 2 ? { ...point, y } : point)) }
+      : station,
+  );
+  return { ...table, stations };
+}
+
 /** The wedge or the cut at full size. */
 function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
   const values = tryCell(fair, entries, table).all as unknown as Values;
@@ -135,6 +145,38 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(withOffer(misread, mend!.changes, 'fair.hollowCount')).toBe(0);
   });
 
+  test('says of each offer what it does, as the boat then has it', () => {
+    for (const { changes, effects } of offersOn(misread)) {
+      const [flare, side, displacement, hollow] = effects!;
+      expect(flare!.label).toMatch(/^Flare of the side at frame [23]$/);
+      const station = flare!.label.endsWith('2') ? 'frame2' : 'frame3';
+      const then = { flare: flare!.after, side: side!.after };
+      expect(withOffer(misread, {}, `${station}.side.flare`)).toBeNear(flare!.before, 1e-9);
+      expect(withOffer(misread, changes, `${station}.side.flare`)).toBeNear(then.flare, 1e-9);
+      expect(withOffer(misread, {}, 'side.area')).toBeNear(side!.before, 1e-9);
+      expect(withOffer(misread, changes, 'side.area')).toBeNear(then.side, 1e-9);
+      expect(displacement!.label).toBe('Displacement to 150 mm');
+      // Made wider she floats more; the least mend draws two other frames in.
+      const gained = displacement!.after - displacement!.before;
+      expect(gained > 0).toBe(Object.keys(changes).length === 1);
+      // At the most the strip, 55 mm wide over half her length, down to the draught.
+      expect(Math.abs(gained)).toBeLessThan(0.055 * 2.7 * 0.15);
+      expect(hollow!.before).toBeNear(tried.number('hollowDepth'), 1e-9);
+      expect(hollow!.after).toBeLessThan(hollow!.before);
+    }
+  });
+
+  test('offers a wedge by its thickness at both ends where one will do', () => {
+    const thick = { mostWedge: '50 mm' };
+    const [right, mend] = offersOn(misread, thick);
+    expect(right!.label).toMatch(
+      /^frame 2, sheer: 5\d(\.\d)? mm outboard; in wood a wedge of 4\d(\.\d)? mm at the sheer, nothing at the chine$/,
+    );
+    expect(mend!.label).toMatch(/^The least mend/);
+    const wood = write(tryCell(fair, thick, misread).number('wood'), 'length', plainShown).text;
+    expect(right!.label).toContain(wood);
+  });
+
   test('with frames held, the least mend moves others alone', () => {
     const alone = tryCell(fair, {}, misread);
     const kept = tryCell(fair, { keep: 'frame1', keepAnother: 'frame3', keepThird: 'frame4' }, misread);
@@ -231,12 +273,7 @@ describe('the plan’s own dory', () => {
   });
 
   test('with the frame beside an end wrong, offers both', () => {
-    const stations = plan.stations.map((station) =>
-      station.name === 'frame 1'
-        ? { ...station, points: station.points.map((point, i) => (i === 2 ? { ...point, y: 677 } : point)) }
-        : station,
-    );
-    const [first, second] = offersOn({ ...plan, stations });
+    const [first, second] = offersOn(withSheer(plan, 'frame 1', 677));
     expect(first!.label).toContain('transom, sheer');
     expect(second!.label).toMatch(/^Or, nearly as likely, frame 1, sheer: 49\.\d mm outboard$/);
   });
