@@ -19,7 +19,8 @@ export interface InputSpec {
   readonly label: string;
   /**
    * The quantity that fills it by default. `{along}` stands for the cell's own choice `along`,
-   * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value.
+   * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value; `{keel}`, `{sheer}` and
+   * `{bottom}` for the boat's lowest and highest edge and her lowest panel, whatever they are called.
    */
   readonly from?: string;
   /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */

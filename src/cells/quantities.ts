@@ -13,6 +13,19 @@ import { runStep, valueOf } from './steps';
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
 const SELF = 'self';
 
+/** The boat's own names of her lowest edge and panel, her first chine and her highest edge, whatever they are called. */
+const atPlace = ({ edges, chines, panels }: BoatLists): Readonly<Record<string, string | undefined>> => ({
+  bottom: panels[0]?.id,
+  keel: edges[0]?.id,
+  chine: chines[0]?.id,
+  sheer: edges.at(-1)?.id,
+});
+
+/** What stands for a word of a link: the answer of the cell's own choice, else the edge in that place. */
+function wordFor({ cell, name }: Instance, key: string, { lists }: OnBoat, read: Read): string {
+  return (key in cell.inputs ? undefined : atPlace(lists)[key]) ?? read.choice(`${name}.${key}`);
+}
+
 /** Puts the cell's choices into a link such as `{along}.length`. */
 export function fillIn(template: string, chosen: (key: string) => string): string {
   return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
@@ -56,7 +69,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
     ...(spec.note === undefined ? {} : { source: spec.note }),
   };
-  const preset = own ?? (isChoice(spec) ? firstKnown(spec, optionsOf(spec, boat.lists)) : spec.preset);
+  const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
   const linked =
     link === undefined
       ? {}
@@ -73,9 +86,12 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
   };
 }
 
-/** A boat may lack the part a preset names; its first one serves instead. */
-function firstKnown(spec: ChoiceSpec, options: readonly Option[]): string {
-  return options.some((option) => option.id === spec.preset) ? spec.preset : (options[0]?.id ?? spec.preset);
+/** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */
+function firstKnown(spec: ChoiceSpec, lists: BoatLists): string {
+  const options = optionsOf(spec, lists);
+  const named = [spec.preset, atPlace(lists)[spec.preset]];
+  const known = named.find((name) => options.some(({ id }) => id === name));
+  return known ?? options[0]?.id ?? spec.preset;
 }
 
 function linkPreset(
@@ -91,7 +107,7 @@ function linkPreset(
     presetFrom: (read: Read) => {
       const other = by?.links[read.choice(`${instance.name}.${by.choice}`)];
       const filled = fillIn(other ?? link, (key) =>
-        key === SELF ? instance.name : read.choice(`${instance.name}.${key}`),
+        key === SELF ? instance.name : wordFor(instance, key, boat, read),
       );
       return boat.exists(filled) ? filled : preset;
     },
@@ -167,7 +183,7 @@ function rowValue({ instance, over, option, boat }: Row, key: string, read: Read
   const linkAt = (self: string, chosen: string) =>
     fillIn(link, (other) => {
       if (other === SELF) return self;
-      return other === over ? chosen : read.choice(`${name}.${other}`);
+      return other === over ? chosen : wordFor(instance, other, boat, read);
     });
   if (ownStep) {
     // A proposal of the cell's own that the builder has typed over holds in every row.

@@ -77,7 +77,14 @@ function filledOn(cell: Cell, link: string, boat: (typeof boats)[number]): strin
   if (key === undefined) return [link];
   if (key === 'self') return filledOn(cell, link.replace('{self}', cell.id), boat);
   const by = cell.inputs[key];
-  const ids = by && isChoice(by) ? optionsOf(by, boat.lists).map(({ id }) => id) : [`{${key}?}`];
+  const { edges, panels } = boat.lists;
+  const places = new Map([
+    ['keel', edges[0]],
+    ['sheer', edges.at(-1)],
+    ['bottom', panels[0]],
+  ]);
+  const ids =
+    by && isChoice(by) ? optionsOf(by, boat.lists).map(({ id }) => id) : [places.get(key)?.id ?? `{${key}?}`];
   return ids.flatMap((id) => filledOn(cell, link.replaceAll(`{${key}}`, id), boat));
 }
 

@@ -11,6 +11,9 @@ export const withTwoChines = remade(
   ([keel, chine, sheer]) => [keel, between(keel, chine, 0.6, 0.45), chine, sheer],
 );
 
+/** Edges that her builder calls by other names than keel, chine and sheer. */
+export const withOtherNames = remade('ferry-dory', ['rabbet', 'knuckle', 'gunwale'], (corners) => corners);
+
 type Corners = readonly [keel: TablePoint, chine: TablePoint, sheer: TablePoint];
 
 function remade(id: string, edges: readonly string[], points: (of: Corners) => readonly TablePoint[]): Table {

@@ -72,10 +72,10 @@ export const limber = defineCell({
       step: '1 mm',
       note: 'fore and aft',
     }),
-    keelSlope: slopeOfLine('Keel, slope in profile', '{frame}.keel.profileSlope'),
+    keelSlope: slopeOfLine('Keel, slope in profile', '{frame}.{keel}.profileSlope'),
     deadrise: input('angle', 'Deadrise', {
       seldom: true,
-      from: '{frame}.bottom.deadrise',
+      from: '{frame}.{bottom}.deadrise',
       preset: '0 deg',
       min: '0 deg',
       max: '60 deg',

@@ -133,15 +133,15 @@ export const notch = defineCell({
     chineProfile: slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'),
     sheerFlare: input('angle', 'Flare at the sheer', {
       seldom: true,
-      from: '{frame}.sheer.below.flare',
+      from: '{frame}.{sheer}.below.flare',
       preset: '20 deg',
       min: '-60 deg',
       max: '80 deg',
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    sheerPlan: slopeOfLine('Sheer, slope in plan', '{frame}.sheer.planSlope'),
-    sheerProfile: slopeOfLine('Sheer, slope in profile', '{frame}.sheer.profileSlope'),
+    sheerPlan: slopeOfLine('Sheer, slope in plan', '{frame}.{sheer}.planSlope'),
+    sheerProfile: slopeOfLine('Sheer, slope in profile', '{frame}.{sheer}.profileSlope'),
   },
   steps: {
     sideFlare: step(

@@ -26,17 +26,21 @@ export function hullLines(hull: Hull): SpaceLine[] {
 }
 
 /** Parts of the boat stand on lines of the hull; what a cell speaks of lights those. */
-export function litParts(names: readonly string[], hull: Hull): ReadonlySet<string> {
-  const chines = hull.edges.slice(1, -1).map((edge) => edge.name);
+export function litParts(wanted: readonly string[], hull: Hull): ReadonlySet<string> {
+  // By place: a table may call its edges otherwise.
+  const names = hull.edges.map((edge) => edge.name);
+  const [keel, chines, sheer] = [names.slice(0, 1), names.slice(1, -1), names.slice(-1)];
   const lines: Readonly<Record<string, readonly string[]>> = {
-    keelson: ['keel'],
+    keel,
+    keelson: keel,
     chineLog: chines,
     chines,
-    sheerClamp: [hull.edges.at(-1)?.name ?? 'sheer'],
-    rubRail: [hull.edges.at(-1)?.name ?? 'sheer'],
+    sheer,
+    sheerClamp: sheer,
+    rubRail: sheer,
     frame: hull.stations.filter((station) => station.role === 'frame').map((station) => station.name),
     frames: hull.stations.filter((station) => station.role === 'frame').map((station) => station.name),
     skin: hull.panels.map((panel) => panel.name),
   };
-  return new Set(names.flatMap((name) => lines[name] ?? [name]));
+  return new Set(wanted.flatMap((name) => lines[name] ?? [name]));
 }
