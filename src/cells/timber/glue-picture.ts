@@ -1,5 +1,5 @@
 /** A joint cut square to its length: with the glue laid, and closed. Millimetres. */
-import { circle, dim, hatch, label, note, type Point, rectHatch, type Shape } from '../../drawing';
+import { circle, dim, hatch, note, type Point, rectHatch, type Shape } from '../../drawing';
 
 export interface GluedJoint {
   readonly width: number;
@@ -21,12 +21,10 @@ export function gluedJoint(
   const right = width * 1.5;
   const shown = Math.min(MOST_BEADS, Math.ceil(beads));
   // A bead lies on the face, a spread half on either.
-  const laid: Shape[] =
-    shown > 0 && bead > 0
-      ? Array.from({ length: shown }, (_, i) =>
-          round([((i + 0.5) * width) / shown, bead / 2], bead / 2),
-        ).flat()
-      : [glueFilm(0, 0, width, film / 2), glueFilm(0, gap - film / 2, width, film / 2)];
+  const beaded = shown > 0 && bead > 0;
+  const laid: Shape[] = beaded
+    ? Array.from({ length: shown }, (_, i) => round([((i + 0.5) * width) / shown, bead / 2], bead / 2)).flat()
+    : [glueFilm(0, 0, width, film / 2), glueFilm(0, gap - film / 2, width, film / 2)];
   return [
     wood(0, -deep, width, deep, false),
     wood(0, gap, width, deep, true),
@@ -35,12 +33,8 @@ export function gluedJoint(
     wood(right, film, width, deep, true),
     glueFilm(right, 0, width, film),
     dim([0, -deep], [width, -deep], says.width, { side: 'below' }),
-    note('laid', { at: [width / 2, gap + deep * 1.5] }),
-    note('closed', { at: [right + width / 2, gap + deep * 1.5] }),
-    shown > 0 && bead > 0
-      ? label([((shown - 0.5) * width) / shown + bead / 2, bead / 2], says.bead, { toward: 'se' })
-      : label([width, gap], 'on both faces', { toward: 'e' }),
-    label([right + width, film / 2], says.film, { toward: 'e' }),
+    note(beaded ? `laid, ${says.bead}` : 'laid, on both faces', { at: [width / 2, gap + deep * 1.5] }),
+    note(`closed, ${says.film}`, { at: [right + width / 2, gap + deep * 1.5] }),
   ];
 }
 

@@ -298,8 +298,12 @@ export const glue = defineCell({
   inWords: [
     { when: 'length <= 0', says: 'This boat has no such joint.' },
     {
+      when: 'glue == "polyurethane" and beads <= 1',
+      says: 'Lay one bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
+    },
+    {
       when: 'glue == "polyurethane"',
-      says: 'Lay {beads} side by side of a bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
+      says: 'Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
     },
     {
       when: 'glue == "epoxy"',
@@ -384,7 +388,7 @@ export const glue = defineCell({
     return drawing({
       title: 'The joint, cut square to its length',
       says: beaded
-        ? `On a face ${say(v.width)} wide ${on.say(v.beads, 'number')} of bead ${say(v.bead)} thick; closed it fills ${say(film)}.`
+        ? `On a face ${say(v.width)} wide ${v.beads <= 1 ? 'lies a bead' : `lie ${on.say(v.beads, 'number')} beads side by side,`} ${say(v.bead)} thick; closed it fills ${say(film)}.`
         : `On a face ${say(v.width)} wide glue on both faces; closed it fills ${say(film)}.`,
       shapes: [
         gluedJoint(
@@ -415,7 +419,7 @@ export const glue = defineCell({
     });
     return {
       title: 'What a gap costs in glue',
-      says: `The wider the gap the more glue: at ${on.say(v.film, 'length')} ${on.say(v.volume, 'volume')}.`,
+      says: `The wider the gap the more glue: at ${on.say(v.film, 'length')} it takes ${on.say(v.volume, 'volume')}.`,
       x: { label: 'Thickness when closed', kind: 'length', from: 0, to: 0.005 },
       y: { label: 'Glue', kind: 'volume', from: 0 },
       lines: [{ name: 'glue', points, as: 'line' }],

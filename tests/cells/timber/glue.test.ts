@@ -153,7 +153,9 @@ describe('glue', () => {
     expect(measured(tried.drawing, '38 mm')).toBeCloseTo(38, 9);
     const round = tried.drawing?.shapes.find((shape) => shape.shape === 'circle');
     expect(round?.shape === 'circle' ? round.radius : 0).toBeCloseTo(3, 9);
-    expect(tried.drawing?.shapes.some((shape) => 'text' in shape && shape.text === 'bead 6 mm')).toBe(true);
+    expect(tried.drawing?.shapes.some((shape) => 'text' in shape && shape.text === 'laid, bead 6 mm')).toBe(
+      true,
+    );
   });
 
   test('the chart passes through the film in hand', () => {
