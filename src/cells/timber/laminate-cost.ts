@@ -42,7 +42,8 @@ export const costInputs = {
     note: 'made up: write what your shop asks',
   }),
   beside: choice('Set beside it', {
-    options: numbers.map((id, i) => ({ id, label: i === 0 ? 'one board' : `${i + 1} layers` })),
+    // Held together, so that a table's row keeps to one line.
+    options: numbers.map((id, i) => ({ id, label: i === 0 ? 'one\u00A0board' : `${i + 1}\u00A0layers` })),
     preset: 'one',
   }),
 };
