@@ -48,6 +48,22 @@ describe('the turn of a board about its length', () => {
     },
   );
 
+  test.each([0, 0.4, 1.2])('bent far at once, its face at %d rad to the bend, is none', (slant) => {
+    const [c, s] = [Math.cos(1), Math.sin(1)];
+    const face = (turned: boolean): Vec3 => {
+      const [y, z] = [Math.cos(slant), Math.sin(slant)];
+      return turned ? [-s * y, c * y, z] : [0, y, z];
+    };
+    const turn = turnBetween(
+      [
+        [1, 0, 0],
+        [c, s, 0],
+      ],
+      [face(false), face(true)],
+    );
+    expect(turn).toBeNear(0, 0, 1e-14);
+  });
+
   test('running back on itself is refused', () => {
     const back = () =>
       turnBetween(
