@@ -23,6 +23,11 @@ export interface InputSpec {
    * `{bottom}` for the boat's lowest and highest edge and her lowest panel, whatever they are called.
    */
   readonly from?: string;
+  /**
+   * The field is that of the boat's own number named by `from`: what is typed here is the boat's, and every cell
+   * follows it. For what one cell settles and others are cut by. A placing with an entry of its own keeps it to itself.
+   */
+  readonly ofBoat?: boolean;
   /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */
   readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
   /** What holds when there is no link, or the linked quantity does not exist. */

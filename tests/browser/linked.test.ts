@@ -242,6 +242,19 @@ test('what is typed cuts the link, clearing restores it', async () => {
   await reads(answer(page, 'scarf.taper'), '176 mm');
 });
 
+test('the width of the limbers, typed in their cell, is the boat’s: the pattern is drawn by it', async () => {
+  const page = await openNotebook('frames-standing-true');
+  await unfold(cell(page, 'framePattern'), 'more inputs');
+  await type(page, 'frame.limberWidth', '20 mm');
+  await reads(answer(page, 'limber.slotWidth'), '130 mm');
+  await holds(page, 'framePattern.limberWidth', '20 mm');
+  await type(page, 'frame.limberWidth', 'a thumb');
+  await expect.poll(() => row(page, 'frame.limberWidth').locator('.says').innerText()).toMatch(/thumb/);
+  expect(await fieldNumber(page, 'framePattern.moulded')).toBe(70);
+  await type(page, 'frame.limberWidth', '');
+  await holds(page, 'framePattern.limberWidth', '12.7 mm');
+});
+
 test('the way to a source lands on it with focus: same page, boat’s sheet, other notebook', async () => {
   const page = await openNotebook('the-build', { reducedMotion: 'reduce' });
   await row(page, 'scarf.boards').locator('.from .jump').click();

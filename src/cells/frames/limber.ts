@@ -32,8 +32,9 @@ export const limber = defineCell({
     }),
     limberWidth: input('length', 'Limber width, each side', {
       from: 'frame.limberWidth',
+      ofBoat: true,
       preset: '1/2 in',
-      min: '1/8 in',
+      min: '3 mm',
       max: '2 in',
       step: '1/16 in',
       slider: true,
@@ -41,8 +42,9 @@ export const limber = defineCell({
     }),
     holeDiameter: input('length', 'Drill', {
       from: 'frame.limberDrill',
+      ofBoat: true,
       preset: '1/2 in',
-      min: '1/8 in',
+      min: '3 mm',
       max: '2 in',
       step: '1/16 in',
       slider: true,

@@ -1,17 +1,21 @@
 /** A cell's inputs: what is typed often stands in sight; what a builder seldom touches is one step away. */
 import { type Instance, isChoice } from '../../cells';
+import type { Graph } from '../../notebook';
+import { useBench } from '../bench';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';
 
 export function CellInputs({ instance }: { instance: Instance }) {
+  const { book } = useBench();
+  const graph = book.inHand.value;
   const all = Object.entries(instance.cell.inputs);
   const rows = (inputs: typeof all) => html`<div class="inputs">
     ${inputs.map(([key, spec]) =>
       use(InputRow, {
         key,
-        name: `${instance.name}.${key}`,
         label: spec.label,
         slider: !isChoice(spec) && spec.slider === true,
+        ...fieldOf(instance, key, graph),
       }),
     )}
   </div>`;
@@ -27,4 +31,16 @@ export function CellInputs({ instance }: { instance: Instance }) {
         : null
     }
   </div>`;
+}
+
+/** Its own field, or that of the boat's number which leads in its place, as long as nothing is written here. */
+function fieldOf({ cell, name, presets }: Instance, key: string, graph: Graph) {
+  const spec = cell.inputs[key];
+  const own = { name: `${name}.${key}` };
+  if (!spec || isChoice(spec) || !spec.ofBoat || spec.from === undefined) return own;
+  const entry = graph.entry(own.name);
+  const isOwn = key in presets || entry?.written === true || entry?.built !== undefined;
+  return isOwn || !graph.has(spec.from)
+    ? own
+    : { name: spec.from, usual: 'usual value · the boat’s own: other cells follow it' };
 }

@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { lists, starter, starters } from '../../../src/boat';
+import { demoBoat, lists, starter, starters } from '../../../src/boat';
+import { plainInstance } from '../../../src/cells';
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { limber } from '../../../src/cells/frames/limber';
-import type { Shown } from '../../../src/measure';
+import { notch } from '../../../src/cells/frames/notch';
+import { plainShown, type Shown } from '../../../src/measure';
+import { catalogueOf } from '../../../src/notebook/catalogue';
+import { createGraph } from '../../../src/notebook/graph';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
@@ -248,3 +252,17 @@ describe('limber', () => {
 
   testSense(limber);
 });
+
+test('the boat’s width of limbers leads: cell, pattern and what is kept free of screws follow it', () => {
+  const typed = { 'frame.limberWidth': '20 mm', 'frame.limberDrill': '10 mm' };
+  const slot = tryCell(limber, typed).number('slotWidth');
+  expect(slot).toBeCloseTo(0.13, 12);
+  expect(tryCell(framePattern, typed).number('slotWidth')).toBeCloseTo(slot, 12);
+  const { graph } = keepOuts(typed);
+  expect(graph.value('frame3.keel.slot.keepOut.outboard')).toBeCloseTo(slot / 2 + 0.0125, 12);
+});
+
+function keepOuts(typed: Readonly<Record<string, string>>) {
+  const catalogue = catalogueOf(demoBoat, [plainInstance(notch)]);
+  return { graph: createGraph({ ...catalogue, written: (name) => typed[name], shown: plainShown }) };
+}
