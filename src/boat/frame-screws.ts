@@ -220,6 +220,9 @@ interface Cut {
   readonly what: string;
   readonly outline: readonly Vec2[];
   readonly need: number;
+  /** A circle round it: what lies far outside need not be measured off. */
+  readonly middle: Vec2;
+  readonly reach: number;
 }
 
 /**
@@ -237,16 +240,21 @@ function laterCuts(
     fastened === 'plate' ? [] : fastened === 'skin' ? ['planed'] : ['planed', 'slot'];
   return keepOuts
     .filter(({ cut }) => !done.includes(cut))
-    .map(({ what, outline, clearance }) => ({
-      what,
-      outline: convexOutline([...outline, ...outline.map(([y, z]): Vec2 => [y - into[0], z - into[1]])]),
-      need: clearance + (fastened === 'plate' ? head : diameter) / 2,
-    }));
+    .map(({ what, outline, clearance }): Cut => {
+      const swept = convexOutline([...outline, ...outline.map(([y, z]): Vec2 => [y - into[0], z - into[1]])]);
+      const middle: Vec2 = [mean(swept.map(([y]) => y)), mean(swept.map(([, z]) => z))];
+      const reach = Math.max(...swept.map((at) => distance2(at, middle)));
+      const need = clearance + (fastened === 'plate' ? head : diameter) / 2;
+      return { what, outline: swept, need, middle, reach };
+    });
 }
+
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 function nearestCut(cuts: readonly Cut[], at: Vec2): Clearance {
   let worst: Clearance = { by: Infinity, of: '' };
-  for (const { what, outline, need } of cuts) {
+  for (const { what, outline, need, middle, reach } of cuts) {
+    if (distance2(at, middle) - reach - need >= worst.by) continue;
     const by = clearOf(outline, at) - need;
     if (by < worst.by) worst = { by, of: what };
   }

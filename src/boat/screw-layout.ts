@@ -3,7 +3,7 @@
  *
  * Places are along the grain and across it, in metres from a corner of the piece: `[along, in]`.
  */
-import { chordAt, type Vec2 } from '../kernel';
+import { chordAt, distance2, type Vec2 } from '../kernel';
 
 /** Where screws may stand in a piece, and by what rules. */
 export interface Field {
@@ -37,8 +37,9 @@ export interface PlacedScrew {
   readonly clear: number;
 }
 
-/** Moved screws are sought on a grid as fine as a builder marks, m. */
+/** Moved screws are sought on a grid as fine as a builder marks, m; in large pieces two or three times as coarse. */
 const GRID = 1e-3;
+const PLACES = 20_000;
 /** Distances that meet a rule but for rounding, m. */
 const ROUNDING = 1e-9;
 
@@ -70,18 +71,23 @@ function inRow([from, to]: readonly [number, number], { along, pitch }: Field, s
   return Array.from({ length: staggered ? count - 1 : count }, (_, i) => first + i * space);
 }
 
-/** All screws of the field in the order of their rows: those that meet no later cut first have their places. */
+/** All screws of the field in the order of their rows: those that meet no later cut have their places first. */
 export function layOut(field: Field): readonly PlacedScrew[] {
-  const wanted = rowsIn(field);
-  const found = wanted.map((at) => field.clearance(at));
-  const taken = wanted.filter((_, i) => found[i]!.by >= -ROUNDING); // one clearance a screw
-  return wanted.map((at, i): PlacedScrew => {
-    const { by, of } = found[i]!;
-    if (by >= -ROUNDING) return { wanted: at, at, clash: '', clear: by };
-    const place = nearest(at, field, taken);
-    if (!place) return { wanted: at, at: null, clash: of, clear: by };
-    taken.push(place);
-    return { wanted: at, at: place, clash: of, clear: field.clearance(place).by };
+  const found = rowsIn(field).map((wanted) => ({ wanted, ...field.clearance(wanted) }));
+  const staying = found.filter(({ by }) => by >= -ROUNDING);
+  let free: readonly Vec2[] =
+    staying.length === found.length
+      ? []
+      : freePlaces(
+          field,
+          staying.map(({ wanted }) => wanted),
+        );
+  return found.map(({ wanted, by, of }): PlacedScrew => {
+    if (by >= -ROUNDING) return { wanted, at: wanted, clash: '', clear: by };
+    const at = nearest(free, wanted);
+    if (!at) return { wanted, at, clash: of, clear: by };
+    free = free.filter((place) => apart(place, at, field));
+    return { wanted, at, clash: of, clear: field.clearance(at).by };
   });
 }
 
@@ -90,41 +96,37 @@ export function apart(a: Vec2, b: Vec2, { along, across }: Pick<Field, 'along' |
   return Math.abs(a[0] - b[0]) >= along - ROUNDING || Math.abs(a[1] - b[1]) >= across - ROUNDING;
 }
 
-/** The nearest place on the grid round a screw that edges, ends, other screws and later cuts all allow. */
-function nearest(from: Vec2, field: Field, taken: readonly Vec2[]): Vec2 | null {
+/** Places of a grid from the corner of the piece that edges, ends, screws in place and later cuts all allow. */
+function freePlaces(field: Field, taken: readonly Vec2[]): readonly Vec2[] {
   const { allowed } = field;
-  const reach = Math.max(...allowed.map(([s, t]) => Math.max(Math.abs(s - from[0]), Math.abs(t - from[1]))));
-  const levels = allowed.map(([, t]) => t);
-  const lowest = Math.ceil((Math.min(...levels) - from[1]) / GRID - 1e-6);
-  const highest = Math.floor((Math.max(...levels) - from[1]) / GRID + 1e-6);
-  const chords = Array.from({ length: Math.max(0, highest - lowest + 1) }, (_, k) =>
-    chordAt(allowed, within(from[1] + (lowest + k) * GRID, levels)),
+  const levels = allowed.map(([, inward]) => inward);
+  const [lowest, highest] = [Math.min(...levels), Math.max(...levels)];
+  const runs = allowed.map(([along]) => along);
+  const places = ((highest - lowest) * (Math.max(...runs) - Math.min(...runs))) / GRID ** 2;
+  const step = GRID * Math.max(1, Math.ceil(Math.sqrt(places / PLACES)));
+  // What is less than a step high is one line.
+  const rows = Array.from(
+    { length: Math.max(0, Math.floor(highest / step) - Math.ceil(lowest / step) + 1) },
+    (_, i) => within((Math.ceil(lowest / step) + i) * step, levels),
   );
-  let best: { readonly at: Vec2; readonly away: number } | null = null;
-  // Rings of the grid, outward; a ring no nearer than the best found ends the search.
-  for (let ring = 1; ring * GRID <= reach && !(best && ring * GRID >= best.away); ring++) {
-    for (const [ds, dt] of ringOf(ring, lowest, highest)) {
-      const away = Math.hypot(ds, dt) * GRID;
-      const chord = chords[dt - lowest];
-      const at: Vec2 = [from[0] + ds * GRID, from[1] + dt * GRID];
-      if (!chord || !isOn(at, chord) || (best && away >= best.away)) continue;
-      if (!taken.every((other) => apart(at, other, field))) continue;
-      if (field.clearance(at).by >= -ROUNDING) best = { at, away };
-    }
-  }
-  return best?.at ?? null;
+  return (rows.length > 0 ? rows : [lowest]).flatMap((inward) => {
+    const [from, to] = chordAt(allowed, inward) ?? [0, -1];
+    const first = Math.ceil(from / step);
+    const count = Math.max(0, Math.floor(to / step) - first + 1);
+    return Array.from({ length: count }, (_, i): Vec2 => [(first + i) * step, inward]).filter(
+      (place) => taken.every((other) => apart(place, other, field)) && field.clearance(place).by >= -ROUNDING,
+    );
+  });
 }
 
-/** Steps to the places of a square ring, as far as they lie between the lowest and the highest step across. */
-function ringOf(ring: number, lowest: number, highest: number): (readonly [number, number])[] {
-  const places: (readonly [number, number])[] = [];
-  for (const level of [-ring, ring]) {
-    if (level < lowest || level > highest) continue;
-    for (let k = -ring; k <= ring; k++) places.push([k, level]);
+function nearest(places: readonly Vec2[], from: Vec2): Vec2 | null {
+  let best: Vec2 | null = null;
+  let least = Infinity;
+  for (const place of places) {
+    const away = distance2(place, from);
+    if (away < least) [best, least] = [place, away];
   }
-  for (let level = Math.max(lowest, 1 - ring); level <= Math.min(highest, ring - 1); level++)
-    places.push([-ring, level], [ring, level]);
-  return places;
+  return best;
 }
 
 export function isAllowed(at: Vec2, allowed: readonly Vec2[]): boolean {

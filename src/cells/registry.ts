@@ -36,6 +36,7 @@ export const registry: readonly Shelved[] = [
   { id: 'boards', load: async () => (await import('./timber/boards')).boards },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
   { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },
+  { id: 'screwMap', load: async () => (await import('./timber/screw-map')).screwMap },
   { id: 'clamps', load: async () => (await import('./timber/clamps')).clamps },
   { id: 'glue', load: async () => (await import('./timber/glue')).glue },
   { id: 'moisture', load: async () => (await import('./timber/moisture')).moisture },

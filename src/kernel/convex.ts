@@ -34,18 +34,27 @@ const turn = (a: Vec2, b: Vec2, c: Vec2): number =>
 
 /** How far a place lies outside a convex outline that runs anticlockwise; - inside it: how deep. */
 export function clearOf(outline: readonly Vec2[], at: Vec2): number {
-  const sides = outline.map((from, i) => [from, outline[(i + 1) % outline.length]!] as const);
-  const inside = outline.length > 2 && sides.every(([from, to]) => turn(from, to, at) >= 0);
-  const nearest = Math.min(...sides.map(([from, to]) => distanceToSide(from, to, at)));
+  // Asked for thousands of places at a time, so it makes no lists.
+  let inside = outline.length > 2;
+  let nearest = Infinity;
+  for (let i = 0; i < outline.length; i++) {
+    const from = outline[i]!;
+    const to = outline[i + 1 === outline.length ? 0 : i + 1]!;
+    if (turn(from, to, at) < 0) inside = false;
+    nearest = Math.min(nearest, distanceToSide(from, to, at));
+  }
   return inside ? -nearest : nearest;
 }
 
 function distanceToSide(from: Vec2, to: Vec2, at: Vec2): number {
-  const along: Vec2 = [to[0] - from[0], to[1] - from[1]];
-  const squared = along[0] ** 2 + along[1] ** 2;
-  const before = (at[0] - from[0]) * along[0] + (at[1] - from[1]) * along[1];
+  const y = to[0] - from[0];
+  const z = to[1] - from[1];
+  const squared = y * y + z * z;
+  const before = (at[0] - from[0]) * y + (at[1] - from[1]) * z;
   const share = squared === 0 ? 0 : Math.max(0, Math.min(1, before / squared));
-  return distance2([from[0] + share * along[0], from[1] + share * along[1]], at);
+  const dy = at[0] - from[0] - share * y;
+  const dz = at[1] - from[1] - share * z;
+  return Math.sqrt(dy * dy + dz * dz);
 }
 
 /** Steps in which a widened outline turns a full circle; its corners lie on the arc. */

@@ -2,6 +2,7 @@
 import type { Cell } from '../../src/cells';
 import { fasten } from '../../src/cells/timber/fasten';
 import { screwStrength } from '../../src/cells/timber/screw-strength';
+import { stiffnessBored } from '../../src/trade/bored';
 import { embedmentByEurocode } from '../../src/trade/embedment';
 import { spacingByEurocode, thinnestUndrilled } from '../../src/trade/screw-spacing';
 import { screwSize } from '../../src/trade/screws';
@@ -318,6 +319,18 @@ const strength: readonly Check[] = [
 ];
 
 const distances: readonly Check[] = [
+  {
+    id: 'W70',
+    cell: 'screwMap',
+    what: 'stiffness left by a hole through the middle of the depth',
+    input: '20 mm in 90 mm',
+    expected: [0.989],
+    unit: '',
+    tolerance: 0.001,
+    source: 'rectangle less rectangle: 1 - (h/d)^3',
+    known: 'closed form',
+    obtain: () => [stiffnessBored(0.09, 0.02, 0)],
+  },
   {
     id: 'W64',
     cell: 'trade',
