@@ -1,9 +1,6 @@
 import { defineConfig } from 'vite';
 import { leaveOut, notebooks, offline, policy, leanParser } from './src/build/index.ts';
 
-/** Chunks that are there before anything is fetched on demand: to name them again beside each cell costs the first load. */
-const there = /\/(page|drawing|rolldown-runtime)-/;
-
 export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
@@ -16,7 +13,8 @@ export default defineConfig({
     modulePreload: {
       polyfill: false,
       resolveDependencies: (_file, chunks, { hostType }) =>
-        hostType === 'js' ? chunks.filter((chunk) => !there.test(chunk)) : chunks,
+        // Lists of what each part will ask for in its turn would cost the first load more than they save later.
+        hostType === 'js' ? chunks.filter((chunk) => chunk.endsWith('.css')) : chunks,
     },
     manifest: true,
     // The hull in the round is one large library, fetched when it is asked for.

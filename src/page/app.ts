@@ -3,7 +3,6 @@ import { type Bench, BenchContext } from './bench';
 import { Alongside } from './frame/alongside';
 import { Column } from './frame/column';
 import { Contents } from './frame/contents';
-import { showPlace } from './frame/go-to';
 import { Masthead } from './frame/masthead';
 import { html, use } from './html';
 import { openHead } from './library';
@@ -14,7 +13,7 @@ export function App({ bench }: { bench: Bench }) {
   // The address's hash names notebooks, so the link must not change it.
   const skip = (event: Event) => {
     event.preventDefault();
-    showPlace('notebook-title');
+    void import('./frame/go-to').then(({ showPlace }) => showPlace('notebook-title'));
   };
   return use(
     BenchContext.Provider,

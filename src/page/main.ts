@@ -16,7 +16,6 @@ import { catalogueOf, createBook, createFindings, createStore, freshState, shelf
 import { App } from './app';
 import type { Bench, Notice } from './bench';
 import { dress, wearDress } from './frame/dress-choice';
-import { goToQuantity } from './frame/go-to';
 import { type Conflict, keepSaved } from './frame/keeping';
 import { listenForUndo } from './frame/undo-keys';
 import { followHash } from './frame/way';
@@ -54,7 +53,7 @@ const bench: Bench = {
   conflict,
   ripple: signal(null),
   misfits: signal([]),
-  goTo: (name) => goToQuantity(name, bench),
+  goTo: (name) => void import('./frame/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
   openBoat: (table, entries, asBuilt) => {
     const before = book.state.peek().table.name;
     book.open(freshState(table, entries, asBuilt));

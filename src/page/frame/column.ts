@@ -6,12 +6,14 @@ import { html, use } from '../html';
 import { later } from '../later';
 import { openNotebook, openText } from '../library';
 import { Prose } from '../prose';
-import { goBack, showPlace } from './go-to';
 import { way } from './way';
 
 const Notices = later(async () => (await import('./notices')).Notices, 'notices');
 const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'print-head');
 const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
+
+/** Fetched when somebody goes somewhere: not before the first answer. */
+const ways = () => import('./go-to');
 
 export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();
@@ -20,7 +22,7 @@ export function Column({ head }: { head: NotebookHead }) {
   useCellInView(bench, page);
   const closeSheet = () => {
     bench.boatOpen.value = false;
-    goBack();
+    void ways().then(({ goBack }) => goBack());
   };
   return html`<main class="column" id="notebook" tabindex="-1">
     ${use(Notices, {})}
@@ -47,8 +49,8 @@ function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void 
     const isFirst = shown.current === null;
     const isNew = shown.current !== head;
     shown.current = head;
-    if (place) showPlace(place);
-    else if (isNew && !isFirst) showPlace('notebook-title');
+    const to = place ?? (isNew && !isFirst ? 'notebook-title' : null);
+    if (to !== null) void ways().then(({ showPlace }) => showPlace(to));
   }, [head, page, place]);
 }
 
