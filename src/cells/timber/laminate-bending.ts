@@ -1,7 +1,6 @@
 /** Bending a stack of layers: what each takes, what holds them down, what springs back, and the form for it. */
-import { layersOf, ownStrains, stackOf } from '../../kernel/layers';
-import { type CellFunction, choice, input, step } from '../define';
-import { BEAM, bentStock } from './bent-stock';
+import { step } from '../define';
+import { BEAM } from './bent-stock';
 
 const BEAM_STIFFNESS = 'beam theory: centre load, ends free to turn';
 const SPRING =
@@ -10,101 +9,6 @@ const SHALLOW = 'boat-trade rule for a shallow curve: the rise goes with the cur
 
 const LIST = 'layer1, layer2, layer3, layer4';
 const LISTED = 'layer1 + layer2 + layer3 + layer4';
-
-const ofTheList = (label: string, more: { readonly from?: string; readonly preset: string }) =>
-  input('length', label, {
-    seldom: true,
-    ...more,
-    min: '0 mm',
-    max: '150 mm',
-    step: '1 mm',
-    note: 'counts where the layers differ; 0 for none',
-  });
-
-export const bendingInputs = {
-  thickness: input('length', 'Thickness, all layers together', {
-    from: 'keelson.thickness',
-    preset: '38 mm',
-    min: '2 mm',
-    max: '300 mm',
-    step: '1 mm',
-    note: 'where the layers differ, the sum of the list',
-  }),
-  plies: input('count', 'Layers', {
-    preset: '2',
-    min: '2',
-    max: '24',
-    step: '1',
-    slider: true,
-    note: 'on a form at least 3 is common practice',
-  }),
-  held: choice('Glued', {
-    options: [
-      { id: 'frames', label: 'on the frames, and fastened there' },
-      { id: 'form', label: 'on a form, and taken off' },
-    ],
-    preset: 'frames',
-  }),
-  layup: choice('The layers are', {
-    seldom: true,
-    options: [
-      { id: 'alike', label: 'all alike' },
-      { id: 'listed', label: 'of the thicknesses listed' },
-    ],
-    preset: 'alike',
-  }),
-  layer1: ofTheList('Layer 1, on the hollow side', { from: '{self}.evenPly', preset: '19 mm' }),
-  layer2: ofTheList('Layer 2', { from: '{self}.evenPly', preset: '19 mm' }),
-  layer3: ofTheList('Layer 3', { preset: '0 mm' }),
-  layer4: ofTheList('Layer 4', { preset: '0 mm' }),
-  ...bentStock,
-  length: input('length', 'Length of the stack', {
-    seldom: true,
-    from: '{along}.length',
-    preset: '4.2 m',
-    min: '100 mm',
-    max: '100 m',
-    step: '100 mm',
-  }),
-  wholeRise: input('length', 'Rise of the curve, end to end', {
-    seldom: true,
-    from: '{along}.rise',
-    preset: '400 mm',
-    min: '0 mm',
-    max: '50 m',
-    step: '10 mm',
-    note: 'from a string stretched between its ends',
-  }),
-  screwHolds: input('force', 'One fastening holds', {
-    seldom: true,
-    preset: '500 N',
-    min: '10 N',
-    max: '50 kN',
-    step: '10 N',
-    note: 'a No 8 screw, 25 mm of thread in Douglas-fir: National Design Specification, 2850 G² D; see the strength of a screw',
-  }),
-};
-
-export const layerFunctions: Readonly<Record<string, CellFunction>> = {
-  layersIn: {
-    takes: ['length', 'length', 'length', 'length'],
-    gives: 'count',
-    says: 'how many of the list have a thickness',
-    run: (...list) => layersOf(list).length,
-  },
-  stackOf: {
-    takes: ['count'],
-    gives: 'count',
-    says: 'that number, if it is two or more',
-    run: (layers = 0) => stackOf(layers),
-  },
-  mostStretched: {
-    takes: ['length', 'length', 'length', 'length', 'length'],
-    gives: 'ratio',
-    says: 'greatest t/(2r) among the listed layers, each round the radius of its own middle',
-    run: (radius = 0, ...list) => Math.max(...ownStrains(radius, list)),
-  },
-};
 
 export const bendingSteps = {
   evenPly: step('length', 'thickness / plies', 'thickness of each layer, if all are alike', 'geometry'),

@@ -3,10 +3,11 @@ import { defineCell } from '../define';
 import { riseQuantities } from '../../boat/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
 import { bentCautions, bentSources } from './bent-stock';
-import { bendingInputs, bendingSteps, layerFunctions } from './laminate-bending';
+import { bendingSteps } from './laminate-bending';
 import { layerChanceFunctions, layerChanceSteps } from './laminate-chance';
 import { besideSteps, costInputs, costSteps } from './laminate-cost';
 import { glueFunctions, glueInputs, glueSteps, screwsPress } from './laminate-glue';
+import { layerFunctions, layerInputs } from './laminate-layers';
 import { chartStack, drawStack } from './laminate-picture';
 
 const BOTH =
@@ -25,7 +26,7 @@ export const laminate = defineCell({
   title: 'Laminating',
   question:
     'One thick board or several thin ones: how many layers, how hard do they pull, how far do they spring back?',
-  inputs: { ...bendingInputs, ...chanceInputs, ...glueInputs, ...costInputs },
+  inputs: { ...layerInputs, ...chanceInputs, ...glueInputs, ...costInputs },
   functions: { ...layerFunctions, ...layerChanceFunctions, ...glueFunctions },
   steps: { ...bendingSteps, ...layerChanceSteps, ...glueSteps, ...costSteps, ...besideSteps },
   answers: [
