@@ -8,6 +8,7 @@ const taken = new Set([
   'hull',
   'timber',
   'plywood',
+  'adhesive',
   'keelson',
   'chineLog',
   'sheerClamp',

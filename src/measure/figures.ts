@@ -47,6 +47,7 @@ export function readable(value: number, unit: string): string {
   const size = Math.abs(value);
   if (size === 0) return '0';
   const power = Math.floor(Math.log10(size));
+  if (power < -9 && tapes.has(unit)) return '0';
   if (power >= 12 || power < -9) return trimmed(value.toExponential(figures - 1)).replace('e+', 'e');
   const most = decimals.get(unit) ?? 2;
   // A long length in inches is wanted to the hundredth all the same.

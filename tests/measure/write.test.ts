@@ -116,6 +116,7 @@ describe('other kinds have the figures that a builder reads', () => {
     ['angle', Math.PI / 15, '12°', '12°'],
     ['angle', 0.2115, '12.1°', '12.1°'],
     ['share', 0.1234, '12.3 %', '12.3 %'],
+    ['share', 1.5e-17, '0 %', '0 %'],
     ['slope', 8, '1 in 8', '1 in 8'],
     ['slope', 7.456, '1 in 7.456', '1 in 7.456'],
     ['ratio', 1.23456, '1.235', '1.235'],
