@@ -35,6 +35,7 @@ export const registry: readonly Shelved[] = [
   { id: 'butt', load: async () => (await import('./timber/butt')).butt },
   { id: 'boards', load: async () => (await import('./timber/boards')).boards },
   { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
+  { id: 'screwCount', load: async () => (await import('./timber/screw-count')).screwCount },
   { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },
   { id: 'screwMap', load: async () => (await import('./timber/screw-map')).screwMap },
   { id: 'clamps', load: async () => (await import('./timber/clamps')).clamps },

@@ -98,3 +98,13 @@ export function thinnestUndrilled(diameter: number, density: number, splitsEasil
   const fit = (13 * diameter - 0.03) * density;
   return splitsEasily ? Math.max(14 * diameter, fit / 200) : Math.max(7 * diameter, fit / 400);
 }
+
+/**
+ * Screws in one line: the first and the last an end distance in, the rest shared out evenly between them.
+ *
+ * @param end from either end of the line, m
+ * @param pitch greatest distance from screw to screw, m; a thousandth of a space is forgiven
+ */
+export function screwsInLine(length: number, end: number, pitch: number): number {
+  return 1 + Math.ceil(Math.max(0, length - 2 * end) / pitch - 1e-3);
+}

@@ -1,6 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { spacingByAmericanCode, spacingByEurocode, thinnestUndrilled } from '../../src/trade/screw-spacing';
+import {
+  screwsInLine,
+  spacingByAmericanCode,
+  spacingByEurocode,
+  thinnestUndrilled,
+} from '../../src/trade/screw-spacing';
 
 const right = Math.PI / 2;
 const names = ['along', 'across', 'loadedEnd', 'freeEnd', 'loadedEdge', 'freeEdge'] as const;
@@ -57,4 +62,11 @@ test('the thickness rule passes from 7 d to density for thick screws in heavy wo
   expect(thinnestUndrilled(0.004, 350, false)).toBeCloseTo(0.028, 12);
   // (13 x 6 - 30) x 500 / 400 = 60 mm, above 7 x 6 = 42 mm
   expect(thinnestUndrilled(0.006, 500, false)).toBeCloseTo(0.06, 12);
+});
+
+test('screws in one line: both ends count, spaces are no wider than asked, a short line takes one', () => {
+  expect(screwsInLine(4, 0.05, 0.075)).toBe(53);
+  expect(screwsInLine(0.85, 0.05, 0.075)).toBe(11);
+  expect(screwsInLine(0.8501, 0.05, 0.075)).toBe(12);
+  expect(screwsInLine(0.06, 0.05, 0.075)).toBe(1);
 });
