@@ -152,6 +152,8 @@ export interface Answer<K extends string> {
   readonly label: string;
   /** Datum, face and side, so that a tape can be laid: `along the board, from the feather edge`. */
   readonly from: string;
+  /** Said only where this comparison over the cell's values is true: no motor hangs on a bow. */
+  readonly when?: string;
   /** How far off is still good work, as an entry; common practice unless the cell says more. */
   readonly tolerance?: string;
 }

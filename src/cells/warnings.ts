@@ -34,6 +34,16 @@ export function warningsOf(
   });
 }
 
+/** The cell's answers without those that have no sense here; what can't be told yet is said to wait. */
+export function answersOf(instance: Instance, work: Work): Cell['answers'] {
+  const { cell } = instance;
+  return cell.answers.filter(
+    ({ when }) =>
+      when === undefined ||
+      work((read) => evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read))) !== 0,
+  );
+}
+
 /** The result in one sentence. */
 export function answerInWords(
   instance: Instance,

@@ -7,7 +7,8 @@
 export function nearestNames(name: string, known: Iterable<string>, most = 3): string[] {
   const all = [...known];
   const wanted = name.toLowerCase();
-  const allowed = Math.min(4, Math.max(1, Math.floor(wanted.length / 3)));
+  // A letter or two are alike to nothing but themselves.
+  const allowed = Math.min(4, Math.floor(wanted.length / 3));
   const found: { name: string; misses: number }[] = [];
   for (const candidate of all) {
     const misses = missesBetween(wanted, candidate.toLowerCase(), allowed);

@@ -155,7 +155,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   });
 
   test('asks yes or no in its warnings, over its own keys', () => {
-    const asked = [...cell.warnings, ...wordsCases(cell)].flatMap((one) =>
+    const asked = [...cell.warnings, ...wordsCases(cell), ...cell.answers].flatMap((one) =>
       'when' in one && one.when !== undefined ? [one.when] : [],
     );
     const amiss = asked.filter((when) => {

@@ -17,6 +17,9 @@ const thickness = (label: string, from: string, preset: string) =>
 const largerFace = (hull: Hull, values: Values) =>
   letOut(shapeInHand(hull, values), Number(values['thickness']));
 
+const CUT =
+  '{cutHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round; the sides stay at full height. The transom leans {rake}:';
+
 export const transomCut = defineCell({
   id: 'transomCut',
   stage: 'frames',
@@ -289,6 +292,7 @@ export const transomCut = defineCell({
       'angle of the motor: how far its shaft hangs out of plumb without a wedge, + its foot too far under the boat',
       GEOMETRY,
     ),
+    outOfPlumb: step('angle', 'abs(motorTilt)', 'how far the shaft hangs out of plumb, either way', GEOMETRY),
     wedge: step(
       'length',
       'bracketHeight * tan(abs(motorTilt))',
@@ -305,12 +309,6 @@ export const transomCut = defineCell({
   },
   answers: [
     {
-      of: 'cutAboveEdge',
-      label: 'cut-out, up the slope',
-      from: 'on the centreline of the after face, from the transom’s own lower edge, before the bottom is on',
-      tolerance: '3 mm',
-    },
-    {
       of: 'blankWidth',
       label: 'blank, wide',
       from: 'square across, half of it on each side of the centreline; bevels still on it',
@@ -321,6 +319,13 @@ export const transomCut = defineCell({
       label: 'blank, high',
       from: 'up the slope, from its lowest edge to the straight top; bevels still on it',
       tolerance: '2 mm',
+    },
+    {
+      of: 'cutAboveEdge',
+      label: 'cut-out, up the slope',
+      from: 'on the centreline of the after face, from the transom’s own lower edge, before the bottom is on',
+      when: 'end == "transom" and raise <= 0 mm',
+      tolerance: '3 mm',
     },
   ],
   inWords: [
@@ -333,8 +338,14 @@ export const transomCut = defineCell({
       says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope. For a motor that asks for {cutHeight} plumb its top is {raise} too low.',
     },
     {
-      says: '{cutHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round; the sides stay at full height. The transom leans {rake}: without a wedge the shaft hangs {motorTilt} out of plumb (+ its foot under the boat).',
+      when: 'motorTilt > 0.5°',
+      says: `${CUT} without a wedge the shaft hangs {outOfPlumb} out of plumb, its foot under the boat.`,
     },
+    {
+      when: 'motorTilt < -0.5°',
+      says: `${CUT} without a wedge the shaft hangs {outOfPlumb} out of plumb, its foot kicked out aft.`,
+    },
+    { says: `${CUT} the shaft hangs plumb without a wedge.` },
   ],
   table: {
     caption: 'Corners of the transom: out from the centreline, plumb and up the slope',
@@ -384,13 +395,13 @@ export const transomCut = defineCell({
     },
     {
       when: 'end == "transom" and motorTilt > 2°',
-      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {motorTilt} out of plumb, its foot too far under the boat. A wedge under the bracket, {wedge} thick at its lower end and nothing at its upper, or the tilt pin, sets it plumb.',
+      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {outOfPlumb} out of plumb, its foot too far under the boat. A wedge under the bracket, {wedge} thick at its lower end and nothing at its upper, or the tilt pin, sets it plumb.',
       limit: '12° to 14° usual; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'end == "transom" and motorTilt < -2°',
-      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {motorTilt} out of plumb, its foot kicked out aft. A wedge under the bracket, {wedge} thick at its upper end and nothing at its lower, sets it plumb; a tilt pin may do.',
+      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {outOfPlumb} out of plumb, its foot kicked out aft. A wedge under the bracket, {wedge} thick at its upper end and nothing at its lower, sets it plumb; a tilt pin may do.',
       limit: '12° to 14° usual; common practice, no source',
       weight: 'mind',
     },

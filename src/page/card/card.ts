@@ -1,7 +1,15 @@
 /** What a cell's shop card says, as plain data: both versions where there are two, and nothing to press. */
 import { isIssue, type KindId, write, writeDifference } from '../../measure';
 import type { Given, Value } from '../../boat';
-import { answerInWords, type Instance, isChoice, kindOfKey, type Source, warningsOf } from '../../cells';
+import {
+  answerInWords,
+  answersOf,
+  type Instance,
+  isChoice,
+  kindOfKey,
+  type Source,
+  warningsOf,
+} from '../../cells';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
 import { within } from '../within';
@@ -71,13 +79,15 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     day: new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
     title: place ? `${cell.title}, ${place}` : cell.title,
     question: cell.question,
-    answers: cell.answers.map(({ of, label, from, tolerance }) => ({
-      label,
-      datum: tolerance
-        ? `${from}, within ${within(tolerance, kindOfKey(cell, of), bench.shown.value)}`
-        : from,
-      figures: figuresOf(`${instance.name}.${of}`, bench),
-    })),
+    answers: answersOf(instance, (by) => bench.book.inHand.value.work(by)).map(
+      ({ of, label, from, tolerance }) => ({
+        label,
+        datum: tolerance
+          ? `${from}, within ${within(tolerance, kindOfKey(cell, of), bench.shown.value)}`
+          : from,
+        figures: figuresOf(`${instance.name}.${of}`, bench),
+      }),
+    ),
     words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),
     warnings: warningsFrom(instance, versions, bench),
     cautions: cell.cautions,

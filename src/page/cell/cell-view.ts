@@ -1,5 +1,5 @@
 /** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
-import { answerInWords, type Instance, warningsOf } from '../../cells';
+import { answerInWords, answersOf, type Instance, warningsOf } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
 import { tiedWith, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
@@ -38,10 +38,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
       ${use(CardKey, { instance })}
     </header>
-    <dl class="answers">
-      ${cell.answers.map((answer) => use(Answer, { ...answer, name: `${name}.${answer.of}`, key: answer.of }))}
-    </dl>
-    ${use(InWords, { instance })} ${use(Warnings, { instance })}
+    ${use(Answers, { instance })} ${use(InWords, { instance })} ${use(Warnings, { instance })}
     ${cell.search ? use(SearchRow, { instance }) : null}
     <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
@@ -63,6 +60,15 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     })}
     ${use(Disclosure, { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) })}
   </section>`;
+}
+
+function Answers({ instance }: { instance: Instance }) {
+  const graph = useBench().book.inHand.value;
+  return html`<dl class="answers">
+    ${answersOf(instance, (by) => graph.work(by)).map((answer) =>
+      use(Answer, { ...answer, name: `${instance.name}.${answer.of}`, key: answer.of }),
+    )}
+  </dl>`;
 }
 
 function viewOf(instance: Instance) {

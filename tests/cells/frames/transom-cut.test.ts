@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { onHand, type Values } from '../../../src/cells';
+import { answersOf, onHand, plainInstance, type Values } from '../../../src/cells';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { plainShown, type Shown, write } from '../../../src/measure';
+import { catalogueOf } from '../../../src/notebook/catalogue';
+import { createGraph } from '../../../src/notebook/graph';
 import { withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -183,4 +185,21 @@ describe('transom', () => {
   });
 
   testSense(transomCut);
+});
+
+test('tells of a cut-out only where a motor hangs: not at the bow, not on a top that is too low', () => {
+  const told = (entries: Record<string, string>, id: string) => {
+    const table = starter(id)!;
+    const instance = plainInstance(transomCut);
+    const made = catalogueOf(table, [instance]);
+    const graph = createGraph({
+      ...made,
+      written: (name) => entries[name.replace('transomCut.', '')],
+      shown: plainShown,
+    });
+    return answersOf(instance, (by) => graph.work(by)).map(({ of }) => of);
+  };
+  expect(told({}, 'ferry-dory')).toContain('cutAboveEdge');
+  expect(told({ end: 'bowTransom' }, 'creek-punt')).toStrictEqual(['blankWidth', 'blankHeight']);
+  expect(told({ motorHeight: '900 mm' }, 'ferry-dory')).not.toContain('cutAboveEdge');
 });
