@@ -173,12 +173,6 @@ export const screwCount = defineCell({
       limit: 'common practice, no source',
       weight: 'mind',
     },
-    {
-      when: 'lines < 1',
-      says: 'This panel does not land on the edge chosen.',
-      limit: 'the hull',
-      weight: 'mind',
-    },
   ],
   cautions: [
     'Panels of other thicknesses take screws of other lengths and gauges: choose them one by one before you buy.',
