@@ -9,8 +9,8 @@ const GEOMETRY = 'geometry';
 const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
 
 /** Panels that are counted: the one chosen, or all. */
-const counted = (hull: Hull, { panel }: Values) =>
-  hull.panels.filter(({ name }) => panel === 'none' || panel === name);
+const counted = (hull: Hull, { skin }: Values) =>
+  hull.panels.filter(({ name }) => skin === 'none' || skin === name);
 
 /** Lines of screws along an edge: one for each counted panel that lands on it, on both sides of the boat. */
 const linesOn = (hull: Hull, edge: string, values: Values) =>
@@ -22,7 +22,7 @@ export const screwCount = defineCell({
   title: 'Screws for the whole skin',
   question: 'How many screws go in along every edge and on the frames, and how many boxes is that?',
   inputs: {
-    panel: choice('Panels', {
+    skin: choice('Panels', {
       options: 'panels',
       none: 'all of them',
       preset: 'none',
@@ -104,7 +104,7 @@ export const screwCount = defineCell({
     }),
     lines: hullStep('count', {
       says: 'one for each of these panels that lands on the edge, port and starboard',
-      uses: ['along', 'panel'],
+      uses: ['along', 'skin'],
       find: (hull, values) => linesOn(hull, String(values['along']), values),
       meaning: 'lines of screws along the edge',
       source: 'a panel is screwed along each of its edges',
@@ -113,7 +113,7 @@ export const screwCount = defineCell({
     onEdge: step('count', 'perLine * rows * lines', 'screws along this edge', 'count'),
     onEdges: hullStep('count', {
       says: `the same along every edge, summed: ${SHARED}`,
-      uses: ['panel', 'pitch', 'rows', 'end'],
+      uses: ['skin', 'pitch', 'rows', 'end'],
       find: (hull, values) =>
         hull.edges.reduce(
           (sum, { name, length }) =>
@@ -128,7 +128,7 @@ export const screwCount = defineCell({
     }),
     inFrames: hullStep('count', {
       says: `each of these panels across each frame, port and starboard, in one row: ${SHARED}`,
-      uses: ['panel', 'end', 'framePitch'],
+      uses: ['skin', 'end', 'framePitch'],
       find: (hull, values) =>
         hull.stations
           .filter(({ role }) => role === 'frame')

@@ -45,7 +45,7 @@ describe('screwCount', () => {
   });
 
   test('one panel takes its own two edges, and the panels add up to all', () => {
-    const one = (panel: string) => tryCell(screwCount, { panel, pitch: '100 mm', end: '50 mm' }, scow());
+    const one = (skin: string) => tryCell(screwCount, { skin, pitch: '100 mm', end: '50 mm' }, scow());
     expect(['keel', 'chine', 'sheer'].map((edge) => one('side').all[`${edge}.onEdge`])).toStrictEqual([
       0, 60, 60,
     ]);
