@@ -236,7 +236,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    * Where the words turn on a value, the first whose `when` is true.
    */
   readonly inWords: string | readonly WordsWhen[];
-  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof I | keyof S, string>>;
+  /** Its columns are steps: an input has one value, and would say it again in every row. */
+  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>>;
   readonly warnings: readonly Warning[];
   /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
   readonly cautions: readonly string[];

@@ -138,6 +138,7 @@ export const butt = defineCell({
       'longest screw that stays inside the block',
       '3 mm clear of the far face: common practice, no source',
     ),
+    bayThere: step('length', 'bay', 'from this station line to the next one forward', 'geometry'),
     freeBay: step(
       'length',
       'bay - siding',
@@ -208,7 +209,7 @@ export const butt = defineCell({
     over: 'frame',
     only: 'fits',
     columns: [
-      { of: 'bay', label: 'bay' },
+      { of: 'bayThere', label: 'bay' },
       { of: 'room', label: 'free each side' },
       { of: 'jointFrom', label: 'joint from the frame' },
       { of: 'where', label: 'joint from aft' },

@@ -29,8 +29,7 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
   const graph = bench.book.inHand.value;
   const say = (of: Graph, option: string, key: string) => {
     // The row in hand says what the answers say, numbers typed for this one place among them.
-    const isOwn = key in cell.inputs || option === of.value(choiceName);
-    const value = of.value(isOwn ? `${name}.${key}` : `${name}.${option}.${key}`);
+    const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
     if (isIssue(value)) return 'no value yet';
     return tiedValue(value, kindOfKey(cell, key), `${name}.${key}`, of, bench);
   };

@@ -72,8 +72,7 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
 
   function textIn(of: Graph, option: string, key: string) {
     // The row in hand says what the answers say, numbers typed for this one place among them.
-    const isOwn = key in cell.inputs || option === of.value(choiceName);
-    const value = of.value(isOwn ? `${name}.${key}` : `${name}.${option}.${key}`);
+    const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
     const text = isIssue(value)
       ? 'no value yet'
       : sayValue(value, kindOfKey(cell, key), bench.shown.value, optionsFor(of, `${name}.${key}`));
