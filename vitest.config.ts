@@ -19,6 +19,8 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/dom/**'],
           env: { TZ: 'UTC' },
           sequence: { groupOrder: 0 },
+          // Properties tried on many boats take their time on a slow machine; nothing here is a test of speed.
+          testTimeout: 30_000,
         },
       },
       {
@@ -63,6 +65,7 @@ export default defineConfig({
           sequence: { groupOrder: 2 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 5000 } },
           fileParallelism: false,
         },
       },
