@@ -225,6 +225,13 @@ interface Cut {
   readonly reach: number;
 }
 
+/** The cuts that come after this joint: the skin goes on when edges are planed, the keelson lies in its slot. */
+export function stillToCome(keepOuts: readonly KeepOut[], fastened: Joint['fastened']): readonly KeepOut[] {
+  const done: readonly KeepOut['cut'][] =
+    fastened === 'plate' ? [] : fastened === 'skin' ? ['planed'] : ['planed', 'slot'];
+  return keepOuts.filter(({ cut }) => !done.includes(cut));
+}
+
 /**
  * What is still to be cut when this joint is screwed, drawn wider by the length of a screw that lies in the
  * station's plane: a shank stands clear of a cut where its upper end stands clear of that.
@@ -235,18 +242,13 @@ function laterCuts(
   { into }: Piece,
   { head, diameter }: ScrewStock,
 ): readonly Cut[] {
-  // The skin goes on when edges are planed; the keelson lies in its slot.
-  const done: readonly KeepOut['cut'][] =
-    fastened === 'plate' ? [] : fastened === 'skin' ? ['planed'] : ['planed', 'slot'];
-  return keepOuts
-    .filter(({ cut }) => !done.includes(cut))
-    .map(({ what, outline, clearance }): Cut => {
-      const swept = convexOutline([...outline, ...outline.map(([y, z]): Vec2 => [y - into[0], z - into[1]])]);
-      const middle: Vec2 = [mean(swept.map(([y]) => y)), mean(swept.map(([, z]) => z))];
-      const reach = Math.max(...swept.map((at) => distance2(at, middle)));
-      const need = clearance + (fastened === 'plate' ? head : diameter) / 2;
-      return { what, outline: swept, need, middle, reach };
-    });
+  return stillToCome(keepOuts, fastened).map(({ what, outline, clearance }): Cut => {
+    const swept = convexOutline([...outline, ...outline.map(([y, z]): Vec2 => [y - into[0], z - into[1]])]);
+    const middle: Vec2 = [mean(swept.map(([y]) => y)), mean(swept.map(([, z]) => z))];
+    const reach = Math.max(...swept.map((at) => distance2(at, middle)));
+    const need = clearance + (fastened === 'plate' ? head : diameter) / 2;
+    return { what, outline: swept, need, middle, reach };
+  });
 }
 
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -111,7 +111,6 @@ export function fastenPicture(v: FastenedEdge, { say }: Pick<OnHand, 'say'>): Dr
       dim([end, 0], [far, -screw.length], length(v.screwLength), { run: 'vertical', side: 'right' }),
       label([first, -top - depth / 2], `pilot ${length(v.pilot)}`, { toward: 'sw' }),
       note(`Above: the face, ${length(v.face)} wide. Below: the section.`),
-      note(LIGHTS[v.light] ?? ''),
     ],
   });
 }

@@ -1,7 +1,7 @@
 /** The joint in the frame with its screws: where each stands, which were moved and from where, and what is kept free. */
 import { attempt } from '../../boat';
 import type { FrameOutline, Member } from '../../boat/frame-outline';
-import type { FrameScrew } from '../../boat/frame-screws';
+import { type FrameScrew, stillToCome } from '../../boat/frame-screws';
 import type { KeepOut } from '../../boat/keep-outs';
 import {
   arrow,
@@ -46,7 +46,7 @@ export function screwMapView(v: Values, { say, hull }: On): Drawing {
   const shifted = standing.filter(({ clash }) => clash !== '');
   return drawing({
     title: `${titleOf(made)}: ${standing.length} screws`,
-    says: `${standing.length} screws of ${screws.length} that the rows ask for stand clear of every later cut by ${length(Number(v['leastWood']))} or more; ${shifted.length} are moved. ${screwInWords(made, v, length)}`,
+    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, at least ${length(Number(v['leastWood']))} of wood from every later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
     shapes: [
       jointShapes(made, v),
       screws.map((screw) => screwShapes(screw, made, v)),
@@ -173,7 +173,7 @@ function jointShapes(made: ScrewsInHand, v: Values): Shape[] {
       ({ outlines }) =>
         outlines.map((one) => line(ring(one), { pen: 'visible', closed: true, part: 'gusset' })),
     ),
-    ...keepOuts.flatMap((one) =>
+    ...stillToCome(keepOuts, joint.fastened).flatMap((one) =>
       outline.members
         .map((member) => within(common(keptFree(one, outline), member.outline)))
         .filter(shown)
@@ -259,9 +259,11 @@ function reading(
     return [dim(onPaper(member.outer), onPaper(at), length(along), { side: 'right' })];
   const corner = outline.corners[joint.chine]!; // laid out, so it is there
   const foot = moved(at, -inward, member.inward);
+  // Outside the boat, where nothing else is drawn.
+  const steep = Math.abs(member.along[1]) > Math.abs(member.along[0]);
   return [
-    dim(onPaper(corner), onPaper(foot), length(along)),
-    dim(onPaper(foot), onPaper(at), length(inward)),
+    dim(onPaper(corner), onPaper(foot), length(along), { side: steep ? 'right' : 'below', level: 1 }),
+    dim(onPaper(foot), onPaper(at), length(inward), { side: steep ? 'above' : 'left' }),
   ];
 }
 

@@ -38,7 +38,7 @@ export function strengthPicture(v: ScrewedJoint, { say }: Pick<OnHand, 'say'>): 
   const mode = modeOf(v);
   return drawing({
     title: 'The joint in section, and how it gives',
-    says: `${say(v.sideLength, 'length')} on ${say(v.mainLength, 'length')}, pushed sideways: it gives at ${say(v.lateral, 'force')} by the yield model, mode ${mode.name}.`,
+    says: `${say(v.sideLength, 'length')} on ${say(v.mainLength, 'length')}, pushed sideways: ${say(v.lateral, 'force')} on one, by the yield model at normal duration and dry; it gives in mode ${mode.name}.`,
     shapes: [
       rectHatch(-reach, -side, 2 * reach, side, 'ply', { falling: true }),
       rectHatch(-reach, -side - main, 2 * reach, main, 'cedar'),
