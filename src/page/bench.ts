@@ -46,6 +46,8 @@ export interface Bench {
   readonly ripple: Signal<Ripple | null>;
   /** What no longer fits the parts that are cut. */
   readonly misfits: Signal<readonly Misfit[]>;
+  /** The same of the version that edits don't go into; empty where there is only one. */
+  readonly otherMisfits: Signal<readonly Misfit[]>;
   /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */

@@ -53,6 +53,7 @@ const bench: Bench = {
   conflict,
   ripple: signal(null),
   misfits: signal([]),
+  otherMisfits: signal([]),
   goTo: (name) => void import('./frame/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
   openBoat: (table, entries, asBuilt) => {
     const before = book.state.peek().table.name;

@@ -190,6 +190,25 @@ test('a frame that is cut: what no longer fits it is told, also after a reload, 
   await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
 });
 
+test('of two versions each says what no longer fits it, and once what both say', async () => {
+  const page = await openNotebook('the-build');
+  const sheet = await openSheet(page);
+  await sheet.locator('.pick select').selectOption('frame3');
+  await stationMark(page).getByRole('button', { name: 'Mark frame 3 as cut' }).click();
+  const half = await fieldNumber(page, 'frame3.sheer.halfBreadth');
+  const line = misfits(page).locator('li', { hasText: 'Half-breadth of the sheer' });
+  await type(page, 'frame3.sheer.halfBreadth', `${half + 9}`);
+  await reads(line, /the design now says .* \(\+9 mm\)/);
+  await press(page, 'Keep this and try another');
+  await expect.poll(() => line.count()).toBe(1);
+  await type(page, 'frame3.sheer.halfBreadth', `${half - 11}`);
+  await expect.poll(() => misfits(page).locator('h4').allInnerTexts()).toStrictEqual(['Kept', 'Trying']);
+  await reads(line.first(), /\(\+9 mm\)/);
+  await reads(line.last(), /\(−11 mm\)/);
+  await type(page, 'frame3.sheer.halfBreadth', `${half}`);
+  await reads(misfits(page).locator('h4 + p'), 'All still fits.');
+});
+
 test('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
   const page = await openNotebook('the-build');
   await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();

@@ -356,6 +356,83 @@ test('saved as CSV, each number is there whole; pasted back it changes nothing',
   await reads(told(page), /^63 numbers pasted, 0 of them other/);
 });
 
+describe('copied', () => {
+  const copy = (page: Page) => page.getByRole('button', { name: 'Copy the table' }).click();
+
+  test('the whole table is on the clipboard, and pasted with the keys it changes nothing', async () => {
+    const page = await openFairLines();
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await copy(page);
+    await reads(told(page), /The whole table is on the clipboard/);
+    const text = await page.evaluate(() => navigator.clipboard.readText());
+    const lines = text.trimEnd().split(/\r?\n/);
+    expect(lines).toHaveLength(8);
+    expect(lines[0]).toMatch(/^Station\tkeel forward\tkeel half-breadth\tkeel height\tchine forward/);
+    expect(lines[3]).toBe('frame 2\t1600\t0\t83\t1600\t543\t83\t1600\t851\t631');
+    const sheer = box(page, 'frame2.sheer.halfBreadth');
+    await sheer.fill('900');
+    await sheer.blur();
+    await box(page, 'transom.keel.x').focus();
+    await page.keyboard.press('ControlOrMeta+V');
+    await reads(told(page), /^63 numbers pasted, 1 of them other/);
+    expect(await sheer.inputValue()).toBe('851');
+  });
+
+  test('where the clipboard is kept shut it stands there as text', async () => {
+    const page = await openFairLines();
+    await page.evaluate(() => {
+      navigator.clipboard.writeText = () => Promise.reject(new DOMException('shut', 'NotAllowedError'));
+    });
+    await copy(page);
+    await reads(told(page), /keeps its clipboard shut/);
+    expect(await page.getByLabel('The table as text').inputValue()).toContain('frame 2\t1600\t0\t83');
+  });
+});
+
+test('the notation chosen for a boat is there again, and each boat has its own', async () => {
+  const page = await openFairLines();
+  await pick(page, 'Written in', 'eighths');
+  await reload(page);
+  const caption = page.locator('.offsets-grid caption');
+  await reads(caption, /in feet-inches-eighths/);
+  await page.locator('.boat-pick').selectOption('creek-punt');
+  await reads(caption, /in millimetres/);
+  await page.locator('.boat-pick').selectOption('ferry-dory');
+  await expect.poll(() => caption.innerText()).toMatch(/in feet-inches-eighths/);
+});
+
+test('a number of a cut frame, and one measured, has its word under the box, and says why it does not move', async () => {
+  const page = await openFairLines();
+  await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
+  const sheet = page.locator('.boat-sheet');
+  await sheet.locator('.pick select').selectOption('frame2');
+  await sheet.getByRole('button', { name: 'Mark frame 2 as cut' }).click();
+  await sheet.locator('.close-sheet').click();
+  const sheer = box(page, 'frame2.sheer.halfBreadth');
+  const word = page.locator('[id="held-frame2.sheer.halfBreadth"]');
+  const note = page.locator('.held-note');
+  await reads(word, 'cut 851');
+  expect(await note.count()).toBe(0);
+  const before = await figures(page);
+  await sheer.fill('860');
+  await reads(
+    note,
+    'Frame 2 stays as it is built: sheer, half-breadth is cut to 851. What is typed here moves the design alone. Frame 2 in the boat’s own sheet',
+  );
+  expect(await sheer.getAttribute('aria-describedby')).toBe('held-frame2.sheer.halfBreadth');
+  expect(await figures(page)).toStrictEqual(before);
+  // It speaks of the columns shown.
+  await pick(page, 'Columns shown', 'height');
+  await expect.poll(() => note.count()).toBe(0);
+  await pick(page, 'Columns shown', 'all');
+  await note.getByRole('button').click();
+  await expect.poll(() => sheet.locator('.pick select').inputValue()).toBe('frame2');
+  await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"] .measure-key').click();
+  await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"]').getByLabel('Measured').fill('848');
+  await reads(word, 'measured 848');
+  await reads(note, /sheer, half-breadth measures 848/);
+});
+
 describe('forty stations of eight edges', () => {
   const edges = ['keel', ...[1, 2, 3, 4, 5, 6].map((n) => `chine ${n}`), 'sheer'];
   const shapeAt = (i: number, k: number) => {

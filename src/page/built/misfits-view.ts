@@ -1,26 +1,58 @@
-/** Alongside the notebook: what no longer fits the parts that are cut. */
+/** Alongside the notebook: what no longer fits the parts that are cut, in the version kept and the one tried. */
 import { wordsOf } from '../../measure';
-import { useBench } from '../bench';
+import type { Misfit } from '../../notebook/misfits';
+import { type Bench, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { MisfitList } from './misfit-list';
+import { tell } from './words';
 
 export function MisfitsView() {
-  const { book, misfits } = useBench();
-  const cut = Object.keys(book.asBuilt.value.cut);
+  const bench = useBench();
+  const cut = Object.keys(bench.book.asBuilt.value.cut);
   if (cut.length === 0) return null;
-  const found = misfits.value;
-  const parts = cut.filter((part) => found.some((misfit) => misfit.part === part));
+  const versions = versionsIn(bench);
+  const parts = cut.filter((part) => versions.some(({ found }) => ofPart(found, part).length > 0));
   return html`<section class="misfits plain" aria-label="What is cut">
     <h2>${parts.length > 0 ? 'No longer fits what is cut' : 'All that is cut still fits'}</h2>
-    ${parts.map((part) => {
-      const own = found.filter((misfit) => misfit.part === part);
-      return html`<div key=${part}>
+    ${parts.map(
+      (part) => html`<div key=${part}>
         <h3>${capital(wordsOf(part))} is cut</h3>
-        ${use(MisfitList, { misfits: own })}
-      </div>`;
-    })}
+        ${inEach(versions, part, bench)}
+      </div>`,
+    )}
     ${parts.length > 0 ? null : html`<p>${capital(cut.map((part) => wordsOf(part)).join(', '))}.</p>`}
     <p class="unseen" role="status">${parts.map((part) => capital(wordsOf(part))).join(', ')}${parts.length > 0 ? ' no longer fits.' : ''}</p>
   </section>`;
+}
+
+interface InVersion {
+  readonly word: string;
+  readonly found: readonly Misfit[];
+}
+
+/** The version kept first, as everywhere. */
+function versionsIn({ book, other, misfits, otherMisfits }: Bench): readonly InVersion[] {
+  const inHand = { word: versionWords[book.state.value.inHand], found: misfits.value };
+  if (!other.value) return [inHand];
+  const beside = { word: versionWords[other.value.version], found: otherMisfits.value };
+  return other.value.version === 'first' ? [beside, inHand] : [inHand, beside];
+}
+
+const ofPart = (found: readonly Misfit[], part: string) => found.filter((misfit) => misfit.part === part);
+
+function inEach(versions: readonly InVersion[], part: string, bench: Bench) {
+  const each = versions.map(({ word, found }) => ({ word, own: ofPart(found, part) }));
+  const [head, ...rest] = each;
+  const says = (own: readonly Misfit[]) =>
+    own.map((misfit) => `${misfit.name} ${tell(misfit, bench)}`).join('\n');
+  // What both versions say is said once.
+  if (head && rest.every(({ own }) => says(own) === says(head.own)))
+    return use(MisfitList, { misfits: head.own });
+  return each.map(
+    ({ word, own }) => html`<div key=${word}>
+      <h4>${word}</h4>
+      ${own.length > 0 ? use(MisfitList, { misfits: own }) : html`<p>All still fits.</p>`}
+    </div>`,
+  );
 }

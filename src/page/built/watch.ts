@@ -1,6 +1,7 @@
-/** Holds the boat against its cut parts after each edit, once the page has drawn what is in view. */
+/** Holds the boat, in both versions, against its cut parts after each edit, once the page has drawn what is in view. */
 import { effect } from '@preact/signals';
 import { type Misfit, misfits } from '../../notebook/misfits';
+import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
 
 /** A pause in typing, ms, after which the page is taken to be at rest. */
@@ -10,9 +11,13 @@ const none: readonly Misfit[] = [];
 export function watchMisfits(bench: Bench): void {
   const { book, instances } = bench;
   let timer = 0;
+  const of = (graph: Graph | undefined) => {
+    const found = graph ? misfits(book.asBuilt.peek(), graph, instances.peek().values()) : none;
+    return found.length === 0 ? none : found;
+  };
   const look = () => {
-    const found = misfits(book.asBuilt.peek(), book.inHand.peek(), instances.peek().values());
-    bench.misfits.value = found.length === 0 ? none : found;
+    bench.misfits.value = of(book.inHand.peek());
+    bench.otherMisfits.value = of(bench.other.peek()?.graph);
   };
   effect(() => {
     void book.state.value;

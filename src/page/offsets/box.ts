@@ -161,8 +161,8 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
   const title = [
     isFormula ? `= ${entry.text}` : '',
     written && !written.whole ? 'rounded for the eye; the number itself is kept' : '',
-    built === undefined ? '' : `as built: ${built}`,
   ].filter((one) => one !== '');
+  const described = [says ? `says-${name}` : '', built === undefined ? '' : `held-${name}`].join(' ').trim();
   return html`<input
     ref=${input}
     type="text"
@@ -176,7 +176,7 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
     title=${title.length > 0 ? title.join('; ') : undefined}
     value=${draft ?? rest}
     aria-invalid=${says ? 'true' : undefined}
-    aria-describedby=${says ? `says-${name}` : undefined}
+    aria-describedby=${described === '' ? undefined : described}
     onInput=${type}
     onFocus=${enter}
     onBlur=${() => {

@@ -12,6 +12,7 @@ import type { GridColumn, NewStation } from '../../boat/pasted-table';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
+import { keptNotation } from './kept-notation';
 
 /** Which columns stand in the grid: all of them, one kind of number, or one edge's by its name. */
 export type Shown = 'all' | Column | `edge ${string}`;
@@ -60,7 +61,7 @@ const NARROW = 600;
 
 export function createGridState({ book, table }: Bench): GridState {
   const offsets = computed(() => offsetsOf(table.value));
-  const chosen = signal<Notation | null>(null);
+  const chosen = signal(keptNotation(table.peek().name));
   const shown = signal<Shown>(firstShown(table.peek()));
   const opened = signal<ReadonlySet<string>>(new Set());
   const refused = signal<ReadonlyMap<string, Refused>>(new Map());
@@ -154,6 +155,10 @@ export function follow({ here, opened, refused, shown }: GridState, words: Words
 export function isShown(shown: Shown, { edge, column }: GridColumn): boolean {
   return shown === 'all' || shown === column || shown === `edge ${edge.name}`;
 }
+
+/** The column whose boxes hold how far forward all edges of a frame stand; −1 where none is shown. Tracked. */
+export const leadOf = ({ columns: shown }: GridState): number =>
+  shown.value.findIndex(({ column }) => column === 'x');
 
 function firstShown(table: Table): Shown {
   const { edges } = offsetsOf(table);

@@ -8,7 +8,8 @@ import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { Box } from './box';
-import { columnWords, type GridState } from './grid-state';
+import { columnWords, type GridState, leadOf } from './grid-state';
+import { HeldNote, HeldWord } from './held';
 
 export type PasteAt = (text: string, row: number, column: number) => boolean;
 
@@ -82,7 +83,7 @@ function Row({ state, station, edges, columns, row, isOwn, paste }: RowProps) {
     if (isOwn && !isEnd && !state.isPlane(station.name) && !opened.value.has(station.name))
       opened.value = new Set([...opened.peek(), station.name]);
   });
-  const lead = columns.findIndex(({ column }) => column === 'x');
+  const lead = leadOf(state);
   return use(
     Fragment,
     {},
@@ -98,11 +99,12 @@ function Row({ state, station, edges, columns, row, isOwn, paste }: RowProps) {
           ? `${station.label}: forward, all edges`
           : `${station.label}, ${edge.label}: ${columnWords[column]}`;
         return html`<td data-at=${`${row} ${c}`} data-quantity=${name}>
-          ${use(Box, { key: name, state, name, names, label, row, column: c, paste: (text) => paste(text, row, c) })}
+          ${use(Box, { key: name, state, name, names, label, row, column: c, paste: (text) => paste(text, row, c) })}${use(HeldWord, { state, name })}
         </td>`;
       })}
     </tr>`,
-    isOwn ? use(RowFaults, { state, station, columns, lead }) : null,
+    isOwn ? use(RowFaults, { state, station }) : null,
+    isOwn ? use(HeldNote, { state, station }) : null,
   );
 }
 
@@ -115,16 +117,14 @@ function Shared({ state, name }: { state: GridState; name: string }) {
 interface RowFaultsProps {
   readonly state: GridState;
   readonly station: Named;
-  readonly columns: readonly GridColumn[];
-  readonly lead: number;
 }
 
 /** What is wrong in the row's boxes, each sentence tied to its box. */
-function RowFaults({ state, station, columns, lead }: RowFaultsProps) {
+function RowFaults({ state, station }: RowFaultsProps) {
   const found = useComputed(() =>
     JSON.stringify(
-      columns.flatMap(({ edge, column }, c): [string, string][] => {
-        if (column === 'x' && c !== lead && state.isPlane(station.name)) return [];
+      state.columns.value.flatMap(({ edge, column }, c): [string, string][] => {
+        if (column === 'x' && c !== leadOf(state) && state.isPlane(station.name)) return [];
         const name = offsetName(station.name, edge.name, column);
         const says = state.faultOf(name);
         return says ? [[name, says]] : [];
@@ -134,7 +134,7 @@ function RowFaults({ state, station, columns, lead }: RowFaultsProps) {
   const faults = JSON.parse(found.value) as [string, string][];
   if (faults.length === 0) return null;
   return html`<tr class="row-says">
-    <td colspan=${columns.length + 1}>
+    <td colspan=${state.columns.value.length + 1}>
       ${faults.map(([name, says]) => html`<p class="says" id=${`says-${name}`} role="status">${capital(says)}.</p>`)}
     </td>
   </tr>`;

@@ -12,6 +12,7 @@ import { capital } from '../words';
 import { FaultList } from './fault-list';
 import { Grid } from './grid';
 import { createGridState, type GridState, isShown, type Shown } from './grid-state';
+import { keepNotation } from './kept-notation';
 import { LineTools } from './line-tools';
 import { NewTable } from './new-table';
 import { pasteBlock } from './paste';
@@ -89,6 +90,7 @@ function Choices({ state }: { state: GridState }) {
   return html`<div class="offsets-choices">
     ${select('Written in', state.notation.value, Object.entries(notations), (value) => {
       state.chosen.value = value as Notation;
+      keepNotation(table.peek().name, value as Notation);
     })}
     ${select('Columns shown', known ? state.shown.value : 'all', shown, (value) => {
       state.shown.value = value as Shown;

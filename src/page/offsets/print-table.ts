@@ -6,6 +6,7 @@ import { useBench } from '../bench';
 import { html } from '../html';
 import { capital } from '../words';
 import type { GridState } from './grid-state';
+import { heldBy, heldWords } from './held';
 
 const onPaper = matchMedia('print');
 const printing = signal(onPaper.matches);
@@ -20,14 +21,17 @@ const kinds: readonly (readonly [Column, string])[] = [
 ];
 
 export function PrintTable({ state }: { state: GridState }) {
-  const { book, table } = useBench();
+  const bench = useBench();
+  const { book, table } = bench;
   if (!printing.value) return null;
   const graph = book.inHand.value;
   const notation = state.notation.value;
   const { edges, stations } = offsetsOf(table.value);
   const text = (name: string) => {
     const value = graph.designed(name);
-    return typeof value === 'number' ? writeOffset(value, notation).text : (graph.entry(name)?.text ?? '');
+    const text =
+      typeof value === 'number' ? writeOffset(value, notation).text : (graph.entry(name)?.text ?? '');
+    return heldBy(bench, name) === null ? text : `${text} (${heldWords(bench, state, name)})`;
   };
   return html`<div class="offsets-print">
     ${kinds.map(
