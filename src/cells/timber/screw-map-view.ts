@@ -104,7 +104,9 @@ function notesOf({ joint, outline }: ScrewsInHand, screws: readonly FrameScrew[]
     joint.fastened === 'plate' && screws.some(({ from }) => from === 'other')
       ? ` Dashed rings: screws from the ${face === 'after' ? 'forward' : 'after'} face.`
       : '';
-  const shifted = screws.some(({ clash, at }) => clash !== '' && at) ? ' Lozenge and arrow: moved.' : '';
+  const shifted = screws.some(({ clash, at }) => clash !== '' && at)
+    ? ' Lozenge and arrow: moved, from the thin ring.'
+    : '';
   const lost = screws.some(({ at }) => !at) ? ' Cross: left out, no place.' : '';
   return `${seen}${faces}${shifted}${lost} Dashed outlines: wood kept free for later cuts.`;
 }
@@ -196,7 +198,7 @@ function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: Values): Sha
   const was = onPaper(wanted);
   if (!at) {
     return [
-      circle(was, head, { pen: 'ghost', ...SCREWS }),
+      circle(was, head, { pen: 'thin', ...SCREWS }),
       ...[1, -1].map((hand) =>
         line(
           [
@@ -213,7 +215,7 @@ function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: Values): Sha
     clash === ''
       ? []
       : [
-          circle(was, head, { pen: 'ghost', ...SCREWS }),
+          circle(was, head, { pen: 'thin', ...SCREWS }),
           arrow(was, here),
           line(lozenge(here, 1.7 * head), { pen: 'visible', closed: true, ...SCREWS }),
         ];
