@@ -4,6 +4,7 @@ import type { Chart, Instance } from '../../cells';
 import {
   collisions,
   type Drawing,
+  extents,
   LEAST_TEXT,
   overlay,
   type ScaleUnits,
@@ -32,8 +33,8 @@ export interface Picture {
 export interface Drawn {
   readonly node: VNode;
   readonly height: number;
-  /** Its texts stand as clear of each other, and of its lines, as with nothing in its way. */
-  readonly clear: boolean;
+  /** It is not too small for its letters, which stay as large as they are: they leave room for what they speak of. */
+  readonly legible: boolean;
 }
 
 /** The card's width in px of CSS: 190 mm. */
@@ -77,6 +78,9 @@ function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Pic
       return sized;
     };
   const free = sheetIn(CARD_WIDTH)(TALLEST, true);
+  const { left, right, bottom, top } = extents(both);
+  const extent = Math.max(right - left, top - bottom);
+  const least = Math.min(LEAST_EXTENT, extent * free.sheet.scale);
   return {
     title: '',
     says: [],
@@ -88,7 +92,7 @@ function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Pic
       return {
         node: toVNode({ ...tree, attrs: { ...tree.attrs, ...size } }) as VNode,
         height: size.height,
-        clear: sized.collisions <= free.collisions,
+        legible: sized.collisions <= free.collisions && extent * sheet.scale >= least,
       };
     },
   };
@@ -103,6 +107,8 @@ type SheetFor = (field: number, caption: boolean) => Sized;
 /** Of a drawing's field, without what stands under it, px. */
 const TALLEST = 560;
 const LOWEST_FIELD = 60;
+/** Of what is drawn, the longer way, px: 40 mm on the card, eight letters high. With less, letters crowd it out. */
+const LEAST_EXTENT = ((40 / 25.4) * 96) / ENLARGED;
 /** Each try is lower by this much at least. */
 const LESS = 0.8;
 
@@ -152,7 +158,7 @@ function charted(chart: Chart, second: Chart | undefined, bench: Bench, draw: ty
       return {
         node: html`<div ref=${(at: Element | null) => at?.replaceChildren(figure)}></div>`,
         height: high,
-        clear: true,
+        legible: true,
       };
     },
   };

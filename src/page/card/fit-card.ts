@@ -4,9 +4,9 @@ import { html } from '../html';
 import type { Card } from './card';
 import type { Picture } from './card-picture';
 import { pageView, type Part } from './card-view';
-import { type Fitting, fitPage, leastPage } from './fit-page';
+import { type Fitted, type Fitting, fitPage, leastPage } from './fit-page';
 import { BEFORE_A_PICTURE_GOES_OVER, BEFORE_A_TABLE_GOES_OVER, LADDER } from './ladder';
-import { arrangements, onePage, parted, unpictured } from './parts';
+import { arrangements, onePage, parted, withoutPicture } from './parts';
 import type { TableSetting } from './table-view';
 
 /**
@@ -48,16 +48,16 @@ function tableSetting(card: Card, whole: Part, place: HTMLElement): TableSetting
 /** Of the ways to part the card the one whose lower page stands highest; null where the first page can't hold what must stand there. */
 function onTwo(fitting: Fitting, whole: Part): readonly VNode[] | null {
   let best: readonly VNode[] | null = null;
-  let lowest = Infinity;
+  let rungs = LADDER.length;
   for (const [first, second] of arrangements(whole, fitting.card)) {
-    const one = fitPage(fitting, first, LADDER.length);
-    const two = one && fitPage(fitting, second, LADDER.length);
-    if (!one || !two) continue;
     const yields = second.pictured ? BEFORE_A_PICTURE_GOES_OVER : 0;
-    const rung = Math.max(one.rung, two.rung) + yields;
-    if (rung >= lowest) continue;
+    // It must do better than the best so far.
+    const within = Math.max(0, best ? rungs - yields : rungs);
+    const one: Fitted | null = fitPage(fitting, first, within);
+    const two: Fitted | null = one && fitPage(fitting, second, within);
+    if (!one || !two) continue;
     best = [one.view, two.view];
-    lowest = rung;
+    rungs = Math.max(one.rung, two.rung) + yields;
   }
   return best;
 }
@@ -71,6 +71,6 @@ function inPieces(fitting: Fitting, whole: Part): readonly VNode[] {
   const [first, second] = held;
   return [
     fit(first) ?? leastPage(fitting, first),
-    fit(second) ?? fit(unpictured(second)) ?? leastPage(fitting, unpictured(second)),
+    fit(second) ?? fit(withoutPicture(second)) ?? leastPage(fitting, withoutPicture(second)),
   ];
 }

@@ -24,12 +24,21 @@ export interface Fitted {
 
 /** @returns null where the page is too high on each of the ladder's first `rungs` */
 export function fitPage(fitting: Fitting, part: Part, rungs: number): Fitted | null {
+  const tried = new Set<string>();
   for (const [index, rung] of LADDER.slice(0, rungs).entries()) {
+    const all = tried.size;
+    if (tried.add(bearingOn(part, rung)).size === all) continue;
     const view = fittedTo(fitting, part, rung);
     if (view) return { view, rung: index };
   }
   return null;
 }
+
+/** What of a rung changes this page. */
+const bearingOn = (
+  { pictured, tabled, used }: Part,
+  { closeness, picture, table, inputs, sources }: Rung,
+): string => [closeness, pictured && picture, tabled && table, used && inputs, used && sources].join(' ');
 
 /** The page with the least that it can have, whatever its height. */
 export function leastPage({ card, table }: Fitting, part: Part): VNode {
@@ -39,29 +48,34 @@ export function leastPage({ card, table }: Fitting, part: Part): VNode {
 function fittedTo(fitting: Fitting, part: Part, rung: Rung): VNode | null {
   const { card, place } = fitting;
   // A table takes the whole width and leaves a picture's side empty.
-  if (rung.picture === 'beside' && (!part.pictured || part.tabled)) return null;
+  if (rung.picture === 'beside' && part.pictured && part.tabled) return null;
   const drawn = part.pictured ? fitting.pictures : [];
-  const at = (pictures: readonly VNode[], told = 0, rows = fitting.table.rows) => {
+  const at = (pictures: readonly VNode[], rows: number, told = 0) => {
     const view = pageView(card, part, rung, { table: { ...fitting.table, rows }, told, pictures });
     render(view, place);
     const room = PAGE_HEIGHT - (place.firstElementChild?.getBoundingClientRect().height ?? 0);
     return { view, room, fits: room >= 0 && !isFigureTooWide(place) };
   };
-  if (rung.table === 'as far as it goes') {
-    const nodes = drawn.slice(0, 1).map((picture) => picture.draw(0).node);
-    const rows = mostOf(0, card.table?.rows.length ?? 0, (more) => at(nodes, 0, more).fits);
-    const { view, fits } = at(nodes, 0, rows);
-    return fits ? view : null;
-  }
-  const bare = at([]);
-  if (!bare.fits) return null;
-  const pictures = drawn.length > 0 ? tries(drawn, rung, bare.room) : [[]];
-  for (const nodes of pictures) {
-    if (!at(nodes).fits) continue;
+  /** With as many inputs told as there is room for, where the rung counts some. */
+  const filled = (pictures: readonly VNode[], rows: number) => {
     const least = leastTold(card.inputs, rung.inputs);
-    const told = part.used ? mostOf(least, card.inputs.length, (more) => at(nodes, more).fits) : least;
-    return at(nodes, told).view;
+    const most = part.used ? card.inputs.length : least;
+    return at(
+      pictures,
+      rows,
+      mostOf(least, most, (told) => at(pictures, rows, told).fits),
+    ).view;
+  };
+  const all = fitting.table.rows;
+  if (rung.table === 'as far as it goes') {
+    const pictures = drawn.slice(0, 1).map((picture) => picture.draw(0).node);
+    const rows = mostOf(0, all, (more) => at(pictures, more).fits);
+    return at(pictures, rows).fits ? filled(pictures, rows) : null;
   }
+  const bare = at([], all);
+  if (!bare.fits) return null;
+  const tried = drawn.length > 0 ? tries(drawn, rung, bare.room) : [[]];
+  for (const pictures of tried) if (at(pictures, all).fits) return filled(pictures, all);
   return null;
 }
 
@@ -92,7 +106,7 @@ function* tries(pictures: readonly Picture[], { picture: asks }: Rung, room: num
     for (const [width, height] of BESIDE) {
       const drawn = first.draw(height, Math.floor(CARD_WIDTH * width));
       const hasRoom = drawn.height * width <= room;
-      if (drawn.clear && hasRoom) yield [drawn.node];
+      if (drawn.legible && hasRoom) yield [drawn.node];
     }
   } else if (asks === 'least' || room >= Math.min(first.wants, asks)) {
     yield* pictured(pictures, room);
@@ -102,12 +116,12 @@ function* tries(pictures: readonly Picture[], { picture: asks }: Rung, room: num
 /** The first picture in the height there is, if that does it justice, and a further one below it where it finds room. */
 function* pictured([first, ...more]: readonly Picture[], room: number): Generator<VNode[]> {
   const drawn = first?.draw(room);
-  if (!drawn?.clear || drawn.height > room) return;
+  if (!drawn?.legible || drawn.height > room) return;
   const nodes = [drawn.node];
   let left = room - drawn.height;
   for (const picture of more) {
-    const { node, height, clear } = picture.draw(left);
-    if (height > left || !clear) break;
+    const { node, height, legible } = picture.draw(left);
+    if (height > left || !legible) break;
     nodes.push(node);
     left -= height;
   }

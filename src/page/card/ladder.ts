@@ -7,8 +7,8 @@
  *    the picture 400 px high or all it wants.
  * 2. Close: figures of 33 pt, cautions run on, inputs seldom touched run on below the rows; the picture 320 px.
  * 3. Tight: figures of 30 pt, all inputs run on; the picture 250 px.
- * 4. The picture narrower, with the text running on at its side, or else as low as its texts stand clear
- *    of each other. So with all that follow:
+ * 4. The picture narrower, with the text running on at its side, or else lower, as long as its letters
+ *    stand clear of each other and leave room for what is drawn. So with all that follow:
  * 5. inputs without what they are linked from;
  * 6. sources counted;
  * 7. inputs seldom touched counted, `12 more inputs as in the notebook`;

@@ -12,12 +12,13 @@ type TwoPages = readonly [first: Part, second: Part];
 
 /** Ways to part a card in two, the one liked best first: what is read while working stands on the first page. */
 export function arrangements(whole: Part, card: Card): readonly TwoPages[] {
-  const away = { pictured: false, noPicture: '' };
-  return [
-    inTwo(whole, card, { used: false }),
-    ...(whole.pictured ? [inTwo(whole, card, { used: false, ...away })] : []),
-    ...(whole.tabled ? [inTwo(whole, card, {})] : []),
+  const unpictured = { pictured: false, noPicture: '' };
+  const ways: readonly Partial<Part>[] = [
+    { used: false },
+    ...(whole.pictured ? [unpictured, { used: false, ...unpictured }] : []),
+    ...(whole.tabled ? [{}] : []),
   ];
+  return ways.map((keeps) => inTwo(whole, card, keeps));
 }
 
 /** With this many words, warnings and cautions on the first page, and nothing besides. */
@@ -34,7 +35,7 @@ export function parted(whole: Part, card: Card, held: number): TwoPages {
   });
 }
 
-export const unpictured = (part: Part): Part => ({
+export const withoutPicture = (part: Part): Part => ({
   ...part,
   pictured: false,
   noPicture: 'The drawing stands in the notebook.',
