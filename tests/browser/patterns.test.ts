@@ -1,6 +1,6 @@
 /** Patterns at full size, as a builder saves them: sheets of the paper chosen, and files for a cutting table. */
 import { readFile } from 'node:fs/promises';
-import { DxfParser } from 'dxf-parser';
+import Parser from 'dxf-parser';
 import type { Download } from 'playwright';
 import { expect, test } from 'vitest';
 import { readPdf } from '../drawing/read-pdf';
@@ -39,7 +39,7 @@ test('a frame is saved as sheets of either paper, PDF and SVG alike, and whole a
     expect([size?.[1], size?.[2]].map(Number).toSorted((a, b) => a - b)).toStrictEqual([width, height]);
   }
   const [dxf] = await save('DXF, whole');
-  const read = new DxfParser().parseSync(await text(dxf!));
+  const read = new Parser().parseSync(await text(dxf!));
   expect(read?.entities.length).toBeGreaterThan(5);
   const [whole] = await save('SVG, whole');
   expect(await text(whole!)).toContain('data-part="frame3"');
