@@ -412,7 +412,8 @@ export const framePattern = defineCell({
     },
   ],
   table: {
-    caption: 'Members of this frame: corners from the centreline and the base, and what to saw',
+    caption:
+      'Members of this frame: corners out from the centreline and up from the base, on the face on the station line, port and starboard alike',
     over: 'member',
     columns: [
       { of: 'footHalfBreadth', label: 'inner corner out' },
@@ -477,6 +478,7 @@ export const framePattern = defineCell({
     },
   ],
   lights: ['{frame}', '{member}', 'frame', 'gusset'],
+  wide: true,
   draw: (v, on) => frameView(v, on),
   patterns: (v, on) => framePatterns(v, on),
 });

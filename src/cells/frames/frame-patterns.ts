@@ -82,9 +82,10 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
       ),
       sheerMark(outline),
       label(sheer, 'sheer mark', { toward: 'nw' }),
-      note(
-        `${nameOf(outline)}, ${faceOf(outline)} face. Whole lines: pieces. Long dashes: gussets. Short dashes: the other face on the skin. Dashes round notches and along edges: no screws.`,
-      ),
+      // A line each, short enough to stand on one sheet.
+      note(`${nameOf(outline)}, ${faceOf(outline)} face. Whole lines: pieces.`),
+      note('Long dashes: gussets. Short dashes: the other face on the skin.'),
+      note('Dashes round notches and along edges: no screws.'),
     ],
   });
 }
@@ -133,9 +134,8 @@ function memberPattern(
       mark(outer, MARKS),
       label([outer[0] * 0.35, 0], bevelInWords(bevels[0], 'inner end', angle), { toward: 's' }),
       label([outer[0] * 0.75, 0], bevelInWords(bevels[1], 'outer end', angle), { toward: 's' }),
-      note(
-        `${nameOf(frame)}, ${panel.label} member, ${faceOf(frame)} face up, edge on the skin below. ${length} over all, ${cuts}. Saw ${pieces}.`,
-      ),
+      note(`${nameOf(frame)}, ${panel.label} member, ${faceOf(frame)} face up, edge on the skin below.`),
+      note(`${length} over all, ${cuts}. Saw ${pieces}.`),
     ],
   });
 }
