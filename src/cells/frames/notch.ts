@@ -321,18 +321,18 @@ export const notch = defineCell({
   inWords: [
     {
       when: 'timber == "chineLog" and sawn == "square"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Keep screws {keepTo} clear of the chine along the side, or {keepDepth} in from the edge.',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more in from the edge.',
     },
     {
       when: 'timber == "chineLog"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Keep screws {keepTo} clear of the chine along the side, or {keepDepth} in from the edge.',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more in from the edge.',
     },
     {
       when: 'sawn == "square"',
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Keep screws out from {keepFrom} to {keepTo} below the sheer mark, or {keepDepth} in from the edge.',
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more in from the edge.',
     },
     {
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Keep screws out from {keepFrom} to {keepTo} below the sheer mark, or {keepDepth} in from the edge.',
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more in from the edge.',
     },
   ],
   table: {
