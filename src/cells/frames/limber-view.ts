@@ -55,7 +55,7 @@ export function limberView(v: LimberSeen, say: (metres: number) => string): Draw
           }),
       label([half * 0.5, depth * 0.6], 'keelson', { toward: 's' }),
       label([-out - radius * 0.6, up], `${say(v.holeDiameter)} drill`, { toward: 'nw' }),
-      note('looking forward; port and starboard alike'),
+      note('Looking forward; port and starboard alike.'),
     ],
   });
 }

@@ -276,7 +276,7 @@ export const rollingBevel = defineCell({
             bottomOff: say(v.bottomOff, 'length'),
           },
         ),
-        note('Outboard to the right. Hatched the other way, in a dashed outline: the wood that goes.'),
+        note('Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });
   },
