@@ -21,6 +21,9 @@ export interface Part extends Pick<Card, 'words' | 'warnings' | 'cautions'> {
   readonly overleaf: readonly string[];
 }
 
+/** Text runs on at the picture's side. */
+export const isBeside = ({ picture }: Rung): boolean => picture === 'beside' || picture === 'narrow';
+
 export interface PageSetting {
   readonly table: TableSetting;
   /** How many inputs are told by name, if the rung counts some. */
@@ -30,7 +33,7 @@ export interface PageSetting {
 
 export function pageView(card: Card, part: Part, rung: Rung, { table, told, pictures }: PageSetting): VNode {
   const { closeness } = rung;
-  const beside = rung.picture === 'beside' && pictures.length > 0;
+  const beside = isBeside(rung) && pictures.length > 0;
   return html`<section class="card-page" data-closeness=${closeness}>
     ${headView(card, part.page === 'second' ? ', second page' : '')}
     ${part.page === 'first' ? [html`<h1>${card.question}</h1>`, answersView(card)] : null}

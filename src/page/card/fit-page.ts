@@ -2,7 +2,7 @@
 import { render, type VNode } from 'preact';
 import type { Card } from './card';
 import { CARD_WIDTH, type Picture } from './card-picture';
-import { pageView, type Part } from './card-view';
+import { isBeside, pageView, type Part } from './card-view';
 import { BESIDE, LADDER, PAGE_HEIGHT, type Rung } from './ladder';
 import type { TableSetting } from './table-view';
 import { leastTold } from './used-view';
@@ -48,7 +48,7 @@ export function leastPage({ card, table }: Fitting, part: Part): VNode {
 function fittedTo(fitting: Fitting, part: Part, rung: Rung): VNode | null {
   const { card, place } = fitting;
   // A table takes the whole width and leaves a picture's side empty.
-  if (rung.picture === 'beside' && part.pictured && part.tabled) return null;
+  if (isBeside(rung) && part.pictured && part.tabled) return null;
   const drawn = part.pictured ? fitting.pictures : [];
   const at = (pictures: readonly VNode[], rows: number, told = 0) => {
     const view = pageView(card, part, rung, { table: { ...fitting.table, rows }, told, pictures });
@@ -102,8 +102,8 @@ function mostOf(least: number, all: number, fits: (many: number) => boolean): nu
 function* tries(pictures: readonly Picture[], { picture: asks }: Rung, room: number): Generator<VNode[]> {
   const [first] = pictures;
   if (!first) return;
-  if (asks === 'beside') {
-    for (const [width, height] of BESIDE) {
+  if (asks === 'beside' || asks === 'narrow') {
+    for (const [width, height] of BESIDE[asks]) {
       const drawn = first.draw(height, Math.floor(CARD_WIDTH * width));
       const hasRoom = drawn.height * width <= room;
       if (drawn.legible && hasRoom) yield [drawn.node];

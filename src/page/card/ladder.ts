@@ -8,7 +8,8 @@
  * 2. Close: figures of 33 pt, cautions run on, inputs seldom touched run on below the rows; the picture 320 px.
  * 3. Tight: figures of 30 pt, all inputs run on; the picture 250 px.
  * 4. The picture narrower, with the text running on at its side, or else lower, as long as its letters
- *    stand clear of each other and leave room for what is drawn. So with all that follow:
+ *    stand clear of each other and leave room for what is drawn. So with all that follow, where it may
+ *    be narrower still:
  * 5. inputs without what they are linked from;
  * 6. sources counted;
  * 7. inputs seldom touched counted, `12 more inputs as in the notebook`;
@@ -38,15 +39,15 @@ export interface Rung {
   readonly closeness: Closeness;
   readonly inputs: InputsAs;
   readonly sources: 'named' | 'counted';
-  /** At least this high, px, or all the picture wants; at the text's side; or as low as it can be read. */
-  readonly picture: number | 'beside' | 'least';
+  /** At least this high, px, or all the picture wants; at the text's side; as low as it can be read; or narrow at the text's side. */
+  readonly picture: number | 'beside' | 'least' | 'narrow';
   readonly table: 'whole' | 'as far as it goes';
 }
 
 const TIGHT = { closeness: 'tight', table: 'whole' } as const;
 const COUNTED = { inputs: 'counted', sources: 'counted' } as const;
 
-/** Each with the picture's two last forms. */
+/** Each with the picture's last forms. */
 const GIVING_WAY = [
   { ...TIGHT, inputs: 'told', sources: 'named' },
   { ...TIGHT, inputs: 'named', sources: 'named' },
@@ -61,10 +62,11 @@ export const LADDER: readonly Rung[] = [
   { closeness: 'roomy', inputs: 'rows', sources: 'named', picture: 400, table: 'whole' },
   { closeness: 'close', inputs: 'foremost in rows', sources: 'named', picture: 320, table: 'whole' },
   { ...TIGHT, inputs: 'told', sources: 'named', picture: 250 },
-  ...GIVING_WAY.flatMap((rung): Rung[] => [
-    { ...rung, picture: 'beside' },
-    { ...rung, picture: 'least' },
-  ]),
+  ...GIVING_WAY.flatMap((rung): Rung[] => {
+    const forms =
+      rung.inputs === 'told' ? (['beside', 'least'] as const) : (['beside', 'least', 'narrow'] as const);
+    return forms.map((picture) => ({ ...rung, picture }));
+  }),
   { ...COUNTED, closeness: 'tightest', picture: 'least', table: 'as far as it goes' },
 ];
 
@@ -80,13 +82,19 @@ export const PAGE_HEIGHT = Math.floor(((259 - 3) / 25.4) * 96);
  * Widths and heights of a picture at the text's side, the best first: parts of the card's width, and px.
  * How much text runs on beside it is seen, not reckoned.
  */
-export const BESIDE: readonly (readonly [width: number, height: number])[] = [
-  [0.6, 460],
-  [0.6, 360],
-  [0.6, 280],
-  [0.5, 360],
-  [0.5, 280],
-  [0.5, 220],
-  [0.42, 280],
-  [0.42, 220],
-];
+export const BESIDE: Readonly<
+  Record<'beside' | 'narrow', readonly (readonly [width: number, height: number])[]>
+> = {
+  beside: [
+    [0.6, 460],
+    [0.6, 360],
+    [0.6, 280],
+  ],
+  narrow: [
+    [0.5, 360],
+    [0.5, 280],
+    [0.5, 220],
+    [0.42, 280],
+    [0.42, 220],
+  ],
+};
