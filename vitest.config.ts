@@ -66,7 +66,8 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 5000 } },
-          fileParallelism: false,
+          // Two at a time: more get in each other's way on two cores.
+          maxWorkers: 2,
         },
       },
     ],

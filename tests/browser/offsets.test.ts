@@ -72,8 +72,10 @@ describe('by keyboard alone', () => {
 
     const summary = cell(page, 'offsets').locator('summary', { hasText: 'A new table' });
     await tabTo(page, summary);
-    await press(page, 'Enter', 'Tab');
-    await press(page, 'ControlOrMeta+A');
+    await press(page, 'Enter');
+    // The form is made when it is asked for.
+    await summary.locator('xpath=..').locator('input').first().waitFor();
+    await press(page, 'Tab', 'ControlOrMeta+A');
     await page.keyboard.type('Evening skiff');
     await press(page, 'Tab');
     await page.keyboard.type('7');
