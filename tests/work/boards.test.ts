@@ -30,7 +30,7 @@ const whole = (lengths: readonly number[], stocks: CuttingProblem['stocks'], ker
 const times = (count: number, length: number) => Array.from({ length: count }, () => length);
 
 describe('with a known optimum', () => {
-  test('paper rolls of 5600 mm: 73 of them, as the worked example in Wikipedia, "Cutting stock problem", has it', async () => {
+  test('paper rolls of 5600 mm: 73 of them, as the worked example in Wikipedia, "Cutting stock problem", has it (from memory)', async () => {
     const orders = [
       [22, 1380],
       [25, 1520],
@@ -53,6 +53,19 @@ describe('with a known optimum', () => {
     const { plans, says } = await search(problem);
     expect(faultsOfPlan(plans[0]!, problem)).toStrictEqual([]);
     expect(plans[0]!.boards).toHaveLength(73);
+    expect(says).toMatch(/^Proved/);
+  });
+
+  test('fourteen pieces in bins of 100: seven, as S. Martello and P. Toth, Knapsack Problems (1990), ch. 8, work it out (from memory)', async () => {
+    // Their sizes make 597; six bins would leave 3 over, and 99 with 64 beside nothing but 32 leave more.
+    const sizes = [99, 94, 79, 64, 50, 46, 43, 37, 32, 19, 18, 7, 6, 3];
+    const problem = whole(
+      sizes.map((size) => size / 100),
+      [{ length: 1, price: 1 }],
+    );
+    const { plans, says } = await search(problem);
+    expect(faultsOfPlan(plans[0]!, problem)).toStrictEqual([]);
+    expect(plans[0]!.boards).toHaveLength(7);
     expect(says).toMatch(/^Proved/);
   });
 });
