@@ -47,7 +47,7 @@ export function writeDifference(value: number, kind: KindId, shown: Shown): stri
 function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
   if (kind.id === 'length' && options.unit === undefined) {
     if (options.eighths === true) return marked(value, inEighths(value));
-    if (shown.length === 'feet') return marked(value, onTape(value, shown.fraction));
+    if (shown.length === 'feet') return marked(value, onFinestTape(value, shown.fraction));
     if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
   }
   if (kind.dimension[5] !== 0) return writeMoney(value, kind, shown, options);
@@ -58,6 +58,12 @@ function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOp
     return inUnits('0', unitOrNone(ladderOf(kind, shown).entry));
   if (kind.id === 'slope') return { text: `1 in ${number}`, remainder: '', spoken: `1 in ${number}` };
   return inUnits(number, unit);
+}
+
+/** What is less than half a mark, but can be planed or felt, is told in 64ths and not as nothing. */
+function onFinestTape(value: number, parts: number): Marked {
+  const onMark = onTape(value, parts);
+  return onMark.mark === 0 ? onTape(value, 64) : onMark;
 }
 
 function inUnits(number: string, unit: Unit | undefined): Written {

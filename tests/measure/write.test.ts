@@ -35,6 +35,8 @@ describe('lengths on a tape', () => {
     ['below nought', -3.5, '−3 1/2 in', '', 'minus 3 and 1/2 inches'],
     ['below nought and past the mark', -3.51, '−3 1/2 in', '0.01 in scant', 'minus 3 and 1/2 inches'],
     ['next to nothing', 1e-6, '0 in', '', '0 inches'],
+    ['less than half a mark', 0.018, '1/64 in', '', '1/64 of an inch'],
+    ['less than half a mark below', -0.03, '−1/32 in', '', 'minus 1/32 of an inch'],
     ['next to nothing below', -1e-6, '0 in', '', '0 inches'],
   ];
   test.each(marks)('%s', (_, size, text, remainder, spoken) => {
