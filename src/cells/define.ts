@@ -172,6 +172,8 @@ export interface Warning {
 
 /** A change that the cell proposes; the page shows it as a button that starts a second version with it. */
 export interface Offer {
+  /** Words for a button that only turns this cell to something else: done at once, and no second version. */
+  readonly turns?: string;
   /** What the second version is: `Frame 2, sheer 50 mm wider`. */
   readonly label: string;
   /** Entries by the quantity's full name; `{self}` stands for the cell itself. */

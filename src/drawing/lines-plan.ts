@@ -174,6 +174,8 @@ function isSlanted(shape: Shape): boolean {
 
 function names(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
   const { left, right, top, bottom } = profile.box;
+  const ends = [...of.stations.slice(0, 1), ...of.stations.slice(1).slice(-1)];
+  const frames = of.stations.slice(1, -1);
   const foot = body.at[1] + body.box.bottom - 0.85 * row;
   const outward = body.box.right / 2 + 1.2 * row;
   const beside = (all: readonly PlanCut[], place: Place): Shape[] =>
@@ -186,7 +188,9 @@ function names(of: FullLines, { profile, plan, body }: Places, row: number): Sha
     }),
     note('aft', { at: [body.at[0] - outward, foot] }),
     note('forward', { at: [body.at[0] + outward, foot] }),
-    ...stationRow(of.stations, row).map(({ name, x }) => note(name, { at: [mm(x), bottom - 0.9 * row] })),
+    // The ends stand above, beside the title, where their long names take no room from the frames'.
+    ...named(ends).map(({ name, x }) => note(name, { at: [mm(x), top + 0.85 * row] })),
+    ...frameRow(frames, row).map(({ name, x }) => note(name, { at: [mm(x), bottom - 0.9 * row] })),
     ...beside(of.waterlines, profile),
     ...beside(of.buttocks, plan),
     ...of.stations.flatMap((station) => sectionName(station, of.amidships, body)),
@@ -196,21 +200,22 @@ function names(of: FullLines, { profile, plan, body }: Places, row: number): Sha
 /** Mean width of a letter, in rows. */
 const LETTER = 0.42;
 
-/** As many station names as can stand beside each other, the two ends before all. */
-function stationRow(
-  stations: readonly PlanStation[],
-  row: number,
-): { readonly name: string; readonly x: number }[] {
-  const named = stations.flatMap(({ name, x }) => (name === null ? [] : [{ name, x }]));
-  const half = ({ name }: { readonly name: string }) => (LETTER * name.length * row) / 2;
-  const kept: { readonly name: string; readonly x: number }[] = [];
-  for (const one of [...named.slice(0, 1), ...named.slice(-1), ...named.slice(1, -1)]) {
-    const clear = kept.every(
-      (other) => mm(Math.abs(one.x - other.x)) > half(one) + half(other) + LETTER * row,
-    );
-    if (clear) kept.push(one);
-  }
-  return kept;
+interface StationName {
+  readonly name: string;
+  readonly x: number;
+}
+
+const named = (stations: readonly PlanStation[]): readonly StationName[] =>
+  stations.flatMap(({ name, x }) => (name === null ? [] : [{ name, x }]));
+
+/** As many names of frames as can stand beside each other, from aft forward. */
+function frameRow(frames: readonly PlanStation[], row: number): readonly StationName[] {
+  const half = ({ name }: StationName) => (LETTER * name.length * row) / 2;
+  return named(frames).reduce<StationName[]>((kept, one) => {
+    const last = kept.at(-1);
+    const clear = !last || mm(one.x - last.x) > half(one) + half(last) + LETTER * row;
+    return clear ? [...kept, one] : kept;
+  }, []);
 }
 
 /** The name of a section at its sheer, outside the body plan. */

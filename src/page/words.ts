@@ -38,7 +38,9 @@ export function waitsFor(bench: Bench, why: Issue): string {
   const { waitsFor: name } = why;
   if (name === undefined) return 'a number it can use';
   const quantity = bench.book.inHand.value.quantity(name);
-  return quantity ? `the ${upToComma(quantity.meaning)}` : name.startsWith('the ') ? name : readable(name);
+  if (!quantity) return name.startsWith('the ') ? name : readable(name);
+  const meaning = upToComma(quantity.meaning);
+  return /^(what|how|whether|where) /.test(meaning) ? meaning : `the ${meaning}`;
 }
 
 /** A cell's title; where the same cell stands in several notebooks, the one elsewhere says where. */

@@ -338,7 +338,9 @@ test('a boat without a station opens, says what it waits for, and takes its firs
     buffer: Buffer.from(JSON.stringify(file)),
   });
   await expect.poll(() => page.locator('.offsets-grid .box').count()).toBe(0);
-  await reads(page.locator('.offsets-faults'), /at least 3 stations/);
+  await reads(page.locator('.offsets-faults'), /until then there is no hull to draw.*at least 3 stations/s);
+  // No hull or drawing of the boat before stands in for it.
+  await expect.poll(() => page.locator('.hull-in-sight svg, .cell figure.drawing.stale').count()).toBe(0);
   expect(await leftovers(page)).toStrictEqual([]);
   await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
   await page.getByRole('button', { name: 'Add a station' }).click();

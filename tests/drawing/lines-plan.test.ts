@@ -76,11 +76,14 @@ describe('a box', () => {
     }
   });
 
-  test('a name that would lie on the end’s is left out', () => {
+  test('names its ends above and its frames below; one that would lie on its neighbour’s is left out', () => {
     const named = boxPlan(0, 21, (i) => (i === 0 ? 'transom' : `${i}`));
-    expect(noteAt(named, 'transom')).toBeDefined();
-    expect(noteAt(named, '20')).toBeDefined();
-    expect(noteAt(named, '1')).toBeUndefined();
+    const [transom, last, first] = ['transom', '20', '1'].map((name) => noteAt(named, name)!);
+    expect(transom![1]).toBe(noteAt(named, 'Profile')![1]);
+    expect(last![1]).toBe(transom![1]);
+    expect(first![1]).toBeLessThan(transom![1]);
+    expect(noteAt(named, '2')).toBeUndefined();
+    expect(noteAt(named, '3')).toBeDefined();
   });
 
   test('shows the base line where it is near, and leaves it out where it is far', () => {

@@ -3,7 +3,7 @@ import { type Hull, offsetName } from '../../boat';
 import type { Offer, OnHand, Values } from '../define';
 import { effectsOf } from './fair-effects';
 import { wayOf } from './fair-picture';
-import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, word } from './fair-working';
+import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, viewOf, word } from './fair-working';
 import type { LongLine } from './long-line';
 import type { Move } from './moved-hull';
 import { ALIKE, firstSuspect, rivalOn } from './suspects';
@@ -12,7 +12,26 @@ type Say = OnHand['say'];
 
 export function offersOf(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): readonly Offer[] {
   if (!hull) return [];
-  return [...correctionOffers(hull, v, say), ...mendOffer(hull, v, say), ...trialOffer(hull, v, say)];
+  return [
+    ...lineOffer(hull, v),
+    ...correctionOffers(hull, v, say),
+    ...mendOffer(hull, v, say),
+    ...trialOffer(hull, v, say),
+  ];
+}
+
+/** The line of the first suspect, where another is looked at. */
+function lineOffer(hull: Hull, v: Values): readonly Offer[] {
+  const { station, line, proof } = firstSuspect(hull, reading(v));
+  const { edge, view } = line;
+  if (proof <= 1 || (edge.name === word(v, 'edge') && view === viewOf(v))) return [];
+  return [
+    {
+      turns: 'Show that line',
+      label: `The number to look at first: ${station.label}, ${edge.label} in ${view}`,
+      changes: { '{self}.edge': edge.name, '{self}.view': view },
+    },
+  ];
 }
 
 /** The first suspect of the whole table put right, and as much of it as the thickest wedge or cut can do. */

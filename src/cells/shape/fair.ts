@@ -63,6 +63,21 @@ function found(when: string, stands: string, column: string): readonly WordsWhen
   ];
 }
 
+const foundHere = [
+  ...found('view == "plan" and correction > 0 mm', 'in too far', 'half-breadth'),
+  ...found('view == "plan" and correction <= 0 mm', 'out too far', 'half-breadth'),
+  ...found('view == "profile" and correction > 0 mm', 'too low', 'height'),
+  ...found('view == "profile" and correction <= 0 mm', 'too high', 'height'),
+];
+
+/** The same where a number of another line stands out more. */
+function elsewhereFirst({ when, says }: WordsWhen): WordsWhen {
+  return {
+    when: `${when} and suspectProof > 1 and (suspectLine != edge or suspectView != view)`,
+    says: `Look first at {suspect}, the {suspectLine} in {suspectView}. ${says}`,
+  };
+}
+
 /** A station that the least mend leaves alone. */
 function stays(label: string, note?: string) {
   const more = { seldom: true, options: 'stations', none: 'none', preset: 'none' } as const;
@@ -209,7 +224,7 @@ export const fair = defineCell({
       says: 'that one correction, by generalised least squares on the run',
       uses: runKeys,
       find: (hull, v) => suspectOf(hull, v).correction,
-      meaning: 'what would set this line right there; + outboard or up',
+      meaning: 'correction that would set this line right there; + outboard or up',
       source: RUN,
     }),
     shows: hullStep('length', {
@@ -437,10 +452,8 @@ export const fair = defineCell({
     },
   ],
   inWords: [
-    ...found('view == "plan" and correction > 0 mm', 'in too far', 'half-breadth'),
-    ...found('view == "plan" and correction <= 0 mm', 'out too far', 'half-breadth'),
-    ...found('view == "profile" and correction > 0 mm', 'too low', 'height'),
-    ...found('view == "profile" and correction <= 0 mm', 'too high', 'height'),
+    ...foundHere.map(elsewhereFirst),
+    ...foundHere,
     {
       when: 'suspectProof > 1',
       says: `The number to look at first is that of {suspect}, the {suspectLine} in {suspectView}. Of the {edge} in {view} none stands out. ${UNSEEN} ${HOLLOWS}`,
@@ -463,7 +476,7 @@ export const fair = defineCell({
   warnings: [
     {
       when: 'proof > 1',
-      says: 'The number at {oddStation} stands out {proof} times over what fair lines show. Look it up in the plan before anything is cut.',
+      says: 'The number at {oddStation} stands out by {error}; from {shows} on it would stand out of a fair line. Look it up in the plan before anything is cut.',
       limit: 'what fair lines with these stations show; docs/fairness.md',
       weight: 'mind',
     },

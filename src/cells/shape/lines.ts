@@ -187,6 +187,12 @@ export const lines = defineCell({
       (hull, v) => numberOf(v, 'waterline') - hull.aft.corners[0]![2],
       ['waterline'],
     ),
+    sternBreadth: ofHull(
+      'length',
+      'over both sides, where the hull is broadest at its after end',
+      'breadth of the after end; nothing where both ends are sharp',
+      (hull) => 2 * Math.max(...hull.aft.corners.map(([, y]) => y)),
+    ),
     panelArea: ofHull(
       'area',
       'laid flat, triangle by triangle',
@@ -278,7 +284,7 @@ export const lines = defineCell({
       weight: 'stop',
     },
     {
-      when: 'sternDepth > draught / 2 and freeboard > 0 m',
+      when: 'sternDepth > draught / 2 and sternBreadth > 0 m and freeboard > 0 m',
       says: 'The after end of the bottom is {sternDepth} under water. A boat to be rowed or sailed drags water behind such a stern; one to plane wants it so.',
       limit: 'a transom clear of the water at rest for low speeds; common practice, no source',
       weight: 'mind',

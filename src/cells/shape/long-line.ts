@@ -118,12 +118,24 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
       return misses();
     },
     run: (spread) => {
-      const run = runs.get(spread) ?? fairRun(x, values, spread);
+      const run = runs.get(spread) ?? withinHull(fairRun(x, values, spread), values, view);
       if (runs.size > KEPT) runs.clear();
       runs.set(spread, run);
       return run;
     },
   };
+}
+
+/** In plan no correction goes past the centreline: as far as that it may, and clears as much as so short a step can. */
+function withinHull(run: FairRun, values: readonly number[], view: LineView): FairRun {
+  if (view === 'profile') return run;
+  const corrections = run.corrections.map((one, i) => {
+    const least = 0 - values[i]!; // a correction each
+    if (one.correction >= least) return one;
+    const share = least / one.correction;
+    return { ...one, correction: least, clears: one.clears * (1 - (1 - share) ** 2) };
+  });
+  return { ...run, corrections };
 }
 
 /** The force of each duck across the batten, over its stiffness. */

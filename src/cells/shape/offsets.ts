@@ -171,7 +171,7 @@ export const offsets = defineCell({
     },
     {
       when: 'faults > 0',
-      says: 'No number is missing, but there is something wrong with the table; faults: {faults}. Each is told below and marked in its box.',
+      says: 'No number is missing, but there is something wrong with the table; faults: {faults}. Each is told below, and marked in its box where it has one.',
     },
     {
       says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep; the diagonal of the sheer is {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',

@@ -27,8 +27,9 @@ function offersOf(instance: Instance, bench: Bench) {
   const offers = attempt(() => cell.offers?.(values, on) ?? []);
   if (isIssue(offers)) return null;
   return html`<div>
-    ${offers.map(({ label, changes, effects = [] }) => {
+    ${offers.map(({ label, changes, effects = [], turns }) => {
       const full = ofThis(instance, changes);
+      if (turns !== undefined) return use(TurnKey, { words: turns, what: label, changes: full });
       return html`<div class="try-this">
         <p>${capital(label)}</p>
         ${effects.length > 0 ? use(Effects, { label, effects, changes: full }) : null}
@@ -36,6 +37,16 @@ function offersOf(instance: Instance, bench: Bench) {
       </div>`;
     })}
   </div>`;
+}
+
+/** Turns the cell to something else, at once. */
+function TurnKey({ words, what, changes }: { words: string; what: string; changes: Offer['changes'] }) {
+  const { book } = useBench();
+  const turn = () => {
+    book.write(changes);
+    book.settle();
+  };
+  return html`<p class="turn-to">${what} <button type="button" aria-label=${`${words}: ${what}`} onClick=${turn}>${words}</button></p>`;
 }
 
 interface EffectsProps {

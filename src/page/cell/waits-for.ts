@@ -1,13 +1,13 @@
-/** What a value without a number waits for, with the way to it. */
+/** What a value without a number waits for, with the way to it; where the fault is its own, what it is. */
 import type { Issue } from '../../measure';
 import { useBench } from '../bench';
 import { html } from '../html';
-import { waitsFor } from '../words';
+import { capital, waitsFor } from '../words';
 
 export function WaitsFor({ why }: { why: Issue }) {
   const bench = useBench();
   const { waitsFor: name } = why;
+  if (name === undefined) return html`<span>${capital(why.issue)}.</span>`;
   const words = waitsFor(bench, why);
-  if (name === undefined) return html`<span>waits for ${words}</span>`;
   return html`<span>waits for <button type="button" class="jump" onClick=${() => bench.goTo(name)}>${words}</button></span>`;
 }

@@ -2,6 +2,7 @@
 import { useComputed } from '@preact/signals';
 import { type Named, offsetsOf } from '../../boat';
 import { useBench } from '../bench';
+import { useGoodHull } from '../boat/good-hull';
 import { html } from '../html';
 import { capital } from '../words';
 import { boxOf, faultsIn, type GridState } from './grid-state';
@@ -17,10 +18,11 @@ export function FaultList({ state, goTo }: { state: GridState; goTo: (box: strin
   const told = useComputed(() =>
     JSON.stringify(toldOf(state, book.inHand.value, offsetsOf(table.value).stations)),
   );
+  const { hull } = useGoodHull(book.inHand.value);
   const faults = JSON.parse(told.value) as readonly Told[];
   if (faults.length === 0) return null;
   return html`<div class="offsets-faults">
-    <p><b>${faults.length === 1 ? 'One thing to see to:' : `${faults.length} things to see to:`}</b> until then the last good hull stays in sight.</p>
+    <p><b>${faults.length === 1 ? 'One thing to see to:' : `${faults.length} things to see to:`}</b> ${hull ? 'until then the last good hull stays in sight.' : 'until then there is no hull to draw.'}</p>
     <ul>
       ${faults.map(
         ({ says, box }) => html`<li>

@@ -24,8 +24,12 @@ export function Pictures({ instance }: { instance: Instance }) {
 function useDrawing(instance: Instance): () => VNode {
   const bench = useBench();
   const made = useRef<Record<'first' | 'second', Made | null>>({ first: null, second: null });
+  const boat = useRef('');
   return () => {
-    const { book } = bench;
+    const { book, table } = bench;
+    // The last good picture of the boat before would pass for this one's.
+    if (boat.current !== table.value.name) made.current = { first: null, second: null };
+    boat.current = table.value.name;
     const first = picturesOf(instance, book.first.value, bench, made.current.first);
     const graph2 = book.second.value;
     const second = graph2 && picturesOf(instance, graph2, bench, made.current.second);

@@ -5,7 +5,7 @@ import { fair } from '../../../src/cells/shape/fair';
 import { longLine } from '../../../src/cells/shape/long-line';
 import { movedHull } from '../../../src/cells/shape/moved-hull';
 import { suspectOn, witnessesOf } from '../../../src/cells/shape/suspects';
-import { hollows, type Vec2 } from '../../../src/kernel';
+import { fairRun, hollows, type Vec2 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
 import { createGraph } from '../../../src/notebook/graph';
@@ -216,6 +216,23 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     );
   });
 
+  test('is pointed to from a line that is bad in a smaller way, with a key to its own', () => {
+    const elsewhere = { edge: 'keel', view: 'profile', tried: 'frame3', shift: '30 mm' };
+    const other = tryCell(fair, elsewhere, misread);
+    expect(other.words).toMatch(
+      /^Look first at frame 2, the sheer in plan\. At frame 3 the keel stands too high in profile/,
+    );
+    expect(tried.words).toMatch(/^At frame 2/);
+    const [key] = offersOn(misread, elsewhere);
+    expect(key).toStrictEqual({
+      turns: 'Show that line',
+      label: 'The number to look at first: frame 2, sheer in plan',
+      changes: { '{self}.edge': 'sheer', '{self}.view': 'plan' },
+    });
+    expect(offersOn(misread).some(({ turns }) => turns !== undefined)).toBe(false);
+    expect(offersOn(plan, elsewhere).some(({ turns }) => turns !== undefined)).toBe(false);
+  });
+
   test('shows its run of third differences before and after', () => {
     const [stands, corrected] = tried.chart!.lines;
     // Third differences over the mean step, by the builder's way: 6 h^3 x the divided difference.
@@ -327,6 +344,35 @@ test('a line with four stations is not judged, in words', () => {
   const tried = tryCell(fair, {}, short);
   expect(tried.issues['suspect']).toContain('5 stations or more; there are 4');
   expect(tried.issues['frame2.offset']).toBeUndefined();
+});
+
+test('asks for no half-breadth beyond the centreline, whatever would be smoothest', () => {
+  // The sheer closes on a stem raked by 0.4 m: ending 0.14 m on the other side it would be smoother.
+  const out = [578.7, 635.4, 664.8, 660.7, 618.3, 534, 404.7, 227.5, 0];
+  const stations = out.map((y, i) => ({
+    name: `frame ${i}`,
+    points: [
+      { x: 750 * i, y: 0, z: 100 },
+      { x: 750 * i, y: 0.7 * y, z: 100 },
+      { x: i === 8 ? 6400 : 750 * i, y, z: 700 },
+    ],
+  }));
+  const bow: Table = { ...plan, stations };
+  const hull = buildHull(offsetsOf(bow));
+  const line = longLine(hull.edge('sheer'), 'plan');
+  const free = fairRun(line.x, line.values, 0.0004).corrections;
+  const { corrections } = line.run(0.0004);
+  expect(free.at(-1)!.correction).toBeLessThan(-0.1);
+  expect(corrections.at(-1)).toMatchObject({ correction: 0, clears: 0 });
+  expect(corrections.slice(0, -1)).toStrictEqual(free.slice(0, -1));
+  const tried = tryCell(fair, {}, bow);
+  expect(tried.all['oddStation']).not.toBe('frame8');
+  expect(tried.issues).toStrictEqual({});
+  // Part of the way clears what a parabola clears that far from its top.
+  const near = longLine(hull.edge('sheer'), 'plan', { index: 8, by: 0.05 }).run(0.0004).corrections.at(-1)!;
+  const wanted = fairRun(line.x, [...line.values.slice(0, -1), 0.05], 0.0004).corrections.at(-1)!;
+  expect(near.correction).toBeNear(-0.05, 1e-12);
+  expect(near.clears).toBeNear(wanted.clears * (1 - (1 + 0.05 / wanted.correction) ** 2), 1e-9);
 });
 
 test('witnesses speak for the number that is wrong, and seldom for another', () => {

@@ -231,3 +231,19 @@ function linesOf(drawing: Drawing | undefined): LineShape[] {
 const isLevel = (points: LineShape['points']): boolean => points.every(([, y]) => y === points[0]![1]);
 
 testSense(lines);
+
+test('warns of a broad stern under water, and not of a sharp one', () => {
+  const says = (table: Table) =>
+    tryCell(lines, { draught: '0.25 m' }, table)
+      .warnings.map((warning) => warning.says)
+      .join(' ');
+  const broad = tableThrough(box(6, 2, 1));
+  const sharp: Table = {
+    ...broad,
+    stations: broad.stations.map((station, i) =>
+      i === 0 ? { ...station, points: station.points.map((point) => ({ ...point, y: 0 })) } : station,
+    ),
+  };
+  expect(says(broad)).toContain('The after end of the bottom is 250 mm under water');
+  expect(says(sharp)).not.toContain('The after end');
+});
