@@ -54,6 +54,8 @@ export interface ChoiceSpec {
   readonly options: readonly Option[] | BoatList;
   /** Words for an answer before those of a boat's list, with the id `none`. */
   readonly none?: string;
+  /** Words for the one answer, with the id `none`, where the boat has nothing of that list. */
+  readonly without?: string;
   /** Another choice that fills it by default: `keelson.timber`. */
   readonly from?: string;
   readonly preset: string;

@@ -13,11 +13,11 @@ import { runStep, valueOf } from './steps';
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
 const SELF = 'self';
 
-/** The boat's own names of her lowest edge and panel, her first chine and her highest edge, whatever they are called. */
+/** The boat's own names of her lowest edge and panel, the chine under her sides and her highest edge, whatever they are called. */
 const atPlace = ({ edges, chines, panels }: BoatLists): Readonly<Record<string, string | undefined>> => ({
   bottom: panels[0]?.id,
   keel: edges[0]?.id,
-  chine: chines[0]?.id,
+  chine: chines.at(-1)?.id,
   sheer: edges.at(-1)?.id,
 });
 
@@ -56,8 +56,10 @@ export function cellQuantities(
 
 /** The options a choice offers on this boat. */
 export function optionsOf(spec: ChoiceSpec, lists: BoatLists): readonly Option[] {
-  const none = spec.none === undefined ? [] : [{ id: 'none', label: spec.none }];
-  return typeof spec.options === 'string' ? [...none, ...lists[spec.options]] : spec.options;
+  if (typeof spec.options !== 'string') return spec.options;
+  const ofBoat = lists[spec.options];
+  const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);
+  return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];
 }
 
 function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {

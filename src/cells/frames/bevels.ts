@@ -2,7 +2,16 @@
 import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../define';
+import {
+  type Chart,
+  choice,
+  defineCell,
+  hullStep,
+  input,
+  type OnHand,
+  step,
+  type WordsWhen,
+} from '../define';
 import { edgeSection } from './bevelled-edge';
 import { logSection } from './log-section';
 
@@ -27,7 +36,7 @@ export const bevels = defineCell({
   question: 'What bevel do I plane on each edge of this frame, and off which corner?',
   inputs: {
     frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
-    chine: choice('Chine', { options: 'chines', preset: 'chine' }),
+    chine: choice('Chine', { options: 'chines', preset: 'chine', without: 'none: side and bottom are one' }),
     siding: input('length', 'Frame thickness', {
       from: 'frame.siding',
       preset: '19 mm',
@@ -86,6 +95,15 @@ export const bevels = defineCell({
     }),
   },
   steps: {
+    underSide: hullStep('number', {
+      says: '1 where the side is the panel above this chine, 0 where another lies between',
+      uses: ['chine'],
+      find: (hull, { chine }) =>
+        chine === 'none' || hull.edge(String(chine)).index === hull.edges.length - 2 ? 1 : 0,
+      meaning: 'whether the side begins at this chine',
+      source: GEOMETRY,
+    }),
+    hasChine: step('number', 'chine == "none" ? 0 : 1', 'whether the boat has a chine', GEOMETRY),
     chineBevel: step(
       'angle',
       'atan(chinePlan * cos(flare) - chineProfile * sin(flare))',
@@ -180,6 +198,7 @@ export const bevels = defineCell({
   answers: [
     {
       of: 'chineBevel',
+      when: 'hasChine > 0',
       label: 'bevel at the chine',
       from: 'off square, on the edge that takes the side; + plane the aft corner, − the forward corner',
       tolerance: '0.5 deg',
@@ -192,6 +211,7 @@ export const bevels = defineCell({
     },
     {
       of: 'chineAngle',
+      when: 'hasChine > 0',
       label: 'side to bottom',
       from: 'inside the hull, square to the chine log, whose two outer faces meet at it',
       tolerance: '0.5 deg',
@@ -201,6 +221,7 @@ export const bevels = defineCell({
   table: {
     caption: 'Bevels at every frame: + off the aft corner, − off the forward one',
     over: 'frame',
+    only: 'hasChine',
     columns: [
       { of: 'chineBevel', label: 'side at chine' },
       { of: 'sheerBevel', label: 'side at sheer' },
@@ -227,19 +248,19 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
-      when: 'chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°',
+      when: 'hasChine > 0 and underSide > 0 and (chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°)',
       says: 'The bevel changes hand between chine and sheer, so the face on the station line is the larger one at only one of them. At the other, cut the frame proud: by {chineRemoval} at the chine or by {sheerRemoval} at the sheer.',
       limit: 'geometry',
       weight: 'mind',
     },
     {
-      when: 'bottomRemoval > 0.5 mm and (chineBevel > 0° and bottomBevel < 0° or chineBevel < 0° and bottomBevel > 0°)',
+      when: 'hasChine > 0 and bottomRemoval > 0.5 mm and (chineBevel > 0° and bottomBevel < 0° or chineBevel < 0° and bottomBevel > 0°)',
       says: 'Side and bottom bevel opposite ways here: on the bottom’s edge the face on the station line is the smaller one. Leave {bottomRemoval} of wood proud there, or the far corner lacks it.',
       limit: 'geometry',
       weight: 'mind',
     },
     {
-      when: 'wind > 5°',
+      when: 'hasChine > 0 and underSide > 0 and wind > 5°',
       says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw does not serve it. Saw to the smaller bevel and plane to both marks.',
       limit: 'about 5°; common practice, no source',
       weight: 'mind',
@@ -251,7 +272,7 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
-      when: 'logPlaning > logThickness',
+      when: 'hasChine > 0 and logPlaning > logThickness',
       says: 'Side and bottom meet at {chineAngle}: a square log would lose {logPlaning}, more than it is thick. Start from a wider piece.',
       limit: 'geometry',
       weight: 'mind',
@@ -273,9 +294,15 @@ export const bevels = defineCell({
   draw: (v, on) => {
     const siding = mm(v.siding);
     const log = mm(v.logThickness);
+    const atChine = v.chine === 'none' ? '' : ` and ${on.say(v.chineBevel, 'angle')} at the chine`;
+    const atLog =
+      v.chine === 'none' ? '' : ` At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`;
     return drawing({
-      title: 'The frame’s edge at sheer and chine, and the chine log',
-      says: `The frame’s edge seen along the side, forward to the right, the skin as a line over it: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer and ${on.say(v.chineBevel, 'angle')} at the chine across ${on.say(v.siding, 'length')}. At the chine log side and bottom meet at ${on.say(v.chineAngle, 'angle')}.`,
+      title:
+        v.chine === 'none'
+          ? 'The frame’s edge at the sheer'
+          : 'The frame’s edge at sheer and chine, and the chine log',
+      says: `The frame’s edge seen along the side, forward to the right, the skin as a line over it: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer${atChine} across ${on.say(v.siding, 'length')}.${atLog}`,
       shapes: [
         edgeSection([0, 0], siding, v.sheerBevel, {
           name: 'at the sheer',
@@ -284,26 +311,30 @@ export const bevels = defineCell({
           faces: facesAt(v.sheerBevel),
           part: v.frame,
         }),
-        edgeSection([0, -siding * 3], siding, v.chineBevel, {
-          name: 'at the chine',
-          gauge: on.say(v.chineGauge, 'angle'),
-          off: on.say(v.chineRemoval, 'length'),
-          siding: on.say(v.siding, 'length'),
-          faces: facesAt(v.chineBevel),
-          part: v.frame,
-        }),
-        logSection(
-          [siding * 0.4, -siding * 5.4 - log * 3.2],
-          { thick: log, wide: log * 2, flare: v.flare, angle: v.chineAngle, lean: v.flare },
-          {
-            name: 'the chine log, square to its length',
-            part: 'chineLog',
-            angle: on.say(v.chineAngle, 'angle'),
-            thick: on.say(v.logThickness, 'length'),
-            sideOff: '',
-            bottomOff: on.say(Math.abs(v.logPlaning), 'length'),
-          },
-        ),
+        ...(v.chine === 'none'
+          ? []
+          : [
+              edgeSection([0, -siding * 3], siding, v.chineBevel, {
+                name: 'at the chine',
+                gauge: on.say(v.chineGauge, 'angle'),
+                off: on.say(v.chineRemoval, 'length'),
+                siding: on.say(v.siding, 'length'),
+                faces: facesAt(v.chineBevel),
+                part: v.frame,
+              }),
+              logSection(
+                [siding * 0.4, -siding * 5.4 - log * 3.2],
+                { thick: log, wide: log * 2, flare: v.flare, angle: v.chineAngle, lean: v.flare },
+                {
+                  name: 'the chine log, square to its length',
+                  part: 'chineLog',
+                  angle: on.say(v.chineAngle, 'angle'),
+                  thick: on.say(v.logThickness, 'length'),
+                  sideOff: '',
+                  bottomOff: on.say(Math.abs(v.logPlaning), 'length'),
+                },
+              ),
+            ]),
         note('Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });
@@ -354,9 +385,31 @@ function frameWords(): readonly WordsWhen[] {
       says: 'The bottom’s edge winds: {keelRemoval} off the aft face at the keel, {bottomRemoval} off the forward face at the chine.',
     },
   ];
-  return side.flatMap((above) =>
-    bottom.map((below) => ({ when: `${above.when} and ${below.when}`, says: `${above.says} ${below.says}` })),
-  );
+  const square = '0.05°'; // what no plane can take off
+  return [
+    {
+      when: 'hasChine < 1 and sheerBevel >= 0°',
+      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. On {frame} plane its aft corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the aft face.',
+    },
+    {
+      when: 'hasChine < 1',
+      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. On {frame} plane its forward corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the forward face.',
+    },
+    {
+      when: `max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < ${square}`,
+      says: 'The skin crosses {frame} square, at the side and at the bottom: leave its edges as they were sawn.',
+    },
+    {
+      when: 'underSide < 1',
+      says: 'On {frame} another panel lies between this chine and the side. Off the edge of that panel’s member plane {chineRemoval} at this chine, off the edge of the side’s {sheerRemoval} at the sheer; the signs above say off which corner. Choose the chine under the side for the rest of its edge.',
+    },
+    ...side.flatMap((above) =>
+      bottom.map((below) => ({
+        when: `${above.when} and ${below.when}`,
+        says: `${above.says} ${below.says}`,
+      })),
+    ),
+  ];
 }
 
 /** The angle that the log is planed to, along the boat: a rolling bevel where the line slopes. */

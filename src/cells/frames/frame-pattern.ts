@@ -440,8 +440,14 @@ export const framePattern = defineCell({
       weight: 'mind',
     },
     {
-      when: 'leastLeg > gussetLeg',
+      when: 'leastLeg > gussetLeg and leastLeg <= 2 * gussetLeg',
       says: 'With legs of {gussetLeg} the gusset does not reach over the inner corner of the joint; {leastLeg} just does, and glue wants more.',
+      limit: 'geometry',
+      weight: 'mind',
+    },
+    {
+      when: 'leastLeg > 2 * gussetLeg',
+      says: 'Two members meet so flat that no gusset of this shape reaches their inner corner: put a straight plate over that joint, on both faces, {gussetLeg} to each side of it.',
       limit: 'geometry',
       weight: 'mind',
     },

@@ -27,7 +27,12 @@ export const notch = defineCell({
       preset: 'chineLog',
       note: 'the slot for the keelson is sawn with the limbers',
     }),
-    chine: choice('Chine', { options: 'chines', preset: 'chine', note: 'for a chine log' }),
+    chine: choice('Chine', {
+      options: 'chines',
+      preset: 'chine',
+      without: 'none: side and bottom are one',
+      note: 'for a chine log',
+    }),
     thickness: size(
       'Thickness of the timber',
       '{timber}.thickness',
@@ -320,6 +325,10 @@ export const notch = defineCell({
   ],
   inWords: [
     {
+      when: 'timber == "chineLog" and chine == "none"',
+      says: 'This boat has no chine, so no log lies in it: choose the sheer clamp.',
+    },
+    {
       when: 'timber == "chineLog" and sawn == "square"',
       says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more in from the edge.',
     },
@@ -390,6 +399,12 @@ export const notch = defineCell({
       says: 'The kerf, {kerf}, is wider than the notch, {along}.',
       limit: 'geometry',
       weight: 'stop',
+    },
+    {
+      when: 'timber == "chineLog" and foot > 3 * width',
+      says: 'Side and bottom meet so flat here that the notch runs {foot} along the edge below: stand the log upright in the corner, or take a batten on the flat in its place.',
+      limit: 'three times the width of the log; common practice, no source',
+      weight: 'mind',
     },
     {
       when: 'abs(bevel) > 45° or abs(mitre) > 45°',

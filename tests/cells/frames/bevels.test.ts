@@ -3,6 +3,7 @@ import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { bevels } from '../../../src/cells/frames/bevels';
 import { dihedral } from '../../../src/kernel';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
 
 const DEGREE = Math.PI / 180;
@@ -209,4 +210,23 @@ describe('bevels', () => {
   });
 
   testSense(bevels);
+});
+
+test('a boat without a chine has one edge a side, and no bevel of a chine is told', () => {
+  const tried = tryCell(bevels, {}, withoutChines);
+  expect(tried.issues).toStrictEqual({});
+  expect(tried.words).toMatch(/no chine: each frame has one edge a side/);
+  expect(tried.drawing?.says).not.toMatch(/chine/);
+  expect(tried.number('hasChine')).toBe(0);
+  expect(tried.warnings.filter(({ says }) => says.includes('chine'))).toStrictEqual([]);
+});
+
+test('on two chines the one under the side is taken, and of the other is told that a panel lies between', () => {
+  expect(tryCell(bevels, {}, withTwoChines).all['chine']).toBe('upperChine');
+  expect(tryCell(bevels, { chine: 'lowerChine' }, withTwoChines).words).toMatch(/another panel lies between/);
+});
+
+test('a frame that the skin crosses square keeps its edges', () => {
+  const level = { chinePlan: '0', chineProfile: '0', sheerPlan: '0', sheerProfile: '0', keelProfile: '0' };
+  expect(tryCell(bevels, level).words).toMatch(/leave its edges as they were sawn/);
 });
