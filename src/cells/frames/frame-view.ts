@@ -74,8 +74,8 @@ export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing 
       ),
       note(
         ahead
-          ? 'Looking forward at the after face: the starboard half; port is its mirror. Dashed: gussets, the forward face, and round cuts still to come the wood kept free of screws.'
-          : 'Looking aft at the forward face: the port half; starboard is its mirror. Dashed: gussets, the after face, and round cuts still to come the wood kept free of screws.',
+          ? 'Looking forward at the after face: the starboard half; port is its mirror. Dashed: the gussets; the outline of the forward face; and the wood round later cuts where no screw may stand.'
+          : 'Looking aft at the forward face: the port half; starboard is its mirror. Dashed: the gussets; the outline of the after face; and the wood round later cuts where no screw may stand.',
       ),
     ],
   });
