@@ -36,7 +36,12 @@ export const bevels = defineCell({
   question: 'What bevel do I plane on each edge of this frame, and off which corner?',
   inputs: {
     frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
-    chine: choice('Chine', { options: 'chines', preset: 'chine', without: 'none: side and bottom are one' }),
+    chine: choice('Chine', {
+      options: 'chines',
+      preset: 'chine',
+      without: 'none: side and bottom are one',
+      note: 'the side is taken to run from it to the sheer: of two chines the upper one',
+    }),
     siding: input('length', 'Frame thickness', {
       from: 'frame.siding',
       preset: '19 mm',
@@ -95,14 +100,6 @@ export const bevels = defineCell({
     }),
   },
   steps: {
-    underSide: hullStep('number', {
-      says: '1 where the side is the panel above this chine, 0 where another lies between',
-      uses: ['chine'],
-      find: (hull, { chine }) =>
-        chine === 'none' || hull.edge(String(chine)).index === hull.edges.length - 2 ? 1 : 0,
-      meaning: 'whether the side begins at this chine',
-      source: GEOMETRY,
-    }),
     hasChine: step('number', 'chine == "none" ? 0 : 1', 'whether the boat has a chine', GEOMETRY),
     chineBevel: step(
       'angle',
@@ -248,7 +245,7 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
-      when: 'hasChine > 0 and underSide > 0 and (chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°)',
+      when: 'hasChine > 0 and (chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°)',
       says: 'The bevel changes hand between chine and sheer, so the face on the station line is the larger one at only one of them. At the other, cut the frame proud: by {chineRemoval} at the chine or by {sheerRemoval} at the sheer.',
       limit: 'geometry',
       weight: 'mind',
@@ -260,7 +257,7 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
-      when: 'hasChine > 0 and underSide > 0 and wind > 5°',
+      when: 'hasChine > 0 and wind > 5°',
       says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw does not serve it. Saw to the smaller bevel and plane to both marks.',
       limit: 'about 5°; common practice, no source',
       weight: 'mind',
@@ -398,10 +395,6 @@ function frameWords(): readonly WordsWhen[] {
     {
       when: `max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < ${square}`,
       says: 'The skin crosses {frame} square, at the side and at the bottom: leave its edges as they were sawn.',
-    },
-    {
-      when: 'underSide < 1',
-      says: 'On {frame} another panel lies between this chine and the side. Off the edge of that panel’s member plane {chineRemoval} at this chine, off the edge of the side’s {sheerRemoval} at the sheer; the signs above say off which corner. Choose the chine under the side for the rest of its edge.',
     },
     ...side.flatMap((above) =>
       bottom.map((below) => ({
