@@ -20,6 +20,7 @@ import {
   row,
   textOf,
   unfold,
+  lookThrough,
 } from './steps';
 
 const axeSource = readFileSync(inRoot('node_modules/axe-core/axe.min.js'), 'utf8');
@@ -34,14 +35,6 @@ async function violations(page: Page): Promise<string[]> {
       nodes.map(({ target, failureSummary }) => `${id} at ${target.join(' ')}: ${failureSummary}`),
     );
   });
-}
-
-/** Scrolls through the page, so that all that comes when it is near has come. */
-async function lookThrough(page: Page): Promise<void> {
-  for (const place of await page.locator('.chart-place').all()) {
-    await place.scrollIntoViewIfNeeded();
-    await place.locator('svg').waitFor();
-  }
 }
 
 const dresses: readonly (readonly [string, PageOptions])[] = [
@@ -193,70 +186,6 @@ describe('by keyboard alone', () => {
       if (at !== 'seen') hidden += 1;
     }
     expect(hidden).toBe(0);
-  });
-});
-
-describe.each(notebooks)('drawings of %s', (notebook) => {
-  test('each is an image with a label that says its numbers; graphs come when near', async () => {
-    const page = await openNotebook(notebook, { reducedMotion: 'reduce' });
-    await lookThrough(page);
-    const drawings = page.locator('figure.drawing > svg, .chart-place > svg, .chart-place > figure > svg');
-    const labels = await drawings.evaluateAll((all) =>
-      all.map((svg) => [svg.getAttribute('role'), svg.getAttribute('aria-label') ?? '']),
-    );
-    const cells = await page.locator('.cell[data-cell]').count();
-    expect(labels.length).toBeGreaterThanOrEqual(cells);
-    for (const [role, label] of labels) {
-      expect(role).toBe('img');
-      expect(label).toMatch(/.{20,}/);
-    }
-    const figures = await page
-      .locator('figure.drawing > svg')
-      .evaluateAll((all) => all.filter((svg) => !/\d/.test(svg.getAttribute('aria-label') ?? '')).length);
-    expect(figures).toBe(0);
-    // A graph has its numbers in a table besides.
-    expect(await page.locator('figure.chart:not(:has(details.chart-data))').count()).toBe(0);
-  });
-
-  test.each([360, 390, 1280])('nothing wider than a window of %i px', async (width) => {
-    const page = await openNotebook(notebook, { width, touch: width < 500, reducedMotion: 'reduce' });
-    await lookThrough(page);
-    const scroll = () =>
-      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    expect(await scroll()).toBeLessThanOrEqual(0);
-    for (const name of ['Working', 'more input'])
-      await unfold(page.locator('.cell[data-cell]').first(), name);
-    await arrived(page);
-    expect(await scroll()).toBeLessThanOrEqual(0);
-  });
-
-  test('keys and fields are wide enough for a thumb', async () => {
-    const page = await openNotebook(notebook, { width: 390, touch: true, reducedMotion: 'reduce' });
-    await page.locator('.desk > summary').click();
-    await page.getByRole('button', { name: /the hull and what moved/ }).click();
-    const small = await page.evaluate(() => {
-      const found: string[] = [];
-      const all = document.querySelectorAll<HTMLElement>(
-        'button, input:not([type="range"], [type="file"]), select, summary, a[href]',
-      );
-      for (const element of all) {
-        const { width, height } = element.getBoundingClientRect();
-        if (width === 0 || height === 0 || element.closest('.skip, .unseen')) continue;
-        // In running text a link is as high as its line, and the trade's rule for it is 24 px.
-        const inline = element.matches('.live, .jump, a, p button');
-        // A radio key is pressed by its label.
-        const target = element.matches('[type="radio"]') ? element.closest('label') : element;
-        const box = target?.getBoundingClientRect() ?? { width, height };
-        const least = inline ? 24 : 44;
-        // Half a pixel for rounding.
-        if (Math.min(box.height, inline ? 1e3 : box.width) < least - 0.5)
-          found.push(
-            `${element.tagName} ${element.className} "${element.textContent?.trim().slice(0, 30)}" ${Math.round(box.width)} x ${Math.round(box.height)}`,
-          );
-      }
-      return [...new Set(found)];
-    });
-    expect(small).toStrictEqual([]);
   });
 });
 

@@ -142,3 +142,11 @@ export const isFocused = (place: Locator): Promise<boolean> =>
   place.evaluate(
     (element) => element.contains(document.activeElement) && document.activeElement !== document.body,
   );
+
+/** Scrolls through the page, so that all that comes when it is near has come. */
+export async function lookThrough(page: Page): Promise<void> {
+  for (const place of await page.locator('.chart-place').all()) {
+    await place.scrollIntoViewIfNeeded();
+    await place.locator('svg').waitFor();
+  }
+}
