@@ -2,16 +2,7 @@
 import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import {
-  type Chart,
-  choice,
-  defineCell,
-  hullStep,
-  input,
-  type OnHand,
-  step,
-  type WordsWhen,
-} from '../define';
+import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../define';
 import { edgeSection } from './bevelled-edge';
 import { logSection } from './log-section';
 
