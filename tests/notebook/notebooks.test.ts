@@ -178,7 +178,7 @@ describe('the build and the notebooks of the stages', () => {
   });
 
   test.each(cells.map(({ id, stage }) => [id, stage]))('hold %s plain, where its work comes', (id, stage) => {
-    const places = [page('the-build'), ...ofStage(stage!)].filter((one) => plainIn(one).includes(id!));
+    const places = [page('the-build'), ...ofStage(stage)].filter((one) => plainIn(one).includes(id));
     expect(places.length).toBeGreaterThan(0);
   });
 
