@@ -105,7 +105,9 @@ test('a boat without chines leaves the cells their numbers', () => {
   expect(inputs.map(([key]) => [key, typeof graph.value(`bevels.${key}`)])).toStrictEqual(
     inputs.map(([key]) => [key, 'number']),
   );
-  expect(graph.value('bevels.chine')).toMatchObject({
+  // A cell that can do without says so; one that is all about a chine has nothing to choose from.
+  expect(graph.value('bevels.chine')).toBe('none');
+  expect(graph.value('rollingBevel.chine')).toMatchObject({
     issue: expect.stringContaining('none to choose from') as string,
   });
 });
