@@ -4,6 +4,7 @@
  *
  * With headings, one or two rows of edges and of what is measured, columns go by them; with stations' names in
  * the first column, rows go by those. Without, the block goes in from the box in hand to the right and down.
+ * Plans often have their stations across the top: such a block is turned first. A title over it is passed by.
  */
 import { isIssue, nameOf } from '../measure';
 import type { Named } from './named';
@@ -11,6 +12,19 @@ import { offsetName } from './offset-entries';
 import { type Notation, readOffset } from './offset-notation';
 import type { Column } from './offsets';
 import { cellsOf } from './pasted-cells';
+import {
+  type Counted,
+  counted,
+  hasNames,
+  headRows,
+  type Heading,
+  headingOf,
+  isDash,
+  stationCalled,
+  stationsAcross,
+  titleRows,
+  turned,
+} from './pasted-layout';
 import { MOST_STATIONS } from './table';
 
 export interface GridColumn {
@@ -52,15 +66,20 @@ export function pastedInto(text: string, landing: Landing): Pasted {
   const read = (cell: string, unit?: string) =>
     readOffset(cell, { notation: landing.notation, field: 'it', ...(unit === undefined ? {} : { unit }) });
   const isLength = (cell: string) => !isIssue(read(cell));
-  const rows = cellsOf(text, isLength);
+  const pasted = cellsOf(text, isLength).map((row) => row.map((cell) => (isDash(cell) ? '' : cell)));
+  const titles = titleRows(pasted, landing, isLength);
+  const isTurned = stationsAcross(pasted[titles], landing);
+  const rows = isTurned ? turned(pasted.slice(titles)) : pasted.slice(titles);
+  const told = counted(titles, isTurned);
   const heads = headRows(rows, landing, isLength);
   const body = rows.slice(heads);
   if (body.every((row) => row.every((cell) => cell === '')))
     return { faults: ['nothing but headings and empty cells was pasted'] };
   const named = hasNames(rows, heads, landing, isLength);
-  const columns = heads > 0 ? headed(rows.slice(0, heads), named, landing) : unheaded(body, named, landing);
+  const columns =
+    heads > 0 ? headed(rows.slice(0, heads), named, landing, told) : unheaded(body, named, landing);
   if ('faults' in columns) return columns;
-  const placed = named ? rowsByName(body, heads, landing) : rowsFromBox(body, landing);
+  const placed = named ? rowsByName(body, heads, landing, told) : rowsFromBox(body, landing);
   if ('faults' in placed) return placed;
 
   const writes: Record<string, string> = {};
@@ -70,7 +89,7 @@ export function pastedInto(text: string, landing: Landing): Pasted {
       const place = columns.at[c];
       const station = placed.at[r];
       if (cell === '' || (named && c === 0)) return;
-      const where = `row ${heads + r + 1}, column ${c + 1}`;
+      const where = told.cell(heads + r, c);
       if (!place || !station) {
         faults.push(`${where}: "${short(cell)}" has no place in the table`);
         return;
@@ -100,90 +119,19 @@ function forwardOfAll(writes: Readonly<Record<string, string>>, { stations, edge
 const because = (why: string) =>
   /eighths|inches run|could be|lacks|zero/.test(why) ? ` (${why.replace(/^it:? /, '')})` : '';
 const short = (text: string) => (text.length > 30 ? `${text.slice(0, 29)}…` : text);
-const same = (a: string, b: string) =>
-  nameOf(a).toLowerCase() === nameOf(b).toLowerCase() && nameOf(a) !== '';
-const stationCalled = (stations: readonly Named[], cell: string) =>
-  stations.findIndex(({ label, name }) => same(label, cell) || same(name, cell));
-
-// Headings
-
-interface Heading {
-  readonly edge?: Named;
-  readonly column?: Column;
-  readonly unit?: string;
-}
-
-const measures: Readonly<Record<Column, RegExp>> = {
-  x: /^(x|fwd|forward|(distance|dist)( forward| fwd)?|position)$/,
-  halfBreadth: /^(y|hb|h b|(half )?breadths?|(half )?widths?|half beam)$/,
-  height: /^(z|ht|heights?( above base)?)$/,
-};
-const unitIn = /[([]\s*(mm|cm|m|in|ft|inches|feet)\s*[)\]]/i;
-
-/** What a heading says; null where it says nothing that this table knows. */
-function headingOf(cell: string, edges: readonly Named[]): Heading | null {
-  const unit = unitIn.exec(cell)?.[1]?.toLowerCase();
-  const words = cell
-    .replace(unitIn, ' ')
-    .toLowerCase()
-    .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
-  const known = edges
-    .map((edge) => ({
-      edge,
-      words: edge.label
-        .toLowerCase()
-        .replaceAll(/[^\p{L}\p{N}]+/gu, ' ')
-        .trim(),
-    }))
-    .filter((one) => ` ${words} `.includes(` ${one.words} `))
-    .toSorted((a, b) => b.words.length - a.words.length)[0];
-  const rest = known ? ` ${words} `.replace(` ${known.words} `, ' ').trim() : words;
-  const column = (Object.keys(measures) as Column[]).find((one) => measures[one].test(rest));
-  if (!known && !column) return null;
-  if (rest !== '' && !column) return null;
-  return {
-    ...(known ? { edge: known.edge } : {}),
-    ...(column ? { column } : {}),
-    ...(unit ? { unit: { inches: 'in', feet: 'ft' }[unit] ?? unit } : {}),
-  };
-}
-
-/** How many rows at the top are headings: none, one or two, in which no cell is a length and one is known. */
-function headRows(
-  rows: readonly (readonly string[])[],
-  { edges, stations }: Landing,
-  isLength: (cell: string) => boolean,
-): number {
-  const isHead = (row: readonly string[] | undefined) =>
-    row !== undefined &&
-    !row.some(isLength) &&
-    row.some((cell) => cell !== '' && headingOf(cell, edges) !== null) &&
-    stationCalled(stations, row[0] ?? '') < 0;
-  if (!isHead(rows[0])) return 0;
-  return isHead(rows[1]) ? 2 : 1;
-}
-
-/** Whether the first column holds stations' names: one is known, or all are words and the headings leave it out. */
-function hasNames(
-  rows: readonly (readonly string[])[],
-  heads: number,
-  { stations, edges }: Landing,
-  isLength: (cell: string) => boolean,
-): boolean {
-  const firsts = rows.slice(heads).map((row) => row[0] ?? '');
-  const isHeaded = rows.slice(0, heads).some((row) => headingOf(row[0] ?? '', edges) !== null);
-  if (heads > 0) return !isHeaded;
-  // A station called 3 is also a length; without headings the box in hand decides then.
-  return firsts.some((cell) => stationCalled(stations, cell) >= 0 && !isLength(cell));
-}
+// Columns
 
 interface Place extends GridColumn {
   readonly unit?: string;
 }
 type Columns = { readonly at: readonly (Place | undefined)[] } | { readonly faults: readonly string[] };
 
-function headed(heads: readonly (readonly string[])[], named: boolean, landing: Landing): Columns {
+function headed(
+  heads: readonly (readonly string[])[],
+  named: boolean,
+  landing: Landing,
+  told: Counted,
+): Columns {
   const width = Math.max(...heads.map((row) => row.length));
   const at: (Place | undefined)[] = [];
   const faults: string[] = [];
@@ -199,7 +147,7 @@ function headed(heads: readonly (readonly string[])[], named: boolean, landing: 
     const unknown = read.indexOf(null);
     if (unknown >= 0) {
       faults.push(
-        `row ${unknown + 1}, column ${c + 1}: "${short(cells[unknown]!)}" is no edge of this table (${landing.edges.map(({ label }) => label).join(', ')}) with forward, half-breadth or height`,
+        `${told.cell(unknown, c)}: "${short(cells[unknown]!)}" is no edge of this table (${landing.edges.map(({ label }) => label).join(', ')}) with forward, half-breadth or height`,
       );
       continue;
     }
@@ -215,11 +163,11 @@ function headed(heads: readonly (readonly string[])[], named: boolean, landing: 
     if (!edge || !column) {
       faults.push(
         edge
-          ? `column ${c + 1}: is it the forward, the half-breadth or the height of the ${edge.label}? The heading must say`
-          : `column ${c + 1}: the heading must name an edge of this table`,
+          ? `${told.column(c)}: is it the forward, the half-breadth or the height of the ${edge.label}? The heading must say`
+          : `${told.column(c)}: the heading must name an edge of this table`,
       );
     } else if (at.some((other) => other?.edge.name === edge.name && other.column === column)) {
-      faults.push(`column ${c + 1}: the ${edge.label} has two columns of one kind`);
+      faults.push(`${told.column(c)}: the ${edge.label} is given one kind of number twice`);
     } else at.push({ edge, column, ...(unit === undefined ? {} : { unit }) });
   }
   return faults.length > 0 ? { faults } : { at };
@@ -270,7 +218,12 @@ function rowsFromBox(body: readonly (readonly string[])[], { stations, row, newN
   );
 }
 
-function rowsByName(body: readonly (readonly string[])[], heads: number, { stations }: Landing): Rows {
+function rowsByName(
+  body: readonly (readonly string[])[],
+  heads: number,
+  { stations }: Landing,
+  told: Counted,
+): Rows {
   const at: (Named | undefined)[] = [];
   const faults: string[] = [];
   const missing: { name: string; after: number }[] = [];
@@ -282,10 +235,10 @@ function rowsByName(body: readonly (readonly string[])[], heads: number, { stati
     const index = stationCalled(stations, cell);
     at.push(stations[index]);
     if (isEmpty) return;
-    const key = nameOf(cell).toLowerCase();
-    if (cell === '') faults.push(`row ${heads + r + 1}: the name of the station is missing`);
+    const key = stations[index]?.name ?? nameOf(cell).toLowerCase();
+    if (cell === '') faults.push(`${told.row(heads + r)}: the name of the station is missing`);
     else if (seen.has(key))
-      faults.push(`row ${heads + r + 1}: the station "${short(cell)}" stands there twice`);
+      faults.push(`${told.row(heads + r)}: the station "${short(cell)}" stands there twice`);
     else if (index < 0) {
       missing.push({ name: cell, after: last });
     } else last = index;

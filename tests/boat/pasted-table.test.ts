@@ -295,7 +295,7 @@ describe('with headings', () => {
       'row 1, column 3: "gunwale height" is no edge of this table (keel, chine, sheer) with forward, half-breadth or height',
     ]);
     expect(faultsOf('\tkeel height\tkeel z\nframe 1\t1\t2')).toStrictEqual([
-      'column 3: the keel has two columns of one kind',
+      'column 3: the keel is given one kind of number twice',
     ]);
   });
 
@@ -313,6 +313,61 @@ describe('with headings', () => {
     expect(faultsOf('\tkeel height\nframe 2\t1\nframe 2\t2')).toStrictEqual([
       'row 3: the station "frame 2" stands there twice',
     ]);
+  });
+});
+
+describe('as plans and spreadsheets have it', () => {
+  test('stations across the top are turned, and their cells counted as they were pasted', () => {
+    const text = 'Stn\ttransom\tframe 1\tframe 2\nsheer half-breadth\t580\t652\t691\nkeel height\t155\t96\t';
+    expect(writesOf(text)).toStrictEqual({
+      'transom.sheer.halfBreadth': '580 mm',
+      'frame1.sheer.halfBreadth': '652 mm',
+      'frame2.sheer.halfBreadth': '691 mm',
+      'transom.keel.height': '155 mm',
+      'frame1.keel.height': '96 mm',
+    });
+    expect(faultsOf(text.replace('652', '6S2'))).toStrictEqual(['row 2, column 3: "6S2" is not a length']);
+    expect(faultsOf(`${text}\nsheer height\t1\t2\t3\nsheer z\t1\t2\t3`)).toStrictEqual([
+      'row 5: the sheer is given one kind of number twice',
+    ]);
+  });
+
+  test('a title over the block is passed by, and counted', () => {
+    expect(writesOf('Table of offsets\t\n\n\tkeel height\nframe 2\t90')).toStrictEqual({
+      'frame2.keel.height': '90 mm',
+    });
+    expect(faultsOf('Table of offsets\n\tkeel height\nframe 2\t9O')).toStrictEqual([
+      'row 3, column 2: "9O" is not a length',
+    ]);
+    // One number alone is no title.
+    expect(writesOf('1\n2\t3')).toStrictEqual({
+      'transom.keel.x': '1 mm',
+      'frame1.keel.x': '2 mm',
+      'frame1.keel.halfBreadth': '3 mm',
+    });
+    expect(faultsOf('odd\n1\n2')).toStrictEqual(['row 1, column 1: "odd" is not a length']);
+  });
+
+  test('stations go by their numbers too, where one alone has it', () => {
+    const written = { 'frame2.keel.height': '90 mm', 'frame3.keel.height': '95 mm' };
+    expect(writesOf('Stn\tkeel height\n2\t90\nFr. 3\t95')).toStrictEqual(written);
+    expect(faultsOf('Stn\tkeel height\n2\t90\nframe 2\t95')).toStrictEqual([
+      'row 3: the station "frame 2" stands there twice',
+    ]);
+    expect(faultsOf('Stn\tkeel height\n22\t90')).toStrictEqual(['the table has no station "22"']);
+  });
+
+  test('headings of which none is known are told as headings, not as stations', () => {
+    expect(faultsOf('Station\tGunwale breadth\nframe 2\t840')).toStrictEqual([
+      'row 1, column 2: "Gunwale breadth" is no edge of this table (keel, chine, sheer) with forward, half-breadth or height',
+    ]);
+  });
+
+  test('a dash stands for nothing', () => {
+    expect(writesOf('\tkeel height\tsheer height\nframe 1\t—\t520\nframe 2\t-\t500')).toStrictEqual({
+      'frame1.sheer.height': '520 mm',
+      'frame2.sheer.height': '500 mm',
+    });
   });
 });
 

@@ -10,6 +10,7 @@ import { html, use } from '../html';
 import { toVNode } from '../picture/figure';
 import { useWidth } from '../picture/width';
 import { inBrief } from '../ripple/words';
+import { capital } from '../words';
 import { useGoodHull } from './good-hull';
 import { hullLines, litParts } from './hull-lines';
 
@@ -26,7 +27,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
       ${hull ? use(Views, { hull, lit: [...litParts(lights, hull)].join(' '), name }) : html`<span>The hull can’t be drawn yet.</span>`}
     </button>
     <p class="speaks plain">
-      ${fault === null ? (instance ? `Here: ${instance.cell.title.toLowerCase()}` : name) : `Last good hull. ${fault}.`}
+      ${fault === null ? (instance ? `Here: ${instance.cell.title.toLowerCase()}` : name) : `Last good hull. ${capital(fault)}.`}
       ${brief ? html`<span class="brief">${brief}</span>` : null}
     </p>
   </div>`;
