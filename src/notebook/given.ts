@@ -46,15 +46,19 @@ export function chosenBy(definition: Given, text: string, others: Read): string 
 
 /** A checker of a quantity's limits; these are read once. */
 export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
-  const { meaning, min, max } = definition;
-  const least = limitOf(definition, min, around);
-  const most = limitOf(definition, max, around);
+  const { meaning, min = '', max = '' } = definition;
+  const least = limitOf(definition, definition.min, around);
+  const most = limitOf(definition, definition.max, around);
   return (value) => {
-    if (least !== undefined && value < least) return issue(`${meaning} must be at least ${min}`);
-    if (most !== undefined && value > most) return issue(`${meaning} must be at most ${max}`);
+    if (least !== undefined && value < least)
+      return issue(`${meaning} must be at least ${limitInWords(min)}`);
+    if (most !== undefined && value > most) return issue(`${meaning} must be at most ${limitInWords(max)}`);
     return undefined;
   };
 }
+
+/** As it is set, with the signs that numbers have everywhere else: `−60°`. */
+const limitInWords = (text: string): string => text.replace(/ ?deg$/, '°').replace(/^-/, '−');
 
 function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
   if (text === undefined) return undefined;
