@@ -35,7 +35,7 @@ export function drawLine(v: Values, { hull, say }: Saying): Drawing {
         : `At ${odd.label} a move of ${move} sets the run right (dashed).`
     } Hollows: ${number(v, 'hollowCount')}.`,
     shapes: [
-      grid(line, paper),
+      grid(line, paper, hull.stations),
       comb(line, paper),
       lineOn(curve(line, paper), 'outline', line.edge.name),
       hollowsOf(hull, line, paper, v, say),

@@ -1,10 +1,15 @@
 /** A long line drawn as on the loft floor, but stretched across so that its shape can be seen. */
+import type { Station } from '../../boat';
 import { centreLine, line, mark, mm, note, type Pen, type Point, type Shape } from '../../drawing';
 import { type Batten, bendBatten, placeInView, type Vec3, viewCurvature } from '../../kernel';
 import type { LongLine } from './long-line';
+import { shortName } from './station-names';
 
 /** Places drawn a bay. */
 const LOOKS = 12;
+
+/** Where words stand under the base, clear of a comb that hangs down, of the length. */
+const UNDER = -0.24;
 
 export interface LinePaper {
   /** How many times as large across as along. */
@@ -54,8 +59,8 @@ export function comb(drawn: LongLine, paper: LinePaper): Shape[] {
   ];
 }
 
-/** The base, the stations and their points. */
-export function grid(drawn: LongLine, paper: LinePaper): Shape[] {
+/** The base, the stations and their points; the frames by their numbers. */
+export function grid(drawn: LongLine, paper: LinePaper, stations: readonly Station[]): Shape[] {
   const { x, values } = drawn;
   const base = Math.min(...values);
   return [
@@ -64,6 +69,9 @@ export function grid(drawn: LongLine, paper: LinePaper): Shape[] {
       mark(paper.at(along, values[i]!), { form: 'dot' }),
     ]),
     ...baseLine(drawn, paper),
+    ...namedFrames(x, stations).map(({ name, along }) =>
+      note(name, { at: [mm(along), paper.at(along, base)[1] + UNDER * paper.span] }),
+    ),
   ];
 }
 
@@ -72,7 +80,7 @@ export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper):
   const base = Math.min(...values);
   const start = paper.at(x[0]!, base);
   const end = paper.at(x.at(-1)!, base);
-  const down = -0.24 * paper.span;
+  const down = UNDER * paper.span;
   return [
     centreLine(start, end),
     note('aft', { at: [start[0], start[1] + down] }),
@@ -81,6 +89,23 @@ export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper):
       `The ${edge.label} in ${view}, aft to the left; drawn ${paper.across === 1 ? 'as large' : `${paper.across} times as large`} across as along.`,
     ),
   ];
+}
+
+/** Clear of the words at the two ends, and of each other, of the length. */
+const CLEAR = { ends: 0.12, frames: 0.075 };
+
+/** Frames whose names stand on the drawing, the same in both versions. */
+function namedFrames(x: readonly number[], stations: readonly Station[]) {
+  const [start, end] = [x[0]!, x.at(-1)!]; // a line has two ends
+  const length = end - start;
+  return stations.slice(1, -1).reduce<{ name: string; along: number }[]>((kept, { label, index }) => {
+    const along = x[index]!; // a place each
+    const fromEnd = Math.min(along - start, end - along);
+    const fromLast = along - (kept.at(-1)?.along ?? -Infinity);
+    const isClear = fromEnd >= CLEAR.ends * length && fromLast >= CLEAR.frames * length;
+    const name = shortName(label);
+    return isClear && name.length <= 3 ? [...kept, { name, along }] : kept;
+  }, []);
 }
 
 export function lineOn(points: readonly Point[], pen: Pen, part?: string): Shape {

@@ -5,6 +5,7 @@ import { fullLinesPlan, type PlanCut, type PlanStation } from '../../drawing/lin
 import type { Chart, OnHand, Values } from '../define';
 import { skinCut, stationSection } from './lines-cuts';
 import { afloatAt, numberOf, stationOf } from './lines-form';
+import { shortName } from './station-names';
 
 type Saying = Pick<OnHand, 'hull' | 'say'>;
 
@@ -79,11 +80,6 @@ function stationsOf(hull: Hull): PlanStation[] {
     x: station.x,
     section: { name: station.name, pen: 'visible', points: stationSection(hull, station) },
   }));
-}
-
-/** `frame 3` is 3 on a drawing, `stern transom` is transom. */
-function shortName(label: string): string {
-  return /\d+[a-z]?/i.exec(label)?.[0] ?? label.split(/\s+/).at(-1)!; // split gives at least one
 }
 
 export function areasChart(v: Values, { hull, say }: Saying): Chart {
