@@ -49,7 +49,7 @@ export function placeNames(
     };
     const cost = (box: Box) =>
       total(box, taken) + total(box, dots) + OVER_LINE * total(box, drawn) + outside(box, field);
-    const [best] = candidates(name, field, half)
+    const [best] = candidates(name, field, half, width)
       .map((placed) => ({ placed, cost: cost(boxOf(placed)) }))
       .toSorted((a, b) => a.cost - b.cost);
     const { placed } = best!; // every kind of name has candidates
@@ -62,6 +62,7 @@ function candidates(
   { text, of, x, y }: Named,
   field: { width: number; height: number },
   half: number,
+  width: number,
 ): Placed[] {
   const at = (left: number, top: number, anchor: Placed['anchor']): Placed => ({
     text,
@@ -82,7 +83,12 @@ function candidates(
     }
     case 'point': {
       const rows = [y - GAP - 2, y + GAP + 3, y, y - 3 * GAP, y + 3 * GAP];
-      return rows.flatMap((row) => [at(x + GAP, row, 'start'), at(x - GAP, row, 'end')]);
+      const beside = rows.flatMap((row) => [at(x + GAP, row, 'start'), at(x - GAP, row, 'end')]);
+      // Over the point, or under the arch that it is on.
+      const inLine = [y - 2 * GAP, y + 2 * GAP, y + 4 * GAP, y + 6 * GAP].flatMap((row) =>
+        [0.5, 0.65, 0.8, 0.35].map((share) => at(x - share * width, row, 'start')),
+      );
+      return [...beside, ...inLine];
     }
   }
 }
