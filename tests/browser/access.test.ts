@@ -11,6 +11,7 @@ import {
   cell,
   field,
   holds,
+  isFocused,
   type Notebook,
   notebooks,
   openNotebook,
@@ -141,6 +142,51 @@ describe('by keyboard alone', () => {
     ).toBe(true);
   });
 
+  test('what stands in a field is selected by Tab, and Tab goes on to the next field', async () => {
+    const page = await openNotebook('the-build');
+    await field(page, 'scarf.thickness').focus();
+    for (const key of ['thickness', 'slope', 'boardLength', 'wanted']) {
+      expect(
+        await focused(page).locator('xpath=ancestor::*[@data-quantity][1]').getAttribute('data-quantity'),
+      ).toBe(`scarf.${key}`);
+      await page.keyboard.type('10');
+      expect(await focused(page).inputValue()).toBe('10');
+      await page.keyboard.press('Tab');
+    }
+    await holds(page, 'scarf.slope', '1 in 10');
+    await reads(answer(page, 'scarf.taper'), '100 mm');
+  });
+
+  test('what was stepped or settled is replaced by the next key', async () => {
+    const page = await openNotebook('quick-answers');
+    const thickness = field(page, 'quickScarf.thickness');
+    await tabTo(page, thickness);
+    await page.keyboard.press('ArrowUp');
+    await holds(page, 'quickScarf.thickness', '19 mm');
+    await expect.poll(() => selected(thickness)).toBe('19 mm');
+    await page.keyboard.type('3/4 in');
+    expect(await thickness.inputValue()).toBe('3/4 in');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => selected(thickness)).toBe('3/4 in');
+  });
+
+  test('the keys under a field are reached from the field, and lead back to it', async () => {
+    const page = await openNotebook('the-build');
+    await field(page, 'scarf.thickness').focus();
+    await page.keyboard.press('Alt+Enter');
+    expect(await textOf(focused(page))).toMatch(/keelson/i);
+    await page.keyboard.press('ArrowRight');
+    expect(await textOf(focused(page))).toBe('measured');
+    await page.keyboard.press('Escape');
+    expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
+    await page.keyboard.type('24');
+    await page.keyboard.press('Alt+Enter');
+    expect(await textOf(focused(page))).toBe('clear');
+    await page.keyboard.press('Enter');
+    await holds(page, 'scarf.thickness', '18 mm');
+    expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
+  });
+
   test('opens the working, whose formulas have the numbers put in', async () => {
     const page = await openNotebook('quick-answers');
     const summary = cell(page, 'quickScarf').locator('details.working > summary');
@@ -186,6 +232,54 @@ describe('by keyboard alone', () => {
       if (at !== 'seen') hidden += 1;
     }
     expect(hidden).toBe(0);
+  });
+});
+
+const selected = (place: Locator): Promise<string> =>
+  place.evaluate((at: HTMLInputElement) => at.value.slice(at.selectionStart ?? 0, at.selectionEnd ?? 0));
+
+describe('by the pointer', () => {
+  test.each([
+    ['a click', false],
+    ['a tap', true],
+  ] as const)('%s selects what stands in the field, a second places the caret', async (_, touch) => {
+    const page = await openNotebook('quick-answers', { touch, width: touch ? 390 : 1280 });
+    const thickness = field(page, 'quickScarf.thickness');
+    const press = () => (touch ? thickness.tap() : thickness.click());
+    await press();
+    await expect.poll(() => selected(thickness)).toBe('18 mm');
+    await press();
+    await expect.poll(() => selected(thickness)).toBe('');
+    await page.keyboard.press('Home');
+    await page.keyboard.type('2 * ');
+    expect(await thickness.inputValue()).toBe('2 * 18 mm');
+  });
+
+  test('what is drawn over with the mouse stays as drawn', async () => {
+    const page = await openNotebook('quick-answers');
+    const thickness = field(page, 'quickScarf.thickness');
+    await thickness.scrollIntoViewIfNeeded();
+    const box = (await thickness.boundingBox())!;
+    await page.mouse.move(box.x + 3, box.y + box.height / 2);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 22, box.y + box.height / 2, { steps: 4 });
+    await page.mouse.up();
+    const drawn = await selected(thickness);
+    expect(drawn).not.toBe('');
+    expect(drawn).not.toBe('18 mm');
+    expect('18 mm').toContain(drawn);
+  });
+
+  test('the keypad turned to letters leaves the caret where it was', async () => {
+    const page = await openNotebook('quick-answers', { touch: true, width: 390 });
+    const thickness = field(page, 'quickScarf.thickness');
+    await thickness.tap();
+    await page.keyboard.type('19');
+    await row(page, 'quickScarf.thickness').getByRole('button', { name: 'Letter keys' }).tap();
+    await row(page, 'quickScarf.thickness').getByRole('button', { name: 'Number keys' }).waitFor();
+    await expect.poll(() => isFocused(thickness)).toBe(true);
+    await page.keyboard.type('+1');
+    expect(await thickness.inputValue()).toBe('19+1 mm');
   });
 });
 

@@ -1,10 +1,11 @@
 /** Flare of one panel at one station, to be set. */
 import type { TargetedEvent } from 'preact';
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { isIssue, read, type Reading, type Shown, write, wordsOf } from '../../measure';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { useTakeAll } from '../input/take-all';
 import { capital, waitsFor } from '../words';
 import { type FlareAt, flareEntry, flareIn, movedBy } from './flare-entry';
 
@@ -12,6 +13,8 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
   const bench = useBench();
   const { book, shown } = bench;
   const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  const taking = useTakeAll(field);
   const [draft, setDraft] = useState<string | null>(null);
   const moved = movedBy(at);
   const graph = book.inHand.value;
@@ -39,6 +42,7 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
     <div class="entry"><div class="entry-line">
       <input
         id=${id}
+        ref=${field}
         type="text"
         autocomplete="off"
         autocapitalize="off"
@@ -46,8 +50,12 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
         value=${text}
         aria-invalid=${says === null ? undefined : 'true'}
         aria-describedby=${`${id}-from`}
+        ...${taking}
         onInput=${type}
-        onBlur=${leave}
+        onBlur=${() => {
+          taking.onBlur();
+          leave();
+        }}
       />
     </div></div>
     ${says === null ? null : html`<p class="says" role="status">${capital(says)}.</p>`}

@@ -7,6 +7,7 @@ import { optionsFor, sayValue, useBench } from '../bench';
 import { html, use } from '../html';
 import { entryFrom } from '../input/entry-text';
 import { keypadFor } from '../input/keypad';
+import { takeAll, useTakeAll } from '../input/take-all';
 import { capital, waitsFor } from '../words';
 import { tied } from './words';
 
@@ -61,6 +62,7 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
   const { book, shown } = bench;
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
+  const taking = useTakeAll(field);
   const [draft, setDraft] = useState<string | null>(null);
   const before = useRef<number | null>(null);
   const graph = book.inHand.value;
@@ -86,10 +88,13 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
   };
   const key = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && before.current !== null && before.current !== book.step.peek()) book.undo();
-    if (event.key !== 'Enter' && event.key !== 'Escape') return;
+    if ((event.key !== 'Enter' && event.key !== 'Escape') || event.altKey) return;
     // An empty field goes away, and the focus must not go with it.
     if (book.asBuilt.peek().measured[name] === undefined) focusRow(event);
-    else leave();
+    else {
+      leave();
+      takeAll(field);
+    }
   };
   const said = typeof value === 'number' && reading !== undefined ? write(value, kind, shown.value).text : '';
   return html`<div class=${`measured${says === null ? '' : ' wrong'}`}>
@@ -105,9 +110,16 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
       value=${text}
       aria-invalid=${says === null ? undefined : 'true'}
       aria-describedby=${`${id}-says`}
-      onFocus=${() => setOpen(true)}
+      ...${taking}
+      onFocus=${() => {
+        taking.onFocus();
+        setOpen(true);
+      }}
       onInput=${type}
-      onBlur=${leave}
+      onBlur=${() => {
+        taking.onBlur();
+        leave();
+      }}
       onKeyDown=${key}
     />
     <p class=${says === null ? 'from' : 'says'} id=${`${id}-says`} role="status">
@@ -166,7 +178,7 @@ function BackToDesign({ name }: { name: string }) {
     book.measure({ [name]: null });
     book.settle();
   };
-  return html`<button type="button" class="back-to-design" onClick=${clear}>Back to the design</button>`;
+  return html`<button type="button" tabindex="-1" data-row-key class="back-to-design" onClick=${clear}>Back to the design</button>`;
 }
 
 /** What had the focus goes away; the row's own field takes it. */

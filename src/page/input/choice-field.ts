@@ -4,6 +4,7 @@ import type { Given } from '../../boat';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { fieldValue } from './entry-text';
+import { TO_ROW_KEYS } from './row-keys';
 
 export interface FieldProps {
   readonly id: string;
@@ -22,6 +23,7 @@ export function ChoiceField({ id, quantity, says }: FieldProps) {
   return html`<select
     id=${id}
     value=${typeof value === 'string' ? value : ''}
+    aria-keyshortcuts=${TO_ROW_KEYS}
     onChange=${change}
     aria-invalid=${says === null ? undefined : 'true'}
     aria-describedby=${says === null ? undefined : `${id}-says`}

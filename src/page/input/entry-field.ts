@@ -11,8 +11,10 @@ import type { FieldProps } from './choice-field';
 import { entryFrom, entryOf, fieldValue, markFrom, marksOf, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
+import { TO_ROW_KEYS } from './row-keys';
 import { Slider } from './slider';
 import { StepKey } from './step-key';
+import { takeAll, useTakeAll } from './take-all';
 
 /** Marks that a Page key goes at once. */
 const PAGE = 10;
@@ -22,6 +24,7 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
   const graph = book.inHand.value;
   const { name, kind, meaning } = quantity;
   const field = useRef<HTMLInputElement>(null);
+  const taking = useTakeAll(field);
   const [draft, setDraft] = useState<string | null>(null);
   const [letters, setLetters] = useState(false);
   /** The count of steps before typing began, by which Escape knows whether there is something to take back. */
@@ -69,12 +72,15 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     PageDown: -PAGE,
   };
   const key = (event: KeyboardEvent) => {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === 'Enter') leave();
     if (event.key === 'Escape') takeBack();
     const count = steps[event.key];
-    if (count === undefined || event.ctrlKey || event.altKey || event.metaKey) return;
-    event.preventDefault();
-    step(count, field.current);
+    if (count !== undefined) {
+      event.preventDefault();
+      step(count, field.current);
+    } else if (event.key !== 'Enter' && event.key !== 'Escape') return;
+    takeAll(field);
   };
   const stepKey = (sign: '−' | '+') =>
     use(StepKey, {
@@ -97,8 +103,13 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
         value=${text}
         aria-invalid=${says === null ? undefined : 'true'}
         aria-describedby=${says === null ? undefined : `${id}-says`}
+        aria-keyshortcuts=${TO_ROW_KEYS}
+        ...${taking}
         onInput=${type}
-        onBlur=${leave}
+        onBlur=${() => {
+          taking.onBlur();
+          leave();
+        }}
         onKeyDown=${key}
       />
       ${stepKey('+')}

@@ -10,6 +10,7 @@ import { ChoiceField } from './choice-field';
 import { EntryField } from './entry-field';
 import { fieldValue } from './entry-text';
 import { Provenance } from './provenance';
+import { onRowKey } from './row-keys';
 
 const AsBuiltRow = later(async () => (await import('../built/as-built-row')).AsBuiltRow, 'as-built');
 const CutMark = later(async () => (await import('../built/cut-mark')).CutMark, 'cut-mark');
@@ -41,7 +42,7 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
   const isMeasured = isBuilt && Object.hasOwn(bench.book.asBuilt.value.measured, name);
   const measure =
     isMeasured || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);
-  return html`<div class=${`input${state}`} data-quantity=${name}>
+  return html`<div class=${`input${state}`} data-quantity=${name} onKeyDown=${onRowKey}>
     <label for=${id}>${label}</label>
     ${
       quantity.kind === 'choice'

@@ -28,11 +28,17 @@ export function LetterKeys({ letters, set, field, pad }: LetterKeysProps) {
   if (pad === 'text') return null;
   const turn = () => {
     set(!letters);
-    // The keypad changes only when the field is entered anew.
-    field.current?.blur();
-    requestAnimationFrame(() => field.current?.focus());
+    const at = field.current;
+    if (!at) return;
+    // The keypad changes only when the field is entered anew; the caret stays where it was.
+    const [from, to] = [at.selectionStart, at.selectionEnd];
+    at.blur();
+    requestAnimationFrame(() => {
+      at.focus();
+      at.setSelectionRange(from, to);
+    });
   };
   return html`<button type="button" class="letter-keys quiet" tabindex="-1" onPointerDown=${(event: Event) => event.preventDefault()} onClick=${turn}>
-    ${letters ? 'Keys for digits' : 'Keys for letters'}
+    ${letters ? 'Number keys' : 'Letter keys'}
   </button>`;
 }

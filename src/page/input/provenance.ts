@@ -20,7 +20,7 @@ export function Provenance({ measure, ...of }: ProvenanceProps) {
     ${use(Origin, of)}
     ${
       measure
-        ? html` <span class="measure-place">· <button type="button" class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button></span>`
+        ? html` <span class="measure-place">· <button type="button" tabindex="-1" data-row-key class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button></span>`
         : null
     }
   </p>`;
@@ -35,7 +35,7 @@ function Origin({ name, usual }: Omit<ProvenanceProps, 'measure'>): VNode | null
   const [cell = ''] = name.split('.');
   const jumps = entry.names.map((from, index) => [
     index > 0 ? ' and ' : '',
-    html`<button type="button" class="jump" onClick=${() => bench.goTo(from)}>${inShortWithin(bench, from, cell)}</button>`,
+    html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${() => bench.goTo(from)}>${inShortWithin(bench, from, cell)}</button>`,
   ]);
   if (entry.written) {
     const restore = (event: Event) => {
@@ -47,7 +47,7 @@ function Origin({ name, usual }: Omit<ProvenanceProps, 'measure'>): VNode | null
     };
     return html`<span>
       ${entry.names.length > 0 ? ['written here, from ', jumps] : 'written here'} ·
-      <button type="button" class="jump" onClick=${restore}>clear</button>
+      <button type="button" tabindex="-1" data-row-key class="jump" onClick=${restore}>clear</button>
     </span>`;
   }
   if (entry.names.length > 0) return html`<span>from ${jumps}</span>`;
@@ -65,7 +65,7 @@ function UsualValue({ note }: { note: string }): VNode {
   if (head === note) return html`<span>usual value · ${note}</span>`;
   return html`<span>
     usual value · ${whole ? note : `${head} … `}
-    <button type="button" class="jump" aria-expanded=${whole} onClick=${() => setWhole(!whole)}>${whole ? 'less' : 'more'}</button>
+    <button type="button" tabindex="-1" data-row-key class="jump" aria-expanded=${whole} onClick=${() => setWhole(!whole)}>${whole ? 'less' : 'more'}</button>
   </span>`;
 }
 

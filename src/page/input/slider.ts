@@ -1,4 +1,4 @@
-/** A native range input beside the field, never instead of it. */
+/** A native range input beside the field, never instead of it: the field's arrow keys do the same, so Tab passes it by. */
 import type { TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Given } from '../../boat';
@@ -24,6 +24,7 @@ export function Slider({ quantity, set }: SliderProps) {
   return html`<input
     class="slider"
     type="range"
+    tabindex="-1"
     min=${ends.min}
     max=${ends.max}
     step=${marks.step}
