@@ -1,32 +1,14 @@
 /** Glue for the joints of the boat: bead or film, volume, packs, and how long a run may be closed at once. */
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import { adhesives, primer } from '../../trade/adhesives';
-import { waste } from '../../trade/epoxy';
-import { glueDensity, glueLines } from '../../trade/glue-lines';
-import { epoxyDensity, flourDensity, flourShare } from '../../trade/paste';
-import { citation, look } from '../../trade/table';
 import { choice, defineCell, input, step } from '../define';
+import { glueNeedInputs, glueNeeds, MIXING, usualLineStep, usualSpreadStep } from './glue-needs';
 import { gluedJoint } from './glue-picture';
 import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
 import { DOUBLING, glueCautions, glueQuantities, glues, glueSources } from './glues';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
-const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
-
-/** `glue == "epoxy" ? … : …`, the last kind without a condition. */
-const byGlue = (of: (id: string) => string) =>
-  glues
-    .slice(0, -1)
-    .reduceRight((rest, { id }) => `glue == "${id}" ? ${of(id)} : ${rest}`, of(glues.at(-1)!.id));
-
-/** The middle of what the table gives; of what is laid as paste its own film. */
-function usualSpread(id: string): string {
-  const [least, most] = [look(adhesives, id, 'leastSpread'), look(adhesives, id, 'mostSpread')];
-  if (id === 'epoxy' || !least || !most) return 'film * density';
-  return `${((least.value + most.value) / 2) * 1000} g/m^2`;
-}
 
 const ofGlue = (
   kind: 'length' | 'minutes' | 'temperature' | 'share',
@@ -93,23 +75,6 @@ export const glue = defineCell({
       step: '0.5 mm',
       note: 'the nozzle is cut to it',
     }),
-    spread: input('areaDensity', 'Spread, both faces together', {
-      seldom: true,
-      from: '{self}.usualSpread',
-      preset: '325 g/m^2',
-      min: '0 g/m^2',
-      max: '20 kg/m^2',
-      step: '10 g/m^2',
-      note: 'from the sheet of the glue in hand',
-    }),
-    waste: input('share', 'Squeezed out and left in the cup, on top', {
-      seldom: true,
-      preset: `${waste.value * 100} %`,
-      min: '0 %',
-      max: '100 %',
-      step: '1 %',
-      note: `${citation(waste)}, for epoxy; for other glues ${CUSTOM}`,
-    }),
     pack: input('volume', 'One pack or cartridge', {
       from: '{self}.usualPack',
       preset: '0.3 L',
@@ -140,23 +105,6 @@ export const glue = defineCell({
       max: '100 %',
       step: '0.5 %',
     }),
-    primer: input('areaDensity', 'Neat epoxy first, each face', {
-      seldom: true,
-      preset: `${primer.value * 1000} g/m^2`,
-      min: '0 g/m^2',
-      max: '500 g/m^2',
-      step: '10 g/m^2',
-      note: citation(primer),
-    }),
-    fillerShare: input('share', 'Filler to epoxy, by weight', {
-      seldom: true,
-      from: 'fillet.fillerShare',
-      preset: `${flourShare.value * 100} %`,
-      min: '0 %',
-      max: '200 %',
-      step: '1 %',
-      note: citation(flourShare),
-    }),
     hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
       seldom: true,
       from: 'resin.hardenerPer100',
@@ -166,14 +114,7 @@ export const glue = defineCell({
       step: '1',
       note: 'from the label',
     }),
-    density: input('density', 'Density of the glue', {
-      seldom: true,
-      preset: `${glueDensity.value} kg/m^3`,
-      min: '500 kg/m^3',
-      max: '3000 kg/m^3',
-      step: '10 kg/m^3',
-      note: citation(glueDensity),
-    }),
+    ...glueNeedInputs,
     mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', '2 mm', ['0 mm', '20 mm']),
     openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', '10 min', [
       '1 min',
@@ -186,20 +127,8 @@ export const glue = defineCell({
   },
   steps: {
     ...jointSteps,
-    usualFilm: step(
-      'length',
-      byGlue((id) => `${mm(glueLines[id]?.value ?? 0)} mm`),
-      'thickness of a line of this glue between faces that meet',
-      glues
-        .map(({ id, label }) => `${label}: ${glueLines[id] ? citation(glueLines[id]) : CUSTOM}`)
-        .join('; '),
-    ),
-    usualSpread: step(
-      'areaDensity',
-      byGlue(usualSpread),
-      'spread usual with this glue, both faces together',
-      `the middle of the range in the table, or the film by its density: ${CUSTOM}`,
-    ),
+    usualFilm: usualLineStep,
+    usualSpread: usualSpreadStep('film'),
     usualPack: step('volume', 'glue == "polyurethane" ? 0.3 L : 1 L', 'pack usual in a shop', CUSTOM),
     area: step('area', 'length * width', 'glue face', GEOMETRY),
     beadNeeded: step(
@@ -208,13 +137,11 @@ export const glue = defineCell({
       'thickness of the bead that makes this film when closed',
       'geometry: the round bead is pressed flat',
     ),
-    laid: step(
-      'volume',
-      'glue == "polyurethane" ? length * beads * pi * bead^2 / 4 : glue == "epoxy" ? area * film : area * spread / density',
-      'glue in the joint: bead, film of paste, or spread',
-      GEOMETRY,
-    ),
-    total: step('volume', '(1 + waste) * laid', 'with what is squeezed out and left over', GEOMETRY),
+    ...glueNeeds({
+      area: 'area',
+      line: 'film',
+      laid: 'glue == "polyurethane" ? length * beads * pi * bead^2 / 4 : glue == "epoxy" ? area * film : area * spread / density',
+    }),
     filmLaid: step(
       'length',
       'area > 0 ? laid / area : 0 mm',
@@ -227,35 +154,11 @@ export const glue = defineCell({
       'bead from one cartridge',
       'geometry: length of a round bead',
     ),
-    priming: step(
-      'volume',
-      `glue == "epoxy" ? (1 + waste) * 2 * area * primer / (${epoxyDensity.value} kg/m^3) : 0 L`,
-      'neat epoxy that both faces drink first',
-      `${citation(primer)}; ${citation(epoxyDensity)}`,
-    ),
-    pasteYield: step(
-      'ratio',
-      `1 + fillerShare * ${epoxyDensity.value} / ${flourDensity.value}`,
-      'paste from one volume of epoxy',
-      `${MIXING}; densities of epoxy and wood flour: ${CUSTOM}`,
-    ),
-    thickened: step(
-      'volume',
-      'glue == "epoxy" ? total / pasteYield : 0 L',
-      'mixed epoxy that goes into the paste',
-      MIXING,
-    ),
-    volume: step(
-      'volume',
-      'glue == "epoxy" ? priming + thickened : total',
-      'glue to have in the shop: of epoxy resin and hardener together, before the filler',
-      GEOMETRY,
-    ),
     mixed: step(
       'mass',
-      `(priming + thickened) * ${epoxyDensity.value} kg/m^3`,
+      'glue == "epoxy" ? glueMass : 0 g',
       'mixed epoxy by weight; 0 with other glues',
-      citation(epoxyDensity),
+      MIXING,
     ),
     hardener: step(
       'mass',
@@ -264,12 +167,6 @@ export const glue = defineCell({
       MIXING,
     ),
     resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
-    filler: step(
-      'mass',
-      `fillerShare * thickened * ${epoxyDensity.value} kg/m^3`,
-      'filler to weigh out',
-      MIXING,
-    ),
     packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
     slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
     open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
