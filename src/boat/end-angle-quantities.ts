@@ -5,19 +5,18 @@
 import { add, unit, type Vec3 } from '../kernel';
 import { issue, nameOf } from '../measure';
 import type { Hull } from './hull';
-import { layoutOf } from './lists';
+import type { Layout } from './lists';
 import { fromHull } from './make-derived';
 import type { Named } from './named';
 import { postLength, skinOnPost } from './post-skin';
 import type { Derived } from './quantity';
 import { isPost, type Role, type Station } from './station';
-import type { Table } from './table';
 
 type Place = Named & { readonly role: Role };
 
-export function endAngleQuantities(table: Table): readonly Derived[] {
-  return layoutOf(table)
-    .stations.filter(({ role }) => role !== 'frame')
+export function endAngleQuantities({ stations }: Layout): readonly Derived[] {
+  return stations
+    .filter(({ role }) => role !== 'frame')
     .flatMap((station) => (isPost(station.role) ? alongPost(station) : sideAtTransom(station)));
 }
 

@@ -1,11 +1,10 @@
 /** The later cuts of each frame as quantities: how far from the centreline and above the base no screw may stand. */
 import { issue } from '../measure';
 import { type Box, type KeepOut, keepOutsOf } from './keep-outs';
-import { layoutOf } from './lists';
+import type { Layout } from './lists';
 import { fromBoth } from './make-derived';
 import type { Named } from './named';
 import type { Derived } from './quantity';
-import type { Table } from './table';
 
 const SOURCE = 'geometry, with the scantlings in hand; the clearance is common practice, no source';
 
@@ -18,8 +17,7 @@ const SIDES: Readonly<Record<keyof Box, string>> = {
 const sides = Object.keys(SIDES) as (keyof Box)[];
 
 /** `frame3.chine.notch.keepOut.upper` and the like, for every frame; they come with the cells that need them. */
-export function keepOutQuantities(table: Table): readonly Derived[] {
-  const { stations, edges, panels } = layoutOf(table);
+export function keepOutQuantities({ stations, edges, panels }: Layout): readonly Derived[] {
   const [keel, ...others] = edges;
   const sheer = others.at(-1);
   if (!keel || !sheer) return [];

@@ -6,7 +6,8 @@ import { panelNames } from './names';
 import type { Named } from './named';
 import { offsetsOf } from './offsets';
 import type { Option } from './quantity';
-import { type Role, roleOf } from './station';
+import { type Ends, plannedEnds } from './ends';
+import type { Role } from './station';
 import type { Table } from './table';
 
 export interface BoatLists {
@@ -19,7 +20,7 @@ export interface BoatLists {
   readonly stations: readonly Option[];
 }
 
-/** The names in a table and what stands at each station by the plan's numbers. */
+/** The names in a table and what stands at each station. */
 export interface Layout {
   readonly edges: readonly Named[];
   readonly chines: readonly Named[];
@@ -27,18 +28,14 @@ export interface Layout {
   readonly stations: readonly (Named & { readonly role: Role })[];
 }
 
-/** Names that can't be told apart are listed once, so that every quantity has its own. */
-export function layoutOf(table: Table): Layout {
-  const offsets = offsetsOf(table);
-  const edges = offsets.edges;
-  const stations = offsets.stations.map((station, i) => ({
-    ...station,
-    role: roleOf(
-      i,
-      offsets.stations.length,
-      offsets.points.map((line) => line[i]?.[1] ?? null),
-    ),
-  }));
+/**
+ * Names that can't be told apart are listed once, so that every quantity has its own.
+ * @param ends what she ends in by her numbers as they stand; by the plan's, where none are given
+ */
+export function layoutOf(table: Table, ends: Ends = plannedEnds(table)): Layout {
+  const { edges, stations: all } = offsetsOf(table);
+  const roleAt = (i: number): Role => (i === 0 ? ends.aft : i === all.length - 1 ? ends.fore : 'frame');
+  const stations = all.map((station, i) => ({ ...station, role: roleAt(i) }));
   return {
     edges: unrepeated(edges),
     chines: unrepeated(edges.slice(1, -1)),

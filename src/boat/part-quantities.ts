@@ -48,40 +48,11 @@ export function partGivens(layout: Layout): Given[] {
 
 export function partQuantities(layout: Layout): Derived[] {
   const parts = partsOf(layout);
-  return [
-    ...parts.flatMap(quantitiesOf),
-    ...structure(
-      parts.map(({ name }) => name),
-      layout,
-    ),
-  ];
+  return [...parts.flatMap(quantitiesOf), ...structure(parts.map(({ name }) => name))];
 }
-
-/**
- * The parts list follows the plan; an offset written over may turn a stem into a transom or back. Then the
- * parts of that end are not in the list, and nothing may be weighed as if they were.
- */
-function requirePlanned(ends: readonly End[], hull: Hull, { stations }: Layout): void {
-  for (const end of ends) {
-    const { role } = hull[end];
-    if (!stations.some((planned) => planned.role === role))
-      throw new Error(
-        `by the offsets as written the boat ends in a ${role}, and by the plan in none: change the plan's table, so that the parts of that end are known`,
-      );
-  }
-}
-
-type End = 'aft' | 'fore';
-const bothEnds: readonly End[] = ['aft', 'fore'];
 
 function partsOf(layout: Layout): readonly Part[] {
   const { chines, panels, stations } = layout;
-  const asPlanned =
-    <T>(ends: readonly End[], of: (hull: Hull) => T) =>
-    (hull: Hull): T => {
-      requirePlanned(ends, hull, layout);
-      return of(hull);
-    };
   const roles = new Set<Role>(stations.map(({ role }) => role));
   const kind = (id: string): PartKind => partKinds.find((part) => part.id === id)!; // ids of the list itself
   const sticks = (
@@ -110,7 +81,7 @@ function partsOf(layout: Layout): readonly Part[] {
   const cornered = chines.length > 0;
   return [
     sticks('keelson', flat, keelson),
-    ...([...roles].some(isPost) ? [sticks('stem', deep, asPlanned(bothEnds, stems))] : []),
+    ...([...roles].some(isPost) ? [sticks('stem', deep, stems)] : []),
     ...(cornered ? [sticks('chineLog', flat, chineLogs)] : []),
     sticks('sheerClamp', flat, alongSheer),
     sticks('rubRail', flat, alongSheer),
@@ -118,24 +89,9 @@ function partsOf(layout: Layout): readonly Part[] {
     sticks('thwart', flat, (hull, read) =>
       thwarts(hull, read.number('thwart.number'), read.number('thwart.height')),
     ),
-    ...(roles.has('transom')
-      ? [
-          sheets(
-            'transom',
-            kind('transom'),
-            asPlanned(['aft'], (hull) => transom(hull, 'transom')),
-          ),
-        ]
-      : []),
+    ...(roles.has('transom') ? [sheets('transom', kind('transom'), (hull) => transom(hull, 'transom'))] : []),
     ...(roles.has('bow transom')
-      ? [
-          sheets(
-            'bowTransom',
-            kind('transom'),
-            asPlanned(['fore'], (hull) => transom(hull, 'bow transom')),
-            'bow transom',
-          ),
-        ]
+      ? [sheets('bowTransom', kind('transom'), (hull) => transom(hull, 'bow transom'), 'bow transom')]
       : []),
     ...(cornered
       ? [sheets('gusset', kind('gusset'), (hull, read) => gussets(hull, read.number('gusset.leg')))]
@@ -237,11 +193,8 @@ const answering =
     attempt(() => ask(read));
 
 /** The bare wood of the boat: fastenings, glue, sheathing, paint and gear come on top. */
-function structure(parts: readonly string[], layout: Layout): Derived[] {
-  const total = (read: Read) => {
-    requirePlanned(bothEnds, read.hull(), layout);
-    return parts.reduce((sum, part) => sum + read.number(`${part}.mass`), 0);
-  };
+function structure(parts: readonly string[]): Derived[] {
+  const total = (read: Read) => parts.reduce((sum, part) => sum + read.number(`${part}.mass`), 0);
   const centre = (axis: 'x' | 'z'): Derived => ({
     name: `hull.structureCentre.${axis}`,
     kind: 'length',

@@ -1,15 +1,14 @@
 /** How tightly the long parts are bent, each along its edge; fetched with the cells that clamp them. */
-import { layoutOf } from './lists';
+import type { Layout } from './lists';
 import { fromHull } from './make-derived';
 import type { Derived } from './quantity';
-import type { Table } from './table';
 
 /** As good as straight, m: an edge without a bend has no radius, and clamps ask for none. */
 const STRAIGHT = 1000;
 
 /** `keelson.edgeRadius` and the like, of the parts that this boat has. */
-export function partRadiusQuantities(table: Table): readonly Derived[] {
-  const edges = layoutOf(table).edges.map(({ name }) => name);
+export function partRadiusQuantities(layout: Layout): readonly Derived[] {
+  const edges = layout.edges.map(({ name }) => name);
   const [keel, ...others] = edges;
   const sheer = others.at(-1);
   if (keel === undefined || sheer === undefined) return [];

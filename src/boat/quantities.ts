@@ -3,6 +3,7 @@
  * follows from them.
  */
 import { buildHull, type Hull } from './hull';
+import type { Ends } from './ends';
 import { layoutOf } from './lists';
 import { offsetEntries, offsetsAsWritten } from './offset-entries';
 import { partGivens, partQuantities } from './part-quantities';
@@ -19,9 +20,12 @@ export interface BoatQuantities {
   readonly hull: (read: Read) => Hull;
 }
 
-/** The quantities of a boat with this table: which there are depends on its names, not on its numbers. */
-export function boatQuantities(table: Table): BoatQuantities {
-  const layout = layoutOf(table);
+/**
+ * The quantities of a boat with this table: which there are depends on its names and on what she ends in.
+ * @param ends by her numbers as they stand; by the plan's, where none are given
+ */
+export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
+  const layout = layoutOf(table, ends);
   return {
     given: [...offsetEntries(table), ...partGivens(layout)],
     derived: [

@@ -29,9 +29,10 @@ import { areaToCentreline, planeThrough, type StationPlane, trueShape } from './
 /** What stands at a station. The ends are transoms where they have breadth, else a stem or a sternpost. */
 export type Role = 'transom' | 'sternpost' | 'frame' | 'bow transom' | 'stem';
 
+/** Until her numbers say so, a boat has a transom at the stern and a stem at the bow, as most have. */
 export function roleOf(index: number, stations: number, halfBreadths: readonly (number | null)[]): Role {
   const broad = halfBreadths.some((y) => y !== null && y > 0);
-  if (index === 0) return broad ? 'transom' : 'sternpost';
+  if (index === 0) return broad || halfBreadths.includes(null) ? 'transom' : 'sternpost';
   if (index === stations - 1) return broad ? 'bow transom' : 'stem';
   return 'frame';
 }

@@ -6,7 +6,7 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Derived, Found, Hull, Option, Table } from '../boat';
+import type { Derived, Found, Hull, Layout, Option } from '../boat';
 import type { Drawing } from '../drawing';
 import type { Issue, KindId } from '../measure';
 
@@ -258,7 +258,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
   readonly search?: SearchSpec<ValuesOf<I, S>>;
   /** Quantities of the boat that come with this cell, because what works them out is too much for the first page. */
-  readonly brings?: (table: Table) => readonly Derived[];
+  readonly brings?: (layout: Layout) => readonly Derived[];
   /** A view of the page's own, for what neither a drawing nor a chart can do: a grid to type in, a hull to turn. */
   readonly view?: string;
 }

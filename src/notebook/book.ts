@@ -10,6 +10,7 @@ import {
   builtEntry,
   type CutPart,
   type Derived,
+  type Ends,
   type Found,
   type Given,
   type Hull,
@@ -19,8 +20,9 @@ import {
 import { lists } from '../boat/lists';
 import type { TableEdit } from '../boat/table-edits';
 import { plainShown } from '../measure';
-import { createGraph, type Graph } from './graph';
+import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
+import { type Standing, standing } from './standing';
 import {
   type BookState,
   type Changes,
@@ -45,6 +47,7 @@ export interface Catalogue {
 
 export interface Book {
   readonly state: ReadonlySignal<BookState>;
+  /** Of the version in hand. */
   readonly catalogue: ReadonlySignal<Catalogue>;
   /** What is measured and cut; changes only when that does. */
   readonly asBuilt: ReadonlySignal<AsBuilt>;
@@ -79,19 +82,18 @@ export interface Book {
 
 /**
  * @param start the boat to begin with
- * @param catalogueOf lists the quantities of a boat; asked again only when the table changes
+ * @param catalogueOf lists the quantities of a boat; asked again only when the table changes, or what she ends in
  * @param found what searches have found, tracked
  */
 export function createBook(
   start: BookState,
-  catalogueOf: (table: Table) => Catalogue,
+  catalogueOf: (table: Table, ends: Ends) => Catalogue,
   found: Found = () => null,
 ): Book {
   const history = signal<History<BookState>>(startHistory(start));
   const step = signal(0);
   const state = computed(() => history.value.present);
   const table = computed(() => state.value.table);
-  const catalogue = computed(() => catalogueOf(table.value));
   const entriesOf = (look: Look) => signalled(look, () => history.peek().present);
   const built = entriesOf(({ asBuilt }, name) => builtEntry(asBuilt, name));
   const written: Record<Version, SignalledEntries> = {
@@ -99,20 +101,22 @@ export function createBook(
     second: entriesOf((present, name) => writtenIn(present, 'second', name)),
   };
 
-  const graphOf = (version: Version) =>
-    createGraph({
-      ...catalogue.value,
+  const stands = (version: Version): ReadonlySignal<Standing> =>
+    standing(() => table.value, catalogueOf, {
       written: written[version].entry,
       built: built.entry,
       found,
       shown: plainShown,
     });
-  const first = computed(() => graphOf('first'));
+  const [firstStands, secondStands] = [stands('first'), stands('second')];
   const isTwo = computed(() => state.value.second !== null);
-  const second = computed(() => (isTwo.value ? graphOf('second') : null));
-  const inHand = computed(() =>
-    state.value.inHand === 'second' && second.value ? second.value : first.value,
+  const first = computed(() => firstStands.value.graph);
+  const second = computed(() => (isTwo.value ? secondStands.value.graph : null));
+  const stand = computed(() =>
+    state.value.inHand === 'second' && isTwo.value ? secondStands.value : firstStands.value,
   );
+  const inHand = computed(() => stand.value.graph);
+  const catalogue = computed(() => stand.value.catalogue);
 
   function go(next: History<BookState>): void {
     const before = history.peek();

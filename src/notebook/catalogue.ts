@@ -1,14 +1,16 @@
 /** All quantities of a boat: its own, and those of the cells that stand in a notebook. */
-import { type BoatLists, boatQuantities, lists, type Table } from '../boat';
+import { type BoatLists, boatQuantities, type Ends, layoutOf, lists, type Table } from '../boat';
 import { type Cell, cellQuantities, type Instance, isChoice, optionsOf } from '../cells';
 import type { Catalogue } from './book';
 
-export function catalogueOf(table: Table, instances: readonly Instance[]): Catalogue {
-  const boat = boatQuantities(table);
+/** @param ends what she ends in by her numbers as they stand; by the plan's, where none are given */
+export function catalogueOf(table: Table, instances: readonly Instance[], ends?: Ends): Catalogue {
+  const boat = boatQuantities(table, ends);
+  const layout = layoutOf(table, ends);
   const onBoat = lists(table);
   // Cells may bring the same ones, and a cell stand several times.
   const bringers = new Set(instances.flatMap(({ cell }) => cell.brings ?? []));
-  const brought = [...new Set([...bringers].flatMap((bring) => bring(table)))];
+  const brought = [...new Set([...bringers].flatMap((bring) => bring(layout)))];
   const names = new Set([...boat.given, ...boat.derived, ...brought].map((quantity) => quantity.name));
   for (const { name, cell } of instances) {
     for (const key of [...Object.keys(cell.inputs), ...Object.keys(cell.steps)]) names.add(`${name}.${key}`);

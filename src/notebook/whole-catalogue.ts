@@ -1,10 +1,10 @@
 /** The catalogue with every cell under its own name, for the command line, the generated pages and the tests. */
-import type { Table } from '../boat';
+import type { Ends, Table } from '../boat';
 import { plainInstance } from '../cells';
 import { cells } from '../cells/all';
 import type { Catalogue } from './book';
 import { catalogueOf } from './catalogue';
 
-export function wholeCatalogue(table: Table): Catalogue {
-  return catalogueOf(table, cells.map(plainInstance));
+export function wholeCatalogue(table: Table, ends?: Ends): Catalogue {
+  return catalogueOf(table, cells.map(plainInstance), ends);
 }

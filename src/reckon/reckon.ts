@@ -1,7 +1,8 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
 import { builtEntry, partOf } from '../boat';
 import { type Issue, isIssue, kindOf, nearestNames, plainShown } from '../measure';
-import { createGraph, type Graph } from '../notebook/graph';
+import type { Graph } from '../notebook/graph';
+import { standing } from '../notebook/standing';
 import { wholeCatalogue } from '../notebook/whole-catalogue';
 import { type Asked, readArguments } from './arguments';
 import { type BoatAsked, boatNamed, type ReadFile } from './boat';
@@ -38,12 +39,11 @@ function refuse(sentences: readonly string[]): Reckoned {
 
 function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Asked): Graph {
   const written = new Map([...Object.entries(entries), ...set]);
-  return createGraph({
-    ...wholeCatalogue(table),
+  return standing(() => table, wholeCatalogue, {
     written: (name) => written.get(name),
     built: (name) => builtEntry(asBuilt, name),
     shown: plainShown,
-  });
+  }).value.graph;
 }
 
 /**

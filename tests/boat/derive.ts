@@ -1,5 +1,14 @@
 /** Works out a boat's quantities from its presets and written entries, without the notebook. */
-import { boatQuantities, type Hull, type Read, type Table, type Value } from '../../src/boat';
+import {
+  boatQuantities,
+  type Ends,
+  endsOf,
+  type Hull,
+  plannedEnds,
+  type Read,
+  type Table,
+  type Value,
+} from '../../src/boat';
 import { attempt } from '../../src/boat/attempt';
 import { isIssue, plainShown, read as readEntry } from '../../src/measure';
 
@@ -11,8 +20,12 @@ export interface DerivedBoat {
   hull(): Hull;
 }
 
-export function deriveBoat(table: Table, written: Readonly<Record<string, string>> = {}): DerivedBoat {
-  const { given, derived, hull: draw } = boatQuantities(table);
+export function deriveBoat(
+  table: Table,
+  written: Readonly<Record<string, string>> = {},
+  ends: Ends = plannedEnds(table),
+): DerivedBoat {
+  const { given, derived, hull: draw } = boatQuantities(table, ends);
   const kinds = new Map([...given, ...derived].map(({ name, kind }) => [name, kind]));
   const values = new Map<string, Value>();
   const givens = new Map(given.map((quantity) => [quantity.name, quantity]));
@@ -66,5 +79,8 @@ export function deriveBoat(table: Table, written: Readonly<Record<string, string
     throw new Error(`${name}: ${isIssue(found) ? found.issue : found}`);
   }
 
+  // As the notebook has it: by what she ends in as she stands.
+  const standing = endsOf(read.hull());
+  if (standing !== ends) return deriveBoat(table, written, standing);
   return { names: [...kinds.keys()], value, number, hull: () => read.hull() };
 }

@@ -1,3 +1,4 @@
+import { layoutOf } from '../../src/boat/lists';
 import { describe, expect, test } from 'vitest';
 import {
   attempt,
@@ -167,7 +168,7 @@ describe.each(boats)('%s', (_, table) => {
 
   test('the quantities are the boxes, one name each', () => {
     const boat = deriveBoat(table);
-    const made = keepOutQuantities(table);
+    const made = keepOutQuantities(layoutOf(table));
     expect(new Set(made.map(({ name }) => name)).size).toBe(made.length);
     const number: SizeOf = (name) => boat.number(name);
     const read: Read = { number, maybe: number, choice: String, hull: () => boat.hull(), found: () => null };

@@ -1,3 +1,4 @@
+import { layoutOf } from '../../src/boat/lists';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starters } from '../../src/boat';
 import { riseQuantities } from '../../src/boat/rise-quantities';
@@ -30,7 +31,7 @@ describe('the rise of a line', () => {
 
 test('each edge of a boat has one, less than half its length', () => {
   for (const { table } of starters) {
-    const names = riseQuantities(table).map(({ name }) => name);
+    const names = riseQuantities(layoutOf(table)).map(({ name }) => name);
     expect(names).toContain('keel.rise');
     for (const name of names.filter((one) => one !== 'keel.rise')) {
       const [along = ''] = name.split('.');

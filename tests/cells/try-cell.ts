@@ -12,7 +12,7 @@ import {
 import type { Drawing } from '../../src/drawing';
 import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
-import { createGraph } from '../../src/notebook/graph';
+import { standing } from '../../src/notebook/standing';
 
 export interface Tried {
   /** All values by key; numbers are SI. Keys of table rows are `<option>.<step>`. */
@@ -38,11 +38,14 @@ export function tryCell(
   shown: Shown = plainShown,
 ): Tried {
   const instance = plainInstance(cell);
-  const catalogue = catalogueOf(table, [instance]);
   const written = new Map(
     Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
   );
-  const graph = createGraph({ ...catalogue, written: (name) => written.get(name), shown });
+  const { graph } = standing(
+    () => table,
+    (of, ends) => catalogueOf(of, [instance], ends),
+    { written: (name) => written.get(name), shown },
+  ).value;
   for (const name of written.keys()) if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
   const own = graph.names.filter((name) => name.startsWith(`${cell.id}.`));
   const all: Record<string, Value> = {};

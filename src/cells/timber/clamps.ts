@@ -1,5 +1,5 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
-import type { Table } from '../../boat';
+import type { Layout } from '../../boat';
 import { partRadiusQuantities } from '../../boat/part-radius-quantities';
 import { drawing, mm, note } from '../../drawing';
 import { clampForce, clampPitch, screwPressure } from '../../trade/adhesives';
@@ -11,7 +11,7 @@ import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources } fro
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
-const brings = (table: Table) => [...glueQuantities(), ...partRadiusQuantities(table)];
+const brings = (layout: Layout) => [...glueQuantities(), ...partRadiusQuantities(layout)];
 
 const ofGlue = (
   kind: 'length' | 'pressure' | 'minutes' | 'time' | 'temperature',

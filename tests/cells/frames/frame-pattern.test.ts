@@ -1,3 +1,4 @@
+import { layoutOf } from '../../../src/boat/lists';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
 import { onHand, type Values } from '../../../src/cells';
@@ -243,7 +244,7 @@ describe('frame pattern', () => {
         ['frame4', vee],
       ] as const) {
         for (const member of ['bottom', 'side']) {
-          const wanted = keepOutQuantities(table).find(
+          const wanted = keepOutQuantities(layoutOf(table)).find(
             ({ name }) => name === `${id}.${member}.planed.keepOut`,
           );
           const boat = deriveBoat(table);
