@@ -63,6 +63,8 @@ export interface Read {
   readonly choice: (name: string) => string;
   /** The hull drawn from the offsets as they stand. */
   readonly hull: () => Hull;
+  /** Whether the builder works in feet and inches, and so buys what is sold by them. */
+  readonly inches: () => boolean;
   readonly found: Found;
 }
 

@@ -32,6 +32,8 @@ export interface InputSpec {
   readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
   /** What holds when there is no link, or the linked quantity does not exist. */
   readonly preset: string;
+  /** The preset of who works in feet and inches, where custom or the shop has a size of its own there: `16 ft`. */
+  readonly presetInch?: string;
   readonly min?: string;
   readonly max?: string;
   /** One useful step for the + and - keys. */
@@ -59,6 +61,8 @@ export interface ChoiceSpec {
   /** Another choice that fills it by default: `keelson.timber`. */
   readonly from?: string;
   readonly preset: string;
+  /** The preset of who works in feet and inches. */
+  readonly presetInch?: string;
   readonly note?: string;
   readonly seldom?: boolean;
 }

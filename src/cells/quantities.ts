@@ -72,10 +72,12 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(spec.note === undefined ? {} : { source: spec.note }),
   };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
+  const twin = own === undefined ? spec.presetInch : undefined;
+  const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
   const linked =
-    link === undefined
-      ? {}
-      : linkPreset(instance, link, preset, boat, isChoice(spec) ? undefined : spec.fromBy);
+    (link !== undefined &&
+      linkPreset(instance, link, presetNow, boat, isChoice(spec) ? undefined : spec.fromBy)) ||
+    (twin === undefined ? {} : { presetFrom: presetNow });
   if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, boat.lists) };
   const { min, max, step } = spec;
   return {
@@ -99,19 +101,19 @@ function firstKnown(spec: ChoiceSpec, lists: BoatLists): string {
 function linkPreset(
   instance: Instance,
   link: string,
-  preset: string,
+  presetNow: (read: Read) => string,
   boat: OnBoat,
   by?: InputSpec['fromBy'],
-): { preset?: string; presetFrom?: (read: Read) => string } {
-  if (!by && !link.includes('{')) return boat.exists(link) ? { preset: link } : {};
-  if (!canFollow(instance.cell, link, boat)) return {};
+): { preset?: string; presetFrom?: (read: Read) => string } | null {
+  if (!by && !link.includes('{')) return boat.exists(link) ? { preset: link } : null;
+  if (!canFollow(instance.cell, link, boat)) return null;
   return {
     presetFrom: (read: Read) => {
       const other = by?.links[read.choice(`${instance.name}.${by.choice}`)];
       const filled = fillIn(other ?? link, (key) =>
         key === SELF ? instance.name : wordFor(instance, key, boat, read),
       );
-      return boat.exists(filled) ? filled : preset;
+      return boat.exists(filled) ? filled : presetNow(read);
     },
   };
 }

@@ -83,6 +83,11 @@ const rows = {
   sectionModulus: row('a section modulus', 'm3', 'length', 'cm³', 'in³'),
   displacement: row('a volume', 'm3', 'length', 'm³', 'ft³'),
   lumber: row('a volume', 'm3', 'length', 'm³', 'bd ft'),
+  // Sold in sizes (sold.ts): a hole's drill is the next below or above; a screw or a board is as long as it is sold.
+  pilotDrill: row('a length', 'm', 'length', 'mm', 'in'),
+  shankDrill: row('a length', 'm', 'length', 'mm', 'in'),
+  screwLength: row('a length', 'm', 'length', 'mm', 'in'),
+  stockLength: row('a length', 'm', 'length', 'm', 'ft'),
   film: row('a thickness', 'm', 'length', 'µm', 'thou'),
   curvature: row('a number per length', '1/m', 'length', '/m', '/ft'),
   perLength: row('a number per length', '1/m', 'length', '/m', '/ft'),

@@ -5,6 +5,7 @@ import { isIssue } from './issue';
 import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
+import { isSold, soldSize } from './sold';
 import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
 import { knownUnit, type Unit, withUnit } from './units';
 
@@ -31,6 +32,8 @@ export interface WriteOptions {
 /** Writes an SI value with as many figures as a builder reads. What is not finite is written `no value`. */
 export function write(value: number, kind: KindId, shown: Shown, options: WriteOptions = {}): Written {
   if (!Number.isFinite(value)) return { text: 'no value', remainder: '', spoken: 'no value' };
+  const sold = options.unit === undefined && !options.sign ? soldSize(kind, value, shown) : undefined;
+  if (sold) return { ...sold, remainder: pastSold(value, sold.size, shown) };
   const written = writeUnsigned(value, kindOf(kind), shown, options);
   const plus = options.sign === true && /[1-9]/.test(written.text) && !written.text.startsWith('-');
   const text = plus ? `+${written.text}` : written.text.replace(/^-/, '−');
@@ -45,7 +48,7 @@ export function writeDifference(value: number, kind: KindId, shown: Shown): stri
 }
 
 function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
-  if (kind.id === 'length' && options.unit === undefined) {
+  if ((kind.id === 'length' || isSold(kind.id)) && options.unit === undefined) {
     if (options.eighths === true) return marked(value, inEighths(value));
     if (shown.length === 'feet') return marked(value, onFinestTape(value, shown.fraction));
     if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
@@ -68,6 +71,15 @@ function onFinestTape(value: number, parts: number): Marked {
 
 function inUnits(number: string, unit: Unit | undefined): Written {
   return { text: withUnit(number, unit), remainder: '', spoken: speak(number, unit) };
+}
+
+/** What was asked, where the size sold is another: `exactly 0.092 in`. */
+function pastSold(value: number, size: number, shown: Shown): string {
+  const [unit, decimals] = shown.length === 'mm' ? (['mm', 2] as const) : (['in', 3] as const);
+  const [exactly, bought] = [value, size].map((metres) =>
+    inUnit(metres, knownUnit(unit), kindOf('length')).toFixed(decimals),
+  );
+  return exactly === bought ? '' : `exactly ${exactly} ${unit}`;
 }
 
 function marked(value: number, { text, spoken, mark }: Marked): Written {
@@ -149,7 +161,7 @@ export function writeExact(
     return !isIssue(reading) && reading.evaluate(() => Number.NaN) === value;
   };
   if (
-    kind === 'length' &&
+    (kind === 'length' || isSold(kind)) &&
     own === undefined &&
     (eighths || shown.length === 'feet') &&
     Math.abs(value) < 1e6

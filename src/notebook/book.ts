@@ -84,11 +84,13 @@ export interface Book {
  * @param start the boat to begin with
  * @param catalogueOf lists the quantities of a boat; asked again only when the table changes, or what she ends in
  * @param found what searches have found, tracked
+ * @param inches whether the builder works in feet and inches, tracked
  */
 export function createBook(
   start: BookState,
   catalogueOf: (table: Table, ends: Ends) => Catalogue,
   found: Found = () => null,
+  inches: () => boolean = () => false,
 ): Book {
   const history = signal<History<BookState>>(startHistory(start));
   const step = signal(0);
@@ -106,6 +108,7 @@ export function createBook(
       written: written[version].entry,
       built: built.entry,
       found,
+      inches,
       shown: plainShown,
     });
   const [firstStands, secondStands] = [stands('first'), stands('second')];

@@ -63,6 +63,8 @@ export interface GraphParts {
   readonly found?: Found;
   /** Units in which bare numbers in presets and files are read. */
   readonly shown: Shown;
+  /** Whether the builder works in feet and inches, tracked; without it as `shown` has it. */
+  readonly inches?: () => boolean;
 }
 
 /** Thrown by a read that finds no value, caught where the asking quantity is worked out. */
@@ -163,6 +165,7 @@ export function createGraph(parts: GraphParts): Graph {
         if (isIssue(hull)) throw new Waiting(waitFor(asker, HULL, hull));
         return hull;
       },
+      inches: parts.inches ?? (() => parts.shown.length !== 'mm'),
       found: parts.found ?? (() => null),
     };
   }

@@ -27,12 +27,13 @@ const store = createStore(shelf);
 const opened = store.open();
 const start = opened.kept?.state ?? freshState(demoBoat);
 const findings = createFindings();
+const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
 const book = createBook(
   start,
   (table, ends) => catalogueOf(table, [...instances.value.values()], ends),
   findings.found,
+  () => shown.value.length !== 'mm',
 );
-const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
 const notice = signal<Notice | null>(opened.says === undefined ? null : { says: opened.says });
 const conflict = signal<Conflict | null>(null);
 

@@ -7,7 +7,7 @@
  */
 import { type Cited, look, type TradeTable } from './table';
 
-export type ScrewColumn = 'diameter' | 'head' | 'root' | 'clearance' | 'pitch';
+export type ScrewColumn = 'diameter' | 'head' | 'root' | 'pitch';
 
 const INCH = 0.0254;
 const SIZES = 'ASME B18.6.1, basic diameter 0.060 in + 0.013 in x gauge';
@@ -15,23 +15,22 @@ const HEADS = 'flat-head diameters of ASME B18.6.1 as a trade list prints them';
 const HEAD_RULE = '2.04 x diameter - 0.003 in, which fits the listed flat heads to 0.001 in';
 const ROOTS = 'National Design Specification for Wood Construction (2018), Appendix Table L3';
 
-/** A dash stands for what no source gives. Head and root in inches, drill in millimetres. */
+/** A dash stands for what no source gives. Head and root in inches. */
 const rows: readonly (readonly [
   gauge: number,
   head: number | null,
   root: number | null,
-  drill: number | null,
   threadsPerInch: number | null,
 ])[] = [
-  [4, 0.225, null, null, 22],
-  [5, null, null, null, null],
-  [6, 0.279, 0.113, 3.6, 18],
-  [7, null, 0.122, 4.0, 16],
-  [8, 0.332, 0.131, 4.3, 15],
-  [9, null, 0.142, 4.6, null],
-  [10, 0.385, 0.152, 5.0, 13],
-  [12, 0.438, 0.171, 5.6, 11],
-  [14, 0.491, 0.196, 6.3, 10],
+  [4, 0.225, null, 22],
+  [5, null, null, null],
+  [6, 0.279, 0.113, 18],
+  [7, null, 0.122, 16],
+  [8, 0.332, 0.131, 15],
+  [9, null, 0.142, null],
+  [10, 0.385, 0.152, 13],
+  [12, 0.438, 0.171, 11],
+  [14, 0.491, 0.196, 10],
 ];
 
 /** Read in a trade list; the other threads are remembered from the standard. */
@@ -53,12 +52,6 @@ function rootOf(gauge: number, listed: number | null): Cited {
   };
 }
 
-/** The drill that passes the shank; in sizes without a listed drill, the shank itself. */
-function clearanceOf(gauge: number, drill: number | null): Cited {
-  const value = drill === null ? basicDiameter(gauge) : drill / 1000;
-  return { value, source: 'shank clearance drill, next size above the shank', known: 'common practice' };
-}
-
 function pitchOf(gauge: number, threadsPerInch: number): Cited {
   return {
     value: INCH / threadsPerInch,
@@ -73,17 +66,15 @@ export const screws: TradeTable<ScrewColumn> = {
     diameter: { kind: 'length', meaning: 'shank diameter' },
     head: { kind: 'length', meaning: 'head diameter' },
     root: { kind: 'length', meaning: 'root diameter of the thread' },
-    clearance: { kind: 'length', meaning: 'clearance hole for the shank' },
     pitch: { kind: 'length', meaning: 'distance from thread to thread' },
   },
-  rows: rows.map(([gauge, head, root, drill, threads]) => ({
+  rows: rows.map(([gauge, head, root, threads]) => ({
     id: idOf(gauge),
     label: `No. ${gauge}`,
     cells: {
       diameter: { value: basicDiameter(gauge), source: SIZES, known: 'from memory' },
       head: headOf(gauge, head),
       root: rootOf(gauge, root),
-      clearance: clearanceOf(gauge, drill),
       ...(threads === null ? {} : { pitch: pitchOf(gauge, threads) }),
     },
   })),
@@ -92,6 +83,12 @@ export const screws: TradeTable<ScrewColumn> = {
 function idOf(gauge: number): string {
   return `gauge${gauge}`;
 }
+
+/**
+ * What a hole for the shank is wider than the shank, m: the screw must drop through without a thread catching.
+ * Common practice, no source: two thousandths of an inch.
+ */
+export const shankPlay = 0.002 * INCH;
 
 /** The gauges listed, small to large. */
 export const gauges: readonly number[] = rows.map(([gauge]) => gauge);
@@ -122,14 +119,6 @@ export const headAngle = (81 * Math.PI) / 180;
 export function leadHoleShare(gravity: number): number {
   return gravity > 0.6 ? 0.9 : 0.7;
 }
-
-/** Lengths that shops keep, m. Common practice, no source. */
-export const lengthsSold = {
-  metric: [12, 16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120].map((mm) => mm / 1000),
-  inch: [0.5, 0.625, 0.75, 0.875, 1, 1.25, 1.5, 1.75, 2, 2.25, 2.5, 3, 3.5, 4, 4.5].map(
-    (inch) => inch * INCH,
-  ),
-} as const;
 
 /**
  * The screw to buy: the shortest that reaches the wanted length, or, where that would come out of

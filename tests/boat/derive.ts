@@ -44,6 +44,7 @@ export function deriveBoat(
       return chosen;
     },
     hull: () => (hull ??= draw(read)),
+    inches: () => false,
     found: () => null,
   };
 

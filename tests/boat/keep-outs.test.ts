@@ -171,7 +171,14 @@ describe.each(boats)('%s', (_, table) => {
     const made = keepOutQuantities(layoutOf(table));
     expect(new Set(made.map(({ name }) => name)).size).toBe(made.length);
     const number: SizeOf = (name) => boat.number(name);
-    const read: Read = { number, maybe: number, choice: String, hull: () => boat.hull(), found: () => null };
+    const read: Read = {
+      number,
+      maybe: number,
+      choice: String,
+      hull: () => boat.hull(),
+      inches: () => false,
+      found: () => null,
+    };
     const value = (name: string) => made.find((one) => one.name === name)?.from(read);
     for (const { name } of made) expect([name, value(name)]).toStrictEqual([name, expect.any(Number)]);
     const { id } = frames[1]!;

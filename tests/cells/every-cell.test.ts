@@ -197,7 +197,13 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
 
   test('has limits, presets and steps that read as what they are, in their order', () => {
     const amiss = numbers.flatMap(([key, spec]) => {
-      const texts = { min: spec.min, preset: spec.preset, max: spec.max, step: spec.step };
+      const texts = {
+        min: spec.min,
+        preset: spec.preset,
+        presetInch: spec.presetInch ?? spec.preset,
+        max: spec.max,
+        step: spec.step,
+      };
       const values = Object.fromEntries(
         Object.entries(texts).flatMap(([end, text]) =>
           text === undefined ? [] : [[end, entryValue(spec, text)]],
@@ -205,8 +211,15 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       );
       const unread = Object.entries(values).filter(([, value]) => typeof value === 'string');
       if (unread.length > 0) return unread.map(([end, says]) => `${key}.${end}: ${says}`);
-      const { min = -Infinity, preset = 0, max = Infinity, step = 1 } = values as Record<string, number>;
-      const ordered = min <= preset && preset <= max && min < max && step > 0;
+      const {
+        min = -Infinity,
+        preset = 0,
+        presetInch = 0,
+        max = Infinity,
+        step = 1,
+      } = values as Record<string, number>;
+      const within = [preset, presetInch].every((value) => min <= value && value <= max);
+      const ordered = within && min < max && step > 0;
       const slides = !spec.slider || (min > -Infinity && max < Infinity && step <= (max - min) / 4);
       return ordered && slides ? [] : [`${key}: ${JSON.stringify(texts)}`];
     });
@@ -219,6 +232,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       const ids = options.map(({ id }) => id);
       const whole =
         ids.includes(spec.preset) &&
+        ids.includes(spec.presetInch ?? spec.preset) &&
         new Set(ids).size === ids.length &&
         options.every(({ label }) => label.trim() !== '');
       return whole ? [] : [`${key}: ${spec.preset} of ${ids.join(' ')}`];

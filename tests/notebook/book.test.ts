@@ -1,8 +1,8 @@
 /** The notebook in hand: entries into one or two versions, every change undone and redone, runs of edits. */
-import { effect } from '@preact/signals-core';
+import { effect, signal } from '@preact/signals-core';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { builtEntry, demoBoat, starter, type Table } from '../../src/boat';
+import { builtEntry, demoBoat, type Read, starter, type Table } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { type Book, type Catalogue, createBook } from '../../src/notebook/book';
 import { createGraph, type Graph } from '../../src/notebook/graph';
@@ -481,5 +481,31 @@ describe('whatever is done', () => {
       }),
       { seed: 15, numRuns: 300 },
     );
+  });
+});
+
+describe('the units that the builder works in', () => {
+  const sold = {
+    ...given('shop.length', '4.8 m'),
+    presetFrom: (read: Read) => (read.inches() ? '16 ft' : '4.8 m'),
+  };
+  const inches = signal(false);
+  const book = createBook(
+    freshState(demoBoat),
+    (table) => ({ ...catalogueOf(table), given: [sold], derived: [] }),
+    undefined,
+    () => inches.value,
+  );
+
+  test('move a preset that has a size of its own in inches, and nothing that is typed', () => {
+    const length = () => book.first.value.value('shop.length');
+    expect(length()).toBe(4.8);
+    inches.value = true;
+    expect(length()).toBeCloseTo(16 * 0.3048, 12);
+    book.write({ 'shop.length': '5.1 m' });
+    expect(length()).toBe(5.1);
+    book.write({ 'shop.length': null });
+    inches.value = false;
+    expect(length()).toBe(4.8);
   });
 });

@@ -1,14 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  gauges,
-  leadHoleShare,
-  lengthsSold,
-  screws,
-  screwSize,
-  screwToBuy,
-  usualGauge,
-} from '../../src/trade/screws';
+import { screwLengths } from '../../src/trade/lengths-sold';
+import { gauges, leadHoleShare, screws, screwSize, screwToBuy, usualGauge } from '../../src/trade/screws';
 
 const inches = (metres: number) => metres / 0.0254;
 
@@ -30,19 +23,18 @@ describe('screw sizes', () => {
     }
   });
 
-  test('in every gauge the root is thinner than the shank, the shank passes its hole, the head is widest', () => {
+  test('in every gauge the root is thinner than the shank, and the head is widest', () => {
     for (const gauge of gauges) {
-      const [root, shank, hole, head] = (['root', 'diameter', 'clearance', 'head'] as const).map((size) =>
+      const [root, shank, head] = (['root', 'diameter', 'head'] as const).map((size) =>
         screwSize(gauge, size),
       );
       expect(root).toBeLessThan(shank!);
-      expect(shank).toBeLessThanOrEqual(hole!);
-      expect(hole).toBeLessThan(head!);
+      expect(shank).toBeLessThan(head!);
     }
   });
 
   test('every size grows with the gauge', () => {
-    for (const size of ['root', 'diameter', 'clearance', 'head'] as const) {
+    for (const size of ['root', 'diameter', 'head'] as const) {
       const values = gauges.map((gauge) => screwSize(gauge, size));
       expect(values).toEqual([...values].sort((a, b) => a - b));
       expect(new Set(values).size).toBe(gauges.length);
@@ -69,30 +61,30 @@ describe('lead holes', () => {
 
 describe('the screw to buy', () => {
   test('the shortest that reaches', () => {
-    expect(screwToBuy(0.0301, 0.06, lengthsSold.metric)).toBe(0.035);
-    expect(screwToBuy(0.03, 0.06, lengthsSold.metric)).toBe(0.03);
+    expect(screwToBuy(0.0301, 0.06, screwLengths.metric)).toBe(0.035);
+    expect(screwToBuy(0.03, 0.06, screwLengths.metric)).toBe(0.03);
   });
 
   test('where that would come through, the longest that stays inside', () => {
-    expect(screwToBuy(0.034, 0.022, lengthsSold.metric)).toBe(0.02);
+    expect(screwToBuy(0.034, 0.022, screwLengths.metric)).toBe(0.02);
   });
 
   test('inch lengths for an inch shop', () => {
-    expect(inches(screwToBuy(0.034, 0.06, lengthsSold.inch))).toBeCloseTo(1.5, 12);
+    expect(inches(screwToBuy(0.034, 0.06, screwLengths.inch))).toBeCloseTo(1.5, 12);
   });
 
   test('none short enough is said', () => {
-    expect(() => screwToBuy(0.03, 0.011, lengthsSold.metric)).toThrow('no wood screw sold is short enough');
+    expect(() => screwToBuy(0.03, 0.011, screwLengths.metric)).toThrow('no wood screw sold is short enough');
   });
 
   test('is always sold, never longer than what stays inside, and reaches if any does', () => {
     const length = fc.double({ min: 0.012, max: 0.2, noNaN: true });
     fc.assert(
       fc.property(length, length, (wanted, longest) => {
-        const bought = screwToBuy(wanted, longest, lengthsSold.metric);
-        expect(lengthsSold.metric).toContain(bought);
+        const bought = screwToBuy(wanted, longest, screwLengths.metric);
+        expect(screwLengths.metric).toContain(bought);
         expect(bought).toBeLessThanOrEqual(longest + 1e-6);
-        const reaching = lengthsSold.metric.some((sold) => sold >= wanted && sold <= longest);
+        const reaching = screwLengths.metric.some((sold) => sold >= wanted && sold <= longest);
         expect(reaching && bought < wanted - 1e-6).toBe(false);
       }),
       { seed: 7 },

@@ -1,7 +1,7 @@
 /** A butt in plywood: what stands behind it, how long, how it is fastened, and where on the boat it may be. */
 import { plateEachSide, printedPlate, sheathing } from '../../trade/butt-plates';
 import { buttKept } from '../../trade/scarf-strength';
-import { lengthsSold } from '../../trade/screws';
+import { screwLengths } from '../../trade/lengths-sold';
 import { choice, defineCell, step } from '../define';
 import { buttInputs, buttKinds } from './butt-inputs';
 import { drawButt } from './butt-picture';
@@ -11,7 +11,7 @@ const PRACTICE = 'common practice, no source';
 const PRINTED = 'from memory: APA, Plywood Design Specification, plywood splice plates';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
 /** The shortest screw that shops keep. */
-const SHORTEST = `${1000 * lengthsSold.metric[0]!} mm`;
+const SHORTEST = `${1000 * screwLengths.metric[0]!} mm`;
 const LAMINATE = 'volume of glass in the laminate';
 
 export const butt = defineCell({

@@ -270,10 +270,10 @@ export const fasten = defineCell({
     },
     {
       when: 'light > 0',
-      says: 'Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; buy {toBuy}, {boxes} boxes.',
+      says: 'Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; with spares {toBuy}. Boxes of {box} to buy: {boxes}.',
     },
     {
-      says: 'Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; buy {toBuy}, {boxes} boxes. Drill {pilot} for the thread and {shankHole} through the part screwed on; sink the head {sink}.',
+      says: 'Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; with spares {toBuy}. Boxes of {box} to buy: {boxes}. Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.',
     },
   ],
   warnings: [

@@ -1,6 +1,13 @@
 /** Which screw for a part screwed on and the timber under it, and the holes it wants: the same wherever screws go. */
-import { leadHoleShare, lengthsSold, screwSize, screwToBuy, usualGauge } from '../../trade/screws';
+import { putUp } from '../../measure';
+import { pilotShelf, shankShelf } from '../../trade/drills';
+import { screwLengths, screwShelf } from '../../trade/lengths-sold';
+import { leadHoleShare, screwSize, screwToBuy, shankPlay, usualGauge } from '../../trade/screws';
 import { type CellFunction, choice, input, step } from '../define';
+
+putUp('pilotDrill', pilotShelf);
+putUp('shankDrill', shankShelf);
+putUp('screwLength', screwShelf);
 
 export const NDS = 'National Design Specification for Wood Construction (2018)';
 export const CUSTOM = 'common practice, no source';
@@ -21,8 +28,10 @@ export const screwInputs = {
       { id: 'inch', label: 'inches' },
     ],
     preset: 'mm',
+    presetInch: 'inch',
+    note: 'as the units chosen',
   }),
-  screwLength: input('length', 'Screw length', {
+  screwLength: input('screwLength', 'Screw length', {
     from: '{self}.lengthToBuy',
     preset: '30 mm',
     min: '5 mm',
@@ -78,8 +87,14 @@ export const screwSteps = {
     'longest screw that stays inside',
     'common practice: 3 mm short of the far face',
   ),
+  longestSold: step(
+    'screwLength',
+    'soldIn == "inch" ? longestInch(longest) : longestMetric(longest)',
+    'longest screw sold that stays inside; 0 where none does',
+    'common practice: lengths that shops keep',
+  ),
   lengthToBuy: step(
-    'length',
+    'screwLength',
     'soldIn == "inch" ? soldInch(fullLength, longest) : soldMetric(fullLength, longest)',
     'length to buy: what the code asks, as shops sell it',
     'common practice: lengths that shops keep',
@@ -88,19 +103,31 @@ export const screwSteps = {
   holdInDiameters: step('ratio', 'hold / diameter', 'depth in the timber, in diameters', GEOMETRY),
   behind: step('length', 'depth - hold', 'wood left beyond the point', GEOMETRY),
   pilot: step(
-    'length',
+    'pilotDrill',
     'partOfRoot(gravity) * root',
     'drill for the thread',
-    `${NDS} 12.1.5, screws pulled out: 0.9 of the root above a gravity of 0.6, 0.7 above 0.5; lighter woods are drilled the same in boats, common practice`,
+    `${NDS} 12.1.5, screws pulled out: 0.9 of the root above a gravity of 0.6, 0.7 above 0.5; lighter woods are drilled the same in boats, common practice; the drill sold next below: from memory, ASME B94.11M and ISO 235`,
   ),
   pilotSideways: step(
-    'length',
+    'pilotDrill',
     'gravity > 0.6 ? root : 7 / 8 * root',
     'drill for the thread of a screw pushed sideways',
     `${NDS} 12.1.5, screws pushed sideways: the root above a gravity of 0.6, about 7/8 of it below`,
   ),
-  shankHole: step('length', 'shankDrill(gauge)', 'drill for the shank, through the part screwed on', CUSTOM),
+  shankHole: step(
+    'shankDrill',
+    `diameter + ${(shankPlay / 0.0254) * 1000} thou`,
+    'drill for the shank, through the part screwed on: two thousandths of an inch of play',
+    `${CUSTOM}; the drill sold next above: from memory, ASME B94.11M and ISO 235`,
+  ),
 } as const;
+
+const longestWithin = (sold: readonly number[]): CellFunction => ({
+  takes: ['length'],
+  gives: 'length',
+  says: 'longest sold length within it; 0 where the shortest is longer',
+  run: (longest) => sold.findLast((length) => length <= longest + 1e-6) ?? 0,
+});
 
 export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   gaugeFor: {
@@ -127,24 +154,20 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
     says: 'head diameter of the gauge',
     run: (gauge) => screwSize(gauge, 'head'),
   },
-  shankDrill: {
-    takes: ['number'],
-    gives: 'length',
-    says: 'drill that passes the shank',
-    run: (gauge) => screwSize(gauge, 'clearance'),
-  },
   soldMetric: {
     takes: ['length', 'length'],
     gives: 'length',
     says: 'shortest sold length that reaches the first, or the longest within the second',
-    run: (wanted, longest) => screwToBuy(wanted, longest, lengthsSold.metric),
+    run: (wanted, longest) => screwToBuy(wanted, longest, screwLengths.metric),
   },
   soldInch: {
     takes: ['length', 'length'],
     gives: 'length',
     says: 'shortest sold length that reaches the first, or the longest within the second',
-    run: (wanted, longest) => screwToBuy(wanted, longest, lengthsSold.inch),
+    run: (wanted, longest) => screwToBuy(wanted, longest, screwLengths.inch),
   },
+  longestMetric: longestWithin(screwLengths.metric),
+  longestInch: longestWithin(screwLengths.inch),
   partOfRoot: {
     takes: ['ratio'],
     gives: 'ratio',
@@ -156,9 +179,15 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
 /** What speaks against the screw itself, whatever it fastens. */
 export const screwWarnings = [
   {
-    when: 'behind < 0 mm',
-    says: 'The screw comes out of the far face: at most {longest} long.',
-    limit: 'geometry',
+    when: 'behind < 0 mm and longestSold > 0 mm',
+    says: 'The screw comes out of the far face: {longestSold} is the longest sold that stays inside.',
+    limit: GEOMETRY,
+    weight: 'stop',
+  },
+  {
+    when: 'behind < 0 mm and longestSold <= 0 mm',
+    says: 'The screw comes out of the far face, and none is sold that is short enough.',
+    limit: GEOMETRY,
     weight: 'stop',
   },
   {

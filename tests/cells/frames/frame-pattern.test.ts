@@ -254,6 +254,7 @@ describe('frame pattern', () => {
             maybe: number,
             choice: String,
             hull: () => boat.hull(),
+            inches: () => false,
             found: () => null,
           });
           expect(told).toBeCloseTo(tryCell(framePattern, { frame: id, member }, table).number('screwsIn'), 9);

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fasten } from '../../../src/cells/timber/fasten';
+import { plainShown, write } from '../../../src/measure';
 import { tryCell } from '../try-cell';
 import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
@@ -41,11 +42,38 @@ describe('fasten', () => {
     expect(inMm('longest')).toBeCloseTo(9 + 38 - 3, 6);
     expect(tried.number('holdInDiameters')).toBeCloseTo(26 / (0.164 * 25.4), 6);
     expect(inMm('thread')).toBeCloseTo((2 / 3) * 35, 6);
-    expect(inMm('shankHole')).toBeCloseTo(4.3, 6);
+    expect(inMm('shankHole')).toBeCloseTo(0.166 * 25.4, 6);
     // The wider of two codes: 10 D and 5 d along, 10 D and 12 d to an end, 2.5 D and 3 d to an edge.
     expect(inMm('leastPitch')).toBeCloseTo(10 * 0.164 * 25.4, 6);
     expect(inMm('leastEnd')).toBeCloseTo(12 * 0.164 * 25.4, 6);
     expect(inMm('leastEdge')).toBeCloseTo(3 * 0.164 * 25.4, 6);
+  });
+
+  test('in feet and inches screws come from inch lengths, and holes are called by their drills', () => {
+    const feet = { ...plainShown, length: 'feet', fraction: 8 } as const;
+    const tried = tryCell(fasten, chine, undefined, feet);
+    // 9 + 25 mm is 1.34 in: sold above it is 1 1/2 in
+    expect(tried.number('screwLength') / 0.0254).toBeCloseTo(1.5, 9);
+    expect(tried.words).toContain('No. 8 screws, 1 1/2 in long');
+    // 0.7 x 0.131 in is 0.092 in; 0.164 + 0.002 in is 0.166 in
+    expect(tried.words).toMatch(
+      /Holes: No\. 43 drill.* for the thread, 11\/64 in.* through the part screwed on/,
+    );
+    expect(tryCell(fasten, chine).words).toMatch(/Holes: 2\.3 mm.* for the thread, 4\.3 mm.* through/);
+    expect(tryCell(fasten, { ...chine, screwLength: '30 mm' }, undefined, feet).words).toContain(
+      'No. 8 screws, 30 mm long',
+    );
+  });
+
+  test('a thin panel on a thin log in eighths of an inch gets a drill, and no mark of the tape', () => {
+    const feet = { ...plainShown, length: 'feet', fraction: 8 } as const;
+    const tried = tryCell(fasten, { ...chine, topThickness: '1/4 in', depth: '1 1/2 in' }, undefined, feet);
+    const written = (key: 'pilot' | 'shankHole') =>
+      write(tried.number(key), key === 'pilot' ? 'pilotDrill' : 'shankDrill', feet);
+    // No. 6: 0.7 x 0.113 in and 0.138 + 0.002 in
+    expect(written('pilot')).toMatchObject({ text: '5/64 in', remainder: 'exactly 0.079 in' });
+    expect(written('shankHole')).toMatchObject({ text: '9/64 in', remainder: 'exactly 0.140 in' });
+    expect(write(tried.number('pilot'), 'pilotDrill', plainShown).text).toBe('2.0 mm');
   });
 
   test('the screws laid out reach from end to end', () => {

@@ -1,0 +1,36 @@
+/**
+ * What is bought in sizes: drills, screws, lengths of lumber. Such a thing is not written as a tape reads it but as
+ * the shop calls it, in the system that the builder buys by.
+ *
+ * The tables of sizes come with the cells that need them; until one is put up here its kind is written as a length.
+ */
+import type { KindId } from './kinds';
+import type { Shown } from './shown';
+
+export interface SoldSize {
+  /** As it is asked for in the shop: `5/64 in`, `No. 43 drill`, `2.3 mm`. */
+  readonly text: string;
+  /** In words, for the ear. */
+  readonly spoken: string;
+  /** Its true size, m. */
+  readonly size: number;
+}
+
+/** The size sold that answers to a length in metres; undefined where none does. */
+export type Shelf = (metres: number, shown: Shown) => SoldSize | undefined;
+
+const shelves = new Map<KindId, Shelf>();
+
+/** Puts up the sizes in which things of a kind are sold. */
+export function putUp(kind: KindId, shelf: Shelf): void {
+  shelves.set(kind, shelf);
+}
+
+export function soldSize(kind: KindId, metres: number, shown: Shown): SoldSize | undefined {
+  return shelves.get(kind)?.(metres, shown);
+}
+
+/** True of a kind whose sizes are put up. */
+export function isSold(kind: KindId): boolean {
+  return shelves.has(kind);
+}

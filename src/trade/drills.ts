@@ -1,0 +1,95 @@
+/**
+ * Drills as they are sold, and the one to take for a hole.
+ *
+ * A pilot hole that is too wide holds no thread, a shank hole that is too narrow catches it: the one takes the next
+ * drill below what is asked, the other the next above.
+ */
+import { type Shelf, type Shown, type SoldSize } from '../measure';
+
+const INCH = 0.0254;
+/** Sold sizes and reckoned ones meet exactly; rounding is forgiven. */
+const HAIR = 1e-7;
+
+/** Twist drills No. 1 to No. 60, in. Source: from memory, ASME B94.11M. */
+export const numberDrills: readonly number[] =
+  '0.228 0.221 0.213 0.209 0.2055 0.204 0.201 0.199 0.196 0.1935 0.191 0.189 0.185 0.182 0.18 0.177 0.173 0.1695 0.166 0.161 0.159 0.157 0.154 0.152 0.1495 0.147 0.144 0.1405 0.136 0.1285 0.12 0.116 0.113 0.111 0.11 0.1065 0.104 0.1015 0.0995 0.098 0.096 0.0935 0.089 0.086 0.082 0.081 0.0785 0.076 0.073 0.07 0.067 0.0635 0.0595 0.055 0.052 0.0465 0.043 0.042 0.041 0.04'
+    .split(' ')
+    .map(Number);
+
+/** Twist drills A to Z, in. Source: from memory, ASME B94.11M. */
+export const letterDrills: readonly number[] =
+  '0.234 0.238 0.242 0.246 0.25 0.257 0.261 0.266 0.272 0.277 0.281 0.29 0.295 0.302 0.316 0.323 0.332 0.339 0.348 0.358 0.368 0.377 0.386 0.397 0.404 0.413'
+    .split(' ')
+    .map(Number);
+const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
+
+/**
+ * Drills by the 64th of an inch are in every set, those by number and letter are not: they serve where the nearest
+ * 64th on the right side is off by more than this share. Common practice, no source.
+ */
+const NEAR_ENOUGH = 0.05;
+
+/** Drills by tenths of a millimetre, 0.5 to 14 mm. Source: from memory, ISO 235, jobber drills. */
+const TENTHS = [5, 140] as const;
+/** Drills by 64ths, 1/64 to 1/2 in. Source: from memory, ASME B94.11M. */
+const SIXTY_FOURTHS = [1, 32] as const;
+
+type Side = 'below' | 'above';
+
+/** The next whole number of parts on that side; undefined outside the set. */
+function nextOf(parts: number, side: Side, [least, most]: readonly [number, number]): number | undefined {
+  const whole = side === 'below' ? Math.floor(parts + HAIR) : Math.ceil(parts - HAIR);
+  return whole < least || whole > most ? undefined : whole;
+}
+
+function metricDrill(metres: number, side: Side): SoldSize | undefined {
+  const tenths = nextOf(metres * 1e4, side, TENTHS);
+  if (tenths === undefined) return undefined;
+  const figure = (tenths / 10).toFixed(1);
+  return { text: `${figure} mm`, spoken: `${figure} millimetres`, size: tenths / 1e4 };
+}
+
+function inchDrill(metres: number, side: Side): SoldSize | undefined {
+  const inches = metres / INCH;
+  const off = (size: number) => (side === 'below' ? inches - size : size - inches);
+  const parts = nextOf(inches * 64, side, SIXTY_FOURTHS);
+  const common = parts === undefined ? [] : [sixtyFourth(parts)];
+  const near = common.filter(({ size }) => off(size / INCH) <= NEAR_ENOUGH * inches);
+  const gauged = [...numberDrills.map(numbered), ...letterDrills.map(lettered)].filter(
+    ({ size }) => off(size / INCH) >= -HAIR,
+  );
+  const [best] =
+    near.length > 0
+      ? near
+      : [...common, ...gauged].toSorted((a, b) => off(a.size / INCH) - off(b.size / INCH));
+  return best;
+}
+
+function sixtyFourth(parts: number): SoldSize {
+  let [top, bottom] = [parts, 64];
+  while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
+  return { text: `${top}/${bottom} in`, spoken: `${top}/${bottom} of an inch`, size: (parts * INCH) / 64 };
+}
+
+function numbered(inches: number, at: number): SoldSize {
+  return { text: `No. ${at + 1} drill`, spoken: `number ${at + 1} drill`, size: inches * INCH };
+}
+
+function lettered(inches: number, at: number): SoldSize {
+  return { text: `letter ${LETTERS[at]} drill`, spoken: `letter ${LETTERS[at]} drill`, size: inches * INCH };
+}
+
+/**
+ * The drill sold for a hole of this width.
+ *
+ * @param metres width asked
+ * @param side the drill may be no wider (`below`) or no narrower (`above`)
+ * @returns undefined beyond the drills listed: in millimetres 0.5 to 14 mm, in inches 1/64 to 1/2 in
+ */
+export function drillFor(metres: number, side: Side, shown: Shown): SoldSize | undefined {
+  return shown.length === 'mm' ? metricDrill(metres, side) : inchDrill(metres, side);
+}
+
+/** How the drill of a pilot hole is called, and of a hole for the shank. */
+export const pilotShelf: Shelf = (metres, shown) => drillFor(metres, 'below', shown);
+export const shankShelf: Shelf = (metres, shown) => drillFor(metres, 'above', shown);
