@@ -15,6 +15,11 @@ export interface Check {
   readonly tolerance: number;
   readonly source: string;
   readonly known: 'published' | 'common practice' | 'from memory' | 'closed form';
+  /**
+   * Where the source is printed so roughly that one per cent can't be seen in it: the share that can, and the row that
+   * holds the same reckoning finely.
+   */
+  readonly rough?: { readonly noticed: number; readonly finer: string };
   /** What the product's own code gives, in that unit. It never restates the formula. */
   readonly obtain: () => readonly number[];
 }
@@ -27,6 +32,18 @@ export function misses(check: Pick<Check, 'expected' | 'tolerance'>, obtained: r
   }
   const at = expected.findIndex((wanted, i) => !(Math.abs((obtained[i] ?? NaN) - wanted) <= tolerance));
   return at < 0 ? '' : `expected ${expected[at]} within ${tolerance}, obtained ${obtained[at]}`;
+}
+
+/** The same number wrong by the least share that the row must notice, up and down; nought by a hundredth of the unit. */
+export function wrongs({
+  expected,
+  rough,
+}: Pick<Check, 'expected' | 'rough'>): readonly (readonly number[])[] {
+  const share = rough?.noticed ?? 0.01;
+  return expected.flatMap((value, at) => {
+    const off = value === 0 ? 0.01 : share * value;
+    return [off, -off].map((by) => expected.map((other, i) => (i === at ? other + by : other)));
+  });
 }
 
 /** The rows of every file of checks, in the order of their ids. */

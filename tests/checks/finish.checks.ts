@@ -175,6 +175,7 @@ export const rows: readonly Check[] = [
     tolerance: 0.01,
     source: NIEDERER,
     known: 'published',
+    rough: { noticed: 0.025, finer: 'C21' },
     obtain: () => [
       job({ ...rule, bottomArea: '28 ft^2', clothWeight: '12 oz/yd^2' }).number('total') / GALLON,
     ],
@@ -189,6 +190,7 @@ export const rows: readonly Check[] = [
     tolerance: 0.01,
     source: NIEDERER,
     known: 'published',
+    rough: { noticed: 0.025, finer: 'C21' },
     obtain: () => [
       job({ ...rule, bottomArea: '30.5 ft^2', clothWeight: '6 oz/yd^2' }).number('total') / GALLON,
     ],

@@ -61,6 +61,7 @@ const settling: readonly Check[] = [
     tolerance: 0.06,
     source: `${HANDBOOK}, Table 4-2, printed to a tenth`,
     known: 'from memory',
+    rough: { noticed: 0.02, finer: 'W73' },
     obtain: settles([21.1, 30], [21.1, 50], [21.1, 65], [21.1, 80]),
   },
   {
@@ -151,10 +152,11 @@ const moving: readonly Check[] = [
     cell: 'moisture',
     what: 'change of a narrow board',
     input: '5 in, coefficient 0.00129, moisture 6 to 9 %',
-    expected: [0.019],
+    expected: [5 * 0.00129 * 3],
     unit: 'in',
-    tolerance: 0.0005,
-    source: 'a flooring trade’s worked example',
+    tolerance: 0.00001,
+    source:
+      'a flooring trade’s worked example, which prints 0.019: width times coefficient times points of moisture',
     known: 'published',
     obtain: each(moisture, 'change', INCH, {
       ...width,

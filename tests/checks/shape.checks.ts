@@ -1,6 +1,7 @@
 /** Shape: what the cell that judges a line gives, against closed forms. Battens and differences themselves: geometry.checks.ts. */
 import { starter } from '../../src/boat';
 import { fair } from '../../src/cells/shape/fair';
+import { boatWithSheer } from '../cells/shape/sheer-boats';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 
@@ -9,6 +10,15 @@ function misread() {
   if (!table) throw new Error('the misread dory is gone');
   return tryCell(fair, {}, table);
 }
+
+/** A sheer that is one cubic in plan, but for its sixth half-breadth, which is `out` by so many mm. */
+const cubicSheer = (out: number) =>
+  boatWithSheer(
+    Array.from({ length: 11 }, (_, i) => {
+      const u = (i - 5) / 5;
+      return [400 * i, 1000 - 300 * u ** 2 + 40 * u ** 3 + (i === 5 ? out : 0), 500 + 150 * u ** 2] as const;
+    }),
+  );
 
 export const rows: readonly Check[] = [
   {
@@ -53,6 +63,19 @@ export const rows: readonly Check[] = [
     tolerance: 8,
     source: 'the number before it was spoilt; 8 mm is the plan’s own shape',
     known: 'closed form',
+    rough: { noticed: 0.25, finer: 'L15a' },
     obtain: () => [1000 * misread().number('correction')],
+  },
+  {
+    id: 'L15a',
+    cell: 'fair',
+    what: 'a half-breadth read 50 mm short and one read 30 mm wide on a line that is one cubic, found',
+    input: 'eleven stations 400 mm apart, the sixth out',
+    expected: [50, -30],
+    unit: 'mm',
+    tolerance: 0.001,
+    source: 'a cubic has no run of third differences but a single error’s own',
+    known: 'closed form',
+    obtain: () => [-50, 30].map((out) => 1000 * tryCell(fair, {}, cubicSheer(out)).number('correction')),
   },
 ];
