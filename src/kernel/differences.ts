@@ -1,5 +1,4 @@
 import { fitSpline, splineAt } from './spline';
-import type { Ends } from './spline';
 
 /** Differences of the given order: each the later number less the one before, done over again. */
 export function differences(values: readonly number[], order: number): readonly number[] {
@@ -33,19 +32,18 @@ export function dividedDifferences(
 
 /**
  * How far one point stands from the batten through all the others, when its duck is lifted: + means that it
- * stands proud. Needs at least three points. Not-a-knot ends by default, since natural ends bend the
- * answer near the ends of the curve.
+ * stands proud. The batten is a real one, its ends free: beyond its first and last duck it runs on straight, so a
+ * point at an end stands off a straight line however fair the curve is. Needs at least three points.
  */
-export function missWhenLifted(
-  knots: readonly number[],
-  values: readonly number[],
-  index: number,
-  ends: Ends<number> = {},
-): number {
+export function missWhenLifted(knots: readonly number[], values: readonly number[], index: number): number {
   const at = knots[index];
   const value = values[index];
   if (at === undefined || value === undefined) throw new Error(`there is no point ${index + 1} to lift`);
   if (knots.length < 3) throw new Error(`lifting a duck needs at least 3 points; got ${knots.length}`);
-  const others = fitSpline(knots.toSpliced(index, 1), values.toSpliced(index, 1), ends);
-  return value - splineAt(others, at);
+  const others = fitSpline(knots.toSpliced(index, 1), values.toSpliced(index, 1), {
+    start: 'natural',
+    end: 'natural',
+  });
+  const nearest = Math.min(Math.max(at, others.knots[0]!), others.knots.at(-1)!);
+  return value - splineAt(others, nearest) - splineAt(others, nearest, 1) * (at - nearest);
 }

@@ -109,12 +109,13 @@ const lofting: readonly Check[] = [
   {
     id: 'L7',
     cell: 'kernel',
-    what: 'how far the point that is out stands proud of the cubic through its neighbours',
-    input: '1, 8, 27.1, 64, 125, middle one lifted',
-    expected: [0.1],
+    what: 'how far a point springs off a free batten over four others when its duck is lifted',
+    input: '1, 8, 27.1, 64, 125 over even steps, middle one lifted',
+    expected: [1.225],
     unit: '',
     tolerance: 1e-9,
-    source: 'the cubes lie on a cubic, so the miss is the error',
+    source:
+      'three-moment equation of a beam on four supports: (3, −11, 16, −11, 3) / 16 of the five values; e alone gives e',
     known: 'closed form',
     obtain: () => [missWhenLifted([1, 2, 3, 4, 5], [1, 8, 27.1, 64, 125], 2)],
   },

@@ -44,7 +44,7 @@ export function drawForces(v: Values, { hull, say }: Saying): Drawing {
 }
 
 const lineIn = (hull: NonNullable<Saying['hull']>, v: Values): LongLine =>
-  longLine(hull.edge(String(v['edge'])), v['view'] === 'profile' ? 'profile' : 'plan');
+  longLine(hull, hull.edge(String(v['edge'])), v['view'] === 'profile' ? 'profile' : 'plan');
 
 const viewWord = ({ view }: LongLine) => `in ${lineViews.find(({ id }) => id === view)!.label}`;
 

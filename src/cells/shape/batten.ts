@@ -363,7 +363,7 @@ export const batten = defineCell({
 
 function lineOf(hull: Hull, v: Values): LongLine {
   const view: LineView = v['view'] === 'profile' ? 'profile' : 'plan';
-  return longLine(hull.edge(String(v['edge'])), view);
+  return longLine(hull, hull.edge(String(v['edge'])), view);
 }
 
 const indexHere = (hull: Hull, v: Values) => hull.station(String(v['station'])).index;

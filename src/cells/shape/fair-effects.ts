@@ -39,7 +39,7 @@ export function effectsOf(
       'Deepest hollow of the line',
       'length',
       (of) =>
-        Math.max(0, ...longLine(of.edges[line.edge.index]!, line.view).hollows.map(({ depth }) => depth)), // the same edges
+        Math.max(0, ...longLine(of, of.edges[line.edge.index]!, line.view).hollows.map(({ depth }) => depth)), // the same edges
     ),
   ];
 }

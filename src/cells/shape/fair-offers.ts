@@ -1,6 +1,6 @@
 /** Second versions of the boat worth a look: the number corrected, a wedge, the least mend, the trial move. */
 import { type Hull, offsetName } from '../../boat';
-import type { Offer, OnHand, Values } from '../define';
+import type { Effect, Offer, OnHand, Values } from '../define';
 import { effectsOf } from './fair-effects';
 import { wayOf } from './fair-picture';
 import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, viewOf, word } from './fair-working';
@@ -38,8 +38,10 @@ function lineOffer(hull: Hull, v: Values): readonly Offer[] {
 function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
   const { station, line, correction, proof } = firstSuspect(hull, reading(v));
   if (proof <= 1) return [];
-  const offer = (label: string, index: number, by: number) =>
-    offerOf(hull, line, [{ index, by }], label, v, say);
+  const offer = (label: string, index: number, by: number, inWood: readonly Effect[] = []): Offer => {
+    const { effects = [], ...made } = offerOf(hull, line, [{ index, by }], label, v, say);
+    return { ...made, effects: [...effects, ...inWood] };
+  };
   const named = `${station.label}, ${line.edge.label}: ${say(Math.abs(correction), 'length')} ${wayOf(correction, line.view)}`;
   const rival = rivalOn(hull, line, reading(v));
   if (rival.nearly > ALIKE) {
@@ -62,20 +64,45 @@ function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
   const most = number(v, 'mostWedge');
   const panel = panelUnder(hull, line);
   const far = panel.inner.name === line.edge.name ? panel.outer : panel.inner;
-  const wood = (thickness: number) =>
-    `a ${correction * share > 0 ? 'wedge' : 'cut'} of ${say(thickness, 'length')} at the ${line.edge.label}, nothing at the ${far.label}`;
-  if (Math.abs(correction * share) <= most)
-    return [offer(`${named}; in wood ${wood(Math.abs(correction * share))}`, station.index, correction)];
+  const wood = (wedge: number) =>
+    `a ${wedge > 0 ? 'wedge' : 'cut'} of ${say(Math.abs(wedge), 'length')} at the ${line.edge.label}, nothing at the ${far.label}`;
+  const depths = (wedge: number) => depthsWith(wedge, number(v, 'moulded'), line.edge.label);
+  const wedge = correction * share;
+  if (Math.abs(wedge) <= most)
+    return [offer(`${named}; in wood ${wood(wedge)}`, station.index, correction, depths(wedge))];
   const part = (Math.sign(correction) * most) / Math.abs(share);
   const moved = `${say(Math.abs(part), 'length')} ${wayOf(part, line.view)}`;
   return [
     offer(named, station.index, correction),
     offer(
-      `${station.label}, as much of it as is worth gluing or planing: ${wood(most)}, ${moved}`,
+      `${station.label}, as much of it as is worth gluing or planing: ${wood(part * share)}, ${moved}`,
       station.index,
       part,
+      depths(part * share),
     ),
   ];
+}
+
+/**
+ * What the mend does to the frame side itself, at its thick end. A wedged one keeps its depth if it loses the same
+ * taper inside; what that leaves of its own wood is for the builder to judge.
+ * @param wedge + glued on, - planed off, m
+ */
+function depthsWith(wedge: number, moulded: number, at: string): readonly Effect[] {
+  const deep: Effect = {
+    label: `Depth of the frame side at the ${at}`,
+    kind: 'length',
+    before: moulded,
+    after: Math.max(moulded + wedge, 0),
+  };
+  if (wedge < 0 || wedge >= moulded) return [deep];
+  const left: Effect = {
+    label: 'Its own wood there, if it loses the same taper inside and so keeps its depth',
+    kind: 'length',
+    before: moulded,
+    after: moulded - wedge,
+  };
+  return [deep, left];
 }
 
 /** Every move of the least mend of the line in hand, without the trial. */

@@ -1,6 +1,17 @@
 /** The wedge glued to a frame side, or the wood planed off it, at full size: what lies between the side as it is and as it should be. */
 import type { Hull } from '../../boat';
-import { dim, type Drawing, drawing, hatch, label, line, mm, note, type Point } from '../../drawing';
+import {
+  dim,
+  type Drawing,
+  drawing,
+  hatch,
+  label,
+  line,
+  mm,
+  note,
+  type Point,
+  type Shape,
+} from '../../drawing';
 import type { Vec3 } from '../../kernel';
 import type { OnHand, Values } from '../define';
 import { after, before, lineOf, number, panelUnder, word } from './fair-working';
@@ -47,8 +58,20 @@ export function wedgePatterns(v: Values, { hull, say }: Pick<OnHand, 'hull' | 's
             ? `${named}: glue it to the outer edge of the frame, both sides of the boat alike. Straight edge: the frame as it is.`
             : `${named}: plane the outer edge of the frame down to this, both sides of the boat alike. Heavy edge: the frame as it is.`,
         ),
+        insideToo(v, say),
       ],
     }),
+  ];
+}
+
+/** The same taper off the inside keeps the depth of a wedged frame side. */
+function insideToo(v: Values, say: OnHand['say']): Shape[] {
+  const left = number(v, 'ownWood');
+  if (number(v, 'wedge') < 0 || left <= 0) return [];
+  return [
+    note(
+      `The same taper off the inner edge keeps the frame side ${say(number(v, 'moulded'), 'length')} deep; ${say(left, 'length')} of its own wood is left at the thick end.`,
+    ),
   ];
 }
 

@@ -2,9 +2,9 @@
 import type { Hull, Panel, Station } from '../../boat';
 import { below, leastMend } from '../../kernel';
 import type { Values } from '../define';
-import { type LineView, type LongLine, longLine } from './long-line';
+import { type LineView, type LongLine, longLine, postsOf } from './long-line';
 import { type Move, movedHull } from './moved-hull';
-import { type Reading, rivalOn, spreadOf, suspectOn } from './suspects';
+import { type Reading, rivalOn, spreadOf, suspectOn, witnessesOf } from './suspects';
 
 /** The inputs that each kind of question uses. */
 export const lineKeys = ['edge', 'view', 'tried', 'shift'] as const;
@@ -24,12 +24,18 @@ export const reading = (values: Values): Reading => ({
 /** The line in hand, with the trial move. */
 export function lineOf(hull: Hull, values: Values): LongLine {
   const trial = { index: hull.station(word(values, 'tried')).index, by: number(values, 'shift') };
-  return longLine(hull.edge(word(values, 'edge')), viewOf(values), trial);
+  return longLine(hull, hull.edge(word(values, 'edge')), viewOf(values), trial);
 }
 
 export const suspectOf = (hull: Hull, values: Values) =>
   suspectOn(hull, lineOf(hull, values), reading(values));
 export const rivalOf = (hull: Hull, values: Values) => rivalOn(hull, lineOf(hull, values), reading(values));
+/** The other signs that can be asked here, each for or against the oddest station. */
+export function signsFor(hull: Hull, values: Values): readonly boolean[] {
+  const { index } = hull.station(word(values, 'oddStation'));
+  const { flare, duck, bend } = witnessesOf(hull, lineOf(hull, values), index, reading(values));
+  return [...(flare === null ? [] : [flare]), duck, bend];
+}
 export const indexHere = (hull: Hull, values: Values) => hull.station(word(values, 'station')).index;
 
 /** The least error that stands out at each station but the two ends, m. */
@@ -46,6 +52,7 @@ export function mendOf(hull: Hull, values: Values): readonly number[] {
   const moves = leastMend(line.x, line.values, {
     held: [
       ...(values['ends'] === 'held' ? [0, line.x.length - 1] : []),
+      ...(line.view === 'plan' ? postsOf(hull) : []),
       ...keepKeys
         .map((key) => word(values, key))
         .flatMap((kept) => (kept === 'none' ? [] : [hull.station(kept).index])),

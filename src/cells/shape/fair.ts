@@ -20,12 +20,13 @@ import {
   rivalOf,
   runKeys,
   showsAtFrames,
+  signsFor,
   skinOf,
   suspectOf,
   word,
 } from './fair-working';
 import { lineViews } from './long-line';
-import { ALIKE, firstSuspect, spreadOf, witnessesOf } from './suspects';
+import { ALIKE, firstSuspect, signsInWords, spreadOf } from './suspects';
 
 const RUN = 'geometry of divided differences; how sure it is: docs/fairness.md';
 const BATTEN =
@@ -37,26 +38,30 @@ const FIRST_OF_ALL = ['nearest', 'blunder'] as const;
 
 const HOLLOWS = 'Hollows in the line: {hollowCount}.';
 const UNSEEN =
-  'With these {stations} stations an error under about {showsBest} at the frame that shows it best, {showsEverywhere} at the one that shows it least, can’t be told from the plan’s own shape.';
+  'With {stations} stations a small error stays hidden: it shows from about {showsBest} at the frame that shows it best, from {showsEverywhere} at the one that shows it least.';
 
 /** Words for a number that stands out, with what mends it in wood. */
 function found(when: string, stands: string, column: string): readonly WordsWhen[] {
-  const amiss = `At {oddStation} the {edge} stands ${stands} in {view}, by about {error}: ${column} {corrected} instead of {stands}. {witnesses} of 3 other signs agree.`;
+  const amiss = `In {view} the {edge} stands about {error} too ${stands} at {oddStation}: ${column} {corrected} instead of {stands}. Of the other signs, {signs}.`;
   const after =
-    'over the {wedgeLength} of the frame side: flare {leanAfter} instead of {lean}, {areaChange} of skin and {volumeChange} of displacement gained.';
+    'over the {wedgeLength} of the frame side. The flare goes from {lean} to {leanAfter}, the skin changes by {areaChange}, the displacement by {volumeChange}.';
   return [
     // Near an end two numbers can upset the run alike.
     {
       when: `proof > 1 and ${when} and rivalNearly > ${ALIKE}`,
-      says: `${amiss} Nearly as likely it is {rival}, by about {rivalError}: look both up before anything is moved. ${HOLLOWS}`,
+      says: `${amiss} Or, nearly as likely, {rival} is out by about {rivalError}: look up both before you move anything. ${HOLLOWS}`,
+    },
+    {
+      when: `proof > 1 and ${when} and wedge > nearest and ownWood > 0 mm`,
+      says: `${amiss} In wood that is a wedge {wood} thick there, tapering to nothing ${after} With the same taper planed off inside, the frame side keeps its depth of {moulded} there, {ownWood} of it its own wood. ${HOLLOWS}`,
     },
     {
       when: `proof > 1 and ${when} and wedge > nearest`,
-      says: `${amiss} In wood: a wedge {wood} thick there, tapering to nothing ${after} ${HOLLOWS}`,
+      says: `${amiss} In wood that is a wedge {wood} thick there, tapering to nothing ${after} ${HOLLOWS}`,
     },
     {
       when: `proof > 1 and ${when} and wedge < -nearest`,
-      says: `${amiss} In wood: a cut {wood} deep there, running out to nothing ${after} ${HOLLOWS}`,
+      says: `${amiss} In wood that is a cut {wood} deep there, running out to nothing ${after} ${HOLLOWS}`,
     },
     // The frame side runs along the move: the line is only marked elsewhere on it.
     { when: `proof > 1 and ${when}`, says: `${amiss} ${HOLLOWS}` },
@@ -64,10 +69,10 @@ function found(when: string, stands: string, column: string): readonly WordsWhen
 }
 
 const foundHere = [
-  ...found('view == "plan" and correction > 0 mm', 'in too far', 'half-breadth'),
-  ...found('view == "plan" and correction <= 0 mm', 'out too far', 'half-breadth'),
-  ...found('view == "profile" and correction > 0 mm', 'too low', 'height'),
-  ...found('view == "profile" and correction <= 0 mm', 'too high', 'height'),
+  ...found('view == "plan" and correction > 0 mm', 'far in', 'half-breadth'),
+  ...found('view == "plan" and correction <= 0 mm', 'far out', 'half-breadth'),
+  ...found('view == "profile" and correction > 0 mm', 'low', 'height'),
+  ...found('view == "profile" and correction <= 0 mm', 'high', 'height'),
 ];
 
 /** The same where a number of another line stands out more. */
@@ -88,7 +93,7 @@ export const fair = defineCell({
   id: 'fair',
   stage: 'shape',
   title: 'Is the line fair?',
-  question: 'Is this line fair, or is one of the numbers wrong, and which?',
+  question: 'Is this line fair, or is one of its numbers wrong, and which?',
   inputs: {
     edge: choice('Line', { options: 'edges', preset: 'sheer' }),
     view: choice('Seen in', { options: lineViews, preset: 'plan' }),
@@ -152,6 +157,15 @@ export const fair = defineCell({
       max: '100 mm',
       step: '1 mm',
       note: 'common practice: up to an inch at the top, nothing at the bottom',
+    }),
+    moulded: input('length', 'Depth of the frame side', {
+      seldom: true,
+      from: 'frame.moulded',
+      preset: '70 mm',
+      min: '1 mm',
+      max: '500 mm',
+      step: '5 mm',
+      note: 'square to its outer edge, before anything is glued on or planed off',
     }),
     stiffness: input('bendingStiffness', 'Stiffness of the batten', {
       seldom: true,
@@ -220,6 +234,17 @@ export const fair = defineCell({
       meaning: 'oddest station of this line',
       source: RUN,
     }),
+    standsOut: hullStep('choice', {
+      says: 'the oddest station of this line where its correction is larger than a fair line would ask for, else none',
+      uses: runKeys,
+      options: 'stations',
+      find: (hull, v) => {
+        const { station, proof } = suspectOf(hull, v);
+        return proof > 1 ? station.name : 'none';
+      },
+      meaning: 'station whose number stands out of this line, if there is one',
+      source: RUN,
+    }),
     correction: hullStep('length', {
       says: 'that one correction, by generalised least squares on the run',
       uses: runKeys,
@@ -228,7 +253,7 @@ export const fair = defineCell({
       source: RUN,
     }),
     shows: hullStep('length', {
-      says: '2.5 times the spread of that correction among fair lines with these stations, or the smallest error worth a thought',
+      says: '2.5 times the spread of that correction among fair lines with these stations, or the smallest error worth a thought if that is more',
       uses: runKeys,
       find: (hull, v) => suspectOf(hull, v).shows,
       meaning: 'least error that stands out at that station from the plan’s own shape',
@@ -286,14 +311,17 @@ export const fair = defineCell({
       source: RUN,
     }),
     witnesses: hullStep('count', {
-      says: 'counted: the run of flare is oddest there; the duck there pushes hardest; the batten is hollow there, or its bend parts most from its neighbours’',
+      says: 'counted: the run of flare is oddest there, where there is one; the duck there pushes hardest; the batten is hollow there, or its bend differs most from its neighbours’',
       uses: [...runKeys, 'oddStation'],
-      find: (hull, v) => {
-        const { index } = hull.station(word(v, 'oddStation'));
-        const signs = witnessesOf(hull, lineOf(hull, v), index, reading(v));
-        return Object.values(signs).filter((agrees) => agrees === true).length;
-      },
-      meaning: 'other signs, of three, that point to the same station',
+      find: (hull, v) => signsFor(hull, v).filter(Boolean).length,
+      meaning: 'other signs that point to the same station',
+      source: 'common practice, no source',
+    }),
+    signs: hullStep('choice', {
+      says: 'the same count, in words',
+      uses: [...runKeys, 'oddStation'],
+      find: (hull, v) => signsInWords(signsFor(hull, v)),
+      meaning: 'how many of the other signs agree',
       source: 'common practice, no source',
     }),
     hollowCount: hullStep('count', {
@@ -347,6 +375,12 @@ export const fair = defineCell({
       'geometry; wedges: common practice, no source',
     ),
     wood: step('length', 'abs(wedge)', 'the same, thick or deep', GEOMETRY),
+    ownWood: step(
+      'length',
+      'moulded - abs(wedge)',
+      'what is left there of the frame side’s own wood: of a wedged one when the same taper is planed off inside to keep its depth',
+      GEOMETRY,
+    ),
     wedgeLength: hullStep('length', {
       says: 'along the frame side, from this line to the next',
       uses: [...lineKeys, 'oddStation'],
@@ -404,10 +438,11 @@ export const fair = defineCell({
       source: BATTEN,
     }),
     miss: hullStep('length', {
-      says: 'its duck lifted and the batten bent through all the others',
+      says: 'its duck alone lifted, the batten held by all the others, its ends running on free',
       uses: [...lineKeys, 'station'],
       find: (hull, v) => lineOf(hull, v).misses[indexHere(hull, v)]!,
-      meaning: 'how far the station stands proud when its duck is lifted; blames neighbours too',
+      meaning:
+        'how far the mark stands outboard of or above the batten when its duck is lifted; at the two ends the batten runs on straight',
       source: BATTEN,
     }),
     oneHere: hullStep('length', {
@@ -423,7 +458,7 @@ export const fair = defineCell({
       uses: [...lineKeys, 'nearest', 'station'],
       find: (hull, v) =>
         lineOf(hull, v).run(spreadOf(number(v, 'nearest'))).corrections[indexHere(hull, v)]!.clears,
-      meaning: 'share of the unfairness that it would take away',
+      meaning: 'share of the line’s unfairness that it would take away',
       source: RUN,
     }),
     move: hullStep('length', {
@@ -436,19 +471,19 @@ export const fair = defineCell({
   },
   answers: [
     {
-      of: 'suspect',
-      label: 'first suspect',
-      from: 'a station, of all lines of the table in plan and in profile',
+      of: 'standsOut',
+      label: 'stands out',
+      from: 'the station of this line whose number disagrees with the others',
     },
     {
       of: 'proposed',
-      label: 'to be moved in this line',
-      from: 'from the centreline or the base, + outboard or up; nothing where no number stands out',
+      label: 'move it by',
+      from: 'at that station, + outboard or up; nothing where no number stands out',
     },
     {
       of: 'showsBest',
       label: 'an error shows from',
-      from: 'at the frame of this line that shows it best; a smaller one can’t be told from the plan’s own shape',
+      from: 'at the frame of this line that shows it best; a smaller one is lost in the shape of the line itself',
     },
   ],
   inWords: [
@@ -456,7 +491,7 @@ export const fair = defineCell({
     ...foundHere,
     {
       when: 'suspectProof > 1',
-      says: `The number to look at first is that of {suspect}, the {suspectLine} in {suspectView}. Of the {edge} in {view} none stands out. ${UNSEEN} ${HOLLOWS}`,
+      says: `Look first at {suspect}, the {suspectLine} in {suspectView}. No number of the {edge} stands out in {view}. ${UNSEEN} ${HOLLOWS}`,
     },
     { says: `No number of the {edge} stands out in {view}. ${UNSEEN} ${HOLLOWS}` },
   ],
@@ -468,43 +503,43 @@ export const fair = defineCell({
       { of: 'bend', label: 'bend' },
       { of: 'duck', label: 'duck' },
       { of: 'miss', label: 'proud when lifted' },
-      { of: 'oneHere', label: 'one correction' },
-      { of: 'clears', label: 'would clear' },
-      { of: 'move', label: 'least mend' },
+      { of: 'oneHere', label: 'move by, if it alone is wrong' },
+      { of: 'clears', label: 'unfairness that takes away' },
+      { of: 'move', label: 'move in the least mend' },
     ],
   },
   warnings: [
     {
       when: 'proof > 1',
-      says: 'The number at {oddStation} stands out by {error}; from {shows} on it would stand out of a fair line. Look it up in the plan before anything is cut.',
+      says: 'The number at {oddStation} is out by about {error}; a fair line would show no more than {shows}. Look it up in the plan before you cut anything.',
       limit: 'what fair lines with these stations show; docs/fairness.md',
       weight: 'mind',
     },
     {
       when: 'hollowCount > 0 and meant == "no"',
-      says: 'The line bends the wrong way: hollows {hollowCount}, the deepest {hollowDepth}.',
+      says: 'Part of the line bends the wrong way. Hollows: {hollowCount}, the deepest {hollowDepth}.',
       limit: 'a line bends one way unless a reverse is meant; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'hollowCount > 1 and meant == "yes"',
-      says: 'One reverse is meant, but the line has {hollowCount} stretches that bend the other way.',
+      says: 'One reverse is meant, but {hollowCount} stretches of the line bend the other way.',
       limit: 'one reverse; common practice, no source',
       weight: 'mind',
     },
     {
-      when: 'wood > mostWedge',
-      says: 'It would take a wedge or a cut of {wood} at this line, more than {mostWedge}: make the frame anew.',
-      limit: 'a wedge of up to an inch at the top; common practice, no source',
+      when: `wood > mostWedge and rivalNearly <= ${ALIKE}`,
+      says: 'If {oddStation} is built already, {wood} of wood would have to go on or come off there, more than {mostWedge}: make a new one.',
+      limit: 'a wedge of up to an inch at the thick end; common practice, no source',
       weight: 'stop',
     },
   ],
   cautions: [
-    'A suspect is not a verdict. Look up the number in the plan and measure the frame; a designer may have meant that shape.',
-    'Two numbers wrong side by side can pass for one elsewhere. After each correction look again.',
-    'The miss of a lifted duck is shown but not gone by: it blames the neighbours of a bad number as loudly as the number itself.',
-    'An error at either end upsets only one difference: an end is known from its own measurements, not from the run.',
-    'The frame is mended on both sides of the boat alike. Clamp it down before planing, keep both hands behind the iron, and sight along a batten over three frames before the last shavings.',
+    'A suspect is not a verdict. Look up the number in the plan and measure the frame: the designer may have meant that shape.',
+    'Two wrong numbers side by side can pass for one somewhere else. Look again after each correction.',
+    'How far the batten springs when a duck is lifted is shown, but the cell does not judge by it: the neighbours of a wrong number spring as far as the wrong number does. At the two ends the batten only runs on straight, however fair the line.',
+    'The two ends of a line show next to nothing: measure them by themselves. At a stem every half-breadth is nothing, and is not doubted.',
+    'Mend both sides of the frame alike. Clamp it down before you plane it, keep both hands behind the iron, and sight along a batten over three frames before the last shavings.',
   ],
   sources: [
     { text: BATTEN, known: 'published' },
@@ -514,7 +549,7 @@ export const fair = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Fairing: 1/8 in is moved in silence, above 1/4 in one looks for a blunder; a wedge to nothing at the bottom and up to an inch at the top',
+      text: 'Fairing: 1/8 in is moved in silence, above 1/4 in one looks for a blunder; a wedge to nothing at the bottom and up to an inch at the top, the same taper taken off inside where the depth is to stay',
       known: 'common practice',
     },
   ],

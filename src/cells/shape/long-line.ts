@@ -1,7 +1,7 @@
 /**
  * A long line of the hull as the loft floor shows it: one edge in plan or in profile, point by point.
  */
-import type { Edge, Hull } from '../../boat';
+import { type Edge, type Hull, isPost } from '../../boat';
 import { once } from '../../boat/once';
 import {
   type Batten,
@@ -45,7 +45,7 @@ export interface LongLine {
   readonly freeBatten: Batten;
   /** Force of each station's duck on it over its stiffness, 1/m2: + outboard in plan, + up in profile. */
   readonly ducks: readonly number[];
-  /** How far each point stands proud of the batten when its duck is lifted. */
+  /** How far each point stands proud of that batten when its duck alone is lifted, m. */
   readonly misses: readonly number[];
   /** @param spread of the offsets as written, m */
   run(spread: number): FairRun;
@@ -61,19 +61,31 @@ const kept = new WeakMap<Edge, Map<string, LongLine>>();
 /** Lines kept an edge: both views, and the last few moves of a slider. */
 const KEPT = 8;
 
+/** Stations at which every edge lies on the centreline: their half-breadths are nothing by nature, and never wrong. */
+export function postsOf({ stations }: Hull): readonly number[] {
+  return stations.filter(({ role }) => isPost(role)).map(({ index }) => index);
+}
+
 /** @throws the fault of an edge that can't be drawn */
-export function longLine(edge: Edge, view: LineView, trial: Trial = { index: 0, by: 0 }): LongLine {
+export function longLine(
+  hull: Hull,
+  edge: Edge,
+  view: LineView,
+  trial: Trial = { index: 0, by: 0 },
+): LongLine {
+  const posts = postsOf(hull);
   const lines = kept.get(edge) ?? new Map<string, LongLine>();
   kept.set(edge, lines);
-  const key = trial.by === 0 ? view : `${view} ${trial.index} ${trial.by}`;
-  const line = lines.get(key) ?? makeLine(edge, view, trial);
+  const move = trial.by === 0 ? '' : `${trial.index} ${trial.by}`;
+  const key = `${view}, ${move}, ${posts.join(' ')}`; // hulls share edges, but not what stands at their ends
+  const line = lines.get(key) ?? makeLine(edge, view, trial, posts);
   lines.delete(key);
   lines.set(key, line);
   if (lines.size > KEPT) lines.delete(lines.keys().next().value!);
   return line;
 }
 
-function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
+function makeLine(edge: Edge, view: LineView, { index, by }: Trial, posts: readonly number[]): LongLine {
   const points = edge.points.map((point, i): Vec3 => {
     if (i !== index || by === 0) return point;
     return view === 'plan' ? [point[0], point[1] + by, point[2]] : [point[0], point[1], point[2] + by];
@@ -118,7 +130,7 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
       return misses();
     },
     run: (spread) => {
-      const run = runs.get(spread) ?? withinHull(fairRun(x, values, spread), values, view);
+      const run = runs.get(spread) ?? withinHull(fairRun(x, values, spread), values, view, posts);
       if (runs.size > KEPT) runs.clear();
       runs.set(spread, run);
       return run;
@@ -126,14 +138,24 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial): LongLine {
   };
 }
 
-/** In plan no correction goes past the centreline: as far as that it may, and clears as much as so short a step can. */
-function withinHull(run: FairRun, values: readonly number[], view: LineView): FairRun {
+/**
+ * In plan no correction goes past the centreline, nor off it at a stem: as far as may be it goes, and clears as much as
+ * so short a step can.
+ */
+function withinHull(
+  run: FairRun,
+  values: readonly number[],
+  view: LineView,
+  posts: readonly number[],
+): FairRun {
   if (view === 'profile') return run;
   const corrections = run.corrections.map((one, i) => {
     const least = 0 - values[i]!; // a correction each
-    if (one.correction >= least) return one;
-    const share = least / one.correction;
-    return { ...one, correction: least, clears: one.clears * (1 - (1 - share) ** 2) };
+    const most = posts.includes(i) ? 0 : Infinity;
+    const correction = Math.min(Math.max(one.correction, least), most);
+    if (correction === one.correction) return one;
+    const share = correction / one.correction;
+    return { ...one, correction, clears: one.clears * (1 - (1 - share) ** 2) };
   });
   return { ...run, corrections };
 }
@@ -174,6 +196,8 @@ export function longLines(hull: Hull): readonly LongLine[] {
   return hull.edges
     .filter((edge) => !hull.faults.some((fault) => fault.edge === edge.name || fault.edge === null))
     .flatMap((edge) =>
-      lineViews.filter(({ id }) => edge.index > 0 || id === 'profile').map(({ id }) => longLine(edge, id)),
+      lineViews
+        .filter(({ id }) => edge.index > 0 || id === 'profile')
+        .map(({ id }) => longLine(hull, edge, id)),
     );
 }

@@ -101,6 +101,16 @@ export function witnessesOf(hull: Hull, line: LongLine, index: number, { nearest
   };
 }
 
+const COUNTS = ['none', 'one', 'two', 'three'];
+
+/** After `Of the other signs`: `two of three agree`. */
+export function signsInWords(signs: readonly boolean[]): string {
+  const agree = signs.filter(Boolean).length;
+  const all = COUNTS[signs.length]!; // two or three signs
+  if (agree === signs.length) return `all ${all} agree`;
+  return `${COUNTS[agree]!} of ${all} ${agree > 1 ? 'agree' : 'agrees'}`;
+}
+
 /** The station where a panel's run of flare is oddest, or null where it is too short to tell. */
 function oddestFlare(hull: Hull, panel: number, line: LongLine, nearest: number): number | null {
   const corner = (edge: Edge | undefined, i: number): Vec2 => {

@@ -108,7 +108,8 @@ describe('on the dory', () => {
       Math.max(...stations.map((station) => Math.abs(tried.number(`${station}.${key}`))));
     expect(tried.number('share')).toBeNear(most('shareHere'), 1e-12);
     expect(tried.number('greatest')).toBeNear(most('duck'), 1e-12);
-    const { ducks } = longLine(buildHull(offsetsOf(dory)).edge('sheer'), 'plan');
+    const hull = buildHull(offsetsOf(dory));
+    const { ducks } = longLine(hull, hull.edge('sheer'), 'plan');
     expect(tried.number('allDucks')).toBeNear(
       tried.number('stiffness') * ducks.reduce((sum, duck) => sum + Math.abs(duck), 0),
       1e-12,
