@@ -189,11 +189,12 @@ function rowValue({ instance, over, option, boat }: Row, key: string, read: Read
       if (other === SELF) return self;
       return other === over ? chosen : wordFor(instance, other, boat, read);
     });
-  if (ownStep) {
-    // A proposal of the cell's own that the builder has typed over holds in every row.
-    const stands = valueOf(instance, key, read);
-    if (stands !== readAs(linkAt(name, read.choice(`${name}.${over}`)))) return stands;
-  }
   const filled = linkAt(`${name}.${option}`, option);
+  if (ownStep) {
+    // What is typed over a proposal of the cell's own holds in every row to which the same is proposed.
+    const stands = valueOf(instance, key, read);
+    const proposed = readAs(linkAt(name, read.choice(`${name}.${over}`)));
+    if (stands !== proposed && proposed === readAs(filled)) return stands;
+  }
   return ownStep || boat.exists(filled) ? readAs(filled) : valueOf(instance, key, read);
 }

@@ -151,6 +151,10 @@ export const epoxyLine: Cited = practice(
   '0.3 to 0.5 mm, of which the thicker; staples left in serve as spacers',
 );
 
+/** Glue spread on both faces, s for each metre; and one clamp set and tightened, s. One person. */
+export const spreadTime: Cited = practice(30, 'half a minute a metre');
+export const clampTime: Cited = practice(30, 'half a minute a clamp');
+
 /** A hand-tightened bar or C-clamp, N. */
 export const clampForce: Cited = practice(3000, '2 to 4 kN, tightened by hand');
 

@@ -88,6 +88,10 @@ function filledOn(cell: Cell, link: string, boat: (typeof boats)[number]): strin
   return ids.flatMap((id) => filledOn(cell, link.replaceAll(`{${key}}`, id), boat));
 }
 
+/** Answers of a choice for which an input says itself what fills it. */
+const ownLinks = (spec: Cell['inputs'][string]): readonly string[] =>
+  'fromBy' in spec && spec.fromBy ? Object.keys(spec.fromBy.links) : [];
+
 /** Whether a boat has anything of the part that a quantity is of. */
 function hasPart({ graph }: (typeof boats)[number], name: string): boolean {
   const [part = ''] = name.split('.');
@@ -266,9 +270,11 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
 
   test('fills in a link for every answer of its choices, on every boat', () => {
     const amiss = boats.flatMap((boat) =>
-      Object.values(cell.inputs).flatMap(({ from }) =>
-        from?.includes('{')
-          ? filledOn(cell, from, boat)
+      Object.values(cell.inputs).flatMap((spec) =>
+        spec.from?.includes('{')
+          ? filledOn(cell, spec.from, boat)
+              // An answer with a link of its own, or with none, doesn't go by this one.
+              .filter((name) => !ownLinks(spec).some((answer) => name.split('.').includes(answer)))
               // A part that this boat hasn't at all, as a stem between two transoms, leaves the preset.
               .filter((name) => !boat.graph.has(name) && hasPart(boat, name))
               .map((name) => `${boat.id}: ${name}`)

@@ -7,14 +7,14 @@ export interface Clamped {
   /** Clamps along all of it, and from one to the next. */
   readonly clamps: number;
   readonly pitch: number;
-  /** Above the glue line: the layer, and the strip of wood under the clamps. */
+  /** Above the glue line: the layer, and the caul under the clamps. */
   readonly ply: number;
   readonly caul: number;
   /** From the middle outward, or from one end. */
   readonly from: 'middle' | 'end';
 }
 
-/** Clamps that a phone has room for, drawn large enough to see the strip. */
+/** Clamps that a phone has room for, drawn large enough to see the caul. */
 export const SHOWN = 5;
 
 /** Where the clamps stand along the joint, mm, in the order in which they are set. */

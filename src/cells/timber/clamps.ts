@@ -2,11 +2,13 @@
 import type { Layout } from '../../boat';
 import { partRadiusQuantities } from '../../boat/part-radius-quantities';
 import { drawing, mm, note } from '../../drawing';
-import { clampForce, clampPitch, screwPressure } from '../../trade/adhesives';
+import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../trade/adhesives';
 import { citation } from '../../trade/table';
-import { choice, defineCell, input, step } from '../define';
+import { choice, defineCell, input, step, type WordsWhen } from '../define';
 import { clampedJoint, SHOWN } from './clamps-picture';
-import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources } from './glues';
+import { byPart, partAlong, singleJoints } from './glued-joints';
+import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources, usualGlue } from './glues';
+import { woods } from './woods';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
@@ -29,14 +31,66 @@ const ofGlue = (
     note: 'from the sheet of the glue in hand',
   });
 
-const ofPart = (key: 'width' | 'thickness' | 'length', label: string, preset: string, max: string) =>
+/** From the glue cell, which knows the boat's joints. */
+const ofJoint = (
+  key: string,
+  label: string,
+  preset: string,
+  [min, max]: readonly [string, string],
+  note?: string,
+) =>
   input('length', label, {
-    from: `{part}.${key}`,
+    from: `glue.{joint}.${key}`,
     preset,
-    min: key === 'length' ? '50 mm' : '2 mm',
+    min,
     max,
-    step: key === 'length' ? '100 mm' : '1 mm',
+    step: key === 'pieceLength' ? '100 mm' : '1 mm',
+    ...(note === undefined ? {} : { note }),
   });
+
+const radiusOf = (part: string, label: string) =>
+  input('length', `${label}: tightest radius`, {
+    seldom: true,
+    from: `${part}.edgeRadius`,
+    preset: '1 km',
+    min: '20 mm',
+    max: '1 km',
+    step: '50 mm',
+    note: '1 km where it is straight',
+  });
+
+/** From this specific gravity on a wood counts as dense. */
+const DENSE = 0.55;
+
+/** All cases of the answer, for one piece or for each of several. */
+function wordsOf(takes: string, several: string): readonly WordsWhen[] {
+  const atPlaces = `${takes} {clamps} clamps, {atPlace} at each of {places} places`;
+  const along = `${takes} {clamps} clamps, {evenPitch} apart`;
+  const leave = 'Leave them for {clamped}.';
+  return [
+    {
+      when: `${several}places > 1 and wanting > 0`,
+      says: `${atPlaces}, and you have {inHand}. Glue a few places at a time. ${leave}`,
+    },
+    { when: `${several}places > 1`, says: `${atPlaces}. ${leave}` },
+    {
+      when: `${several}wanting > 0 and screws > 0`,
+      says: `${along}, and you have {inHand}. Close it {goLength} at a time, or drive {screws} screws in place of the missing clamps. ${leave}`,
+    },
+    {
+      when: `${several}wanting > 0`,
+      says: `${along}, and you have {inHand}. Close it {goLength} at a time, or borrow {wanting}: screws do not press enough for this glue. ${leave}`,
+    },
+    {
+      when: `${several}byForce > byPitch`,
+      says: `${along}: so many for the pressure, {forceEach} from each. ${leave}`,
+    },
+    {
+      ...(several === '' ? {} : { when: several.replace(/ and $/, '') }),
+      says: `${along}: so many to press it evenly; the pressure alone needs {byForce}. ${leave}`,
+    },
+  ];
+}
 
 export const clamps = defineCell({
   id: 'clamps',
@@ -44,44 +98,70 @@ export const clamps = defineCell({
   title: 'Clamps',
   question: 'How many clamps does this joint take, in which order do I set them, and how long do they stay?',
   inputs: {
-    part: choice('What is glued down', {
-      options: [
-        { id: 'keelson', label: 'keelson, or its outer layer' },
-        { id: 'chineLog', label: 'chine log' },
-        { id: 'sheerClamp', label: 'sheer clamp' },
-        { id: 'rubRail', label: 'rub rail' },
-      ],
-      preset: 'keelson',
+    joint: choice('What is glued to what', { options: singleJoints, preset: 'logFrames' }),
+    length: ofJoint(
+      'pieceLength',
+      'Length of the joint, one piece',
+      '4.2 m',
+      ['0 m', '400 m'],
+      'all its places together',
+    ),
+    places: input('count', 'Places where it is glued', {
+      from: 'glue.{joint}.places',
+      preset: '1',
+      min: '1',
+      max: '100',
+      step: '1',
+      note: 'a solid timber: the frames and the ends; 1 for a run all along',
     }),
-    length: ofPart('length', 'Length of the joint', '4.2 m', '100 m'),
-    width: ofPart('width', 'Width of the glue face', '90 mm', '1 m'),
-    ply: {
-      ...ofPart('thickness', 'Thickness above the glue line', '18 mm', '300 mm'),
-      note: 'of a stack, its outer layer',
-    },
+    pieces: input('count', 'Pieces, one glued after the other', {
+      seldom: true,
+      from: 'glue.{joint}.pieces',
+      preset: '1',
+      min: '1',
+      max: '40',
+      step: '1',
+      note: 'the clamps are counted for one of them',
+    }),
+    width: ofJoint('jointWidth', 'Width of the glue face', '38 mm', ['0 mm', '1 m']),
+    ply: ofJoint(
+      'above',
+      'Thickness above the glue',
+      '19 mm',
+      ['0 mm', '500 mm'],
+      'of a stack, its outer layer',
+    ),
     radius: input('length', 'Radius, tightest', {
       seldom: true,
-      from: '{part}.edgeRadius',
+      from: '{self}.jointRadius',
       preset: '5 m',
       min: '20 mm',
       max: '1 km',
       step: '50 mm',
     }),
-    caul: input('length', 'Strip of wood under the clamps', {
+    caul: input('length', 'Caul under the clamps', {
       preset: '18 mm',
       min: '0 mm',
       max: '100 mm',
       step: '1 mm',
-      note: '0 without one; waxed, or with film between, so that it does not stay',
+      note: 'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
     }),
-    glue: choice('Glue', { options: glues, preset: 'epoxy' }),
-    hardness: choice('Wood', {
+    glue: choice('Glue', { options: glues, preset: usualGlue }),
+    species: choice('Wood', {
       seldom: true,
-      options: [
-        { id: 'soft', label: 'softwood' },
-        { id: 'hard', label: 'hardwood' },
-      ],
-      preset: 'soft',
+      options: woods,
+      from: 'keelson.timber',
+      preset: 'douglasFirCoast',
+      note: 'the denser of the two',
+    }),
+    gravity: input('ratio', 'Specific gravity at 12 %', {
+      seldom: true,
+      from: 'timber.{species}.gravity',
+      preset: '0.48',
+      min: '0.1',
+      max: '1.1',
+      step: '0.01',
+      note: 'oven-dry weight over the volume at 12 %, Wood Handbook',
     }),
     pressure: input('pressure', 'Pressure on the glue', {
       seldom: true,
@@ -120,13 +200,21 @@ export const clamps = defineCell({
       max: '45 °C',
       step: '1 °C',
     }),
+    spreading: input('minutes', 'Time to spread a metre', {
+      seldom: true,
+      preset: `${spreadTime.value} s`,
+      min: '0 s',
+      max: '1 h',
+      step: '5 s',
+      note: citation(spreadTime),
+    }),
     each: input('minutes', 'Time to set one clamp', {
       seldom: true,
-      preset: '30 s',
+      preset: `${clampTime.value} s`,
       min: '1 s',
       max: '30 min',
       step: '5 s',
-      note: 'try it dry, with a watch',
+      note: `${citation(clampTime)}; try it dry, with a watch`,
     }),
     tightness: input('number', 'Tight below, in thicknesses', {
       seldom: true,
@@ -150,68 +238,109 @@ export const clamps = defineCell({
     openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', '20 min', '4 h'),
     clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C', 'longestClamped', '24 h', '7 d'),
     coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', '10 °C', '40 °C'),
+    keelsonRadius: radiusOf('keelson', 'Keelson'),
+    logRadius: radiusOf('chineLog', 'Chine logs'),
+    clampRadius: radiusOf('sheerClamp', 'Sheer clamps'),
+    railRadius: radiusOf('rubRail', 'Rub rails'),
   },
   steps: {
+    jointRadius: step(
+      'length',
+      byPart({ keelson: 'keelsonRadius', log: 'logRadius', clamp: 'clampRadius', rail: 'railRadius' }),
+      'tightest radius of the line along which it runs',
+      GEOMETRY,
+    ),
     usualPressure: step(
       'pressure',
-      `mostGap >= ${FILLS} ? (leastPressure + mostPressure) / 2 : hardness == "hard" ? mostPressure : leastPressure`,
+      `mostGap >= ${FILLS} ? (leastPressure + mostPressure) / 2 : gravity >= ${DENSE} ? mostPressure : leastPressure`,
       'pressure usual for this glue and wood',
-      'glues that fill gaps: the middle of their range; rigid ones: the low end on softwood, the high end on hardwood, as the handbook and a maker have it',
+      `glues that fill gaps: the middle of their range; rigid ones: the low end on light wood, the high end on dense wood, as the handbook and a maker have it; dense from a specific gravity of ${DENSE}: ${CUSTOM}`,
     ),
-    force: step('force', 'pressure * width * length', 'force on the whole joint', 'pressure times area'),
-    byForce: step('count', 'ceil(force / capacity)', 'clamps for that force', GEOMETRY),
+    force: step('force', 'pressure * width * length', 'force on one piece', 'pressure times area'),
+    byForce: step(
+      'count',
+      'places * ceil(force / places / capacity)',
+      'clamps for that force, the same at each place',
+      GEOMETRY,
+    ),
     spread: step(
       'length',
       '2 * (caul + ply)',
       'length of glue line that one clamp presses',
-      `pressure spreads at 45° through strip and layer: ${CUSTOM}`,
+      `pressure spreads at 45° through caul and layer: ${CUSTOM}`,
     ),
     usualPitch: step(
       'length',
-      `radius < tightness * ply ? ${mm(clampPitch.tight.value)} mm : ${mm(clampPitch.straight.value)} mm`,
+      `places <= 1 and radius < tightness * ply ? ${mm(clampPitch.tight.value)} mm : ${mm(clampPitch.straight.value)} mm`,
       'clamp to clamp, usual on such a run',
       `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}`,
     ),
     pitch: step(
       'length',
-      `mostGap >= ${FILLS} ? usualPitch : min(usualPitch, spread)`,
+      `mostGap >= ${FILLS} ? usualPitch : max(1 mm, min(usualPitch, spread))`,
       'clamp to clamp, at most',
       'a rigid glue wants even pressure, one that fills gaps only to be closed',
     ),
-    byPitch: step('count', 'ceil(length / pitch)', 'clamps for that spacing', GEOMETRY),
-    clamps: step('count', 'max(byForce, byPitch)', 'clamps for the joint', 'the larger of the two'),
-    evenPitch: step('length', 'length / clamps', 'clamp to clamp, even; half of it to each end', GEOMETRY),
-    forceEach: step('force', 'force / clamps', 'force of each clamp', GEOMETRY),
-    wanting: step('count', 'max(0, clamps - inHand)', 'clamps wanting', GEOMETRY),
-    goes: step(
+    byPitch: step(
+      'count',
+      'places * ceil(length / places / pitch)',
+      'clamps for that spacing, one at least at each place',
+      GEOMETRY,
+    ),
+    clamps: step('count', 'max(byForce, byPitch)', 'clamps for one piece', 'the larger of the two'),
+    allClamps: step('count', 'pieces * clamps', 'clamps to glue all pieces at one time', GEOMETRY),
+    atPlace: step('count', 'clamps / places', 'clamps at each place', GEOMETRY),
+    evenPitch: step(
+      'length',
+      'clamps > 0 ? length / clamps : pitch',
+      'clamp to clamp, even; half of it to each end',
+      GEOMETRY,
+    ),
+    forceEach: step('force', 'clamps > 0 ? force / clamps : 0 N', 'force of each clamp', GEOMETRY),
+    wanting: step('count', 'max(0, clamps - inHand)', 'clamps that are missing', GEOMETRY),
+    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
+    open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
+    pace: step(
+      'minutes',
+      'spreading + each * (1 m) / evenPitch',
+      'time to spread and close a metre, one person',
+      'a metre of glue, and the clamps that stand on it',
+    ),
+    setting: step(
+      'minutes',
+      'pace * length / (1 m)',
+      'time to spread and close one piece, one person',
+      GEOMETRY,
+    ),
+    goesByClamps: step(
       'count',
       'ceil(clamps / max(1, inHand))',
-      'times to glue, if the joint is closed a stretch at a time',
+      'goes that the clamps in hand ask for',
       GEOMETRY,
+    ),
+    goesByTime: step('count', 'ceil(setting / open)', 'goes that the glue’s open time asks for', GEOMETRY),
+    goes: step(
+      'count',
+      'max(1, goesByClamps, goesByTime)',
+      'goes, if the joint is closed a stretch at a time',
+      'the larger of the two',
     ),
     goLength: step('length', 'length / goes', 'stretch closed each time', GEOMETRY),
     screws: step(
       'count',
       `mostGap >= ${FILLS} ? ceil(wanting * evenPitch / screwPitch) : 0`,
-      'screws that press in the place of the clamps wanting; none with a glue that wants pressure',
+      'screws that press in place of the missing clamps; none with a glue that wants pressure',
       `screws press with ${citation(screwPressure)}: enough only for a glue that fills gaps`,
-    ),
-    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
-    open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
-    setting: step(
-      'minutes',
-      'clamps / goes * each',
-      'time to set the clamps of one go, one person',
-      GEOMETRY,
     ),
     clamped: step('time', 'clampedAt20 * slower', 'time in the clamps at this temperature', DOUBLING),
   },
   answers: [
-    { of: 'clamps', label: 'clamps', from: 'on the whole joint, evenly spaced' },
+    { of: 'clamps', label: 'clamps', from: 'on one piece' },
     {
       of: 'evenPitch',
       label: 'clamp to clamp',
       from: 'along the joint; the first half of it from the end',
+      when: 'places <= 1',
       tolerance: '10 mm',
     },
     {
@@ -221,27 +350,16 @@ export const clamps = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'wanting > 0 and screws > 0',
-      says: '{clamps} clamps, {evenPitch} apart, and {inHand} in hand: close it in {goes} goes of {goLength}, or let {screws} screws press where clamps are wanting. Leave it for {clamped}.',
-    },
-    {
-      when: 'wanting > 0',
-      says: '{clamps} clamps, {evenPitch} apart, and {inHand} in hand: close it in {goes} goes of {goLength}, or borrow {wanting}. Screws do not press enough for this glue. Leave it for {clamped}.',
-    },
-    {
-      when: 'byForce > byPitch',
-      says: '{clamps} clamps, {evenPitch} apart: the pressure decides, {forceEach} from each. Leave them for {clamped}.',
-    },
-    {
-      says: '{clamps} clamps, {evenPitch} apart: the spacing decides; {byForce} would do for the force. Leave them for {clamped}.',
-    },
+    { when: 'clamps <= 0', says: 'This boat has no such joint.' },
+    ...wordsOf('Each of the {pieces} pieces takes', 'pieces > 1 and '),
+    ...wordsOf('The joint takes', ''),
   ],
   table: {
-    caption: 'The long parts, one by one',
-    over: 'part',
+    caption: 'What is glued to what, one piece of each',
+    over: 'joint',
+    only: 'clamps',
     columns: [
-      { of: 'byForce', label: 'for force' },
+      { of: 'byForce', label: 'for pressure' },
       { of: 'byPitch', label: 'for spacing' },
       { of: 'clamps', label: 'clamps' },
     ],
@@ -255,25 +373,25 @@ export const clamps = defineCell({
     },
     {
       when: 'setting > open',
-      says: 'Setting the clamps takes {setting}, and the glue must be closed in {open}: more hands, fewer clamps at a time, or a slower glue.',
+      says: 'To spread the glue and set the clamps takes {setting}, and all must be closed within {open}. Close {goLength} at a time, get more hands, or take a slower glue.',
       limit: 'the glue’s shortest open time; common practice, the sheet rules',
-      weight: 'stop',
+      weight: 'mind',
     },
     {
       when: 'pressure < leastPressure or pressure > mostPressure',
-      says: 'A pressure of {pressure} is outside what this glue is pressed with, {leastPressure} to {mostPressure}.',
+      says: 'A pressure of {pressure} is outside the range of this glue, {leastPressure} to {mostPressure}.',
       limit: 'the glue’s range; common practice, the sheet rules',
       weight: 'mind',
     },
     {
       when: `mostGap < ${FILLS} and width > spread`,
-      says: 'One row of clamps presses a strip {spread} wide, and the face is {width}: set them by turns from both edges, or use a thicker strip.',
-      limit: `45° through strip and layer: ${CUSTOM}`,
+      says: 'One row of clamps presses {spread} across, and the face is {width} wide: set them by turns from both edges, or use a thicker caul.',
+      limit: `45° through caul and layer: ${CUSTOM}`,
       weight: 'mind',
     },
     {
       when: 'wanting > 0',
-      says: '{wanting} clamps are wanting.',
+      says: 'You are {wanting} clamps short.',
       limit: 'the clamps in hand',
       weight: 'mind',
     },
@@ -282,8 +400,8 @@ export const clamps = defineCell({
     ...glueCautions,
     'A bent timber under clamps is a spring: when one slips it strikes. Stand out of its line, eye protection on, and keep clear while another tightens.',
     'Clamp it dry first, all of it, with the watch running. Tighten lightly along the whole run, then once more: too much squeezes a joint of epoxy dry.',
-    'Closed a stretch at a time: spread no farther than the clamps reach, and keep the rest open and clean.',
-    'Glued timbers stay in the clamps overnight, and one never has too many clamps: common practice, no source.',
+    'If you close it a stretch at a time, spread no farther than the clamps reach, and keep the rest open and clean.',
+    'Leave glued timbers in the clamps overnight: common practice, no source.',
   ],
   sources: [
     ...glueSources,
@@ -296,31 +414,36 @@ export const clamps = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{part}'],
+  lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
   brings,
 
   draw: (v, on) => {
     const say = (metres: number) => on.say(metres, 'length');
     const from = v.order === 'end' ? 'end' : 'middle';
-    const count = on.say(v.clamps, 'count');
+    const seats = v.places > 1;
+    const clamps = seats ? v.atPlace : v.clamps;
+    const count = on.say(clamps, 'count');
+    // A joint that the boat has not is drawn with a length that can be seen.
+    const length = v.length > 0 ? v.length / v.places : 0.1;
+    const order = from === 'end' ? 'from one end' : 'from the middle outward';
     return drawing({
-      title: 'Clamps in the order in which they are set',
-      says: `${count} clamps ${say(v.evenPitch)} apart over ${say(v.length)}, set ${from === 'end' ? 'from one end' : 'from the middle outward'}; each presses ${say(v.spread)} of the glue line, through ${say(v.caul)} of strip and ${say(v.ply)} of wood.`,
+      title: seats ? 'Clamps at one place' : 'Clamps in the order in which they are set',
+      says: `${count} clamps ${say(v.evenPitch)} apart over ${say(length)}${seats ? ', one place of it' : `, set ${order}`}; each presses ${say(v.spread)} of the glue, through ${say(v.caul)} of caul and ${say(v.ply)} of wood.`,
       shapes: [
         clampedJoint(
           {
-            length: mm(v.length),
-            clamps: v.clamps,
+            length: mm(length),
+            clamps,
             pitch: mm(v.evenPitch),
             ply: mm(v.ply),
             caul: mm(v.caul),
             from,
           },
-          v.part,
+          partAlong(v.joint),
           { pitch: say(v.evenPitch), ply: say(v.ply), caul: say(v.caul) },
         ),
         note(
-          v.clamps > SHOWN
+          clamps > SHOWN
             ? `The first ${SHOWN} of ${count}, laid out straight; go on in the same way. Slanting lines: what a clamp presses.`
             : 'Laid out straight. Slanting lines: what a clamp presses.',
         ),

@@ -11,7 +11,7 @@
  * says, and what the line does not hold comes out. Either way `waste` is added once, for what is squeezed out
  * beyond that and left in the cup. Epoxy goes on twice: neat on both faces, then as paste, of which the filler is a part.
  */
-import { adhesives, primer } from '../../trade/adhesives';
+import { adhesives, clampPitch, clampTime, primer, spreadTime } from '../../trade/adhesives';
 import { waste } from '../../trade/epoxy';
 import { glueDensity, glueLines } from '../../trade/glue-lines';
 import { epoxyDensity, flourDensity, flourShare } from '../../trade/paste';
@@ -28,6 +28,9 @@ export const byGlue = (of: (id: string) => string): string =>
   glues
     .slice(0, -1)
     .reduceRight((rest, { id }) => `glue == "${id}" ? ${of(id)} : ${rest}`, of(glues.at(-1)!.id)); // there are glues
+
+/** One metre spread and closed where clamps stand as on a straight run, as an entry: what holds where no clamps are counted. */
+export const usualPace = `${((spreadTime.value + clampTime.value / clampPitch.straight.value) / 60).toFixed(1)} min`;
 
 /** Laid as a paste that fills its line, not spread by weight. */
 const isPaste = (id: string) => id === 'epoxy' || id === 'polyurethane';

@@ -2,10 +2,10 @@
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { choice, defineCell, input, step } from '../define';
-import { glueNeedInputs, glueNeeds, MIXING, usualLineStep, usualSpreadStep } from './glue-needs';
+import { glueNeedInputs, glueNeeds, MIXING, usualLineStep, usualPace, usualSpreadStep } from './glue-needs';
 import { gluedJoint } from './glue-picture';
 import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
-import { DOUBLING, glueCautions, glueQuantities, glues, glueSources } from './glues';
+import { DOUBLING, glueCautions, glueQuantities, glues, glueSources, usualGlue } from './glues';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
@@ -26,6 +26,11 @@ const ofGlue = (
     note: 'from the sheet of the glue in hand',
   });
 
+const ON_ALL = 'on {pieces} pieces, {length} together';
+const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
+const PASTE =
+  'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all.';
+
 export const glue = defineCell({
   id: 'glue',
   stage: 'timber',
@@ -33,7 +38,7 @@ export const glue = defineCell({
   question: 'How much glue does this joint take, how thick a bead, and how long a run can I close at once?',
   inputs: {
     joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
-    glue: choice('Glue', { options: glues, preset: 'polyurethane' }),
+    glue: choice('Glue', { options: glues, preset: usualGlue }),
     length: input('length', 'Length of the joint, all together', {
       from: '{self}.jointLength',
       preset: '8.4 m',
@@ -57,14 +62,14 @@ export const glue = defineCell({
       step: '0.1 mm',
       note: 'more where the faces do not meet: measure the gap with a card',
     }),
-    beads: input('number', 'Beads side by side', {
+    beads: input('count', 'Beads side by side', {
       seldom: true,
       from: '{self}.usualBeads',
       preset: '1',
       min: '0',
       max: '30',
       step: '1',
-      note: `one for each ${BEAD_EVERY} of width: ${CUSTOM}; of all joints together the mean`,
+      note: `one for each ${BEAD_EVERY} of width: ${CUSTOM}`,
     }),
     bead: input('length', 'Thickness of the bead', {
       seldom: true,
@@ -91,11 +96,14 @@ export const glue = defineCell({
       step: '1 °C',
     }),
     perMetre: input('minutes', 'Time to spread and close a metre', {
-      preset: '1.5 min',
+      from: 'clamps.{joint}.pace',
+      // All joints are closed one after the other, each at its own pace.
+      fromBy: { choice: 'joint', links: { all: '' } },
+      preset: usualPace,
       min: '1 s',
       max: '1 h',
       step: '10 s',
-      note: 'try it dry, with a watch, all hands that will help',
+      note: 'by the clamps of this joint; try it dry, with a watch, all hands that will help',
     }),
     moisture: input('share', 'Moisture of the wood', {
       seldom: true,
@@ -130,6 +138,7 @@ export const glue = defineCell({
     usualFilm: usualLineStep,
     usualSpread: usualSpreadStep('film'),
     usualPack: step('volume', 'glue == "polyurethane" ? 0.3 L : 1 L', 'pack usual in a shop', CUSTOM),
+    run: step('length', 'length', 'length of this joint, all pieces', GEOMETRY),
     area: step('area', 'length * width', 'glue face', GEOMETRY),
     beadNeeded: step(
       'length',
@@ -176,7 +185,13 @@ export const glue = defineCell({
       'run that can be spread and closed in that time',
       GEOMETRY,
     ),
-    goes: step('count', 'length > 0 m ? ceil(length / atOnce) : 0', 'batches, one after the other', GEOMETRY),
+    each: step('length', 'length / pieces', 'of that one piece, glued in one go', GEOMETRY),
+    goes: step(
+      'count',
+      'length > 0 m ? pieces * ceil(each / atOnce) : 0',
+      'batches, one after the other',
+      GEOMETRY,
+    ),
   },
   answers: [
     {
@@ -195,27 +210,46 @@ export const glue = defineCell({
   inWords: [
     { when: 'length <= 0', says: 'This boat has no such joint.' },
     {
+      when: 'joint == "all" and glue == "epoxy"',
+      says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Mix it joint by joint.',
+    },
+    {
+      when: 'joint == "all"',
+      says: 'All joints together take {volume} on {area}, which is {packs} of {pack}.',
+    },
+    {
+      when: 'glue == "polyurethane" and beads <= 1 and pieces > 1',
+      says: `Lay one bead {bead} thick ${ON_ALL}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
       when: 'glue == "polyurethane" and beads <= 1',
-      says: 'Lay one bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
+      says: `Lay one bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
+      when: 'glue == "polyurethane" and pieces > 1',
+      says: `Lay {beads} beads side by side, {bead} thick, ${ON_ALL}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
     },
     {
       when: 'glue == "polyurethane"',
-      says: 'Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. It must be closed within {open}, so take at most {atOnce} at once.',
+      says: `Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
     },
     {
-      when: 'glue == "epoxy"',
-      says: 'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all. Take at most {atOnce} at once.',
+      when: 'glue == "epoxy" and pieces > 1',
+      says: `${PASTE} That is for {pieces} pieces, {length} together. ${CLOSE}`,
     },
+    { when: 'glue == "epoxy"', says: `${PASTE} ${CLOSE}` },
     {
-      says: 'Spread {spread} over {area}: {volume}, {packs} of {pack}. It must be closed within {open}, so take at most {atOnce} at once.',
+      when: 'pieces > 1',
+      says: `Spread {spread} ${ON_ALL}, {area}: {volume}, {packs} of {pack}. ${CLOSE}`,
     },
+    { says: `Spread {spread} over {area}: {volume}, {packs} of {pack}. ${CLOSE}` },
   ],
   table: {
-    caption: 'All the joints of the boat with this glue',
+    caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',
     over: 'joint',
     columns: [
-      { of: 'jointLength', label: 'length' },
-      { of: 'beadNeeded', label: 'bead, if laid as one' },
+      { of: 'run', label: 'length' },
+      { of: 'area', label: 'glue face' },
       { of: 'volume', label: 'glue' },
     ],
   },
@@ -233,8 +267,8 @@ export const glue = defineCell({
       weight: 'mind',
     },
     {
-      when: 'goes > 1 and joint != "all"',
-      says: 'Too long to close at once: {goes} batches of glue, or more hands.',
+      when: 'joint != "all" and each > atOnce',
+      says: 'One piece is {each} long, and only {atOnce} can be closed at once: mix {goes} batches in all, or get more hands.',
       limit: 'the glue’s shortest open time; common practice, the sheet rules',
       weight: 'mind',
     },
@@ -285,8 +319,8 @@ export const glue = defineCell({
     return drawing({
       title: 'The joint, cut square to its length',
       says: beaded
-        ? `On a face ${say(v.width)} wide ${v.beads <= 1 ? 'lies a bead' : `lie ${on.say(v.beads, 'number')} beads side by side,`} ${say(v.bead)} thick; closed it fills ${say(film)}.`
-        : `On a face ${say(v.width)} wide glue on both faces; closed it fills ${say(film)}.`,
+        ? `On a face ${say(v.width)} wide ${v.beads <= 1 ? 'lies a bead' : `lie ${on.say(v.beads, 'count')} beads side by side,`} ${say(v.bead)} thick; closed it fills ${say(film)}.`
+        : `A face ${say(v.width)} wide with glue on both sides; closed it fills ${say(film)}.`,
       shapes: [
         gluedJoint(
           {

@@ -6,6 +6,9 @@ import type { Source } from '../define';
 
 export const glues: readonly Option[] = adhesives.rows.map(({ id, label }) => ({ id, label }));
 
+/** What a cell is asked about until another is chosen: of the common kinds the one that forgives gaps and bears water. */
+export const usualGlue = 'epoxy';
+
 const fromTable: readonly Derived[] = constantsOf(adhesives);
 
 /** `adhesive.epoxy.leastPressure` and the like. */

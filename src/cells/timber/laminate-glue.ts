@@ -16,7 +16,7 @@ import { type CellFunction, choice, input, step } from '../define';
 import { glues } from './glues';
 
 const STATICS = 'statics: pressure over the face of the stack';
-const CONE = 'common practice: a clamp presses 45° to each side of its jaw through wood and batten';
+const CONE = 'common practice: a clamp presses 45° to each side of its jaw through caul and wood';
 
 /** `glue == "epoxy" ? a : glue == … : d` with the text of each glue, the last for the rest. */
 function byGlue(textOf: (id: string) => string): string {
@@ -125,13 +125,13 @@ export const glueInputs = {
     step: '10',
     note: 'radius over thickness from which clamps stand closer: common practice, no source',
   }),
-  caul: input('length', 'Batten under the clamps, thickness', {
+  caul: input('length', 'Caul under the clamps', {
     seldom: true,
     preset: '18 mm',
     min: '0 mm',
     max: '150 mm',
     step: '1 mm',
-    note: 'common practice, no source: an offcut of one-by, bent with the stack; 0 for none',
+    note: 'a strip of wood that spreads the pressure, bent with the stack; 0 without one',
   }),
 };
 

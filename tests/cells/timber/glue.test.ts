@@ -13,7 +13,9 @@ const says = (entries: Readonly<Record<string, string>>) =>
   tryCell(glue, entries)
     .warnings.map((warning) => warning.says)
     .join(' | ');
-const joints = jointOptions.map(({ id }) => id).filter((id) => id !== 'all');
+const names = jointOptions.map(({ id }) => id);
+/** Those that `all` adds up: a boat's timbers are solid. */
+const joints = names.slice(0, names.indexOf('all'));
 
 describe('glue', () => {
   test('a 6 mm bead on 20 m: two cartridges, of which one lays 10.6 m', () => {
@@ -79,7 +81,11 @@ describe('glue', () => {
     const at = (shop: string) => tryCell(glue, { ...paste, shop, perMetre: '2 min' }).number('atOnce');
     expect(at('20 °C')).toBeCloseTo(5, 12);
     expect(at('30 °C')).toBeCloseTo(2.5, 12);
-    expect(tryCell(glue, { ...paste, length: '12 m', perMetre: '2 min' }).number('goes')).toBe(3);
+    expect(
+      tryCell(glue, { ...paste, length: '12 m', perMetre: '2 min', joint: 'bottomKeelson' }).number('goes'),
+    ).toBe(3);
+    // Port and starboard one after the other: twice two.
+    expect(tryCell(glue, { ...paste, length: '12 m', perMetre: '2 min' }).number('goes')).toBe(4);
   });
 
   describe.each([
@@ -101,13 +107,52 @@ describe('glue', () => {
     );
   });
 
+  test('what is typed for the joint in hand is not said of another', () => {
+    const tried = tryCell(glue, { joint: 'sideLogs', length: '1 m', film: '1 mm' });
+    const untyped = tryCell(glue, { joint: 'sideLogs' });
+    expect(tried.number('volume')).toBeLessThan(untyped.number('volume'));
+    expect(tried.number('rubRails.run')).toBe(untyped.number('rubRails.run'));
+    expect(tried.number('rubRails.run')).toBeGreaterThan(1);
+    // The thickness holds for all joints: half a millimetre more on each.
+    const paste = (of: typeof tried, id: string) => of.number(`${id}.total`) / of.number(`${id}.area`);
+    expect(paste(tried, 'rubRails') / paste(untyped, 'rubRails')).toBeCloseTo(2, 9);
+    expect(tried.number('all.run')).toBeCloseTo(
+      joints.reduce((sum, id) => sum + untyped.number(`${id}.run`), 0),
+      9,
+    );
+  });
+
+  test('a joint that the boat has not takes no glue in the table either', () => {
+    const tried = tryCell(glue, { joint: 'sideClamps', length: '8 m' }, withoutChines);
+    expect(tried.number('sideLogs.run')).toBe(0);
+    expect(tried.number('sideLogs.volume')).toBe(0);
+  });
+
+  test('all together are told without beads, and beads are always whole', () => {
+    for (const kind of ['polyurethane', 'epoxy', 'pva']) {
+      const tried = tryCell(glue, { joint: 'all', glue: kind });
+      expect(tried.words).toMatch(/^All joints together take /);
+      expect(tried.words).not.toContain('bead');
+      for (const id of names) expect(tried.number(`${id}.usualBeads`) % 1).toBe(0);
+    }
+  });
+
+  test('what multiplies the glue stands in the sentence', () => {
+    expect(tryCell(glue, { joint: 'sideLogs' }).words).toMatch(/for 2 pieces, \d+ mm together/);
+    expect(tryCell(glue, { joint: 'sideLogs', glue: 'pva' }).words).toMatch(/on 2 pieces, \d+ mm together/);
+    expect(tryCell(glue, { joint: 'bottomKeelson' }).words).not.toContain('pieces');
+  });
+
   test('takes its lengths from the boat: keelson seats, logs and clamps', () => {
     const tried = tryCell(glue, {});
     const own = (name: string) => tryCell(glue, { joint: 'sideLogs', length: name }).number('length');
     expect(tried.number('sideLogs.jointLength')).toBe(own('chineLog.totalLength'));
     expect(tried.number('sideClamps.jointLength')).toBe(own('sheerClamp.totalLength'));
     expect(tried.number('bottomKeelson.jointLength')).toBe(own('keelson.totalLength'));
-    expect(tried.number('keelsonFrames.jointLength')).toBeCloseTo(own('hull.frames * keelson.width'), 12);
+    expect(tried.number('keelsonFrames.jointLength')).toBeCloseTo(
+      own('(hull.frames + 2) * keelson.width'),
+      12,
+    );
   });
 
   test('a boat without chine logs has no such joint, and says so', () => {
@@ -125,7 +170,7 @@ describe('glue', () => {
       expect(says({ ...short, film: '4 mm' })).toContain('more than this glue bridges'));
     test('a bead too thin', () => expect(says({ ...paste, bead: '3 mm' })).toContain('leaves places bare'));
     test('too long at once', () =>
-      expect(says({ ...epoxy, length: '100 m' })).toContain('Too long to close'));
+      expect(says({ ...epoxy, length: '100 m' })).toContain('can be closed at once'));
     test('too cold', () => expect(says({ ...short, shop: '9 °C' })).toContain('may never cure'));
     test('too damp', () => expect(says({ ...short, moisture: '17 %' })).toContain('The wood holds 17'));
     test('under water', () => {
