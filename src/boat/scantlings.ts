@@ -72,8 +72,8 @@ export const partKinds: readonly PartKind[] = [
   stick('sheerClamp', 'sheer clamps', section('19 mm', '38 mm')),
   stick('rubRail', 'rub rails', section('19 mm', '38 mm')),
   stick('frame', 'frames', {
-    siding: size('thickness fore and aft', '19 mm', '100 mm'),
-    moulded: size('depth of side and bottom members', '70 mm', '300 mm', '20 mm'),
+    siding: size('thickness', '19 mm', '100 mm'),
+    moulded: size('depth of the members', '70 mm', '300 mm', '20 mm'),
     aboveSheer: size('wood left above the sheer until it is trimmed', '25 mm', '1 m', '0 mm'),
     limberWidth: size('width of the limbers on each side of the keelson', '1/2 in', '2 in'),
     limberDrill: size('drill for the upper corners of the keelson’s slot', '1/2 in', '2 in'),

@@ -142,6 +142,11 @@ export const adhesives: Glues = {
   ],
 };
 
+/** The widest gap of each kind, in words: `thickened epoxy 3 mm, …`. */
+export const gapsBridged: string = adhesives.rows
+  .map(({ label, cells }) => `${label} ${(cells.mostGap?.value ?? 0) * 1000} mm`)
+  .join(', ');
+
 /** Neat epoxy that primes one face before the paste, kg/m2. */
 export const primer: Cited = practice(0.125, 'the middle of 100 to 150 g/m2 on each face');
 

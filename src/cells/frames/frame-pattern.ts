@@ -118,9 +118,12 @@ export const framePattern = defineCell({
     limberWidth: size('Limber width, each side', 'frame.limberWidth', '1/2 in', '2 in'),
     holeDiameter: size('Drill at the slot’s corners', 'frame.limberDrill', '1/2 in', '2 in'),
     logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
-    logWidth: size('Chine log width, up the side', 'chineLog.width', '38 mm', '400 mm'),
+    logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
     clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
-    clampWidth: size('Sheer clamp width, down the side', 'sheerClamp.width', '38 mm', '400 mm'),
+    clampWidth: {
+      ...size('Sheer clamp width', 'sheerClamp.width', '38 mm', '400 mm'),
+      note: 'down the side',
+    },
     gussetLeg: size('Gusset, along each member', 'gusset.leg', '150 mm', '600 mm', '30 mm'),
     gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
     beyond: input('length', 'Left above the sheer', {

@@ -40,7 +40,7 @@ export const limber = defineCell({
       slider: true,
       note: 'how far the slot runs on beyond the keelson on each side; common practice, no source',
     }),
-    holeDiameter: input('length', 'Drill', {
+    holeDiameter: input('length', 'Drill at the slot’s corners', {
       from: 'frame.limberDrill',
       ofBoat: true,
       preset: '1/2 in',
@@ -57,7 +57,7 @@ export const limber = defineCell({
       step: '1/64 in',
       note: 'saw a scrap and measure; a wide cutter set takes fewer passes',
     }),
-    frameDepth: input('length', 'Depth of the bottom member', {
+    frameDepth: input('length', 'Depth of the members', {
       from: 'frame.moulded',
       preset: '70 mm',
       min: '10 mm',
@@ -228,7 +228,7 @@ export const limber = defineCell({
     depthThere: step(
       'length',
       'frameDepth / cos(deadrise)',
-      'depth of the bottom member on the centreline, plumb',
+      'depth of the members on the centreline, plumb',
       GEOMETRY,
     ),
     woodLeft: step('length', 'depthThere - cutDepth', 'wood left above the slot', GEOMETRY),

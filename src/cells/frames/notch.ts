@@ -1,5 +1,6 @@
 /** Notches for chine log and sheer clamp: how deep on either face, how wide, how sawn, and where no screw may stand. */
 import { keepOutQuantities } from '../../boat/keep-out-quantities';
+import { gapsBridged } from '../../trade/adhesives';
 import { choice, defineCell, input, step } from '../define';
 import { notchView } from './notch-view';
 import { slopeOfLine } from './slope-input';
@@ -70,7 +71,7 @@ export const notch = defineCell({
       preset: 'square',
       note: 'with the edge flat on the table of the saw, the frame square to the blade but for the mitre',
     }),
-    screwClear: input('length', 'Wood kept between screws and the cut', {
+    screwClear: input('length', 'Wood kept between screws and later cuts', {
       from: 'frame.screwClearance',
       preset: '12.5 mm',
       min: '0 mm',
@@ -84,7 +85,7 @@ export const notch = defineCell({
     },
     moulded: {
       ...size(
-        'Depth of the member',
+        'Depth of the members',
         'frame.moulded',
         '70 mm',
         '500 mm',
@@ -98,7 +99,7 @@ export const notch = defineCell({
       min: '0 mm',
       max: '10 mm',
       step: '0.1 mm',
-      note: 'the gap that the glue fills: to 0.5 mm for thin glues, 2 mm for thickened epoxy; common practice, no source',
+      note: `the glue fills it: ${gapsBridged}; common practice, no source`,
     }),
     proud: input('length', 'Timber left proud of the edge', {
       seldom: true,

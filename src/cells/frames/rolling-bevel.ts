@@ -91,7 +91,7 @@ export const rollingBevel = defineCell({
       step: '0.5 deg',
       note: 'square to the log, from level, + where the bottom rises outboard',
     }),
-    logThickness: input('length', 'Chine log, thickness', {
+    logThickness: input('length', 'Chine log thickness', {
       from: 'chineLog.thickness',
       preset: '19 mm',
       min: '3 mm',
@@ -99,7 +99,7 @@ export const rollingBevel = defineCell({
       step: '1 mm',
       note: 'the smaller side of its section',
     }),
-    logWidth: input('length', 'Chine log, width', {
+    logWidth: input('length', 'Chine log width', {
       from: 'chineLog.width',
       preset: '38 mm',
       min: '3 mm',

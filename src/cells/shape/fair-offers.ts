@@ -90,7 +90,7 @@ function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
  */
 function depthsWith(wedge: number, moulded: number, at: string): readonly Effect[] {
   const deep: Effect = {
-    label: `Depth of the frame side at the ${at}`,
+    label: `Depth of the side member at the ${at}`,
     kind: 'length',
     before: moulded,
     after: Math.max(moulded + wedge, 0),

@@ -158,7 +158,7 @@ export const fair = defineCell({
       step: '1 mm',
       note: 'common practice: up to an inch at the top, nothing at the bottom',
     }),
-    moulded: input('length', 'Depth of the frame side', {
+    moulded: input('length', 'Depth of the members', {
       seldom: true,
       from: 'frame.moulded',
       preset: '70 mm',

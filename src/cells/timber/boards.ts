@@ -19,7 +19,8 @@ const RULE = 'long parts first, each on the first board with room: common practi
 const asked = longParts.flatMap(({ key, label, name }) => {
   const from = (of: string) => (name === null ? {} : { from: `${name}.${of}` });
   const sort = name === 'keelson' || name === null ? {} : { seldom: true };
-  const plural = label === 'keelson' ? 'Keelson' : `${label.charAt(0).toUpperCase()}${label.slice(1)}s`;
+  const one = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
+  const plural = label === 'keelson' ? one : `${one}s`;
   return [
     [
       `${key}Pieces`,
@@ -45,7 +46,7 @@ const asked = longParts.flatMap(({ key, label, name }) => {
     ],
     [
       `${key}Thickness`,
-      input('length', `${plural}: thickness`, {
+      input('length', `${one} thickness`, {
         ...from('thickness'),
         preset: '19 mm',
         min: '1 mm',
@@ -56,7 +57,7 @@ const asked = longParts.flatMap(({ key, label, name }) => {
     ],
     [
       `${key}Width`,
-      input('length', `${plural}: width`, {
+      input('length', `${one} width`, {
         ...from('width'),
         preset: '38 mm',
         min: '3 mm',

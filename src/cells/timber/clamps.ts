@@ -7,29 +7,22 @@ import { citation } from '../../trade/table';
 import { choice, defineCell, input, step, type WordsWhen } from '../define';
 import { clampedJoint, SHOWN } from './clamps-picture';
 import { byPart, partAlong, singleJoints } from './glued-joints';
-import { DOUBLING, FILLS, glueCautions, glueQuantities, glues, glueSources, usualGlue } from './glues';
+import {
+  DOUBLING,
+  FILLS,
+  glueCautions,
+  glueQuantities,
+  glues,
+  glueSources,
+  ofGlue,
+  usualGlue,
+} from './glues';
 import { woods } from './woods';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
 const brings = (layout: Layout) => [...glueQuantities(), ...partRadiusQuantities(layout)];
-
-const ofGlue = (
-  kind: 'length' | 'pressure' | 'minutes' | 'time' | 'temperature',
-  label: string,
-  column: string,
-  preset: string,
-  max: string,
-) =>
-  input(kind, label, {
-    seldom: true,
-    from: `adhesive.{glue}.${column}`,
-    preset,
-    min: kind === 'temperature' ? '0 °C' : '0',
-    max,
-    note: 'from the sheet of the glue in hand',
-  });
 
 /** From the glue cell, which knows the boat's joints. */
 const ofJoint = (
@@ -232,12 +225,12 @@ export const clamps = defineCell({
       max: '1 m',
       step: '5 mm',
     }),
-    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', '3 mm', '20 mm'),
-    leastPressure: ofGlue('pressure', 'Least pressure for it', 'leastPressure', '20 kPa', '2000 kPa'),
-    mostPressure: ofGlue('pressure', 'Greatest pressure for it', 'mostPressure', '100 kPa', '3000 kPa'),
-    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', '20 min', '4 h'),
-    clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C', 'longestClamped', '24 h', '7 d'),
-    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', '10 °C', '40 °C'),
+    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
+    leastPressure: ofGlue('pressure', 'Least pressure for it', 'leastPressure', ['0 kPa', '2000 kPa']),
+    mostPressure: ofGlue('pressure', 'Greatest pressure for it', 'mostPressure', ['0 kPa', '3000 kPa']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', ['1 min', '4 h']),
+    clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C', 'longestClamped', ['0 h', '7 d']),
+    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
     keelsonRadius: radiusOf('keelson', 'Keelson'),
     logRadius: radiusOf('chineLog', 'Chine logs'),
     clampRadius: radiusOf('sheerClamp', 'Sheer clamps'),

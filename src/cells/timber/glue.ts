@@ -5,26 +5,10 @@ import { choice, defineCell, input, step } from '../define';
 import { glueNeedInputs, glueNeeds, MIXING, usualLineStep, usualPace, usualSpreadStep } from './glue-needs';
 import { gluedJoint } from './glue-picture';
 import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
-import { DOUBLING, glueCautions, glueQuantities, glues, glueSources, usualGlue } from './glues';
+import { DOUBLING, glueCautions, glueQuantities, glues, glueSources, ofGlue, usualGlue } from './glues';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
-
-const ofGlue = (
-  kind: 'length' | 'minutes' | 'temperature' | 'share',
-  label: string,
-  column: string,
-  preset: string,
-  [min, max]: readonly [string, string],
-) =>
-  input(kind, label, {
-    seldom: true,
-    from: `adhesive.{glue}.${column}`,
-    preset,
-    min,
-    max,
-    note: 'from the sheet of the glue in hand',
-  });
 
 const ON_ALL = 'on {pieces} pieces, {length} together';
 const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
@@ -123,14 +107,11 @@ export const glue = defineCell({
       note: 'from the label',
     }),
     ...glueNeedInputs,
-    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', '2 mm', ['0 mm', '20 mm']),
-    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', '10 min', [
-      '1 min',
-      '4 h',
-    ]),
-    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', '5 °C', ['0 °C', '40 °C']),
-    driest: ofGlue('share', 'Driest wood for it', 'driest', '8 %', ['0 %', '40 %']),
-    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', '18 %', ['0 %', '40 %']),
+    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', ['1 min', '4 h']),
+    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
+    driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
+    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
     ...jointInputs,
   },
   steps: {
@@ -279,10 +260,16 @@ export const glue = defineCell({
       weight: 'stop',
     },
     {
-      when: 'moisture > wettest or moisture < driest',
-      says: 'The wood holds {moisture}; this glue takes {driest} to {wettest}.',
+      when: 'moisture > wettest',
+      says: 'The wood holds {moisture} of moisture; this glue takes {wettest} at most.',
       limit: 'the glue’s range of moisture; common practice, the sheet rules',
       weight: 'stop',
+    },
+    {
+      when: 'moisture < driest',
+      says: 'The wood holds {moisture} of moisture; this glue asks for {driest} at least.',
+      limit: 'the glue’s range of moisture; common practice, the sheet rules',
+      weight: 'mind',
     },
     {
       when: '(glue == "pva" or glue == "polyurethane") and (joint == "bottomKeelson" or joint == "bottomLogs" or joint == "sideLogs")',

@@ -1,13 +1,42 @@
 /** The glues that a cell can be asked about, and what their table says of them, brought as quantities. */
 import type { Derived, Option } from '../../boat';
 import { constantsOf } from '../../boat/constants-of';
-import { adhesives } from '../../trade/adhesives';
-import type { Source } from '../define';
+import { type AdhesiveColumn, adhesives } from '../../trade/adhesives';
+import { look } from '../../trade/table';
+import { input, type Source } from '../define';
 
 export const glues: readonly Option[] = adhesives.rows.map(({ id, label }) => ({ id, label }));
 
 /** What a cell is asked about until another is chosen: of the common kinds the one that forgives gaps and bears water. */
 export const usualGlue = 'epoxy';
+
+const units = {
+  length: ['mm', 1e3],
+  pressure: ['kPa', 1e-3],
+  minutes: ['min', 1 / 60],
+  time: ['h', 1 / 3600],
+  temperature: ['°C', 1],
+  share: ['%', 100],
+} as const;
+
+/** What the sheet of the glue in hand says; until it is typed what the table has of its kind. */
+export function ofGlue<K extends keyof typeof units>(
+  kind: K,
+  label: string,
+  column: AdhesiveColumn,
+  [min, max]: readonly [string, string],
+) {
+  const [unit, per] = units[kind];
+  const value = look(adhesives, usualGlue, column)!.value - (kind === 'temperature' ? 273.15 : 0); // the row has all but spreads
+  return input(kind, label, {
+    seldom: true,
+    from: `adhesive.{glue}.${column}`,
+    preset: `${Number((value * per).toPrecision(6))} ${unit}`,
+    min,
+    max,
+    note: 'from the sheet of the glue in hand',
+  });
+}
 
 const fromTable: readonly Derived[] = constantsOf(adhesives);
 

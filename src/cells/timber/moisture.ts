@@ -7,7 +7,7 @@ import { plywoodMovement, shrinkage } from '../../trade/shrinkage';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../define';
 import { boardEnd, enlarged } from './board-section';
-import { glueQuantities, glues } from './glues';
+import { glueQuantities, glues, ofGlue, usualGlue } from './glues';
 import { woods } from './woods';
 
 const SETTLES =
@@ -31,17 +31,6 @@ const coefficient = (label: string, column: string, preset: string) =>
     step: '0.0001',
     note: 'Wood Handbook, Table 13-5, or from Table 4-3 by its formula',
   });
-const ofGlue = (label: string, column: string, preset: string) =>
-  input('share', label, {
-    seldom: true,
-    from: `adhesive.{glue}.${column}`,
-    preset,
-    min: '0 %',
-    max: '40 %',
-    step: '1 %',
-    note: 'from the sheet of the glue in hand',
-  });
-
 export const moisture = defineCell({
   id: 'moisture',
   stage: 'timber',
@@ -143,9 +132,9 @@ export const moisture = defineCell({
       step: '0.01',
       note: 'oven-dry weight over the volume at 12 %, Wood Handbook; single boards vary by a tenth',
     }),
-    glue: choice('Glue', { options: glues, preset: 'epoxy' }),
-    driest: ofGlue('Driest wood for it', 'driest', '6 %'),
-    wettest: ofGlue('Wettest wood for it', 'wettest', '16 %'),
+    glue: choice('Glue', { options: glues, preset: usualGlue }),
+    driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
+    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
   },
   steps: {
     celsius: step('number', '(air - 273.15 K) / K', 'degrees Celsius', 'definition'),

@@ -228,7 +228,7 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(right!.effects).toHaveLength(4); // too thick for a wedge: the frame is made anew
     const [deep, left] = wedge!.effects!.slice(4);
     expect(deep).toMatchObject({
-      label: 'Depth of the frame side at the sheer',
+      label: 'Depth of the side member at the sheer',
       kind: 'length',
       before: 0.07,
     });

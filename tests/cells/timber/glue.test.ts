@@ -173,6 +173,7 @@ describe('glue', () => {
       expect(says({ ...epoxy, length: '100 m' })).toContain('can be closed at once'));
     test('too cold', () => expect(says({ ...short, shop: '9 °C' })).toContain('may never cure'));
     test('too damp', () => expect(says({ ...short, moisture: '17 %' })).toContain('The wood holds 17'));
+    test('too dry', () => expect(says({ ...short, moisture: '5 %' })).toContain('at least'));
     test('under water', () => {
       expect(says({ ...paste, joint: 'bottomLogs' })).toContain('under water');
       expect(says({ ...paste, joint: 'rubRails' })).not.toContain('under water');
