@@ -14,7 +14,7 @@ export { type Kind, type KindId, kindOf, kinds, type Ladder, sayDimension } from
 export { plainShown, type Shown, shownUnit } from './shown';
 export { nameOf, nearestNames, wordsOf } from './names';
 export { type Expression, longestEntry, read, type Reading, type ReadOptions } from './read';
-export { isSold, putUp, type Shelf, type SoldSize } from './sold';
+export { putUp, type Shelf, shelfOf, type SoldSize } from './sold';
 export { write, writeDifference, writeExact, type WriteOptions, type Written } from './write';
 export { type Formula, formula, type FormulaFunction, longestFormula } from './formula';
 export { type MathNode, mathOf, type Print } from './mathml';

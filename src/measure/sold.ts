@@ -16,8 +16,12 @@ export interface SoldSize {
   readonly size: number;
 }
 
-/** The size sold that answers to a length in metres; undefined where none does. */
-export type Shelf = (metres: number, shown: Shown) => SoldSize | undefined;
+export interface Shelf {
+  /** The size sold that answers to a length in metres; undefined where none does. */
+  readonly called: (metres: number, shown: Shown) => SoldSize | undefined;
+  /** Lengths to pick from, m, rising: where the builder says which is bought. */
+  readonly sizes?: (shown: Shown) => readonly number[];
+}
 
 const shelves = new Map<KindId, Shelf>();
 
@@ -26,11 +30,7 @@ export function putUp(kind: KindId, shelf: Shelf): void {
   shelves.set(kind, shelf);
 }
 
-export function soldSize(kind: KindId, metres: number, shown: Shown): SoldSize | undefined {
-  return shelves.get(kind)?.(metres, shown);
-}
-
-/** True of a kind whose sizes are put up. */
-export function isSold(kind: KindId): boolean {
-  return shelves.has(kind);
+/** The sizes of a kind; undefined for what is not sold in sizes, or where they are not put up. */
+export function shelfOf(kind: KindId): Shelf | undefined {
+  return shelves.get(kind);
 }

@@ -5,7 +5,7 @@ import { isIssue } from './issue';
 import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
-import { isSold, soldSize } from './sold';
+import { shelfOf } from './sold';
 import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
 import { knownUnit, type Unit, withUnit } from './units';
 
@@ -32,7 +32,7 @@ export interface WriteOptions {
 /** Writes an SI value with as many figures as a builder reads. What is not finite is written `no value`. */
 export function write(value: number, kind: KindId, shown: Shown, options: WriteOptions = {}): Written {
   if (!Number.isFinite(value)) return { text: 'no value', remainder: '', spoken: 'no value' };
-  const sold = options.unit === undefined && !options.sign ? soldSize(kind, value, shown) : undefined;
+  const sold = options.unit === undefined && !options.sign && shelfOf(kind)?.called(value, shown);
   if (sold) return { ...sold, remainder: pastSold(value, sold.size, shown) };
   const written = writeUnsigned(value, kindOf(kind), shown, options);
   const plus = options.sign === true && /[1-9]/.test(written.text) && !written.text.startsWith('-');
@@ -48,7 +48,7 @@ export function writeDifference(value: number, kind: KindId, shown: Shown): stri
 }
 
 function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
-  if ((kind.id === 'length' || isSold(kind.id)) && options.unit === undefined) {
+  if ((kind.id === 'length' || shelfOf(kind.id)) && options.unit === undefined) {
     if (options.eighths === true) return marked(value, inEighths(value));
     if (shown.length === 'feet') return marked(value, onFinestTape(value, shown.fraction));
     if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
@@ -161,7 +161,7 @@ export function writeExact(
     return !isIssue(reading) && reading.evaluate(() => Number.NaN) === value;
   };
   if (
-    (kind === 'length' || isSold(kind)) &&
+    (kind === 'length' || shelfOf(kind)) &&
     own === undefined &&
     (eighths || shown.length === 'feet') &&
     Math.abs(value) < 1e6

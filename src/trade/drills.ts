@@ -91,5 +91,5 @@ export function drillFor(metres: number, side: Side, shown: Shown): SoldSize | u
 }
 
 /** How the drill of a pilot hole is called, and of a hole for the shank. */
-export const pilotShelf: Shelf = (metres, shown) => drillFor(metres, 'below', shown);
-export const shankShelf: Shelf = (metres, shown) => drillFor(metres, 'above', shown);
+export const pilotShelf: Shelf = { called: (metres, shown) => drillFor(metres, 'below', shown) };
+export const shankShelf: Shelf = { called: (metres, shown) => drillFor(metres, 'above', shown) };

@@ -38,8 +38,11 @@ function shelfOf({ metric, inch }: SoldLengths, inMetric: Called, inInches: Call
   };
   const ofMetric = as(metric, inMetric);
   const ofInch = as(inch, inInches);
-  return (metres, { length }) =>
-    length === 'mm' ? (ofMetric(metres) ?? ofInch(metres)) : (ofInch(metres) ?? ofMetric(metres));
+  return {
+    called: (metres, { length }) =>
+      length === 'mm' ? (ofMetric(metres) ?? ofInch(metres)) : (ofInch(metres) ?? ofMetric(metres)),
+    sizes: ({ length }) => (length === 'mm' ? metric : inch),
+  };
 }
 
 type Called = (metres: number) => Pick<SoldSize, 'text' | 'spoken'>;

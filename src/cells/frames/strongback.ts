@@ -2,6 +2,7 @@
 import { isPost, type Hull } from '../../boat';
 import { distance, type Vec3 } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { soldLength } from '../lumber-sold';
 import {
   aftCorners,
   foreMark,
@@ -160,13 +161,14 @@ export const strongback = defineCell({
     railDepth: size('Depth of the rails', '140 mm', '20 mm', '400 mm'),
     spallBeyond: size('Cross-spall beyond the leg, each side', '50 mm', '0 mm', '500 mm'),
     legOverlap: size('Leg lapped on the frame', '200 mm', '0 mm', '1 m'),
-    stock: size(
-      'Length of the lumber sold',
-      '4.8 m',
-      '1 m',
-      '8 m',
-      'what your yard has; common practice, no source',
-    ),
+    stock: soldLength('Length of the lumber sold', {
+      seldom: true,
+      preset: '4.8 m',
+      presetInch: '16 ft',
+      min: '1 m',
+      max: '8 m',
+      note: 'what your yard has; common practice, no source',
+    }),
     waste: input('share', 'Waste in cutting', {
       seldom: true,
       preset: '15 %',

@@ -8,7 +8,7 @@ import { isIssue, write } from '../../measure';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import type { FieldProps } from './choice-field';
-import { entryFrom, entryOf, fieldValue, markFrom, marksOf, restText } from './entry-text';
+import { entryFrom, entryOf, fieldValue, keyFrom, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
 import { TO_ROW_KEYS } from './row-keys';
@@ -59,11 +59,7 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     if (isIssue(now) || typeof now === 'string') return;
     before.current = null;
     setDraft(null);
-    change(
-      entryOf(markFrom(now, count, marksOf(quantity, now, shown.peek())), kind, shown.peek()),
-      'step',
-      at,
-    );
+    change(entryOf(keyFrom(now, count, quantity, shown.peek()), kind, shown.peek()), 'step', at);
   };
   const steps: Readonly<Record<string, number>> = {
     ArrowUp: 1,

@@ -1,6 +1,6 @@
 /** What stands in an entry's field, what goes from it to the graph, and the steps of its keys. */
 import type { Given, Value } from '../../boat';
-import { isIssue, type KindId, read, type Shown, write, writeExact } from '../../measure';
+import { isIssue, type KindId, read, shelfOf, type Shown, write, writeExact } from '../../measure';
 import type { Graph } from '../../notebook';
 
 /** What a field of the design stands for: the value in force, or beneath what is measured or cut the designed one. */
@@ -56,6 +56,23 @@ export function markFrom(value: number, count: number, marks: Marks): number {
   const onMark = Math.abs(at - Math.round(at)) < 1e-6;
   const start = onMark ? Math.round(at) : count > 0 ? Math.floor(at) : Math.ceil(at);
   return clamp(tidy(marks.from + (start + count) * marks.step), marks);
+}
+
+/**
+ * Where the keys go from a value: to the next of the sizes sold, where the thing is sold in sizes, else `count` marks on.
+ */
+export function keyFrom(value: number, count: number, quantity: Given, shown: Shown): number {
+  const marks = marksOf(quantity, value, shown);
+  const sizes = shelfOf(quantity.kind)
+    ?.sizes?.(shown)
+    .filter((size) => size >= marks.min && size <= marks.max);
+  if (!sizes) return markFrom(value, count, marks);
+  const hair = 1e-6;
+  const beyond =
+    count > 0
+      ? sizes.filter((size) => size > value + hair)
+      : sizes.filter((size) => size < value - hair).toReversed();
+  return beyond[Math.abs(count) - 1] ?? beyond.at(-1) ?? value;
 }
 
 /** First and last mark between the limits, for a slider; null where the quantity has no limits. */

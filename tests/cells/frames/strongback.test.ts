@@ -73,6 +73,15 @@ const says = (entries: Record<string, string>, table = dory) =>
     .join(' | ');
 
 describe('strongback', () => {
+  test('lumber comes in lengths of the place: 4.8 m, or 16 ft for who works in feet', () => {
+    const feet = { ...plainShown, length: 'feet' } as const;
+    expect(tryCell(strongback).words).toMatch(/\d+ lengths of 4\.8 m make it/);
+    expect(tryCell(strongback, {}, undefined, feet).words).toMatch(/\d+ lengths of 16 ft make it/);
+    expect(tryCell(strongback, {}, undefined, feet).number('stock')).toBeCloseTo(16 * 0.3048, 12);
+    // What the builder types stays what it is.
+    expect(tryCell(strongback, { stock: '4.2 m' }, undefined, feet).words).toContain('lengths of 4.2 m');
+  });
+
   test('a box by hand: running distances from one end, legs, jig, lumber', () => {
     const tried = tryCell(
       strongback,

@@ -1,0 +1,36 @@
+/** Where the + and - keys of a field go. */
+import { expect, test } from 'vitest';
+import '../../src/cells/timber/fasten';
+import type { Given } from '../../src/boat';
+import { plainShown } from '../../src/measure';
+import { keyFrom } from '../../src/page/input/entry-text';
+
+const feet = { ...plainShown, length: 'feet' } as const;
+const screw: Given = {
+  name: 'fasten.screwLength',
+  kind: 'screwLength',
+  meaning: 'screw length',
+  preset: '30 mm',
+  min: '5 mm',
+  max: '300 mm',
+  step: '5 mm',
+};
+const inches = (metres: number) => metres / 0.0254;
+
+test('from screw to screw as they are sold, in the system chosen', () => {
+  expect(keyFrom(0.03, 1, screw, plainShown)).toBeCloseTo(0.035, 12);
+  expect(keyFrom(0.05, 1, screw, plainShown)).toBeCloseTo(0.06, 12);
+  expect(keyFrom(0.031, -1, screw, plainShown)).toBeCloseTo(0.03, 12);
+  expect(inches(keyFrom(0.03, 1, screw, feet))).toBeCloseTo(1.25, 12);
+  expect(inches(keyFrom(1.25 * 0.0254, -1, screw, feet))).toBeCloseTo(1, 12);
+});
+
+test('ten on with the Page keys, and no further than the last', () => {
+  expect(keyFrom(0.012, 10, screw, plainShown)).toBeCloseTo(0.07, 12);
+  expect(keyFrom(0.12, 1, screw, plainShown)).toBeCloseTo(0.12, 12);
+  expect(keyFrom(0.016, -10, screw, plainShown)).toBeCloseTo(0.012, 12);
+});
+
+test('what is not sold in sizes goes by its step', () => {
+  expect(keyFrom(0.031, 1, { ...screw, kind: 'length' }, plainShown)).toBeCloseTo(0.035, 12);
+});
