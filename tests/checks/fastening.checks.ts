@@ -271,7 +271,11 @@ const strength: readonly Check[] = [
     tolerance: 0.05,
     source: `${HANDBOOK}, Table 8-4, 5,280 D^2`,
     known: 'from memory',
-    obtain: each(screwStrength, 'olderLimit', POUND, { ...eight, dryGravity: '0.48', wood: 'soft' }),
+    obtain: each(screwStrength, 'olderLimit', POUND, {
+      ...eight,
+      dryGravity: '0.48',
+      species: 'douglasFirCoast',
+    }),
   },
   {
     id: 'W68',
@@ -295,7 +299,7 @@ const strength: readonly Check[] = [
     tolerance: 0.05,
     source: 'a civil-engineering formula handbook, eq. 6.38',
     known: 'published',
-    obtain: each(screwStrength, 'olderAllowable', POUND, { ...eight, group: 'two' }),
+    obtain: each(screwStrength, 'olderAllowable', POUND, { ...eight, mainLength: '30 mm', group: 'two' }),
   },
   {
     id: 'W07',

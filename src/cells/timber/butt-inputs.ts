@@ -3,6 +3,7 @@ import type { Option } from '../../boat';
 import { sheathing } from '../../trade/butt-plates';
 import { glassDensity } from '../../trade/glass';
 import { choice, input } from '../define';
+import { screwInputs } from './screw-choice';
 
 const PRACTICE = 'common practice, no source';
 /** From a lowest to a highest strength, Pa. */
@@ -90,6 +91,7 @@ export const buttInputs = {
     step: '5 mm',
     note: PRACTICE,
   }),
+  soldIn: screwInputs.soldIn,
   pull: input('stress', 'Pull in the panel', {
     seldom: true,
     preset: '10 MPa',

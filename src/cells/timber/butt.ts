@@ -5,13 +5,14 @@ import { screwLengths } from '../../trade/lengths-sold';
 import { choice, defineCell, step } from '../define';
 import { buttInputs, buttKinds } from './butt-inputs';
 import { drawButt } from './butt-picture';
+import { longestScrew } from './screw-choice';
 
 const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 const PRINTED = 'from memory: APA, Plywood Design Specification, plywood splice plates';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
-/** The shortest screw that shops keep. */
-const SHORTEST = `${1000 * screwLengths.metric[0]!} mm`;
+/** The shortest screw that shops keep, over what the cell calls `soldIn`. */
+const SHORTEST = `(soldIn == "inch" ? ${screwLengths.inch[0]! / 0.0254} in : ${1000 * screwLengths.metric[0]!} mm)`;
 const LAMINATE = 'volume of glass in the laminate';
 
 export const butt = defineCell({
@@ -24,6 +25,7 @@ export const butt = defineCell({
     ...buttInputs,
   },
   functions: {
+    ...longestScrew,
     printed: {
       takes: ['length', 'count'],
       gives: 'length',
@@ -132,11 +134,23 @@ export const butt = defineCell({
       'screws through the panel, two rows to each side of the joint',
       PRACTICE,
     ),
-    longestScrew: step(
+    insideBlock: step(
       'length',
       'thickness + plateThickness - 3 mm',
       'longest screw that stays inside the block',
       '3 mm clear of the far face: common practice, no source',
+    ),
+    longestScrew: step(
+      'screwLength',
+      'soldIn == "inch" ? longestInch(insideBlock) : longestMetric(insideBlock)',
+      'longest screw sold that stays inside; 0 where none does',
+      `lengths that shops keep: ${PRACTICE}`,
+    ),
+    reachIn: step(
+      'length',
+      'max(0 mm, longestScrew - thickness)',
+      'reach of a screw into the block',
+      GEOMETRY,
     ),
     bayThere: step('length', 'bay', 'from this station line to the next one forward', 'geometry'),
     freeBay: step(
@@ -194,7 +208,7 @@ export const butt = defineCell({
     },
     {
       when: 'kind == "block"',
-      says: 'A block {plateThickness} thick, {plateLength} across the joint and {tall} along it, glued and held by {screws} screws, none longer than {longestScrew}, in two rows a side, {evenPitch} apart, keeps about {strengthKept}. By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
+      says: 'A block {plateThickness} thick, {plateLength} across the joint and {tall} along it, glued, keeps about {strengthKept}. Its screws, {screws} of {longestScrew} in two rows a side, {evenPitch} apart, only clamp while the glue sets and carry nothing: they reach {reachIn} into the block, {rowIn} from the panel’s end. By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
     },
     {
       when: 'kind == "strap"',
@@ -243,8 +257,8 @@ export const butt = defineCell({
       weight: 'mind',
     },
     {
-      when: `kind == "block" and longestScrew < ${SHORTEST}`,
-      says: `Screws of {longestScrew} at most stay inside the block, and none is sold under ${SHORTEST}: take a thicker block.`,
+      when: 'kind == "block" and longestScrew <= 0 mm',
+      says: 'No screw is sold that stays inside panel and block: take a thicker block.',
       limit: `lengths that shops keep: ${PRACTICE}`,
       weight: 'mind',
     },
@@ -278,6 +292,7 @@ export const butt = defineCell({
     'Butts stand between frames, never on one, and port and starboard at least one bay apart. Keep them out of the tightest bend and out of the bottom where the boat grounds.',
     'Bevel the ends of the block and leave the gap at both, or water stands behind it and rots it.',
     'Grinding glass and cutting plywood make dust that harms lungs and skin, and epoxy sensitises: mask, gloves, fresh air, and the maker’s sheet.',
+    'The screws of a block are too short and too near the panel’s end to carry: by the American code a screw that carries stands 6 diameters in the wood and, pulled towards an end, 10 from it. The glue line is the joint.',
     'Strengths are planning figures for sound plywood and a full glue line, not a test of your joint. Rules of a class or a designer’s plan outrank them.',
   ],
   sources: [

@@ -1,8 +1,17 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
 import { choice, defineCell, input, step } from '../define';
 import { fastenPicture } from './fasten-picture';
-import { CUSTOM, NDS, screwFunctions, screwInputs, screwSteps, screwWarnings } from './screw-choice';
+import {
+  CUSTOM,
+  NDS,
+  screwCautions,
+  screwFunctions,
+  screwInputs,
+  screwSteps,
+  screwWarnings,
+} from './screw-choice';
 import { COMMENTARY, EC5, ruleFunctions, ruleSteps } from './screw-rules';
+import { speciesIsOneOf, splitting } from '../../trade/fastening-woods';
 import { thinnestUndrilled } from '../../trade/screw-spacing';
 import { woods } from './woods';
 
@@ -72,21 +81,47 @@ export const fasten = defineCell({
       ],
       preset: 'chineLog',
     }),
-    depth: input('length', 'Depth of the timber screwed into', {
+    lands: choice('It lands on', {
+      seldom: true,
+      options: [
+        { id: 'part', label: 'the face that is its own' },
+        { id: 'wide', label: 'the wide face' },
+        { id: 'narrow', label: 'the narrow face' },
+      ],
+      preset: 'part',
+      note: 'a side lies on the wide face of a chine log, a bottom on the narrow one under it; a panel between two chines on the wide face of the lower log and on the narrow one of the upper',
+    }),
+    thickness: input('length', 'Thickness of the timber screwed into', {
       seldom: true,
       from: '{into}.thickness',
       preset: '19 mm',
-      min: '5 mm',
+      min: '3 mm',
       max: '300 mm',
       step: '1 mm',
-      note: 'in the direction of the screw; type the other side where it goes into the narrow face',
     }),
-    face: input('length', 'Face of the timber screwed into', {
+    width: input('length', 'Width of the timber screwed into', {
       seldom: true,
       from: '{into}.width',
       preset: '38 mm',
-      min: '5 mm',
-      max: '300 mm',
+      min: '3 mm',
+      max: '400 mm',
+      step: '1 mm',
+    }),
+    depth: input('length', 'Depth of the timber screwed into', {
+      seldom: true,
+      from: '{self}.usualDepth',
+      preset: '19 mm',
+      min: '3 mm',
+      max: '400 mm',
+      step: '1 mm',
+      note: 'in the direction of the screw',
+    }),
+    face: input('length', 'Face of the timber screwed into', {
+      seldom: true,
+      from: '{self}.usualFace',
+      preset: '38 mm',
+      min: '3 mm',
+      max: '400 mm',
       step: '1 mm',
       note: 'across the row of screws, after bevelling',
     }),
@@ -124,11 +159,12 @@ export const fasten = defineCell({
     splits: choice('The wood splits', {
       seldom: true,
       options: [
+        { id: 'species', label: 'as its kind does' },
         { id: 'usual', label: 'as most do' },
         { id: 'easily', label: 'easily' },
       ],
-      preset: 'usual',
-      note: 'Douglas-fir, oak and larch easily; common practice, no source',
+      preset: 'species',
+      note: 'Douglas-fir and spruce easily: from memory, EN 1995-1-1, 8.3.1.2; oak and larch: common practice, no source',
     }),
     ...screwInputs,
     endDistance: input('length', 'First screw from the end', {
@@ -166,6 +202,19 @@ export const fasten = defineCell({
     },
   },
   steps: {
+    onNarrow: step(
+      'count',
+      'lands == "narrow" or (lands == "part" and into == "chineLog" and skin == "bottom") ? 1 : 0',
+      '1 where the panel lies on the narrow face of the timber, as a bottom does on a chine log',
+      'geometry: the log’s width lies up the side',
+    ),
+    usualDepth: step(
+      'length',
+      'onNarrow > 0 ? width : thickness',
+      'depth of the timber under that face',
+      GEOMETRY,
+    ),
+    usualFace: step('length', 'onNarrow > 0 ? thickness : width', 'width of that face', GEOMETRY),
     ...screwSteps,
     thread: step(
       'length',
@@ -224,9 +273,15 @@ export const fasten = defineCell({
       'screw to screw, shared out evenly',
       GEOMETRY,
     ),
+    splitsEasily: step(
+      'count',
+      `splits == "easily" or (splits == "species" and ${speciesIsOneOf(splitting)}) ? 1 : 0`,
+      '1 where the wood splits easily',
+      'from memory: EN 1995-1-1, 8.3.1.2; common practice',
+    ),
     undrilledFrom: step(
       'length',
-      'thinnest(diameter, lowDensity, splits == "easily" ? 1 : 0)',
+      'thinnest(diameter, lowDensity, splitsEasily)',
       'timber thinner than this is drilled',
       'from memory: EN 1995-1-1, eq. 8.18 and 8.19',
     ),
@@ -261,7 +316,7 @@ export const fasten = defineCell({
   answers: [
     { of: 'evenPitch', label: 'screw to screw', from: 'along the edge, centre to centre', tolerance: '3 mm' },
     { of: 'pilot', label: 'pilot drill', from: 'diameter, as deep as the screw is long' },
-    { of: 'toBuy', label: 'screws to buy', from: 'for these edges, spare included' },
+    { of: 'toBuy', label: 'screws to buy', from: 'for all rows and edges, spare included' },
   ],
   inWords: [
     {
@@ -270,10 +325,10 @@ export const fasten = defineCell({
     },
     {
       when: 'light > 0',
-      says: 'Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; with spares {toBuy}. Boxes of {box} to buy: {boxes}.',
+      says: 'Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {perRow} to a row. Rows on an edge: {rows}; edges: {sides}; in all {total}, with spares {toBuy}. Boxes of {box} to buy: {boxes}.',
     },
     {
-      says: 'Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {total} in all; with spares {toBuy}. Boxes of {box} to buy: {boxes}. Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.',
+      says: 'Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {perRow} to a row. Rows on an edge: {rows}; edges: {sides}; in all {total}, with spares {toBuy}. Boxes of {box} to buy: {boxes}. Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.',
     },
   ],
   warnings: [
@@ -335,9 +390,10 @@ export const fasten = defineCell({
   ],
   cautions: [
     'Drill every hole, and try screw, drill and countersink on an offcut of the same wood first.',
-    'Keep screws clear of later cuts: notches, limbers, bevels to be planed. A blade that meets a screw throws it: eye protection, and check before each cut.',
+    'Keep screws clear of later cuts: notches, limbers, bevels to be planed. A blade that meets a screw throws it: mark each on the face, look and feel with a pin before each cut, and wear eye protection. A magnet finds steel alone.',
     'Brass and bronze screws snap in hard wood: run a steel screw of the same size in first, and wax it.',
-    'Plywood this thin lets the head pull through first; the glue carries the load.',
+    ...screwCautions,
+    'A head pulls through thin plywood before its thread lets go.',
   ],
   sources: [
     { text: `${NDS}: lead holes 12.1.5, penetration of 6 diameters`, known: 'published' },

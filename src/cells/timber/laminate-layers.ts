@@ -69,11 +69,12 @@ export const layerInputs = {
   }),
   screwHolds: input('force', 'One fastening holds', {
     seldom: true,
-    preset: '500 N',
+    preset: '350 N',
+    presetInch: '80 lbf',
     min: '10 N',
     max: '50 kN',
     step: '10 N',
-    note: 'a No 8 screw, 25 mm of thread in Douglas-fir: National Design Specification, 2850 G² D; see the strength of a screw',
+    note: 'a No. 8 screw, 25 mm of thread in Douglas-fir that is wet at times, as the strength of a screw has it: National Design Specification, 2850 G² D, 0.7 of it wet',
   }),
 };
 

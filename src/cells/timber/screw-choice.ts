@@ -14,6 +14,13 @@ export const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
 export const screwInputs = {
+  held: choice('The joint is', {
+    options: [
+      { id: 'glued', label: 'glued: screws clamp while it sets' },
+      { id: 'dry', label: 'dry: the screws carry it' },
+    ],
+    preset: 'glued',
+  }),
   gauge: input('number', 'Screw gauge, no.', {
     from: '{self}.usualGauge',
     preset: '8',
@@ -129,6 +136,12 @@ const longestWithin = (sold: readonly number[]): CellFunction => ({
   run: (longest) => sold.findLast((length) => length <= longest + 1e-6) ?? 0,
 });
 
+/** The longest screw sold that stays within a length, by the shops of either system. */
+export const longestScrew = {
+  longestMetric: longestWithin(screwLengths.metric),
+  longestInch: longestWithin(screwLengths.inch),
+} as const;
+
 export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   gaugeFor: {
     takes: ['length'],
@@ -166,8 +179,7 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
     says: 'shortest sold length that reaches the first, or the longest within the second',
     run: (wanted, longest) => screwToBuy(wanted, longest, screwLengths.inch),
   },
-  longestMetric: longestWithin(screwLengths.metric),
-  longestInch: longestWithin(screwLengths.inch),
+  ...longestScrew,
   partOfRoot: {
     takes: ['ratio'],
     gives: 'ratio',
@@ -175,6 +187,11 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
     run: leadHoleShare,
   },
 };
+
+/** Shown wherever screws are chosen. */
+export const screwCautions = [
+  'In a glued joint the screws clamp while the glue sets, and the glue carries the load. A screw that is to carry stands 6 of its diameters in the timber, by the American code.',
+] as const;
 
 /** What speaks against the screw itself, whatever it fastens. */
 export const screwWarnings = [
@@ -197,10 +214,10 @@ export const screwWarnings = [
     weight: 'mind',
   },
   {
-    when: 'holdInDiameters < 6',
-    says: 'The screw stands {hold} in the timber, {holdInDiameters} diameters; 6 are asked. The glue has to carry the joint.',
+    when: 'held == "dry" and holdInDiameters < 6',
+    says: 'The screw stands {hold} in the timber, {holdInDiameters} diameters. Of a screw that carries 6 are asked: a longer or a thinner one, deeper timber, or glue.',
     limit: `${NDS}: penetration of at least 6 diameters`,
-    weight: 'mind',
+    weight: 'stop',
   },
   {
     when: 'sink >= topThickness',

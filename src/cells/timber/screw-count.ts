@@ -149,10 +149,10 @@ export const screwCount = defineCell({
   inWords: [
     {
       when: 'frames == "screwed"',
-      says: '{onEdges} screws go in along the edges and {onFrames} on the frames, {total} in all. With a spare of {spare} buy {toBuy}: {boxes} boxes of {box}.',
+      says: 'Port and starboard together, {onEdges} screws go in along the edges and {onFrames} on the frames, {total} in all. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
     },
     {
-      says: '{total} screws go in along the edges; the frames are glued alone. With a spare of {spare} buy {toBuy}: {boxes} boxes of {box}.',
+      says: 'Port and starboard together, {total} screws go in along the edges; the frames are glued alone. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
     },
   ],
   table: {

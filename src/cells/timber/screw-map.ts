@@ -3,7 +3,14 @@ import type { Hull } from '../../boat';
 import { stiffnessBored } from '../../trade/bored';
 import type { KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import { CUSTOM, screwFunctions, screwInputs, screwSteps, screwWarnings } from './screw-choice';
+import {
+  CUSTOM,
+  screwCautions,
+  screwFunctions,
+  screwInputs,
+  screwSteps,
+  screwWarnings,
+} from './screw-choice';
 import { screwMapPatterns, screwMapView } from './screw-map-view';
 import { ruleFunctions, ruleSteps } from './screw-rules';
 import { datumOf, faceInWords, SCREW_INPUTS, type ScrewsInHand, screwsInHand } from './screws-in-hand';
@@ -334,14 +341,14 @@ export const screwMap = defineCell({
     },
     {
       when: 'dropped > 0',
-      says: 'Mark {placed} No. {gauge} screws, {screwLength} long, from {datum} along each member; {moved} are moved off later cuts and {dropped} left out, because no place is left for them. At least {leastWood} of wood stays between a screw and a cut.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}; left out for want of a place: {dropped}. At least {leastWood} of wood stays between a screw and a cut.',
     },
     {
       when: 'moved > 0',
-      says: 'Mark {placed} No. {gauge} screws, {screwLength} long, from {datum} along each member; {moved} are moved off later cuts. At least {leastWood} of wood stays between a screw and a cut.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}. At least {leastWood} of wood stays between a screw and a cut.',
     },
     {
-      says: 'Mark {placed} No. {gauge} screws, {screwLength} long, from {datum} along each member. None meets a later cut; at least {leastWood} of wood stays between.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. None meets a later cut; at least {leastWood} of wood stays between.',
     },
   ],
   table: {
@@ -361,8 +368,8 @@ export const screwMap = defineCell({
   warnings: [
     ...screwWarnings,
     {
-      when: 'dropped > 0',
-      says: '{dropped} of {asked} screws find no place that keeps edges, ends and spaces and clears the later cuts; crosses show where they would have stood.',
+      when: 'placed > 0 and 2 * placed < asked',
+      says: 'Fewer than half of the screws find a place that keeps edges, ends and spaces and clears the later cuts: {placed} of {asked}. Crosses show where the others would have stood.',
       limit: 'the rule chosen, and the wood kept between screws and later cuts',
       weight: 'mind',
     },
@@ -386,13 +393,14 @@ export const screwMap = defineCell({
     },
     {
       when: 'there < 1',
-      says: 'There are only {placed} screws in this joint.',
+      says: 'This joint has fewer screws than that: {placed} in all.',
       limit: 'the layout',
       weight: 'mind',
     },
   ],
   cautions: [
-    'A blade that meets a screw throws it: mark what is kept free on both faces before the gussets go on, and check with a magnet or a pin before each later cut. Eye protection.',
+    'A blade that meets a screw throws it: mark what is kept free on both faces before the gussets go on. Before each later cut lay the pattern on, and feel with a pin; a magnet finds steel screws, bronze and brass never. Eye protection.',
+    ...screwCautions,
     'Drill every hole before the glue goes on, with the plates clamped dry.',
     'The layout keeps distances in the plan of the frame. Knots, shakes and grain that runs out are not in it: look at the wood, and move a screw that would meet them.',
     'Distances are those of codes for houses, used here as a measure. What carries people or a hoist wants the code in force and a licensed engineer.',

@@ -1,12 +1,15 @@
 /** How hard a screw or nail may be pulled along its length and pushed sideways, by the code and by older rules. */
 import { embedmentByEurocode, olderScrewConstant } from '../../trade/embedment';
+import { hardwoods, speciesIsOneOf } from '../../trade/fastening-woods';
 import { choice, defineCell, input, step } from '../define';
 import { strengthChart, strengthPicture } from './strength-picture';
 import { woods } from './woods';
-import { yieldSteps } from './yield-model';
+import { inModes, yieldSteps } from './yield-model';
 
 const NDS = 'National Design Specification for Wood Construction (2018)';
 const HANDBOOK = 'Wood Handbook';
+/** Up to here the formulas of the sideways push hold. */
+const THICKEST = '0.25 in';
 
 export const screwStrength = defineCell({
   id: 'screwStrength',
@@ -139,25 +142,17 @@ export const screwStrength = defineCell({
       ],
       preset: 'side',
     }),
-    wood: choice('Main part is of', {
-      seldom: true,
-      options: [
-        { id: 'soft', label: 'softwood' },
-        { id: 'hard', label: 'hardwood' },
-      ],
-      preset: 'soft',
-      note: 'for the older rule',
-    }),
     group: choice('Group of the older allowable loads', {
       seldom: true,
       options: [
+        { id: 'gravity', label: 'by its specific gravity' },
         { id: 'one', label: 'I: ash, beech, maple, oak' },
         { id: 'two', label: 'II: Douglas-fir, southern pine' },
         { id: 'three', label: 'III: western hemlock' },
         { id: 'four', label: 'IV: spruce' },
       ],
-      preset: 'two',
-      note: 'woods of group I from memory',
+      preset: 'gravity',
+      note: 'I from a gravity of 0.62 on, II from 0.49, III from 0.42; the bounds and the woods of group I from memory: National Design Specification (1986), Table 8.1A',
     }),
     yieldStress: input('stress', 'Bending yield of the steel', {
       seldom: true,
@@ -256,29 +251,54 @@ export const screwStrength = defineCell({
     ),
     planes: step('count', 'shear == "double" ? 2 : 1', 'planes in which the screw is sheared', 'geometry'),
     ...yieldSteps,
+    inDiameters: step('ratio', 'mainLength / diameter', 'depth in the main part, in diameters', 'geometry'),
+    depthAsked: step(
+      'length',
+      '6 * diameter',
+      'least depth in the main part for a push sideways',
+      `${NDS}: penetration of at least 6 diameters`,
+    ),
+    thinEnough: step('length', 'mainLength / 6', 'diameter for which this depth is enough', 'geometry'),
+    pushCounts: step(
+      'count',
+      `inDiameters >= 6 and diameter <= ${THICKEST} ? 1 : 0`,
+      '1 where the code allows a push sideways: 6 diameters deep, and up to 1/4 in thick',
+      `${NDS}: penetration of at least 6 diameters; thicker fastenings have other formulas`,
+    ),
     pushAllowed: step(
       'force',
-      'lateral * durationFactor * wetPush',
-      'push sideways on one allowed here: times duration and wet service',
+      'pushCounts * lateral * durationFactor * wetPush',
+      'push sideways on one allowed here: times duration and wet service; none where the code allows none',
       NDS,
     ),
-    inDiameters: step('ratio', 'mainLength / diameter', 'depth in the main part, in diameters', 'geometry'),
+    hardwood: step(
+      'count',
+      `${speciesIsOneOf(hardwoods)} ? 1 : 0`,
+      '1 where the main part is of a hardwood',
+      'botany: broad-leaved trees',
+    ),
     olderLimit: step(
       'force',
-      'olderK(dryGravity, wood == "hard" ? 1 : 0) * diameter^2',
+      'olderK(dryGravity, hardwood) * diameter^2',
       'older rule, K D²: push at the proportional limit of one wood screw',
       `form from the ${HANDBOOK}, Table 8-4, before 1991; constants from memory`,
     ),
     inTable: step(
       'count',
-      'olderListed(dryGravity, wood == "hard" ? 1 : 0)',
+      'olderListed(dryGravity, hardwood)',
       '1 where the older table has this gravity',
       `${HANDBOOK}, Table 8-4`,
     ),
+    olderGroup: step(
+      'count',
+      'group == "one" ? 1 : group == "two" ? 2 : group == "three" ? 3 : group == "four" ? 4 : mainGravity >= 0.62 ? 1 : mainGravity >= 0.49 ? 2 : mainGravity >= 0.42 ? 3 : 4',
+      'group of the older allowable loads',
+      'from memory: National Design Specification (1986), Table 8.1A',
+    ),
     olderAllowable: step(
       'force',
-      '(group == "one" ? 4800 psi : group == "two" ? 3960 psi : group == "three" ? 3240 psi : 2520 psi) * diameter^2',
-      'older allowable push, C D², with 7 diameters in the main part',
+      'inDiameters < 7 ? 0 N : (olderGroup == 1 ? 4800 psi : olderGroup == 2 ? 3960 psi : olderGroup == 3 ? 3240 psi : 2520 psi) * diameter^2',
+      'older allowable push, C D², from 7 diameters in the main part on; none under that',
       'a civil-engineering formula handbook, eq. 6.38; the 7 diameters from memory',
     ),
     europeanEmbed: step(
@@ -290,37 +310,36 @@ export const screwStrength = defineCell({
   },
   answers: [
     { of: 'pullAllowed', label: 'pull on one', from: 'along its length, by the American code' },
-    { of: 'pushAllowed', label: 'push on one', from: 'sideways, by the American code' },
-    { of: 'olderAllowable', label: 'push, older rule', from: 'sideways, C D², normal duration, dry' },
+    {
+      of: 'pushAllowed',
+      label: 'push on one',
+      from: 'sideways, by the American code',
+      when: 'pushCounts > 0',
+    },
+    {
+      of: 'depthAsked',
+      label: 'push sideways: none by this code',
+      from: 'in the main part would earn one',
+      when: 'inDiameters < 6',
+    },
   ],
   inWords: [
     {
-      when: 'lateral == mainCrushes',
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the main part crushes along the whole screw (mode Im). It draws out at {breaking} on average.',
+      when: `diameter > ${THICKEST}`,
+      says: 'Allowed is {pullAllowed} along its length. For a push sideways no figure stands here: the formulas end at 1/4 in. It draws out at {breaking} on average.',
     },
     {
-      when: 'lateral == sideCrushes',
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the part screwed on crushes along the whole screw (mode Is). It draws out at {breaking} on average.',
+      when: 'inDiameters < 6',
+      says: 'Allowed is {pullAllowed} along its length, and nothing sideways: by this code a fastening that is pushed stands 6 diameters in the main part, {depthAsked}, and this one stands {mainLength}, {inDiameters} diameters. A longer one would earn a push, or one no thicker than {thinEnough}; until then the glue has to take it. It draws out at {breaking} on average.',
     },
-    {
-      when: 'shear == "single" and lateral == screwTilts',
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the screw tilts in both parts without bending (mode II). It draws out at {breaking} on average.',
-    },
-    {
-      when: 'shear == "single" and lateral == bendsInSide',
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the screw bends in the part screwed on and tilts in the main part (mode IIIm). It draws out at {breaking} on average.',
-    },
-    {
-      when: 'lateral == bendsInMain',
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the screw bends in the main part and tilts in the part screwed on (mode IIIs). It draws out at {breaking} on average.',
-    },
-    {
-      says: 'Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, the screw bends twice, once in each part (mode IV). It draws out at {breaking} on average.',
-    },
+    ...inModes.map(({ when, gives }) => ({
+      ...(when === undefined ? {} : { when }),
+      says: `Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, ${gives}. It draws out at {breaking} on average.`,
+    })),
   ],
   warnings: [
     {
-      when: 'diameter > 0.25 in',
+      when: `diameter > ${THICKEST}`,
       says: 'The sideways figures hold up to 1/4 in; this is {diameter}.',
       limit: `${NDS}: thicker fastenings have other formulas`,
       weight: 'stop',
@@ -330,12 +349,6 @@ export const screwStrength = defineCell({
       says: 'Nothing is allowed on screws or nails pulled out of end grain. Turn the joint, or let the screw into a cross piece.',
       limit: `${NDS} 12.2`,
       weight: 'stop',
-    },
-    {
-      when: 'inDiameters < 6',
-      says: 'The screw stands {mainLength} in the main part, {inDiameters} diameters: under 6 the code gives it no sideways load at all.',
-      limit: `${NDS}: penetration of at least 6 diameters`,
-      weight: 'mind',
     },
     {
       when: 'rootDiameter > diameter',

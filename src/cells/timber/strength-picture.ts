@@ -27,7 +27,12 @@ export type ScrewedJoint = Readonly<Record<Mode | 'lateral', number>> & {
   readonly mainLength: number;
   readonly sideLength: number;
   readonly shear: string;
+  readonly inDiameters: number;
 };
+
+/** The model reckons on below the least depth; the code does not. */
+const counted = ({ inDiameters }: ScrewedJoint) =>
+  inDiameters < 6 ? ' Under 6 diameters in the main part the code allows none of it.' : '';
 
 export function strengthPicture(v: ScrewedJoint, { say }: Pick<OnHand, 'say'>): Drawing {
   const side = mm(v.sideLength);
@@ -38,7 +43,7 @@ export function strengthPicture(v: ScrewedJoint, { say }: Pick<OnHand, 'say'>): 
   const mode = modeOf(v);
   return drawing({
     title: 'The joint in section, and how it gives',
-    says: `${say(v.sideLength, 'length')} on ${say(v.mainLength, 'length')}, pushed sideways: ${say(v.lateral, 'force')} on one, by the yield model at normal duration and dry; it gives in mode ${mode.name}.`,
+    says: `${say(v.sideLength, 'length')} on ${say(v.mainLength, 'length')}, pushed sideways: ${say(v.lateral, 'force')} on one, by the yield model at normal duration and dry; it gives in mode ${mode.name}.${counted(v)}`,
     shapes: [
       rectHatch(-reach, -side, 2 * reach, side, 'ply', { falling: true }),
       rectHatch(-reach, -side - main, 2 * reach, main, 'cedar'),
@@ -126,13 +131,14 @@ export function strengthChart<V extends ScrewedJoint & { readonly olderAllowable
     const middle = own[Math.floor(own.length / 2)];
     return middle ? [{ x: middle.sideLength, y: middle.lateral, label: `mode ${name}` }] : [];
   });
+  const older = v.olderAllowable > 0;
   return {
     title: 'Against the thickness screwed on',
-    says: `Of the six modes the smallest counts: at ${on.say(v.sideLength, 'length')} it is mode ${modeOf(v).name}, ${on.say(v.lateral, 'force')}; the older rule says ${on.say(v.olderAllowable, 'force')} whatever the thickness.`,
+    says: `Of the six modes the smallest counts: at ${on.say(v.sideLength, 'length')} it is mode ${modeOf(v).name}, ${on.say(v.lateral, 'force')}${older ? `; the older rule says ${on.say(v.olderAllowable, 'force')} whatever the thickness` : ''}.${counted(v)}`,
     x: { label: 'Thickness screwed on', kind: 'length', from: 0, to: last },
     y: { label: 'Push on one, normal duration, dry', kind: 'force', from: 0 },
     lines: [{ name: 'smallest mode', points: swept.map((one) => [one.sideLength, one.lateral] as const) }],
-    limits: [{ at: v.olderAllowable, axis: 'y', label: 'older rule, C D²' }],
+    limits: older ? [{ at: v.olderAllowable, axis: 'y', label: 'older rule, C D²' }] : [],
     points: [{ x: v.sideLength, y: v.lateral, label: 'this joint' }, ...stretches],
   };
 }

@@ -101,3 +101,28 @@ export const modes = [
   { of: 'bendsInMain', name: 'IIIs' },
   { of: 'bendsTwice', name: 'IV' },
 ] as const;
+
+/** How a fastening gives when it is pushed harder than it bears, each with the comparison that tells it. */
+export const inModes: readonly { readonly when?: string; readonly gives: string }[] = [
+  {
+    when: 'lateral == mainCrushes',
+    gives: 'the main part crushes along the whole screw (mode Im)',
+  },
+  {
+    when: 'lateral == sideCrushes',
+    gives: 'the part screwed on crushes along the whole screw (mode Is)',
+  },
+  {
+    when: 'shear == "single" and lateral == screwTilts',
+    gives: 'the screw tilts in both parts without bending (mode II)',
+  },
+  {
+    when: 'shear == "single" and lateral == bendsInSide',
+    gives: 'the screw bends in the part screwed on and tilts in the main part (mode IIIm)',
+  },
+  {
+    when: 'lateral == bendsInMain',
+    gives: 'the screw bends in the main part and tilts in the part screwed on (mode IIIs)',
+  },
+  { gives: 'the screw bends twice, once in each part (mode IV)' },
+];

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters } from '../../../src/boat';
 import { butt } from '../../../src/cells/timber/butt';
+import { plainShown } from '../../../src/measure';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -93,7 +94,14 @@ test('screws stand in two rows a side, from both ends of the block, no farther a
   expect(tried.number('perRow')).toBe(7);
   expect(tried.number('evenPitch')).toBeCloseTo(0.386 / 6, 12);
   expect(tried.number('screws')).toBe(28);
-  expect(tried.number('longestScrew')).toBeCloseTo(0.015, 12);
+  // 9 + 9 - 3 mm; sold within it are 12 mm and 1/2 in
+  expect(tried.number('insideBlock')).toBeCloseTo(0.015, 12);
+  expect(tried.number('longestScrew')).toBeCloseTo(0.012, 12);
+  expect(tried.words).toContain(
+    'Its screws, 28 of 12 mm in two rows a side, 64.3 mm apart, only clamp while the glue sets and carry nothing: they reach 3 mm into the block, 20 mm from the panel’s end.',
+  );
+  const feet = { ...plainShown, length: 'feet' } as const;
+  expect(tryCell(butt, nine, undefined, feet).words).toContain('Its screws, 28 of 1/2 in');
   expect(tryCell(butt, { ...nine, kind: 'plate' }).number('screws')).toBe(0);
 });
 

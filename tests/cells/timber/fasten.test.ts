@@ -179,6 +179,7 @@ describe('fasten', () => {
         1,
         {
           holes: 'none',
+          splits: 'usual',
           endDistance: '80 mm',
           gravity: '0.42',
           density: '403 kg/m3',
@@ -188,6 +189,8 @@ describe('fasten', () => {
       ],
       ['red', 2, { holes: 'none', depth: '19 mm' }],
       ['red', 2, { holes: 'none', splits: 'easily' }],
+      // Douglas-fir splits easily without being asked: 14 d is 58 mm of depth.
+      ['red', 2, { holes: 'none', species: 'douglasFirCoast', endDistance: '90 mm', face: '80 mm' }],
       [
         'red',
         2,
@@ -237,14 +240,42 @@ describe('fasten', () => {
     expect(tried.number('length')).toBeGreaterThan(1);
   });
 
+  test('a bottom lands on the narrow face of a chine log, a side on the wide one', () => {
+    const log = { 'chineLog.thickness': '19 mm', 'chineLog.width': '38 mm', into: 'chineLog' };
+    const on = (entries: Readonly<Record<string, string>>) => {
+      const tried = tryCell(fasten, { ...log, ...entries });
+      return ['face', 'depth'].map((key) => Math.round(tried.number(key) * 1000));
+    };
+    expect(on({ skin: 'side' })).toEqual([38, 19]);
+    expect(on({ skin: 'bottom' })).toEqual([19, 38]);
+    expect(on({ skin: 'bottom', lands: 'wide' })).toEqual([38, 19]);
+    expect(on({ skin: 'side', lands: 'narrow' })).toEqual([19, 38]);
+    // On a keelson the bottom lies flat.
+    expect(
+      on({ skin: 'bottom', into: 'keelson', 'keelson.thickness': '18 mm', 'keelson.width': '90 mm' }),
+    ).toEqual([90, 18]);
+  });
+
+  test('the bottom of the ferry dory on her log: nearer to its edges than either rule allows', () => {
+    const tried = tryCell(fasten, { skin: 'bottom' });
+    // Half of 19 mm is 9.5; a No. 8 screw asks 2.5 x 4.17 = 10.4 and 3 x 4.17 = 12.5 mm.
+    expect(tried.number('edgeDistance')).toBeCloseTo(0.0095, 12);
+    expect(tried.number('screwLength')).toBeCloseTo(0.035, 12);
+    expect(tried.number('light')).toBe(2);
+  });
+
   describe('warnings', () => {
     test('none for a roomy joint', () => expect(says(chine)).toBe(''));
     test('out of the far face', () =>
       expect(says({ ...chine, screwLength: '50 mm' })).toContain('comes out of the far face'));
     test('point near the far face', () =>
       expect(says({ ...chine, screwLength: '45 mm' })).toContain('short of the far face'));
-    test('too shallow', () =>
-      expect(says({ ...chine, screwLength: '30 mm' })).toContain('diameters; 6 are asked'));
+    test('too shallow to carry, which only a joint without glue asks of it', () => {
+      expect(says({ ...chine, screwLength: '30 mm', held: 'dry' })).toContain(
+        'Of a screw that carries 6 are asked',
+      );
+      expect(says({ ...chine, screwLength: '30 mm' })).toBe('');
+    });
     test('far too shallow', () =>
       expect(says({ ...chine, screwLength: '20 mm' })).toContain('one and a half thicknesses'));
     test('near the edge', () => expect(says({ ...chine, face: '22 mm' })).toContain('is wanted'));

@@ -139,11 +139,14 @@ describe('screwMap', () => {
     test('a frame too thin for screws in its edge', () =>
       expect(says({ fastened: 'skin', siding: '15 mm', gauge: '10' })).toContain('on either side'));
     test('no room for some', () =>
-      expect(says({ moulded: '60 mm', screwClear: '25 mm' })).toContain('find no place'));
+      expect(says({ moulded: '60 mm', screwClear: '25 mm' })).toContain(
+        'Fewer than half of the screws find a place',
+      ));
     test('no room for any', () => expect(says({ gussetLeg: '40 mm' })).toContain('no row at all'));
     test('too near the saw', () =>
       expect(says({ screwClear: '5 mm' })).toContain('a blade set a little over'));
-    test('a screw that is not there', () => expect(says({ screw: 'n16' })).toContain('There are only'));
+    test('a screw that is not there', () =>
+      expect(says({ screw: 'n16' })).toContain('This joint has fewer screws'));
   });
 
   testDrawings(screwMap, {
