@@ -30,5 +30,6 @@ function endsIn({ stations, points }: Offsets): Ends {
       points.map((line) => line[i]?.[1] ?? null),
     );
   // A table of one station or none is drawn as nothing; its ends are named all the same.
-  return pairs.find(({ aft, fore }) => aft === roleAt(0) && fore === roleAt(Math.max(1, last)))!; // all pairs there are
+  const [stern, bow] = [roleAt(0), last < 1 ? 'stem' : roleAt(last)];
+  return pairs.find(({ aft, fore }) => aft === stern && fore === bow)!; // all pairs there are
 }

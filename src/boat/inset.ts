@@ -3,8 +3,9 @@
  *
  * Thickness is measured square to the panel. At each corner the panels' planes are moved inward by their
  * thickness and cut with the station's plane, so that in that plane a panel moves t / cos(bevel) square to
- * its section. At the keel the bottom meets the centreline, at a stem everything does; the free edge at the
- * sheer (and the keel's foot on a stem) is cut square to the section.
+ * its section. At the keel the bottom meets the centreline, at a stem everything does. The free edge at the
+ * sheer of a frame or a transom is cut square to the section. At a stem it is the sheer itself, moved in with the
+ * skin and followed to the centreline; the keel's foot on a stem is cut square to the stem.
  *
  * It brings no hull with it, so that a cell fetched late stays small.
  */
@@ -55,7 +56,10 @@ export function insetPoint(hull: Hull, edge: Edge, station: Station, thickness: 
   // The two planes that bound the corner most sharply, where more run together.
   const planes = [...fixed, ...moved.slice(0, 3 - fixed.length)];
   if (planes.length === 3) return meeting(planes[0]!, planes[1]!, planes[2]!, station);
-  const free = moved.length === 1 ? squareCut(planes[0]!, planes[1]!, point) : null;
+  const free =
+    moved.length === 1
+      ? (post && sheerCut(edge, station, moved[0]!)) || squareCut(planes[0]!, planes[1]!, point)
+      : null;
   if (!free) throw new Error(`the inside of the skin can not be found at ${station.label}`);
   return meeting(planes[0]!, planes[1]!, free, station);
 }
@@ -72,6 +76,13 @@ function through(normal: Vec3, point: Vec3): Plane {
 /** A cut through the point, square to the line in which the station's plane meets the panel. */
 function squareCut(station: Plane, panel: Plane, point: Vec3): Plane {
   return through(unit(cross(station.normal, panel.normal)), point);
+}
+
+/** The panel's edge along the sheer, cut square to the skin; null for an edge that runs along the centreline. */
+function sheerCut(edge: Edge, station: Station, panel: Plane): Plane | null {
+  const along = unit(edge.directions[station.index]!); // one a station
+  if (Math.abs(along[1]) < 1e-6) return null;
+  return through(unit(cross(along, panel.normal)), edge.points[station.index]!);
 }
 
 /** The point common to three planes. */

@@ -1,5 +1,5 @@
 /**
- * The notations of a table of offsets: feet-inches-eighths, decimal inches or feet, millimetres. Whatever is
+ * The notations of a table of offsets: feet-inches-eighths, decimal inches or feet, metric units. Whatever is
  * chosen, all of them are read; a bare number is taken in the notation in hand. What is kept is the entry as
  * it was typed, so that another notation changes only what is seen.
  */
@@ -15,10 +15,12 @@ import {
 } from '../measure';
 import { type Table, tableUnits } from './table';
 
-export type Notation = 'mm' | 'eighths' | 'inches' | 'feet';
+export type Notation = 'mm' | 'cm' | 'm' | 'eighths' | 'inches' | 'feet';
 
 export const notations: Readonly<Record<Notation, string>> = {
   mm: 'millimetres',
+  cm: 'centimetres',
+  m: 'metres',
   eighths: 'feet-inches-eighths',
   inches: 'decimal inches',
   feet: 'decimal feet',
@@ -27,6 +29,8 @@ export const notations: Readonly<Record<Notation, string>> = {
 /** The unit of a bare number, and the decimals that a box shows. */
 const bare = {
   mm: { unit: 'mm', decimals: 2 },
+  cm: { unit: 'cm', decimals: 3 },
+  m: { unit: 'm', decimals: 5 },
   eighths: { unit: 'in', decimals: 3 },
   inches: { unit: 'in', decimals: 3 },
   feet: { unit: 'ft', decimals: 4 },
@@ -34,7 +38,7 @@ const bare = {
 
 /** The notation a plan is likely written in: eighths where all its inches lie on a sixteenth. */
 export function usualNotation({ unit, stations }: Table): Notation {
-  if (unit !== 'in' && unit !== 'ft') return 'mm';
+  if (unit !== 'in' && unit !== 'ft') return unit;
   const sixteenths = unit === 'in' ? 16 : 12 * 16;
   const numbers = stations.flatMap(({ points }) => points.flatMap(({ x, y, z }) => [x, y, z]));
   const onMark = numbers.every((n) => n === null || isNear(n * sixteenths, Math.round(n * sixteenths), 1e-6));

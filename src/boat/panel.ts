@@ -43,8 +43,14 @@ export interface Panel extends Named {
   readonly mesh: Mesh;
   /** Centre of the area, port side. */
   readonly centre: Vec3;
-  /** Outward unit normal of the skin at a parameter of one of its edges. */
+  /** Outward unit normal of the skin at a parameter of one of its edges, as one comes to it along that edge. */
   normalOn(edge: Edge, parameter: number): Vec3;
+  /**
+   * Outward unit normal of the skin at one of its edges on the straight line that ends the panel, as one comes to
+   * it along that line: up a stem, up a transom's side. Where the last rulings fan from the edge's end it is not
+   * the one that is found along the edge. Null where the edges meet in a point.
+   */
+  normalAtEnd(end: 'aft' | 'fore', edge: Edge): Vec3 | null;
   /** How far the skin stands off the straight line between its edges in the plane at x; + = outside; null where it does not reach. */
   crownAt(x: number): number | null;
 }
@@ -98,6 +104,11 @@ export function makePanel(named: Named, index: number, inner: Edge, outer: Edge)
       return centre();
     },
     normalOn: (edge, parameter) => normalOn(strip(), edge === inner ? 'first' : 'second', parameter),
+    normalAtEnd: (end, edge) => {
+      const last = end === 'aft' ? strip().rulings[0]! : strip().rulings.at(-1)!; // a strip has rulings
+      if (distance(last.from, last.to) <= NO_LENGTH) return null;
+      return edge === inner ? last.fromNormal : last.toNormal;
+    },
     crownAt: (x) => crownAt(strip(), x)?.crown ?? null,
   };
 }
@@ -112,10 +123,14 @@ function normalOn(strip: Strip, which: 'first' | 'second', parameter: number): V
   const atStart = parameter <= curve.start;
   if (!atStart && parameter < curve.end) return normalOnEdge(strip, which, parameter);
   const [last, before, earlier] = atStart ? rulings.slice(0, 3) : rulings.slice(-3).toReversed();
-  if (!last || !before || !earlier || distance(last.from, last.to) > NO_LENGTH) {
-    return normalOnEdge(strip, which, parameter);
-  }
   const end = which === 'first' ? 'fromNormal' : 'toNormal';
+  if (!last || !before || !earlier || distance(last.from, last.to) > NO_LENGTH) {
+    if (last?.fan !== which) return normalOnEdge(strip, which, parameter);
+    // A fan shares the edge's end; along the edge one comes to the first of its rulings.
+    const fan = atStart ? rulings : rulings.toReversed();
+    const rest = fan.findIndex((ruling) => ruling.fan !== which);
+    return fan[(rest < 0 ? fan.length : rest) - 1]![end];
+  }
   return unit(subtract(scale(before[end], 2), earlier[end]));
 }
 

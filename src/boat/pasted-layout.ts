@@ -51,10 +51,18 @@ export interface Counted {
   readonly cell: (r: number, c: number) => string;
 }
 
-export function counted(titles: number, isTurned: boolean): Counted {
-  const row = (r: number) => (isTurned ? `column ${r + 1}` : `row ${titles + r + 1}`);
-  const column = (c: number) => (isTurned ? `row ${titles + c + 1}` : `column ${c + 1}`);
-  return { row, column, cell: (r, c) => (isTurned ? `${column(c)}, ${row(r)}` : `${row(r)}, ${column(c)}`) };
+/** @param pastedRow the row of the block as it was pasted, from 0, for a column of the turned one */
+export function counted(
+  titles: number,
+  isTurned: boolean,
+  added = 0,
+  pastedRow: (c: number) => number = (c) => c,
+): Counted {
+  const row = (r: number) => (isTurned ? `column ${r - added + 1}` : `row ${titles + r + 1}`);
+  const column = (c: number) => (isTurned ? `row ${titles + pastedRow(c) + 1}` : `column ${c + 1}`);
+  // A heading of a block of rows stands in the first column.
+  const at = (r: number) => row(Math.max(added, r));
+  return { row, column, cell: (r, c) => (isTurned ? `${column(c)}, ${at(r)}` : `${row(r)}, ${column(c)}`) };
 }
 
 // Stations
@@ -81,10 +89,12 @@ export interface Heading {
 
 const measures: Readonly<Record<Column, RegExp>> = {
   x: /^(x|fwd|forward|(distance|dist)( forward| fwd)?|position)$/,
-  halfBreadth: /^(y|hb|h b|(half )?breadths?|(half )?widths?|half beam)$/,
-  height: /^(z|ht|heights?( above base)?)$/,
+  halfBreadth:
+    /^(y|hb|h b|(half )?breadths?|(half )?widths?|half beams?)( (from|out from|off)( the)? (cl|c l|cent(re|er) ?line))?$/,
+  height: /^(z|hts?|heights?)( (above|over|from)( the)? (bl|b l|base( ?line)?))?$/,
 };
-const unitIn = /[([]\s*(mm|cm|m|in|ft|inches|feet)\s*[)\]]/i;
+const unitIn =
+  /[([]\s*(?:(mm|cm|m|in|ft|inches|feet)|f(?:ee)?t[-, ]+in(?:ches)?[-, ]+(?:eighths|8ths))\s*[)\]]/i;
 
 /** What a heading says; null where it says nothing that this table knows. */
 export function headingOf(cell: string, edges: readonly Named[]): Heading | null {
@@ -104,7 +114,10 @@ export function headingOf(cell: string, edges: readonly Named[]): Heading | null
     }))
     .filter((one) => ` ${words} `.includes(` ${one.words} `))
     .toSorted((a, b) => b.words.length - a.words.length)[0];
-  const rest = known ? ` ${words} `.replace(` ${known.words} `, ' ').trim() : words;
+  const rest = (known ? ` ${words} `.replace(` ${known.words} `, ' ').trim() : words)
+    // Half-breadth to the sheer, height at chine.
+    .replace(/ (of|to|at)( the)?$/, '')
+    .replace(/^(of|to|at)( the)? /, '');
   const column = (Object.keys(measures) as Column[]).find((one) => measures[one].test(rest));
   if (!known && !column) return null;
   if (rest !== '' && !column) return null;

@@ -65,7 +65,7 @@ export interface Station extends Named {
   flare(panel: string): number;
   /** Angle of the panel's section from the horizontal, + where it rises outward, rad. */
   deadrise(panel: string): number;
-  /** Outward unit normal of the skin of a panel at one of its edges. */
+  /** Outward unit normal of the skin of a panel where the station comes to one of its edges. */
   normal(edge: string, panel: string): Vec3;
   /** Angle from the vertical of the skin's section where it leaves one of its edges, + outward, rad. */
   skinFlare(edge: string, panel: string): number;
@@ -101,7 +101,8 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
   const panelNamed = (name: string) => find(around.panels, name, 'panel');
 
   const normals = new Map<string, Vec3>();
-  function normal(edge: Edge, panel: Panel): Vec3 {
+  /** Coming to the station along the edge. */
+  function normalAlong(edge: Edge, panel: Panel): Vec3 {
     const key = `${edge.name} ${panel.name}`;
     const known = normals.get(key);
     if (known) return known;
@@ -111,6 +112,12 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
     const found = unit(subtract(read, scale(along, dot(read, along))));
     normals.set(key, found);
     return found;
+  }
+
+  /** Coming to the edge along the station. */
+  function normal(edge: Edge, panel: Panel): Vec3 {
+    const atEnd = role === 'frame' ? null : panel.normalAtEnd(index === 0 ? 'aft' : 'fore', edge);
+    return atEnd ?? normalAlong(edge, panel);
   }
 
   function meanNormal(panel: Panel): Vec3 {
@@ -136,8 +143,8 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
     const under = around.panels[edge.index - 1];
     const above = around.panels[edge.index];
     if (!above) throw new Error(`no panel lies above the ${edge.label}`);
-    const [x, y, z] = normal(edge, above);
-    return dihedral(under ? normal(edge, under) : [x, -y, z], [x, y, z]);
+    const [x, y, z] = normalAlong(edge, above);
+    return dihedral(under ? normalAlong(edge, under) : [x, -y, z], [x, y, z]);
   }
 
   function crown(panel: Panel): number {
@@ -182,7 +189,7 @@ export function makeStation(named: Named, index: number, role: Role, around: Aro
     flare: (name) => flare(panelNamed(name)),
     deadrise: (name) => Math.PI / 2 - flare(panelNamed(name)),
     normal: (edge, panel) => normal(edgeNamed(edge), panelNamed(panel)),
-    skinFlare: (edge, panel) => flareOfNormal(normal(edgeNamed(edge), panelNamed(panel))),
+    skinFlare: (edge, panel) => flareOfNormal(normalAlong(edgeNamed(edge), panelNamed(panel))),
     bevel: (edge, panel) => bevel(edgeNamed(edge), panelNamed(panel)),
     tilt: (name) => {
       const [nx, ny, nz] = meanNormal(panelNamed(name));

@@ -44,6 +44,10 @@ describe('what a boat ends in before her numbers say', () => {
   test('is a transom at the stern and a stem at the bow', () => {
     expect(plannedEnds(blank)).toStrictEqual({ aft: 'transom', fore: 'stem' });
   });
+  test('even of a table without stations, or with one', () => {
+    for (const stations of [[], blank.stations.slice(0, 1)])
+      expect(plannedEnds({ ...blank, stations })).toStrictEqual({ aft: 'transom', fore: 'stem' });
+  });
   test('and a number still missing leaves it at that', () => {
     const half = deriveBoat(blank, { 'transom.chine.halfBreadth': '0 mm' });
     expect(endsOf(half.hull()).aft).toBe('transom');

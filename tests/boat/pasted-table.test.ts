@@ -3,7 +3,9 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { columns as kinds, demoBoat, offsetName, offsetsOf, starter, type Table } from '../../src/boat';
 import { cellsOf, textOfCells } from '../../src/boat/pasted-cells';
-import { isRefused, type Landing, type Pasted, pastedInto } from '../../src/boat/pasted-table';
+import type { Landing } from '../../src/boat/pasted-landing';
+import { isAsking, isRefused, type Pasted, pastedInto } from '../../src/boat/pasted-table';
+import type { Way } from '../../src/boat/pasted-ways';
 import {
   type Notation,
   notations,
@@ -33,14 +35,23 @@ function landingOn(table: Table, more: Partial<Landing> = {}): Landing {
 const skiff = starter('class-skiff')!;
 const landing = landingOn(skiff);
 const heights = { columns: landing.edges.map((edge) => ({ edge, column: 'height' as const })) };
-const writesOf = (text: string, on: Landing = landing) => {
+/** A block without headings is taken for what is offered first. */
+const pastedFirst = (text: string, on: Landing = landing) => {
   const pasted = pastedInto(text, on);
-  if (isRefused(pasted)) throw new Error(pasted.faults.join('; '));
+  return isAsking(pasted) ? pastedInto(text, on, pasted.asks[0]) : pasted;
+};
+const writesOf = (text: string, on: Landing = landing) => {
+  const pasted = pastedFirst(text, on);
+  if (!('writes' in pasted)) throw new Error(isRefused(pasted) ? pasted.faults.join('; ') : 'it asks');
   return pasted.writes;
 };
 const faultsOf = (text: string, on: Landing = landing) => {
-  const pasted = pastedInto(text, on);
+  const pasted = pastedFirst(text, on);
   return isRefused(pasted) ? pasted.faults : [];
+};
+const waysIn = (text: string, on: Landing = landing): readonly Way[] => {
+  const pasted = pastedInto(text, on);
+  return isAsking(pasted) ? pasted.asks : [];
 };
 
 describe('notations', () => {
@@ -57,6 +68,8 @@ describe('notations', () => {
     ['1 10 5', 'eighths', (12 + 10 + 5 / 8) * 0.0254],
     ['1 10 5 +', 'inches', (12 + 10 + 5 / 8 + 1 / 16) * 0.0254],
     ['560', 'mm', 0.56],
+    ['47.5', 'cm', 0.475],
+    ['4.75', 'm', 4.75],
     ['22 1/16', 'inches', 22.0625 * 0.0254],
     ['22,5', 'inches', 22.5 * 0.0254],
     ['1.5', 'feet', 18 * 0.0254],
@@ -106,6 +119,8 @@ describe('notations', () => {
       unit,
       stations: [{ name: 'one', points: [{ x, y: 0, z: null }] }],
     });
+    expect(usualNotation({ ...skiff, unit: 'cm' })).toBe('cm');
+    expect(usualNotation({ ...skiff, unit: 'm' })).toBe('m');
     expect(usualNotation(at('in', 22.0625))).toBe('eighths');
     expect(usualNotation(at('in', 22.05))).toBe('inches');
     expect(usualNotation(at('ft', 1.5))).toBe('eighths');
@@ -201,18 +216,21 @@ describe('without headings', () => {
   });
 
   test('larger than the table: said, with the stations it would take, and nothing written', () => {
-    const pasted = pastedInto('1\n2\n3', landingOn(skiff, { row: 5 }));
+    const pasted = pastedFirst('1\n2\n3\n4', landingOn(skiff, { row: 5 }));
     expect(pasted).toStrictEqual({
-      faults: ['the block has 3 rows, but from the box in hand down there are 2 stations'],
-      grow: [{ at: 7, name: 'frame 20' }],
+      faults: ['the block has 4 rows, but from frame 5 on there are 2 stations'],
+      grow: [
+        { at: 7, name: 'frame 20' },
+        { at: 8, name: 'frame 21' },
+      ],
     });
-    expect(faultsOf('1\t2\t3', landingOn(skiff, { column: 7 }))).toStrictEqual([
-      'the block has 3 columns, but from the box in hand to the right there are 2; begin further left, or show more columns',
+    expect(faultsOf('1\t2\t3\t4\n1\t2\t3\t4', landingOn(skiff, { row: 5, column: 7 }))).toStrictEqual([
+      'the block has 4 columns, but from the box in hand to the right there are 2; begin further left, or show more columns',
     ]);
   });
 
   test('more than a table ever takes is offered no room', () => {
-    const pasted = pastedInto(Array.from({ length: 41 }, () => '1').join('\n'), landing);
+    const pasted = pastedFirst(Array.from({ length: 41 }, () => '1').join('\n'), landing);
     expect(pasted).not.toHaveProperty('grow');
     expect(isRefused(pasted) && pasted.faults.join()).toMatch(/at most 40 stations/);
   });
@@ -371,6 +389,117 @@ describe('as plans and spreadsheets have it', () => {
   });
 });
 
+describe('stations across, and a block of rows for each kind of number', () => {
+  const plan = [
+    'Station\tTransom\t1\t2\t3\t4\t5\tStem',
+    'Heights above base line',
+    'Keel\t155\t96\t76\t96\t155\t226\t285',
+    'Chine\t156\t97\t77\t97\t156\t227\t285',
+    'Half-breadths\t\t\t\t\t\t\t',
+    'Chine\t460\t526\t560\t495\t315\t128\t0',
+    'Sheer\t580\t666\t711\t642\t440\t230\t0',
+    'Diagonals',
+    'A\t612\t700\t745\t680\t470\t250\t—',
+    '1\t512\t600\t645\t580\t370\t150\t—',
+  ];
+  const written = {
+    'transom.keel.height': '155 mm',
+    'frame3.chine.height': '97 mm',
+    'frame4.chine.halfBreadth': '315 mm',
+    'stem.sheer.halfBreadth': '0 mm',
+  };
+  const wholeOf = (lines: readonly string[]) => {
+    const pasted = pastedInto(lines.join('\n'), landing);
+    return 'writes' in pasted ? pasted : null;
+  };
+
+  test('goes in whole, its diagonals left out and counted', () => {
+    const pasted = wholeOf(plan);
+    expect(pasted?.writes).toMatchObject(written);
+    expect(Object.keys(pasted?.writes ?? {})).toHaveLength(4 * 7);
+    expect(pasted?.left).toBe(2);
+  });
+  test.each([
+    [
+      'a title over it and empty rows between',
+      ['Table of offsets, mm', '', ...plan.slice(0, 4), '', ...plan.slice(4)],
+    ],
+    [
+      'the heading before the stations, and the stations said again',
+      [plan[1]!, plan[0]!, ...plan.slice(2, 5), plan[0]!, ...plan.slice(5)],
+    ],
+    [
+      'the headings in a column of their own',
+      plan
+        .filter((_, i) => ![1, 4, 7].includes(i))
+        .map((row, i) => `${{ 1: 'Heights', 3: 'Half-breadths', 5: 'Diagonals' }[i] ?? ''}\t${row}`),
+    ],
+    ['parted by semicolons', plan.map((row) => row.replaceAll('\t', ';'))],
+  ])('so it does with %s', (_, lines) => {
+    const pasted = wholeOf(lines);
+    expect(pasted?.writes).toMatchObject(written);
+    expect(pasted?.left).toBe(2);
+  });
+  test('in feet, inches and eighths, a unit in its heading', () => {
+    const text = [
+      '\ttransom\tframe 1',
+      'Heights (ft-in-eighths)',
+      'keel\t0-6-1\t0-3-6+',
+      'Half-breadths (in)',
+      'sheer\t22\t26 1/4',
+    ];
+    const pasted = pastedInto(text.join('\n'), { ...landing, notation: 'eighths' });
+    expect(pasted).toMatchObject({
+      writes: { 'frame1.keel.height': '0-3-6+', 'frame1.sheer.halfBreadth': '26 1/4 in' },
+    });
+  });
+  test('tells of a bad cell by its row and column as it was pasted', () => {
+    const bad = plan.map((row) => row.replace('642', '6A2'));
+    expect(faultsOf(bad.join('\n'))).toStrictEqual(['row 7, column 5: "6A2" is not a length']);
+    expect(faultsOf(plan.map((row) => row.replace('Sheer', 'Gunwale')).join('\n'))).toStrictEqual([
+      'row 7, column 1: "Gunwale" is no edge of this table (keel, chine, sheer) with forward, half-breadth or height',
+    ]);
+    expect(
+      pastedInto(plan.map((row) => row.replace('\t5\tStem', '\t5a\tStem')).join('\n'), landing),
+    ).toMatchObject({
+      faults: ['the table has no station "5a"'],
+      grow: [{ at: 5, name: '5a' }],
+    });
+  });
+});
+
+describe('a block without headings', () => {
+  const says = (text: string, on?: Landing) => waysIn(text, on).map((way) => way.says);
+  const tall = Array.from({ length: 7 }, (_, i) => `${i}\t${i + 1}`).join('\n');
+  test('is asked about, the likeliest first', () => {
+    expect(says(tall, landingOn(skiff, { column: 4 }))).toStrictEqual([
+      'Chine half-breadth, chine height, from transom on',
+      'Half-breadths of chine and sheer, a row for each station',
+      'Heights of chine and sheer, a row for each station',
+      'Distances forward of chine and sheer, a row for each station',
+    ]);
+  });
+  test('goes where the way chosen has it', () => {
+    const halves = waysIn(tall, landingOn(skiff, { row: 3, column: 4 })).find(({ says: way }) =>
+      /^Half/.test(way),
+    );
+    expect(pastedInto(tall, landingOn(skiff, { row: 3, column: 4 }), halves)).toMatchObject({
+      writes: { 'transom.chine.halfBreadth': '0 mm', 'stem.sheer.halfBreadth': '7 mm' },
+    });
+  });
+  test('may have its stations from left to right', () => {
+    const wide = ['1\t2\t3\t4\t5\t6\t7', '8\t9\t10\t11\t12\t13\t14'].join('\n');
+    const across = waysIn(wide, landingOn(skiff, { column: 5 })).find((way) => /^Heights/.test(way.says));
+    expect(across?.says).toBe('Heights of chine and sheer, a column for each station');
+    expect(pastedInto(wide, landing, across)).toMatchObject({
+      writes: { 'transom.chine.height': '1 mm', 'stem.chine.height': '7 mm', 'stem.sheer.height': '14 mm' },
+    });
+    expect(says('1\t2\t3\t4\t5\t6\t7', landingOn(skiff, { column: 8 }))).toStrictEqual([
+      'Heights of the sheer, a column for each station',
+    ]);
+  });
+});
+
 describe('a bad paste', () => {
   test('says which cell, counted in the block, and writes nothing', () => {
     const text = '\tkeel x\tkeel z\tchine x\tchine y\nframe 1\t1\t2\t3\t4\nframe 2\t1\t2\t3\t1O4';
@@ -407,7 +536,7 @@ describe('a bad paste', () => {
     fc.assert(
       fc.property(fc.oneof(block, fc.string()), fc.nat(6), fc.nat(8), (text, row, column) => {
         const on = landingOn(skiff, { row, column });
-        const pasted = pastedInto(text, on);
+        const pasted = pastedFirst(text, on);
         if (!isRefused(pasted)) went += 1;
         expect(amissIn(pasted, text, on)).toStrictEqual([]);
       }),
@@ -421,6 +550,7 @@ const readsInMm = (text: string) => !isIssue(readOffset(text, { notation: 'mm', 
 
 /** What is neither all nor nothing about an answer. */
 function amissIn(pasted: Pasted, text: string, on: Landing): unknown[] {
+  if (isAsking(pasted)) return ['still asks'];
   if (isRefused(pasted)) {
     const unsaid = pasted.faults.filter((fault) => !/^[^]{10,}[^.]$/.test(fault));
     return [...unsaid, ...(pasted.faults.length > 0 && !('writes' in pasted) ? [] : ['no reason'])];

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../src/boat';
 import { postLength, skinOnPost } from '../../src/boat/post-skin';
-import type { Vec3 } from '../../src/kernel';
+import { between, curveOf, distance, dot, spanStrip, subtract, unit, type Vec3 } from '../../src/kernel';
+import '../kernel/near';
 import { box, hullThrough, wedge } from './shapes';
 
 const DEGREE = Math.PI / 180;
@@ -61,6 +62,30 @@ describe('the skin on a stem', () => {
     const angles = Array.from({ length: 401 }, (_, i) => skinOnPost(hull, hull.fore, i / 400).entry);
     const jumps = angles.slice(1).filter((angle, i) => Math.abs(angle - angles[i]!) > 1 * DEGREE);
     expect(jumps).toHaveLength(1);
+  });
+
+  test('of every starter: what a plane square to the stem cuts from the skin there, at any height above the foot', () => {
+    for (const { table } of starters) {
+      const hull = buildHull(offsetsOf(table));
+      if (hull.fore.role !== 'stem') continue;
+      const side = hull.panels.at(-1)!;
+      // Four times as fine as the hull's own.
+      const strip = spanStrip(curveOf(side.inner.batten), curveOf(side.outer.batten), { cells: 256 });
+      const [foot, head] = [side.inner.points.at(-1)!, side.outer.points.at(-1)!];
+      const post = unit(subtract(head, foot));
+      for (const share of [0.03, 0.1, 0.5, 0.9]) {
+        const at = between(foot, head, share);
+        const cut = strip.rulings.flatMap(({ from, to }): Vec3[] => {
+          const [low, high] = [dot(subtract(from, at), post), dot(subtract(to, at), post)];
+          return low < 0 && high > 0 ? [between(from, to, low / (low - high))] : [];
+        });
+        const near = cut.filter((point) => distance(point, at) > 1e-9).at(-1)!;
+        const entry = Math.asin(near[1] / distance(near, at));
+        const length = postLength(hull, hull.fore);
+        const up = length - hull.fore.girth('side') + share * distance(foot, head);
+        expect(skinOnPost(hull, hull.fore, up / length).entry).toBeNear(entry, 0, 0.006); // a third of a degree
+      }
+    }
   });
 
   test('is not asked of a transom', () => {

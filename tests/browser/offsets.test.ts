@@ -223,7 +223,7 @@ describe('a block from a spreadsheet', () => {
     await reads(told(page), /^4 numbers pasted/);
     expect(await box(page, 'frame3.sheer.height').inputValue()).toBe('650');
     await paste(box(page, 'transom.keel.x'), text);
-    await reads(told(page), /^4 numbers pasted, 0 of them other/);
+    await reads(told(page), /^4 numbers pasted, none of them other/);
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await expect.poll(() => box(page, 'frame3.sheer.height').inputValue()).not.toBe('650');
   });
@@ -233,10 +233,10 @@ describe('a block from a spreadsheet', () => {
     const before = await page
       .locator('.offsets-grid .box')
       .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
-    await paste(box(page, 'frame1.keel.x'), '1\t2\n3\t1O4');
+    await paste(box(page, 'frame1.keel.x'), '\tkeel x\tkeel z\nframe 1\t1\t2\nframe 2\t3\t1O4');
     await reads(
       page.locator('.offsets-paste'),
-      /Nothing was pasted[^]*Row 2, column 2: "1O4" is not a length\./,
+      /Nothing was pasted[^]*Row 3, column 3: "1O4" is not a length\./,
     );
     expect(
       await page
@@ -245,12 +245,60 @@ describe('a block from a spreadsheet', () => {
     ).toStrictEqual(before);
   });
 
+  test('without headings it asks what it is, shows what it would become, and goes in by Enter', async () => {
+    const page = await openFairLines();
+    const place = box(page, 'frame2.sheer.halfBreadth');
+    const before = await place.inputValue();
+    await paste(place, '840\t640\n850\t650');
+    const ask = page.locator('.offsets-paste');
+    await reads(ask, /What is this block\?[^]*Frame 2\s*840\s*640\s*Frame 3\s*850\s*650/i);
+    expect(await place.inputValue()).toBe(before);
+    // The key to take it is in hand; Escape leaves it.
+    await page.keyboard.press('Escape');
+    await expect.poll(() => ask.count()).toBe(0);
+    await paste(place, '840\t640\n850\t650');
+    await ask.waitFor();
+    await page.keyboard.press('Enter');
+    await reads(told(page), /^4 numbers pasted\. Undo/);
+    expect(await box(page, 'frame3.sheer.height').inputValue()).toBe('650');
+  });
+
+  test('laid out as most plans are, stations across and a block for each kind, goes into a new table in one go', async () => {
+    const page = await openFairLines();
+    const offsets = cell(page, 'offsets');
+    await offsets.locator('summary', { hasText: 'A new table' }).click();
+    const form = offsets.locator('.new-table');
+    await form.getByLabel('Unit of the plan').selectOption({ label: 'feet-inches-eighths' });
+    await form.getByLabel('Stations').fill('3');
+    await form.getByRole('button', { name: 'Begin the table' }).click();
+    await reads(page.locator('.offsets-grid caption'), /in feet-inches-eighths/);
+    expect(await page.locator('.unit-pick').inputValue()).toBe('ft-in 1/16, lb');
+    const plan = [
+      'Station\tTransom\tFrame 1\tStem',
+      'Forward\t0\t5-0-0\t10-0-0',
+      'Heights above base',
+      'Keel\t0-6-0\t0-3-4+\t0-10-0',
+      'Chine\t0-6-0\t0-3-4+\t0-10-0',
+      'Sheer\t1-10-0\t1-8-4\t2-4-0',
+      'Half-breadths',
+      'Chine\t1-6-0\t1-10-0\t0',
+      'Sheer\t1-10-0\t2-4-0\t0',
+      'Diagonals',
+      'A\t1-8-0\t2-2-0\t—',
+    ];
+    await paste(box(page, 'transom.keel.x'), plan.join('\n'));
+    await reads(told(page), /^\d+ numbers pasted\. One diagonal is left out/);
+    expect(await box(page, 'frame1.keel.height').inputValue()).toBe('0-3-4+');
+    await reads(offsets.locator('.in-words'), /4 numbers are still missing/);
+  });
+
   test('larger than the table it offers the stations it lacks, and one undo takes all back', async () => {
     const page = await openFairLines();
     const rows = () => page.locator('.offsets-grid tbody th').count();
     const before = await rows();
     await paste(box(page, 'stem.keel.x'), '4400\t300\n4500\t310');
-    await reads(page.locator('.offsets-paste'), /there is 1 station/);
+    await reads(page.locator('.offsets-paste'), /What is this block\?[^]*there is 1 station/);
+    await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Add a station and paste' }).click();
     await expect.poll(rows).toBe(before + 1);
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
@@ -357,7 +405,7 @@ test('saved as CSV, each number is there whole; pasted back it changes nothing',
   const text = readFileSync(await download.path(), 'utf8');
   expect(text).toMatch(/^Station,keel forward,keel half-breadth,keel height,chine forward/);
   await paste(box(page, 'transom.keel.x'), text);
-  await reads(told(page), /^63 numbers pasted, 0 of them other/);
+  await reads(told(page), /^63 numbers pasted, none of them other/);
 });
 
 describe('copied', () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { columns, offsetName, offsetsOf, starters, type Table } from '../../src/boat';
 import { blankTable } from '../../src/boat/blank-table';
 import { readOffset } from '../../src/boat/offset-notation';
-import { isRefused, pastedInto } from '../../src/boat/pasted-table';
+import { pastedInto } from '../../src/boat/pasted-table';
 import { rename } from '../../src/boat/table-edits';
 import { isIssue, plainShown } from '../../src/measure';
 import type { Graph } from '../../src/notebook/graph';
@@ -65,7 +65,7 @@ function pastedOver(table: Table): Readonly<Record<string, string>> {
     isPlane: () => true,
     newName: (n) => `frame ${n}`,
   });
-  if (isRefused(pasted)) throw new Error(pasted.faults.join('; '));
+  if (!('writes' in pasted)) throw new Error('the block is not taken');
   return pasted.writes;
 }
 

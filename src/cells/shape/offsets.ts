@@ -1,6 +1,5 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import type { Hull } from '../../boat';
-import { distance } from '../../kernel';
 import type { Issue, KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
 import { drawOffsets } from './offsets-picture';
@@ -99,11 +98,13 @@ export const offsets = defineCell({
     ),
     diagonal: ofHull(
       'length',
-      'straight from the aftmost to the foremost point of the outermost edge, in space',
-      'diagonal from the after corner of the sheer to its fore end, to tape on the floor',
+      'in plan, as it is lofted: √(distance forward² + half-breadths²), the heights left out',
+      'diagonal from the after corner of the sheer across to its fore end, in plan, to tape on the floor',
       (hull) => {
         const sheer = hull.edges.at(-1)!.points; // a hull without edges has no length either
-        return distance(sheer[0]!, sheer.at(-1)!);
+        const [aft, fore] = [sheer[0]!, sheer.at(-1)!];
+        // From the port corner across to the starboard one of a bow transom; to the centreline at a stem.
+        return Math.hypot(fore[0] - aft[0], fore[1] + aft[1]);
       },
     ),
     lengthOff: step('length', 'length - planLength', 'table less plan, in length', GEOMETRY),

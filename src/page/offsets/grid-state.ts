@@ -8,7 +8,8 @@ import { computed, type ReadonlySignal, signal, type Signal } from '@preact/sign
 import { type Column, columns, type Fault, offsetName, offsetsOf, type Table } from '../../boat';
 import { carriedName, type Words } from '../../boat/carry';
 import { type Notation, usualNotation } from '../../boat/offset-notation';
-import type { GridColumn, NewStation } from '../../boat/pasted-table';
+import type { GridColumn, NewStation } from '../../boat/pasted-landing';
+import type { Way } from '../../boat/pasted-ways';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
@@ -30,9 +31,16 @@ export interface PasteLeft {
   readonly again: () => void;
 }
 
+/** A pasted block without headings, until the builder has said what it is. */
+export interface PasteAsked {
+  readonly text: string;
+  readonly row: number;
+  readonly column: number;
+  readonly ways: readonly Way[];
+}
+
 export interface GridState {
   readonly notation: ReadonlySignal<Notation>;
-  readonly chosen: Signal<Notation | null>;
   readonly shown: Signal<Shown>;
   readonly columns: ReadonlySignal<readonly GridColumn[]>;
   /** Name of the offset whose box has the focus, or had it last. */
@@ -42,6 +50,7 @@ export interface GridState {
   readonly opened: Signal<ReadonlySet<string>>;
   readonly refused: Signal<ReadonlyMap<string, Refused>>;
   readonly paste: Signal<PasteLeft | null>;
+  readonly asked: Signal<PasteAsked | null>;
   /** What was done, for the ear and the eye. */
   readonly told: Signal<string>;
   /** Whether all edges of a station stand equally far forward, so that one box serves them; tracked. */
@@ -61,7 +70,6 @@ const NARROW = 600;
 
 export function createGridState({ book, table }: Bench): GridState {
   const offsets = computed(() => offsetsOf(table.value));
-  const chosen = signal(keptNotation(table.peek().name));
   const shown = signal<Shown>(firstShown(table.peek()));
   const opened = signal<ReadonlySet<string>>(new Set());
   const refused = signal<ReadonlyMap<string, Refused>>(new Map());
@@ -115,8 +123,7 @@ export function createGridState({ book, table }: Bench): GridState {
   });
 
   return {
-    notation: computed(() => chosen.value ?? usualNotation(table.value)),
-    chosen,
+    notation: computed(() => keptNotation(table.value.name) ?? usualNotation(table.value)),
     shown,
     columns: shownColumns,
     here,
@@ -124,6 +131,7 @@ export function createGridState({ book, table }: Bench): GridState {
     opened,
     refused,
     paste: signal(null),
+    asked: signal(null),
     told: signal(''),
     isPlane,
     faultOf: (name) => {

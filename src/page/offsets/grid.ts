@@ -3,7 +3,7 @@ import { useComputed, useSignalEffect } from '@preact/signals';
 import { Fragment } from 'preact';
 import { type Named, offsetName, offsetsOf } from '../../boat';
 import { notations, writeOffset } from '../../boat/offset-notation';
-import type { GridColumn } from '../../boat/pasted-table';
+import type { GridColumn } from '../../boat/pasted-landing';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';

@@ -1,4 +1,5 @@
 /** The notation chosen for each boat, remembered in this browser: a plan goes on being written as it was begun. */
+import { signal } from '@preact/signals';
 import { notations, type Notation } from '../../boat/offset-notation';
 import { shelfFrom } from '../../notebook';
 
@@ -8,21 +9,28 @@ const MOST = 30;
 
 const shelf = shelfFrom(() => localStorage);
 
-/** What was chosen for the boat of this name; null where nothing was, or what is kept can't be read. */
+type Kept = readonly (readonly [boat: string, notation: Notation])[];
+const all = signal<Kept>(kept());
+
+/** What was chosen for the boat of this name; null where nothing was, or what is kept can't be read. Tracked. */
 export function keptNotation(boat: string): Notation | null {
-  return kept().find(([name]) => name === boat)?.[1] ?? null;
+  return all.value.find(([name]) => name === boat)?.[1] ?? null;
 }
 
 export function keepNotation(boat: string, notation: Notation): void {
-  const others = kept().filter(([name]) => name !== boat);
+  // Another window may have kept more in the meantime.
+  const others = [...all.peek(), ...kept()].filter(
+    ([name], i, both) => name !== boat && both.findIndex(([other]) => other === name) === i,
+  );
+  all.value = [...others, [boat, notation] as const].slice(-MOST);
   try {
-    shelf?.setItem(KEY, JSON.stringify([...others, [boat, notation]].slice(-MOST)));
+    shelf?.setItem(KEY, JSON.stringify(all.peek()));
   } catch {
     // The choice holds for this window; the boat's own keeping says why nothing is saved.
   }
 }
 
-function kept(): readonly (readonly [string, Notation])[] {
+function kept(): Kept {
   try {
     const found: unknown = JSON.parse(shelf?.getItem(KEY) ?? '[]');
     return Array.isArray(found) ? found.filter(isChoice) : [];

@@ -2,19 +2,24 @@
 import './new-table.css';
 import type { TargetedEvent } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { attempt, type Face, type TableUnit, tableUnits } from '../../boat';
+import type { Signal } from '@preact/signals';
+import { attempt, type Face, type TableUnit } from '../../boat';
 import { blankTable } from '../../boat/blank-table';
-import { isIssue } from '../../measure';
+import { type Notation, notations } from '../../boat/offset-notation';
+import { isIssue, type Shown } from '../../measure';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { capital } from '../words';
+import { keepNotation } from './kept-notation';
 
-const unitWords: Readonly<Record<TableUnit, string>> = {
-  mm: 'millimetres',
-  cm: 'centimetres',
-  m: 'metres',
-  in: 'inches',
-  ft: 'feet',
+/** How plans are written: the unit of the table, and the units of the page that go with it. */
+const plans: Readonly<Record<Notation, { readonly unit: TableUnit; readonly shown: Shown['length'] }>> = {
+  mm: { unit: 'mm', shown: 'mm' },
+  cm: { unit: 'cm', shown: 'mm' },
+  m: { unit: 'm', shown: 'mm' },
+  eighths: { unit: 'in', shown: 'feet' },
+  inches: { unit: 'in', shown: 'inches' },
+  feet: { unit: 'ft', shown: 'feet' },
 };
 
 /** @param begun called when the new table is on the bench */
@@ -30,18 +35,21 @@ export function NewTable({ begun }: { begun?: () => void }) {
       return typeof entry === 'string' ? entry : '';
     };
     const count = (key: string) => (text(key).trim() === '' ? Number.NaN : Number(text(key)));
+    const notation = text('unit') as Notation;
     const made = attempt(() =>
       blankTable({
         name: text('name'),
         stations: count('stations'),
         edges: count('edges'),
-        unit: text('unit') as TableUnit,
+        unit: plans[notation].unit,
         offsetsTo: text('face') as Face,
       }),
     );
     setSays(isIssue(made) ? `${capital(made.issue)}.` : '');
     if (isIssue(made)) return;
+    keepNotation(made.name, notation);
     bench.openBoat(made);
+    follow(bench.shown, plans[notation].shown);
     begun?.();
   };
   const field = (key: string, label: string, value: string, digits = false) => html`<p>
@@ -54,9 +62,10 @@ export function NewTable({ begun }: { begun?: () => void }) {
     ${field('edges', 'Edges: keel, chines, sheer', '3', true)}
     <p>
       <label for=${`${id}-unit`}>Unit of the plan</label>
-      <select id=${`${id}-unit`} name="unit">
-        ${(Object.keys(tableUnits) as TableUnit[]).map((unit) => html`<option value=${unit}>${unitWords[unit]}</option>`)}
+      <select id=${`${id}-unit`} name="unit" aria-describedby=${`${id}-follows`}>
+        ${Object.entries(notations).map(([notation, words]) => html`<option value=${notation}>${words}</option>`)}
       </select>
+      <small id=${`${id}-follows`}>The whole page goes over to them.</small>
     </p>
     <p>
       <label for=${`${id}-face`}>Numbers are to the</label>
@@ -68,4 +77,12 @@ export function NewTable({ begun }: { begun?: () => void }) {
     <p class="says" role="alert">${says}</p>
     <p class="new-table-key"><button type="submit">Begin the table</button></p>
   </form>`;
+}
+
+/** Lengths as the plan has them; masses go along where the whole system changes. */
+function follow(shown: Signal<Shown>, length: Shown['length']): void {
+  const now = shown.peek();
+  const wasMetric = now.length === 'mm';
+  const isMetric = length === 'mm';
+  shown.value = { ...now, length, ...(wasMetric === isMetric ? {} : { mass: isMetric ? 'kg' : 'lb' }) };
 }

@@ -16,6 +16,7 @@ import { keepNotation } from './kept-notation';
 import { LineTools } from './line-tools';
 import { NewTable } from './new-table';
 import { pasteBlock } from './paste';
+import { PasteAsk } from './paste-ask';
 import { PrintTable } from './print-table';
 import { TakeOut } from './take-out';
 
@@ -54,6 +55,7 @@ export function OffsetsView() {
     <p class="offsets-hint" id=${hint}>Arrow keys and Enter go from box to box; Tab goes on after typing, else out of the table; Esc takes back what was typed. A block from a spreadsheet goes in where it is pasted. An emptied box takes the plan’s number again.</p>
     ${use(Grid, { state, paste: (text, row, column) => pasteBlock(bench, state, text, row, column) })}
     ${use(PasteTold, { state })}
+    ${use(PasteAsk, { state })}
     <p class="offsets-told" role="status">${state.told.value}</p>
     ${use(FaultList, { state, goTo })}
     ${use(TakeOut, { state })}
@@ -89,7 +91,6 @@ function Choices({ state }: { state: GridState }) {
   </label>`;
   return html`<div class="offsets-choices">
     ${select('Written in', state.notation.value, Object.entries(notations), (value) => {
-      state.chosen.value = value as Notation;
       keepNotation(table.peek().name, value as Notation);
     })}
     ${select('Columns shown', known ? state.shown.value : 'all', shown, (value) => {

@@ -1,7 +1,9 @@
 /** A block of cells pasted into the grid: all of it is written as one step, or nothing and the reasons are kept to be read. */
 import { offsetsOf, type Table } from '../../boat';
 import { cellsOf } from '../../boat/pasted-cells';
-import { isRefused, type Landing, type NewStation, pastedInto } from '../../boat/pasted-table';
+import type { Landing, NewStation } from '../../boat/pasted-landing';
+import { isAsking, isRefused, type Pasted, pastedInto } from '../../boat/pasted-table';
+import type { Way } from '../../boat/pasted-ways';
 import { readOffset } from '../../boat/offset-notation';
 import { addStation, nextName, type TableEdit } from '../../boat/table-edits';
 import { isIssue, plainShown, read } from '../../measure';
@@ -20,18 +22,34 @@ export function pasteBlock(
   const isLength = (cell: string) => !isIssue(readOffset(cell, { notation, field: 'it' }));
   const cells = cellsOf(text, isLength);
   if (cells.length === 1 && cells[0]!.length === 1) return false; // there is always a row
+  putIn(bench, state, { text, row, column });
+  return true;
+}
+
+interface Block {
+  readonly text: string;
+  readonly row: number;
+  readonly column: number;
+  /** What a block without headings is. */
+  readonly way?: Way;
+}
+
+/** Writes the block into the table; or says why not, or asks what it is. */
+export function putIn(bench: Bench, state: GridState, block: Block): void {
   const { book } = bench;
-  const table = book.state.peek().table;
-  const pasted = pastedInto(text, landingOn(state, table, row, column));
+  const pasted = pastedOn(bench, state, block);
   state.told.value = '';
-  if (isRefused(pasted)) {
-    const again = () => {
-      if (pasted.grow) pasteGrown(bench, state, text, { row, column, grow: pasted.grow });
-    };
-    state.paste.value = { ...pasted, again };
-    return true;
-  }
   state.paste.value = null;
+  state.asked.value = null;
+  if (isAsking(pasted)) {
+    state.asked.value = { ...block, ways: pasted.asks };
+    return;
+  }
+  if (isRefused(pasted)) {
+    const { grow } = pasted;
+    state.paste.value = { ...pasted, again: () => grow && pasteGrown(bench, state, block, grow) };
+    return;
+  }
   // What stands already is not written over the plan again.
   const graph = book.inHand.peek();
   const news = Object.entries(pasted.writes).filter(
@@ -40,9 +58,21 @@ export function pasteBlock(
   book.write(Object.fromEntries(news));
   book.settle();
   const count = Object.keys(pasted.writes).length;
-  state.told.value = `${count === 1 ? 'One number' : `${count} numbers`} pasted, ${news.length} of them other than what stood. Undo takes them back.`;
-  return true;
+  const stood =
+    news.length === count
+      ? ''
+      : `, ${news.length === 0 ? 'none' : news.length} of them other than what stood`;
+  state.told.value = `${count === 1 ? 'One number' : `${count} numbers`} pasted${stood}.${saidOfDiagonals(pasted.left)} Undo takes ${count === 1 ? 'it' : 'them'} back.`;
 }
+
+export function pastedOn(bench: Bench, state: GridState, { text, row, column, way }: Block): Pasted {
+  return pastedInto(text, landingOn(state, bench.book.state.peek().table, row, column), way);
+}
+
+const saidOfDiagonals = (left: number) =>
+  left === 0
+    ? ''
+    : ` ${left === 1 ? 'One diagonal is' : `${left} diagonals are`} left out: this table has no place for diagonals. Check one or two against the sections.`;
 
 function landingOn(state: GridState, table: Table, row: number, column: number): Landing {
   const { edges, stations } = offsetsOf(table);
@@ -67,14 +97,9 @@ function landingOn(state: GridState, table: Table, row: number, column: number):
 
 const withStation = (table: Table, at: number, name: string) => addStation(table, at, name, null).table;
 
-interface Growing {
-  readonly row: number;
-  readonly column: number;
-  readonly grow: readonly NewStation[];
-}
-
 /** The same block into the table with the stations that it has and the table has not; one step. */
-function pasteGrown(bench: Bench, state: GridState, text: string, { row, column, grow }: Growing): void {
+function pasteGrown(bench: Bench, state: GridState, block: Block, grow: readonly NewStation[]): void {
+  const { text, row, column, way } = block;
   const { book } = bench;
   const told = (faults: readonly string[]) => {
     state.paste.value = { faults, again: () => undefined };
@@ -82,9 +107,9 @@ function pasteGrown(bench: Bench, state: GridState, text: string, { row, column,
   let edit: TableEdit;
   try {
     const table = grow.reduce((now, { at, name }) => withStation(now, at, name), book.state.peek().table);
-    const pasted = pastedInto(text, landingOn(state, table, row, column));
-    if (isRefused(pasted)) {
-      told(pasted.faults);
+    const pasted = pastedInto(text, landingOn(state, table, row, column), way);
+    if (!('writes' in pasted)) {
+      told(isRefused(pasted) ? pasted.faults : []);
       return;
     }
     edit = { table, words: {}, writes: pasted.writes };
@@ -99,7 +124,7 @@ function pasteGrown(bench: Bench, state: GridState, text: string, { row, column,
   state.told.value = `${grow.length === 1 ? 'A station' : `${grow.length} stations`} added and the block pasted. Undo takes both back.`;
 }
 
-function valueOf(entry: string): number | null {
+export function valueOf(entry: string): number | null {
   const reading = read(entry, { kind: 'length', shown: plainShown, field: 'it' });
   const value = isIssue(reading) ? reading : reading.evaluate(() => 0);
   return isIssue(value) ? null : value;
