@@ -27,7 +27,8 @@ export * from './parts';
 export { type BoatQuantities, boatQuantities } from './quantities';
 export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantity';
 export { otherFace, type SkinThickness } from './skin';
-export { demoBoat, type Starter, starter, starters } from './starters';
+export { type Starter, starter, starters } from './starters';
+export { demoBoat } from './starters/demo';
 export { isPost, type Role, type Station } from './station';
 export type { StationPlane } from './station-plane';
 export {

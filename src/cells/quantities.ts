@@ -6,6 +6,7 @@
  * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
+import { wordsOf } from '../measure';
 import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, type StepSpec } from './define';
 import { type Instance, isChoice } from './instance';
 import { runStep, valueOf } from './steps';
@@ -14,11 +15,11 @@ import { runStep, valueOf } from './steps';
 const SELF = 'self';
 
 /** The boat's own names of her lowest edge and panel, the chine under her sides and her highest edge, whatever they are called. */
-const atPlace = ({ edges, chines, panels }: BoatLists): Readonly<Record<string, string | undefined>> => ({
-  bottom: panels[0]?.id,
-  keel: edges[0]?.id,
-  chine: chines.at(-1)?.id,
-  sheer: edges.at(-1)?.id,
+const atPlace = (lists: BoatLists | null): Readonly<Record<string, string | undefined>> => ({
+  bottom: lists?.panels[0]?.id,
+  keel: lists?.edges[0]?.id,
+  chine: lists?.chines.at(-1)?.id,
+  sheer: lists?.edges.at(-1)?.id,
 });
 
 /** What stands for a word of a link: the answer of the cell's own choice, else the edge in that place. */
@@ -33,7 +34,8 @@ export function fillIn(template: string, chosen: (key: string) => string): strin
 
 /** What the boat in hand has to link to and to choose from. */
 interface OnBoat {
-  readonly lists: BoatLists;
+  /** Null on a sheet without a boat. */
+  readonly lists: BoatLists | null;
   readonly exists: (name: string) => boolean;
 }
 
@@ -42,7 +44,7 @@ interface OnBoat {
  */
 export function cellQuantities(
   instance: Instance,
-  lists: BoatLists,
+  lists: BoatLists | null,
   exists: (name: string) => boolean,
 ): { given: Given[]; derived: Derived[] } {
   const { cell } = instance;
@@ -54,9 +56,10 @@ export function cellQuantities(
   return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
 }
 
-/** The options a choice offers on this boat. */
-export function optionsOf(spec: ChoiceSpec, lists: BoatLists): readonly Option[] {
+/** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
+export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
   if (typeof spec.options !== 'string') return spec.options;
+  if (!lists) return [{ id: spec.preset, label: wordsOf(spec.preset) }];
   const ofBoat = lists[spec.options];
   const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);
   return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];
@@ -91,7 +94,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
 }
 
 /** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */
-function firstKnown(spec: ChoiceSpec, lists: BoatLists): string {
+function firstKnown(spec: ChoiceSpec, lists: BoatLists | null): string {
   const options = optionsOf(spec, lists);
   const named = [spec.preset, atPlace(lists)[spec.preset]];
   const known = named.find((name) => options.some(({ id }) => id === name));
@@ -130,7 +133,7 @@ function derivedOf(
   cell: Cell,
   name: string,
   spec: StepSpec,
-  lists: BoatLists,
+  lists: BoatLists | null,
   lookUp: (read: Read, key: string) => number | string,
 ): Derived {
   return {
@@ -138,7 +141,7 @@ function derivedOf(
     kind: spec.kind,
     meaning: spec.meaning,
     source: spec.source,
-    ...(isHullStep(spec) && spec.options ? { options: lists[spec.options] } : {}),
+    ...(isHullStep(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
     from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
   };
 }

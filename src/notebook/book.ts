@@ -20,8 +20,10 @@ import {
 import { lists } from '../boat/lists';
 import type { TableEdit } from '../boat/table-edits';
 import { plainShown } from '../measure';
+import type { Difference } from './difference';
 import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
+import { type Kept, stepBetween, stepFrom } from './saved-text';
 import { type Standing, standing } from './standing';
 import {
   type BookState,
@@ -30,6 +32,7 @@ import {
   keepOnly,
   markCut,
   measure,
+  rename,
   reshape,
   swap,
   tryAnother,
@@ -76,9 +79,17 @@ export interface Book {
   keepOnly(version: Version): void;
   swap(): void;
   hold(version: Version): void;
-  /** Puts another boat on the bench, as a step that can be undone. */
+  rename(name: string): void;
+  /** Goes over to another state of the same boat, as a step that can be undone. */
   open(state: BookState): void;
+  /** Puts another boat on the bench, with the steps that she brings along; none leads back to the boat before. */
+  take(kept: Kept): void;
+  /** The boat and her steps, as they are to be kept. */
+  kept(): Kept;
 }
+
+/** Steps kept each way: as many as anyone goes back, and no more than the browser's storage can hold for each of many boats. */
+const MOST_STEPS = 300;
 
 /**
  * @param start the boat to begin with
@@ -94,6 +105,9 @@ export function createBook(
 ): Book {
   const history = signal<History<BookState>>(startHistory(start));
   const step = signal(0);
+  // Steps kept with the boat lie ready as they were written, and are read one by one as they are gone back to.
+  const earlier = signal<readonly Difference[]>([]);
+  const later = signal<readonly Difference[]>([]);
   const state = computed(() => history.value.present);
   const table = computed(() => state.value.table);
   const entriesOf = (look: Look) => signalled(look, () => history.peek().present);
@@ -132,7 +146,41 @@ export function createBook(
       if (!goesOn) step.value += 1;
     });
   }
-  const change = (next: BookState, run?: string) => go(advance(history.peek(), next, run));
+  const change = (next: BookState, run?: string) =>
+    batch(() => {
+      if (next !== history.peek().present) later.value = [];
+      go(advance(history.peek(), next, run));
+    });
+
+  /** Brings the next kept step into the history; where it leads nowhere, that way ends. */
+  function reach(side: 'past' | 'future') {
+    const back = side === 'past';
+    const steps = back ? earlier : later;
+    const next = steps.peek().at(back ? -1 : 0);
+    if (next === undefined || history.peek()[side].length > 0) return;
+    const reached = stepFrom(history.peek().present, next);
+    if (reached) history.value = { ...history.peek(), [side]: [reached] };
+    steps.value = reached ? (back ? steps.peek().slice(0, -1) : steps.peek().slice(1)) : [];
+  }
+
+  function take({ state: present, earlier: back, later: forth }: Kept): void {
+    batch(() => {
+      earlier.value = back;
+      later.value = forth;
+      go(startHistory(present));
+    });
+  }
+
+  function kept(): Kept {
+    const { past, present, future } = history.peek();
+    const back = past.map((to, at) => stepOf(past[at + 1] ?? present, to));
+    const forth = future.map((to, at) => stepOf(future[at - 1] ?? present, to));
+    return {
+      state: present,
+      earlier: [...earlier.peek(), ...back].slice(-MOST_STEPS),
+      later: [...forth, ...later.peek()].slice(0, MOST_STEPS),
+    };
+  }
 
   return {
     state,
@@ -142,23 +190,42 @@ export function createBook(
     first,
     second,
     inHand,
-    canUndo: computed(() => history.value.past.length > 0),
-    canRedo: computed(() => history.value.future.length > 0),
+    canUndo: computed(() => history.value.past.length > 0 || earlier.value.length > 0),
+    canRedo: computed(() => history.value.future.length > 0 || later.value.length > 0),
     write: (changes, run) => change(write(history.peek().present, changes), run),
     measure: (changes, run) => change(measure(history.peek().present, changes), run),
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
     reshape: (edit) =>
       change(reshape(history.peek().present, edit, choosing(catalogue.peek(), table.peek()))),
     settle: () => go(settle(history.peek())),
-    undo: () => go(undo(history.peek())),
-    redo: () => go(redo(history.peek())),
+    undo: () =>
+      batch(() => {
+        reach('past');
+        go(undo(history.peek()));
+      }),
+    redo: () =>
+      batch(() => {
+        reach('future');
+        go(redo(history.peek()));
+      }),
     tryAnother: (changes) => change(tryAnother(history.peek().present, changes)),
     keepOnly: (version) => change(keepOnly(history.peek().present, version)),
     swap: () => change(swap(history.peek().present)),
     hold: (version) => change(hold(history.peek().present, version)),
+    rename: (name) => change(rename(history.peek().present, name)),
     open: change,
+    take,
+    kept,
   };
 }
+
+/** The step between two states, worked out once however often it is saved. */
+function stepOf(from: BookState, to: BookState): Difference {
+  const known = steps.get(from)?.get(to) ?? stepBetween(from, to);
+  steps.set(from, (steps.get(from) ?? new WeakMap<BookState, Difference>()).set(to, known));
+  return known;
+}
+const steps = new WeakMap<BookState, WeakMap<BookState, Difference>>();
 
 type Look = (state: BookState, name: string) => string | undefined;
 

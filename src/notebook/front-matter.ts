@@ -1,4 +1,5 @@
 /** The few lines between two `---` at the head of a notebook: `key: value`, one a line. */
+import { starters } from '../boat';
 import type { Stage } from '../cells';
 import type { Fault, FrontMatter } from './page-text';
 
@@ -12,7 +13,7 @@ export interface Head {
   readonly lines: number;
 }
 
-const keys = ['title', 'summary', 'stage', 'order'] as const;
+const keys = ['title', 'summary', 'stage', 'order', 'boat'] as const;
 type Key = (typeof keys)[number];
 const isKey = (key: string): key is Key => (keys as readonly string[]).includes(key);
 
@@ -28,6 +29,9 @@ const stages = Object.keys({
   buying: true,
 } satisfies Record<Stage, true>);
 const isStage = (text: string): text is Stage => stages.includes(text);
+
+/** What a notebook may say it is about; one that says nothing follows the builder's own boat. */
+const boats = ['none', ...starters.map(({ id }) => id)];
 
 /** Notebooks that don't say where they stand come after those that do. */
 export const LAST = 1000;
@@ -71,6 +75,12 @@ export function readFrontMatter(text: string): Head {
     const line = written.get('stage')?.line ?? 1;
     fault(line, `"stage" is one of ${stages.join(', ')}; "${stage}" is none of them.`, lines[line - 1] ?? '');
   }
+  const boat = written.get('boat');
+  if (boat && !boats.includes(boat.value)) {
+    const says = `"boat" is one of ${boats.join(', ')}; "${boat.value}" is none of them.`;
+    fault(boat.line, says, lines[boat.line - 1] ?? '');
+    written.delete('boat');
+  }
   const taken = end > 0 ? end + 1 : end < 0 ? 1 : 0;
   return {
     says: {
@@ -78,6 +88,7 @@ export function readFrontMatter(text: string): Head {
       summary: written.get('summary')?.value ?? '',
       stage: isStage(stage) ? stage : null,
       order: Number(written.get('order')?.value ?? LAST),
+      boat: written.get('boat')?.value ?? null,
     },
     faults,
     rest: lines.slice(taken).join('\n'),

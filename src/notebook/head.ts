@@ -8,7 +8,7 @@ export interface NotebookHead extends FrontMatter {
 }
 
 export function headOf(page: NotebookPage): NotebookHead {
-  const { id, title, summary, stage, order } = page;
+  const { id, title, summary, stage, order, boat } = page;
   const places = instancesOf(page).map(({ cell, instance }) => ({ cell, instance }));
-  return { id, title, summary, stage, order, places };
+  return { id, title, summary, stage, order, boat, places };
 }

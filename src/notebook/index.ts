@@ -1,15 +1,17 @@
 /**
  * The linked notebook: the graph, its versions and history, and the keeping of it.
- * The reader of Markdown (`markdown.ts`) and the whole catalogue (`whole-catalogue.ts`) stand apart:
- * they bring much with them that a page seldom needs.
+ * The reader of Markdown (`markdown.ts`) and the catalogues of boats (`catalogue.ts`, `whole-catalogue.ts`) stand
+ * apart: they bring much with them that a page seldom needs, or not at once.
  */
+export * from './boats';
 export * from './book';
-export * from './catalogue';
 export * from './findings';
 export * from './graph';
 export * from './head';
+export * from './loose-catalogue';
 export * from './page-text';
 export * from './ripple';
+export * from './saved-units';
 export * from './state';
 export * from './store';
 export type { Kept } from './saved-text';

@@ -29,7 +29,7 @@ export function parseNotebook(text: string, fileName: string): NotebookPage {
   const id = slug(fileName.replace(/^.*[\\/]/, '').replace(/\.(md|markdown|txt)$/i, '')) || 'notebook';
   const source = text.replace(/^\ufeff/, '').replace(/\r\n?/g, '\n');
   const tooMuch = boundsFault(source);
-  if (tooMuch) return { id, title: id, summary: '', stage: null, order: LAST, blocks: [tooMuch] };
+  if (tooMuch) return { id, title: id, summary: '', stage: null, order: LAST, boat: null, blocks: [tooMuch] };
 
   const head = readFrontMatter(source);
   const read = blockReader();

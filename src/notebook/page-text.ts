@@ -131,6 +131,8 @@ export interface FrontMatter {
   readonly stage: Stage | null;
   /** Place among the notebooks, smallest first. */
   readonly order: number;
+  /** The starter that it tells of, `none` where it knows no boat; null where it follows the builder's own. */
+  readonly boat: string | null;
 }
 
 export interface NotebookPage extends FrontMatter {

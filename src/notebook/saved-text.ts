@@ -1,13 +1,16 @@
 /** What the browser keeps of a boat, as text: a versioned JSON form, checked when it is read again. */
 import * as v from 'valibot';
-import { isUnread, nothingBuilt, readTable, writeTable } from '../boat';
-import { plainShown, type Shown } from '../measure';
+import { isUnread, nothingBuilt, readTable, type Table, writeTable } from '../boat';
+import { changedBy, difference, type Difference } from './difference';
 import type { BookState } from './state';
 
-/** A boat with its versions, and the units its builder reads. */
+/** A boat with its versions, and the steps that lead back from it and forth again. */
 export interface Kept {
   readonly state: BookState;
-  readonly shown: Shown;
+  /** Each turns the state after it into the one before; the last leads back from the state itself. */
+  readonly earlier: readonly Difference[];
+  /** Each turns the state before it into the one after; the first leads on from the state itself. */
+  readonly later: readonly Difference[];
 }
 
 /** A kept boat with the count of times it was saved. */
@@ -23,19 +26,12 @@ export interface Unusable {
 const FORM = 'battenbook saved boat';
 const VERSION = 1;
 
-const shownSchema = v.object({
-  length: v.picklist(['feet', 'inches', 'mm']),
-  fraction: v.picklist([8, 16, 32]),
-  mass: v.picklist(['lb', 'kg']),
-  money: v.picklist(['', '$', '€', '£']),
-});
-
-const savedSchema = v.object({
-  revision: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+const stateFields = {
+  // Boats saved before they had a name of their own go by their table's.
+  name: v.optional(v.string()),
   table: v.unknown(),
   entries: v.record(v.string(), v.string()),
   second: v.nullable(v.record(v.string(), v.nullable(v.string()))),
-  // A boat is worth more than the units it was shown in and the version last held.
   // Boats saved before anything could be measured or cut have none.
   asBuilt: v.optional(
     v.object({
@@ -50,25 +46,25 @@ const savedSchema = v.object({
     }),
     nothingBuilt,
   ),
+  // A boat is worth more than the version last held.
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
-  shown: v.fallback(shownSchema, plainShown),
+};
+const stateSchema = v.object(stateFields);
+
+/** Each step is checked when it is taken; a boat is not given up for them. */
+const stepsSchema = v.fallback(v.array(v.custom<Difference>((one) => typeof one === 'object')), []);
+
+const savedSchema = v.object({
+  ...stateFields,
+  revision: v.pipe(v.number(), v.safeInteger(), v.minValue(0)),
+  earlier: v.optional(stepsSchema, []),
+  later: v.optional(stepsSchema, []),
 });
 
 const formSchema = v.object({ form: v.literal(FORM), version: v.number() });
 
-export function writeSaved({ state, shown, revision }: Saved): string {
-  const { table, entries, second, inHand, asBuilt } = state;
-  return JSON.stringify({
-    form: FORM,
-    version: VERSION,
-    revision,
-    table: writeTable(table),
-    entries,
-    second,
-    inHand,
-    asBuilt,
-    shown,
-  });
+export function writeSaved({ state, earlier, later, revision }: Saved): string {
+  return JSON.stringify({ form: FORM, version: VERSION, revision, ...plain(state), earlier, later });
 }
 
 export function readSaved(text: string): Saved | Unusable {
@@ -85,14 +81,39 @@ export function readSaved(text: string): Saved | Unusable {
   if (!read.success) {
     return { because: `its ${v.getDotPath(read.issues[0]) ?? 'form'} is not what a saved boat holds` };
   }
-  const { revision, entries, second, shown, asBuilt } = read.output;
+  const { revision, earlier, later } = read.output;
   const table = readTable(read.output.table);
   if (isUnread(table))
     return { because: `in its table of offsets, ${table.faults[0] ?? 'something is amiss'}` };
-  const inHand = second ? read.output.inHand : 'first';
-  return { revision, shown, state: { table, entries, second, inHand, asBuilt } };
+  return { revision, state: stateOf(read.output, table), earlier, later };
 }
 
 export function isUnusable(read: Saved | Unusable): read is Unusable {
   return 'because' in read;
 }
+
+/** The step from one state to another, to be kept. */
+export function stepBetween(from: BookState, to: BookState): Difference {
+  return difference(plain(from), plain(to));
+}
+
+/** The state that a kept step leads to; null where it leads to none. */
+export function stepFrom(from: BookState, step: Difference): BookState | null {
+  const read = v.safeParse(stateSchema, changedBy(plain(from), step));
+  if (!read.success) return null;
+  // What hangs on the table is worked out anew only where there is another.
+  const table = 'table' in step ? readTable(read.output.table) : from.table;
+  return isUnread(table) ? null : stateOf(read.output, table);
+}
+
+function stateOf(read: v.InferOutput<typeof stateSchema>, table: Table): BookState {
+  const { name = table.name, entries, second, asBuilt } = read;
+  return { name, table, entries, second, inHand: second ? read.inHand : 'first', asBuilt };
+}
+
+function plain({ table, ...rest }: BookState): Record<string, unknown> {
+  const known = plainTables.get(table) ?? writeTable(table);
+  plainTables.set(table, known);
+  return { ...rest, table: known };
+}
+const plainTables = new WeakMap<Table, Record<string, unknown>>();

@@ -14,6 +14,8 @@ export type Changes = Readonly<Record<string, string | null>>;
 export type Version = 'first' | 'second';
 
 export interface BookState {
+  /** The builder's name for the boat. */
+  readonly name: string;
   readonly table: Table;
   readonly entries: Entries;
   /** The second version's changes, or null where there is only one version. */
@@ -24,8 +26,28 @@ export interface BookState {
 }
 
 /** A boat as it comes from a file or a starter: one version. */
-export function freshState(table: Table, entries: Entries = {}, asBuilt = nothingBuilt): BookState {
-  return { table, entries, second: null, inHand: 'first', asBuilt };
+export function freshState(
+  table: Table,
+  entries: Entries = {},
+  asBuilt = nothingBuilt,
+  name = table.name,
+): BookState {
+  return { name, table, entries, second: null, inHand: 'first', asBuilt };
+}
+
+/** The table of a sheet without a boat. */
+export const noBoat: Table = {
+  name: 'No boat',
+  note: '',
+  unit: 'mm',
+  offsetsTo: 'outside of skin',
+  edges: [],
+  stations: [],
+};
+
+/** Calls the boat by another name. */
+export function rename(state: BookState, name: string): BookState {
+  return name === state.name ? state : { ...state, name };
 }
 
 /** The text written for a quantity in a version; undefined where the preset holds. */

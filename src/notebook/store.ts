@@ -31,6 +31,8 @@ export type Outcome =
 export interface Store {
   /** Takes what is kept as this window's own. */
   open(): Opened;
+  /** What is kept, left as it is. */
+  look(): Opened;
   save(kept: Kept): Outcome;
   /** Saves although another window has saved since; the other's boat is set aside. */
   saveOver(kept: Kept): Outcome;
@@ -42,10 +44,15 @@ const SHUT =
   'This browser keeps nothing for this page. Your work goes on, but save the boat to a file before you close the window.';
 const FULL =
   "This browser's storage is full, so the last changes are not kept. Your work goes on; save the boat to a file, or clear other sites' data.";
+const FULL_OF_STEPS =
+  "This browser's storage is full. The boat is kept, but not the steps that Undo goes back by: they last until the window is closed.";
 const CONFLICT = 'This boat was changed in another window since. Which of the two is to be kept?';
 
+const keptOf = ({ state, earlier, later }: Kept): Kept => ({ state, earlier, later });
+const isFull = (fault: unknown): boolean => fault instanceof DOMException && /quota/i.test(fault.name);
+
 /** The shelf that `reach` gives, or null where the browser forbids it or has none. */
-export function shelfFrom(reach: () => Shelf | null | undefined): Shelf | null {
+export function shelfFrom<S extends Shelf>(reach: () => S | null | undefined): S | null {
   try {
     const shelf = reach() ?? null;
     shelf?.getItem('');
@@ -60,6 +67,7 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
   if (!shelf) {
     return {
       open: () => ({ kept: null, says: SHUT }),
+      look: () => ({ kept: null, says: SHUT }),
       save: () => ({ done: 'not saved', says: SHUT }),
       saveOver: () => ({ done: 'not saved', says: SHUT }),
       isSavedElsewhere: () => false,
@@ -77,7 +85,7 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     const saved = readSaved(text);
     if (!isUnusable(saved)) {
       revision = saved.revision;
-      return { kept: { state: saved.state, shown: saved.shown } };
+      return { kept: keptOf(saved) };
     }
     const why = `The boat kept in this browser can't be read: ${saved.because}.`;
     try {
@@ -90,6 +98,11 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     }
   }
 
+  function look(on: Shelf): Opened {
+    const saved = readSaved(on.getItem(key) ?? '');
+    return isUnusable(saved) ? { kept: null, says: saved.because } : { kept: keptOf(saved) };
+  }
+
   function save(on: Shelf, kept: Kept, over: boolean): Outcome {
     const there = on.getItem(key);
     let says: string | undefined;
@@ -98,16 +111,24 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
       if (isUnusable(theirs)) {
         says = `What another window left in this browser can't be read: ${theirs.because}. Its text is set aside.`;
       } else {
-        if (!over)
-          return { done: 'conflict', says: CONFLICT, theirs: { state: theirs.state, shown: theirs.shown } };
+        if (!over) return { done: 'conflict', says: CONFLICT, theirs: keptOf(theirs) };
         revision = Math.max(revision, theirs.revision);
       }
       setAside(on, there);
     }
-    const text = writeSaved({ ...kept, revision: revision + 1 });
-    on.setItem(key, text);
-    known = text;
-    revision += 1;
+    const write = (what: Kept) => {
+      const text = writeSaved({ ...what, revision: revision + 1 });
+      on.setItem(key, text);
+      known = text;
+      revision += 1;
+    };
+    try {
+      write(kept);
+    } catch (fault) {
+      if (!isFull(fault)) throw fault;
+      write({ ...kept, earlier: [], later: [] });
+      says = FULL_OF_STEPS;
+    }
     return says === undefined ? { done: 'saved' } : { done: 'saved', says };
   }
 
@@ -125,7 +146,7 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
       return act();
     } catch (fault) {
       if (!(fault instanceof DOMException)) throw fault;
-      return otherwise(/quota/i.test(fault.name) ? FULL : SHUT);
+      return otherwise(isFull(fault) ? FULL : SHUT);
     }
   };
   const notSaved = (says: string): Outcome => ({ done: 'not saved', says });
@@ -134,6 +155,11 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     open: () =>
       unlessRefused(
         () => open(shelf),
+        (says) => ({ kept: null, says }),
+      ),
+    look: () =>
+      unlessRefused(
+        () => look(shelf),
         (says) => ({ kept: null, says }),
       ),
     save: (kept) => unlessRefused(() => save(shelf, kept, false), notSaved),

@@ -8,9 +8,10 @@ import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, Table, Value } from '../boat';
 import type { Instance } from '../cells';
 import { isIssue, type KindId, type Shown, write } from '../measure';
-import type { Book, Findings, Graph, Ripple, Version } from '../notebook';
+import type { Book, Findings, Graph, Ripple, Shelf, Shelves, Version } from '../notebook';
 import type { Misfit } from '../notebook/misfits';
-import type { Conflict } from './frame/keeping';
+import type { Conflict, Keeping } from './frame/keeping';
+import type { Sheet } from './frame/sheets';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
 
@@ -26,6 +27,22 @@ export interface Bench {
   readonly findings: Findings;
   readonly shown: Signal<Shown>;
   readonly dress: Signal<Dress>;
+  /** What lies on the bench: the builder's boat, one that a notebook brings along, or no boat. */
+  readonly sheet: ReadonlySignal<Sheet>;
+  /** Whether the open notebook knows no boat: nothing of one is to be seen then. */
+  readonly boatless: ReadonlySignal<boolean>;
+  /** Whether the sheet of the open notebook is on the bench already; until then its text would show another's numbers. */
+  readonly isLaid: ReadonlySignal<boolean>;
+  /** Where on the shelf the builder's boat in hand lies. */
+  readonly ownBoat: Signal<string>;
+  /** What this browser keeps, and what it keeps for this window alone; null where it keeps nothing. */
+  readonly shelf: Shelves | null;
+  readonly windowShelf: Shelf | null;
+  readonly keeping: Keeping;
+  /** Notebooks with a boat of their own that are read with the builder's. */
+  readonly readOwn: Signal<ReadonlySet<string>>;
+  /** What the builder calls the boat; without one, what the notebook is called. */
+  readonly name: ReadonlySignal<string>;
   /** The plan's table of the boat in hand; changes only when another boat is opened. */
   readonly table: ReadonlySignal<Table>;
   /** The version that edits don't go into; null where there is only one. */
@@ -51,7 +68,12 @@ export interface Bench {
   /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */
-  readonly openBoat: (table: Table, entries?: Readonly<Record<string, string>>, asBuilt?: AsBuilt) => void;
+  readonly openBoat: (
+    table: Table,
+    entries?: Readonly<Record<string, string>>,
+    asBuilt?: AsBuilt,
+    name?: string,
+  ) => void;
 }
 
 export interface OtherVersion {

@@ -2,7 +2,7 @@
  * The shelf: heads of all notebooks at once, a notebook's text and the cells it uses when it is
  * opened, and the cells of the others once the page is at rest.
  */
-import { batch, computed, signal } from '@preact/signals';
+import { batch, signal } from '@preact/signals';
 import { type Cell, type Instance, registry } from '../cells';
 import { instancesOf, type NotebookHead, type NotebookPage } from '../notebook';
 import { way } from './frame/way';
@@ -28,16 +28,25 @@ const texts = signal<ReadonlyMap<string, NotebookPage>>(new Map());
 /** The text of the notebook that is open, once it is there; tracked. */
 export const openText = (): NotebookPage | undefined => texts.value.get(openHead()?.id ?? '');
 
-/** Every cell fetched so far, under its own name and under the names that fetched notebooks give it. */
-export const instances = computed<ReadonlyMap<string, Instance>>(() => {
+/**
+ * Every cell fetched so far that reads a boat, under its own name and under the names that fetched notebooks give
+ * it; or those of one notebook without a boat; tracked.
+ */
+export function instancesOn(boatless: string | null): ReadonlyMap<string, Instance> {
   const cells = fetched.value;
-  const placed = new Map([...cells.values()].map((cell) => [cell.id, { cell, name: cell.id, presets: {} }]));
-  for (const { cell: id, instance: name, presets } of [...texts.value.values()].flatMap(instancesOf)) {
+  const own = boatless === null ? [...cells.values()] : [];
+  const placed = new Map<string, Instance>(
+    own.map((cell) => [cell.id, { cell, name: cell.id, presets: {} }]),
+  );
+  const pages = [...texts.value.values()].filter(({ id, boat }) =>
+    boatless === null ? boat !== 'none' : id === boatless,
+  );
+  for (const { cell: id, instance: name, presets } of pages.flatMap(instancesOf)) {
     const cell = cells.get(id);
     if (cell && !placed.has(name)) placed.set(name, { cell, name, presets });
   }
   return placed;
-});
+}
 
 /** Ids that no cell has; a notebook that names one is told so at the place. */
 export const isCellKnown = (id: string): boolean => registry.some((shelved) => shelved.id === id);

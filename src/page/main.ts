@@ -1,4 +1,4 @@
-/** Starts the page: the boat kept in this browser or the demo boat, the notebooks, and the frame round them. */
+/** Starts the page: what is kept in this browser or the demo boat, the notebooks, and the frame round them. */
 import './dress/fonts.css';
 import './dress/colours.css';
 import './dress/page.css';
@@ -8,40 +8,67 @@ import './dress/input.css';
 import './dress/drawing.css';
 import './dress/built.css';
 import './dress/print.css';
-import { computed, effect, signal } from '@preact/signals';
+import { batch, computed, effect, signal, untracked } from '@preact/signals';
 import { render } from 'preact';
-import { demoBoat } from '../boat';
-import { plainShown, type Shown } from '../measure';
-import { catalogueOf, createBook, createFindings, createStore, freshState, shelfFrom } from '../notebook';
+import type { Table } from '../boat';
+import {
+  boatInHand,
+  createBook,
+  createFindings,
+  createStore,
+  freshState,
+  keepUnits,
+  keptUnits,
+  looseCatalogue,
+  noBoat,
+  shelfFrom,
+} from '../notebook';
 import { App } from './app';
 import type { Bench, Notice } from './bench';
+import type * as Boats from './boat/boats';
 import { dress, wearDress } from './frame/dress-choice';
 import { type Conflict, keepSaved } from './frame/keeping';
+import { freshSheet, type Sheet, sheetFor } from './frame/sheets';
 import { listenForUndo } from './frame/undo-keys';
 import { followHash } from './frame/way';
 import { use } from './html';
-import { fetchTheRest, instances } from './library';
+import { fetchTheRest, instancesOn, openHead } from './library';
 
 const shelf = shelfFrom(() => localStorage);
-const store = createStore(shelf);
-const opened = store.open();
-const start = opened.kept?.state ?? freshState(demoBoat);
+const windowShelf = shelfFrom(() => sessionStorage);
+const ownBoat = signal(boatInHand(windowShelf, shelf));
+const readOwn = signal<ReadonlySet<string>>(new Set());
+const wanted = computed(() => sheetFor(openHead(), ownBoat.value, readOwn.value));
+// Until the first sheet is laid, there is one with nothing on it.
+const sheet = signal<Sheet>({ kind: 'loose', key: '', notebook: '' });
+const boats = signal<typeof Boats | null>(null);
+const boatless = computed(() => sheet.value.kind === 'loose');
+const instances = computed(() => instancesOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null));
 const findings = createFindings();
-const shown = signal<Shown>(opened.kept?.shown ?? plainShown);
+const shown = signal(keptUnits(shelf, ownBoat.peek()));
 const book = createBook(
-  start,
-  (table, ends) => catalogueOf(table, [...instances.value.values()], ends),
+  freshState(noBoat),
+  (table, ends) => {
+    const placed = [...instances.value.values()];
+    return boatless.value || !boats.value
+      ? looseCatalogue(placed)
+      : boats.value.catalogueOf(table, placed, ends);
+  },
   findings.found,
   () => shown.value.length !== 'mm',
 );
-const notice = signal<Notice | null>(opened.says === undefined ? null : { says: opened.says });
+const notice = signal<Notice | null>(null);
 const conflict = signal<Conflict | null>(null);
+const keeping = keepSaved({ book, shelf, notice, conflict });
+const boatOpen = signal(false);
+const station = signal<string | null>(null);
 
 const bench: Bench = {
   book,
   findings,
   shown,
   dress,
+  name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? book.state.value.name),
   table: computed(() => book.state.value.table),
   other: computed(() => {
     const second = book.second.value;
@@ -50,29 +77,66 @@ const bench: Bench = {
       ? { version: 'first', graph: book.first.value }
       : { version: 'second', graph: second };
   }),
+  sheet,
+  boatless,
+  isLaid: computed(() => sheet.value.key === wanted.value.key),
+  ownBoat,
+  shelf,
+  windowShelf,
+  keeping,
+  readOwn,
   instances,
   inHand: signal(null),
-  boatOpen: signal(false),
-  station: signal(null),
+  boatOpen,
+  station,
   notice,
   conflict,
   ripple: signal(null),
   misfits: signal([]),
   otherMisfits: signal([]),
   goTo: (name) => void import('./frame/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
-  openBoat: (table, entries, asBuilt) => {
-    const before = book.state.peek().table.name;
-    book.open(freshState(table, entries, asBuilt));
-    notice.value = { says: `${table.name} is on the bench now. Undo brings ${before} back.` };
-  },
+  openBoat: (...boat) => void import('./boat/other-boat').then(({ beginBoat }) => beginBoat(bench, ...boat)),
 };
 
 wearDress(shelf);
 followHash();
-keepSaved({ book, shown, store, notice, conflict });
+let onBench: string | null = null;
+effect(() => {
+  const next = wanted.value;
+  if (next.key === onBench) return;
+  onBench = next.key;
+  if (next.kind === 'loose') untracked(() => lay(next, noBoat));
+  else void layBoat(next);
+});
+
+async function layBoat(next: Sheet): Promise<void> {
+  const fetched = await import('./boat/boats').catch(() => null);
+  // By now another may be wanted.
+  if (onBench !== next.key) return;
+  if (fetched) {
+    boats.value = fetched;
+    lay(next, fetched.starter(openHead()?.boat ?? '') ?? fetched.demoBoat);
+  } else {
+    onBench = null;
+    notice.value = { says: 'The boat did not arrive. Load the page again when you are online.' };
+  }
+}
+
+/** @param boat for a sheet on which nothing is kept yet */
+function lay(next: Sheet, boat: Table): void {
+  const ownState = () => createStore(shelf, ownBoat.peek()).look().kept?.state ?? null;
+  batch(() => {
+    sheet.value = next;
+    boatOpen.value = false;
+    station.value = null;
+    keeping.take(next.key, () => freshSheet(next, openHead(), boat, ownState));
+  });
+}
+
+effect(() => keepUnits(shelf, shown.value));
 listenForUndo(book);
 effect(() => {
-  document.title = `${bench.table.value.name} · Battenbook`;
+  document.title = `${bench.name.value} · Battenbook`;
 });
 render(use(App, { bench }), document.getElementById('page')!);
 

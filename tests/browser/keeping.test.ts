@@ -118,18 +118,22 @@ test('units to and fro change nothing that is kept', async () => {
   expect(await allAnswers(page)).toStrictEqual(shown);
 });
 
-test('another boat on the bench, and the first one back by Undo', async () => {
+test('another boat on the bench, and the first one back as she was left', async () => {
   const page = await openNotebook('the-build');
   await type(page, 'scarf.thickness', '20');
   await reads(answer(page, 'scarf.taper'), '160 mm');
   const before = await allAnswers(page);
   await boat(page).selectOption({ label: 'Class skiff' });
-  await reads(page.locator('.notice p'), 'Class skiff is on the bench now. Undo brings Ferry dory back.');
+  await reads(
+    page.locator('.notice p'),
+    'Class skiff is on the bench now. Ferry dory is kept as you left her.',
+  );
   await expect.poll(() => page.title()).toMatch(/^Class skiff/);
   await expect.poll(() => textOf(boat(page).locator('option').first())).toBe('Class skiff');
   await reads(answer(page, 'scarf.taper'), '144 mm');
   expect(await allAnswers(page)).not.toStrictEqual(before);
-  await press(page, 'Undo');
+  expect(await page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
+  await press(page, 'Back to Ferry dory');
   await expect.poll(() => allAnswers(page)).toStrictEqual(before);
   await expect.poll(() => page.title()).toMatch(/^Ferry dory/);
 });
@@ -204,7 +208,7 @@ describe('as a file', () => {
     await reads(answer(page, 'scarf.taper'), '144 mm');
     await openSheet(page);
     expect(await leftovers(page)).toStrictEqual([]);
-    await press(page, 'Undo');
+    await press(page, 'Back to Ferry dory');
     await expect.poll(() => answer(page, 'resin.total').count()).toBe(1);
   });
 

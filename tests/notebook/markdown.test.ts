@@ -37,6 +37,7 @@ describe('the head', () => {
     expect(page).toStrictEqual({
       id: 'a-page',
       title: 'The build: a dory',
+      boat: null,
       summary: 'From table to water',
       stage: 'timber',
       order: 2,

@@ -7,6 +7,7 @@ import { cellOf, cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { type Book, createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';
+import { looseCatalogue } from '../../src/notebook/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
 import {
   faultsOf,
@@ -15,7 +16,7 @@ import {
   type NotebookPage,
   triesOf,
 } from '../../src/notebook/page-text';
-import { freshState } from '../../src/notebook/state';
+import { freshState, noBoat } from '../../src/notebook/state';
 
 const root = new URL('../../', import.meta.url);
 const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');
@@ -40,6 +41,9 @@ const placed = (one: NotebookPage): Instance[] =>
 const named = pages.flatMap(placed).filter(({ cell: { id }, name }) => id !== name);
 const bookOf = (table: Table): Book =>
   createBook(freshState(table), (of) => catalogueOf(of, [...cells.map(plainInstance), ...named]));
+/** As the page has it: a notebook that knows no boat has none. */
+const bookFor = (one: NotebookPage, table: Table): Book =>
+  one.boat === 'none' ? createBook(freshState(noBoat), () => looseCatalogue(placed(one))) : bookOf(table);
 const numberIn = (book: Book, name: string): number => {
   const value: Value = book.inHand.value.value(name);
   if (typeof value !== 'number') throw new Error(`${name}: ${JSON.stringify(value)}`);
@@ -65,7 +69,7 @@ describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
   test.each(starters.map(({ id, table }) => [id, table] as const))(
     'has a value for every cell on the %s',
     (_id, table) => {
-      const book = bookOf(table);
+      const book = bookFor(one, table);
       const silent = placed(one).flatMap(({ cell: { inputs, steps }, name }) =>
         [...Object.keys(inputs), ...Object.keys(steps)]
           .map((key) => [`${name}.${key}`, book.first.value.value(`${name}.${key}`)] as const)
@@ -78,7 +82,7 @@ describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
   test.each(starters.map(({ id, table }) => [id, table] as const))(
     'has a number for each live value on the %s',
     (_id, table) => {
-      const book = bookOf(table);
+      const book = bookFor(one, table);
       const silent = liveValuesOf(one)
         .map(({ of, line }) => [line, of, book.first.value.value(of)] as const)
         .filter(([, , value]) => typeof value !== 'number');
@@ -88,7 +92,7 @@ describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
 
   test('offers second versions that can be written and that move something', () => {
     for (const { changes, title } of triesOf(one)) {
-      const book = bookOf(demoBoat);
+      const book = bookFor(one, demoBoat);
       book.tryAnother(changes);
       const [first, second] = [book.first.value, book.second.value!];
       for (const name of Object.keys(changes)) {

@@ -173,6 +173,7 @@ describe('stations and edges changed', () => {
 
   test('a new name is taken up in both versions, in what is measured and in what is cut', () => {
     expect(reshape(start, { table: other, words: { frame3: 'mould' } }, chooses)).toStrictEqual({
+      name: start.name,
       table: other,
       entries: {
         'mould.sheer.x': '1 m',

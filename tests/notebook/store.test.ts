@@ -1,8 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingBuilt, type Table } from '../../src/boat';
-import { plainShown } from '../../src/measure';
-import { isUnusable, type Kept, readSaved, writeSaved } from '../../src/notebook/saved-text';
+import { isUnusable, type Kept, readSaved, stepBetween, writeSaved } from '../../src/notebook/saved-text';
 import { type BookState, freshState, tryAnother, write } from '../../src/notebook/state';
 import { createStore, type Shelf, shelfFrom } from '../../src/notebook/store';
 
@@ -31,7 +30,8 @@ const table: Table = {
 };
 const kept = (entries: Record<string, string> = {}): Kept => ({
   state: freshState(table, entries),
-  shown: plainShown,
+  earlier: [],
+  later: [],
 });
 
 /** A browser's storage in memory, of a bounded number of characters. */
@@ -79,20 +79,10 @@ describe('the saved text', () => {
       const state = freshState(table, entries, { measured, cut });
       return second ? tryAnother(state, second) : state;
     });
-  const shown = fc.record(
-    {
-      length: fc.constantFrom('feet' as const, 'inches' as const, 'mm' as const),
-      fraction: fc.constantFrom(8 as const, 16 as const, 32 as const),
-      mass: fc.constantFrom('lb' as const, 'kg' as const),
-      money: fc.constantFrom('' as const, '$' as const, '€' as const, '£' as const),
-    },
-    { noNullPrototype: true },
-  );
-
   test('gives back what was saved', () => {
     fc.assert(
-      fc.property(states, shown, fc.nat(), (state, units, revision) => {
-        const saved = { state, shown: units, revision };
+      fc.property(states, states, fc.nat(), (state, before, revision) => {
+        const saved = { state, earlier: [stepBetween(state, before)], later: [], revision };
         expect(readSaved(writeSaved(saved))).toStrictEqual(saved);
       }),
       { seed: 5, numRuns: 300 },
@@ -133,9 +123,9 @@ describe('the saved text', () => {
     for (let at = 0; at < text.length; at += 1) expect(isUnusable(readSaved(text.slice(0, at)))).toBe(true);
   });
 
-  test('a boat is not given up for its units, nor for the version that was held', () => {
-    const read = readSaved(JSON.stringify({ ...whole(), shown: { length: 'cubits' }, inHand: 'third' }));
-    expect(read).toMatchObject({ revision: 4, shown: plainShown, state: { inHand: 'first' } });
+  test('a boat is not given up for its steps, nor for the version that was held', () => {
+    const read = readSaved(JSON.stringify({ ...whole(), earlier: [7], later: 'no', inHand: 'third' }));
+    expect(read).toMatchObject({ revision: 4, earlier: [], later: [], state: { inHand: 'first' } });
   });
 
   test('a boat saved before anything could be measured or cut opens with nothing built', () => {
@@ -171,7 +161,7 @@ describe('one window', () => {
     const store = createStore(shelf);
     expect(store.open()).toStrictEqual({ kept: null });
     const state = write(tryAnother(freshState(table), { 'scarf.slope': '12' }), { 'bend.radius': '2 m' });
-    const mine: Kept = { state, shown: { length: 'feet', fraction: 8, mass: 'lb', money: '$' } };
+    const mine: Kept = { ...kept(), state };
     expect(store.save(mine)).toStrictEqual({ done: 'saved' });
     expect(createStore(shelf).open()).toStrictEqual({ kept: mine });
   });

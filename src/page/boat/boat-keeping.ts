@@ -16,8 +16,8 @@ export function BoatKeeping() {
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
     const state = bench.book.state.peek();
-    const { table, entries, asBuilt } = keepOnly(state, state.inHand);
-    offer(writeBoatFile({ name: table.name, table, entries, asBuilt }), fileName(table.name));
+    const { name, table, entries, asBuilt } = keepOnly(state, state.inHand);
+    offer(writeBoatFile({ name, table, entries, asBuilt }), fileName(name));
   };
   const open = async (event: TargetedEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
@@ -29,13 +29,13 @@ export function BoatKeeping() {
     else {
       const boat = readBoatFile(await chosen.text());
       if ('faults' in boat) refuse(boat.faults.slice(0, TOLD).join('; '));
-      else bench.openBoat(boat.table, boat.entries, boat.asBuilt);
+      else bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name);
     }
     // The same file, mended, may be chosen again.
     if (file.current) file.current.value = '';
   };
   return html`<div class="file-keys">
-    <button type="button" onClick=${save}>Save boat to a file</button>
+    ${bench.boatless.value ? null : html`<button type="button" onClick=${save}>Save boat to a file</button>`}
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />
   </div>`;

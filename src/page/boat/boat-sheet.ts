@@ -11,10 +11,10 @@ import { StationSheet } from './station-sheet';
 const NewTable = later(async () => (await import('../offsets/new-table')).NewTable, 'new-table');
 
 export function BoatSheet({ onClose }: { onClose: () => void }) {
-  const { table } = useBench();
-  const { name, note, offsetsTo } = table.value;
+  const { name, table } = useBench();
+  const { note, offsetsTo } = table.value;
   return html`<section class="boat-sheet" aria-labelledby="boat-sheet-title">
-    <h2 id="boat-sheet-title" tabindex="-1">${name}</h2>
+    <h2 id="boat-sheet-title" tabindex="-1">${name.value}</h2>
     <p>${note ? `${capital(note)}. ` : ''}The table of offsets is given to the ${offsetsTo}.</p>
     ${use(LinesFigure, {})} ${use(StationSheet, {})} ${use(PartSheets, {})}
     ${use(Disclosure, { summary: 'A new table of offsets', className: 'new-boat', inside: () => use(NewTable, {}) })}

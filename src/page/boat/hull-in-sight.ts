@@ -20,7 +20,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
   const { hull, fault } = useGoodHull(graph);
   const instance = bench.inHand.value === null ? undefined : bench.instances.value.get(bench.inHand.value);
   const lights = instance ? litBy(instance, graph) : [];
-  const { name } = bench.table.value;
+  const name = bench.name.value;
   const brief = [inBrief(bench.ripple.value), misfitsInBrief(bench.misfits.value)].filter(Boolean).join(', ');
   return html`<div class="hull-in-sight">
     <button type="button" onClick=${onOpen} aria-expanded=${open} aria-label=${`${name}: the hull and what moved`}>

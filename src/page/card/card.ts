@@ -11,6 +11,7 @@ import {
   warningsOf,
 } from '../../cells';
 import type { Graph } from '../../notebook';
+import { askedOf } from '../asked';
 import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
 import { within } from '../within';
 import { capital, waitsFor } from '../words';
@@ -70,7 +71,7 @@ export interface Card {
 
 export function cardOf(instance: Instance, bench: Bench): Card {
   const { cell } = instance;
-  const boat = bench.table.value.name;
+  const boat = bench.name.value;
   const versions = graphsOf(bench);
   const place = placeOf(instance, bench);
   return {
@@ -91,7 +92,7 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),
     warnings: warningsFrom(instance, versions, bench),
     cautions: cell.cautions,
-    inputs: Object.keys(cell.inputs).map((key) => inputOf(instance, key, bench)),
+    inputs: askedOf(cell, bench).map(([key]) => inputOf(instance, key, bench)),
     table: cardTable(instance, bench),
     sources: cell.sources.map((source) => ({ inShort: sourceInShort(source), known: source.known })),
     fileName: fileNameOf(cell.title, place, boat),
@@ -194,9 +195,7 @@ function inputText(bench: Bench, graph: Graph, name: string): string {
 
 /** Which of the boat's frames, edges or panels the cell speaks of: `frame 3`; empty where it speaks of none. */
 function placeOf({ cell, name }: Instance, bench: Bench): string {
-  const choice = Object.entries(cell.inputs).find(
-    ([, spec]) => isChoice(spec) && typeof spec.options === 'string',
-  );
+  const choice = askedOf(cell, bench).find(([, spec]) => isChoice(spec) && typeof spec.options === 'string');
   if (!choice) return '';
   const graph = bench.book.inHand.value;
   const of = `${name}.${choice[0]}`;

@@ -1,14 +1,15 @@
 /** A cell's inputs: what is typed often stands in sight; what a builder seldom touches is one step away. */
 import { type Instance, isChoice } from '../../cells';
 import type { Graph } from '../../notebook';
+import { askedOf } from '../asked';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';
 
 export function CellInputs({ instance }: { instance: Instance }) {
-  const { book } = useBench();
-  const graph = book.inHand.value;
-  const all = Object.entries(instance.cell.inputs);
+  const bench = useBench();
+  const graph = bench.book.inHand.value;
+  const all = askedOf(instance.cell, bench);
   const rows = (inputs: typeof all) => html`<div class="inputs">
     ${inputs.map(([key, spec]) =>
       use(InputRow, {

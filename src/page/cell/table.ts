@@ -33,9 +33,9 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
       return { ...here, other: there && there.text !== here.text ? there.text : null };
     }),
   }));
-  // Typed numbers that hang on no hull give every row the same: the answers above say it already.
+  // Typed numbers that hang on no hull give every row the same, as one row does: the answers above say it already.
   const [head, ...rest] = rows.map(({ texts }) => texts.map(({ text }) => text).join('\n'));
-  if (head === undefined || (rest.length > 0 && rest.every((row) => row === head))) return null;
+  if (head === undefined || rest.every((row) => row === head)) return null;
   const choose = (id: string) => {
     book.write({ [choiceName]: id });
     book.settle();

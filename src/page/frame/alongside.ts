@@ -12,6 +12,9 @@ const MisfitsView = later(async () => (await import('../built/misfits-view')).Mi
 export function Alongside() {
   const bench = useBench();
   const [open, setOpen] = useState(false);
+  // Where no boat is known, nothing of one stands alongside.
+  if (bench.boatless.value)
+    return html`<aside class="alongside" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;
   return html`<aside class=${open ? 'alongside open' : 'alongside'} aria-label="The hull and what moves">
     ${use(HullInSight, { open, onOpen: () => setOpen(!open) })}
     <p class="sheet-key">

@@ -17,7 +17,8 @@ const ways = () => import('./go-to');
 
 export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();
-  const page = useText(head);
+  const text = useText(head);
+  const page = bench.isLaid.value ? text : undefined;
   useShowPlace(head, page);
   useCellInView(bench, page);
   const closeSheet = () => {

@@ -16,6 +16,7 @@ export function goToQuantity(wanted: string, bench: Bench): void {
   const name = bench.book.inHand.peek().has(wanted) ? wanted : 'boat';
   from = document.activeElement?.closest<HTMLElement>('[data-quantity]')?.dataset['quantity'] ?? null;
   if (name !== 'boat' && show(placeOf(name))) return;
+  if (name === 'boat' && bench.boatless.peek()) return;
   const [part = ''] = name.split('.');
   const head = notebookWith(part);
   if (head && head !== openHead()) location.hash = wayTo(head.id, name);

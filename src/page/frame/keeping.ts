@@ -1,7 +1,6 @@
-/** Saves the boat by itself after each edit, and says so when it can't or when another window has. */
+/** Saves what lies on the bench by itself after each edit, and says so when it can't or when another window has. */
 import { effect, type Signal } from '@preact/signals';
-import type { Shown } from '../../measure';
-import type { Book, Kept, Outcome, Store } from '../../notebook';
+import { type Book, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
 import type { Notice } from '../bench';
 
 /** Long enough to spare the storage while a key repeats, short enough that nothing is lost. */
@@ -15,51 +14,76 @@ export interface Conflict {
   readonly takeTheirs: () => void;
 }
 
-export interface Keeping {
+interface Around {
   readonly book: Book;
-  readonly shown: Signal<Shown>;
-  readonly store: Store;
+  readonly shelf: Shelf | null;
   readonly notice: Signal<Notice | null>;
   readonly conflict: Signal<Conflict | null>;
 }
 
-export function keepSaved({ book, shown, store, notice, conflict }: Keeping): void {
+export interface Keeping {
+  /** Saves what is on the bench, and puts in its place what is kept under the key, or else what is made afresh. */
+  take(key: string, afresh: () => Kept): void;
+  /** Holds a boat ready for the key, to be saved as soon as it is taken. */
+  hold(key: string, kept: Kept): void;
+}
+
+export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
+  let key = '';
+  let store = createStore(null);
+  /** The state that needs no saving. */
+  let saved = book.state.peek();
+  let isKept = true;
+  // What is new, or could not be saved when another boat was taken up: it waits in this window.
+  const unsaved = new Map<string, { readonly store: typeof store; readonly kept: Kept }>();
   let timer = 0;
-  let first = true;
   let told = '';
-  const kept = (): Kept => ({ state: book.state.peek(), shown: shown.peek() });
   // What can't be helped is said once, not at every letter.
   const tell = ({ says = '' }: { readonly says?: string }) => {
     if (says !== '' && says !== told) notice.value = { says };
     told = says;
   };
+  const note = (outcome: Outcome) => {
+    isKept = outcome.done === 'saved';
+    if (outcome.done === 'conflict') conflict.value = conflictOf(outcome.says, outcome.theirs);
+    else tell(outcome);
+  };
   const save = () => {
     clearTimeout(timer);
     timer = 0;
-    const outcome = store.save(kept());
-    if (outcome.done === 'conflict') conflict.value = conflictOf(outcome.says, outcome.theirs);
-    else tell(outcome);
+    saved = book.state.peek();
+    note(store.save(book.kept()));
   };
   const conflictOf = (says: string, theirs: Kept): Conflict => ({
     says,
     keepMine: () => {
       conflict.value = null;
-      tell(store.saveOver(kept()) satisfies Outcome);
+      note(store.saveOver(book.kept()));
     },
     takeTheirs: () => {
       conflict.value = null;
       store.open();
       book.open(theirs.state);
-      shown.value = theirs.shown;
     },
   });
+  const take = (next: string, afresh: () => Kept) => {
+    if (timer) save();
+    if (!isKept) unsaved.set(key, { store, kept: book.kept() });
+    conflict.value = null;
+    key = next;
+    const waiting = unsaved.get(key);
+    unsaved.delete(key);
+    store = waiting?.store ?? createStore(shelf, key);
+    const opened = waiting ?? store.open();
+    if ('says' in opened) tell(opened);
+    const kept = opened.kept ?? afresh();
+    saved = kept.state;
+    isKept = true;
+    book.take(kept);
+    if (waiting) save();
+  };
   effect(() => {
-    void book.state.value;
-    void shown.value;
-    if (first) {
-      first = false;
-      return;
-    }
+    if (book.state.value === saved) return;
     clearTimeout(timer);
     timer = window.setTimeout(save, PAUSE_MS);
   });
@@ -69,6 +93,7 @@ export function keepSaved({ book, shown, store, notice, conflict }: Keeping): vo
   });
   addEventListener('beforeunload', (event) => {
     // Until one of two boats is chosen, this window's lives nowhere else.
-    if (conflict.peek()) event.preventDefault();
+    if (conflict.peek() || unsaved.size > 0) event.preventDefault();
   });
+  return { take, hold: (at, kept) => void unsaved.set(at, { store: createStore(shelf, at), kept }) };
 }

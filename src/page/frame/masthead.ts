@@ -1,11 +1,11 @@
 /** The head of the page: name, boat, and the few keys that act on everything. */
 import type { TargetedEvent } from 'preact';
-import { starters } from '../../boat';
 import { type Dress, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { unitChoices, unitWords } from './units';
 
+const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
 const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');
 
 const dresses: readonly Dress[] = ['by the light', 'paper', 'slate', 'sun'];
@@ -16,23 +16,6 @@ export function Masthead() {
     ${use(BoatPick, {})}
     <div class="keys">${use(UndoKeys, {})} ${use(UnitPick, {})} ${use(Desk, {})}</div>
   </header>`;
-}
-
-/** The boat on the bench, and the starters to begin another from. */
-function BoatPick() {
-  const { table, openBoat } = useBench();
-  const { name } = table.value;
-  const pick = (event: TargetedEvent<HTMLSelectElement>) => {
-    const starter = starters.find((one) => one.id === event.currentTarget.value);
-    event.currentTarget.value = '';
-    if (starter) openBoat(starter.table);
-  };
-  return html`<select class="boat-pick" aria-label="Boat" value="" onChange=${pick}>
-    <option value="" selected>${name}</option>
-    <optgroup label="Begin anew from">
-      ${starters.map(({ id, table: plan }) => html`<option value=${id}>${plan.name}</option>`)}
-    </optgroup>
-  </select>`;
 }
 
 function UndoKeys() {

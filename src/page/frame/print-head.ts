@@ -5,10 +5,10 @@ import { html } from '../html';
 import { unitWords } from './units';
 
 export function PrintHead({ head }: { head: NotebookHead }) {
-  const { book, shown, table } = useBench();
+  const { book, boatless, name, shown } = useBench();
   const versions = book.second.value
     ? `, ${versionWords.first.toLowerCase()} and ${versionWords.second.toLowerCase()}`
     : '';
   const day = new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
-  return html`<p class="print-head">${table.value.name}${versions} · ${head.title} · ${unitWords(shown.value)} · ${day}</p>`;
+  return html`<p class="print-head">${boatless.value ? '' : `${name.value}${versions} · `}${head.title} · ${unitWords(shown.value)} · ${day}</p>`;
 }

@@ -44,7 +44,7 @@ export function HullView({ instance }: { instance: Instance }) {
   const dress = useDressInUse(bench.dress.value);
   const spoken = bench.instances.value.get(bench.inHand.value ?? instance.name) ?? instance;
   const second = secondHull(bench.book.second.value?.hull() ?? null, hull);
-  const { name } = bench.table.value;
+  const name = bench.name.value;
   const lit = hull ? [...litParts(litBy(spoken, bench.book.inHand.value), hull)].join(' ') : '';
   const still = useMemo(
     () =>

@@ -1,0 +1,52 @@
+/** Which sheet lies on the bench: the builder's boat, the boat a notebook tells of, or none at all. */
+import type { Table } from '../../boat';
+import { type BookState, freshState, type Kept, noBoat, type NotebookHead } from '../../notebook';
+
+export interface Sheet {
+  /** `lesson` is a boat that a notebook brings along; `loose` is a notebook's sheet without a boat. */
+  readonly kind: 'boat' | 'lesson' | 'loose';
+  /** Where it is kept. */
+  readonly key: string;
+  /** The notebook it belongs to; null for a boat of the builder's own. */
+  readonly notebook: string | null;
+}
+
+/**
+ * @param own key of the builder's boat in hand
+ * @param readOwn notebooks that are to be read with the builder's own boat
+ */
+export function sheetFor(head: NotebookHead | undefined, own: string, readOwn: ReadonlySet<string>): Sheet {
+  if (!head || head.boat === null || (head.boat !== 'none' && readOwn.has(head.id)))
+    return { kind: 'boat', key: own, notebook: null };
+  const kind = head.boat === 'none' ? 'loose' : 'lesson';
+  return { kind, key: `battenbook ${kind} ${head.id}`, notebook: head.id };
+}
+
+/**
+ * What lies on a sheet on which nothing is kept yet.
+ * @param boat the one that the notebook brings along, else the one that the page opens on
+ * @param before the builder's boat
+ */
+export function freshSheet(
+  { kind }: Sheet,
+  head: NotebookHead | undefined,
+  boat: Table,
+  before: () => BookState | null,
+): Kept {
+  const state = kind === 'loose' ? looseState(head, before()) : freshState(boat);
+  return { state, earlier: [], later: [] };
+}
+
+/**
+ * A sheet without a boat begins with what its cells were given of old, when their numbers were kept with the boat.
+ */
+function looseState(head: NotebookHead | undefined, boat: BookState | null): BookState {
+  const own = new Set(head?.places.map(({ instance }) => instance));
+  const isOwn = ([name]: readonly [string, unknown]) => own.has(name.split('.')[0]!); // split gives at least one
+  const { entries = {}, second = null } = boat ?? {};
+  const tried = Object.entries(second ?? {}).filter(isOwn);
+  return {
+    ...freshState(noBoat, Object.fromEntries(Object.entries(entries).filter(isOwn))),
+    ...(tried.length > 0 && { second: Object.fromEntries(tried) }),
+  };
+}
