@@ -49,10 +49,12 @@ export function read(text: string, options: ReadOptions): Reading {
   if (written.length > longestEntry)
     return issue(`${field.name} is too long: at most ${longestEntry} letters and signs are read`);
   if (field.kind.id === 'choice') return issue(`${field.name} is a choice, not a number`);
+  const plainly = asQuoted(written, field);
+  if (isIssue(plainly)) return plainly;
   return (
-    readShape(written, field) ??
-    readLiteral(written, text.trim(), field) ??
-    readSum(written, text.trim(), field, options)
+    readShape(plainly, field) ??
+    readLiteral(plainly, text.trim(), field) ??
+    readSum(plainly, text.trim(), field, options)
   );
 }
 
@@ -86,6 +88,20 @@ function unitIn(kind: Kind, unit: Unit): Unit {
 const metre = dimension({ length: 1 });
 const currency = dimension({ money: 1 });
 
+/** What shops sell one of: `6.49 each`, `12 per sheet`, `$4/box`. */
+const piece =
+  /(?: ?(?:each|ea\.?|apiece)| ?(?:\/|\ban? |\bper ) ?(?:piece|sheet|box|board|length|tin|can|tub|tube|cartridge|bottle|pack|packet|kit|roll|pair|joint))$/i;
+
+/** A price as shops say it, in the notation that is read: without `each`, and `per foot` for `a foot`. */
+function asQuoted(text: string, { name, kind }: Field): string | Issue {
+  if (kind.dimension[5] === 0) return text;
+  const one = text.replace(piece, '');
+  if (one === text) return text.replace(/ an? (?=[a-z])/i, ' per ');
+  return sameDimension(kind.dimension, currency)
+    ? one
+    : issue(`${name} is ${kind.noun}; "${quote(text)}" is for one piece`);
+}
+
 /** One quantity, from end to end of the text; undefined if there is more to it. */
 function readLiteral(text: string, kept: string, field: Field): Reading | undefined {
   const signed = /^[-+] */.exec(text)?.[0] ?? '';
@@ -111,13 +127,16 @@ function constant(text: string, value: number, field: Field): Reading {
     : { text, dimension: field.kind.dimension, names: [], evaluate: () => checked };
 }
 
-/** `1 in 8` and `8:1`, which mean something in the fields of slopes and ratios only. */
+/** `1 in 8`, `8 to 1` and `8:1`, which mean something in the fields of slopes and ratios only; of slopes `1/8` too. */
 function readShape(text: string, field: Field): Reading | undefined {
   if (!sameDimension(field.kind.dimension, plain)) return undefined;
-  const [, first, sign, second] =
-    /^([\d.,/ ]+?)( in |:)([\d.,/ ]+)$/.exec(text.replaceAll(/ *: */g, ':')) ?? [];
-  if (first === undefined || second === undefined) return undefined;
   const slopes = field.kind.id === 'slope';
+  const said = text.replaceAll(/ *: *|[- ]to[- ]/g, ':').replace('-in-', ' in ');
+  const [, first, sign, second] =
+    /^([\d.,/ ]+?)( in |:)([\d.,/ ]+)$/.exec(said) ??
+    (slopes ? /^(1) ?(\/) ?([\d.,]+)$/.exec(said) : null) ??
+    [];
+  if (first === undefined || second === undefined) return undefined;
   if (sign === ' in ' && !slopes) return undefined;
   const [a, b] = [bareNumber(first), bareNumber(second)];
   if (!a || !b) return undefined;
@@ -129,8 +148,8 @@ function readShape(text: string, field: Field): Reading | undefined {
   if (!slopes) return constant(text, ratio, field);
   // The trade writes the same scarf 8:1 and 1:8; the side that is not 1 is the run.
   const run = nearestDouble(quotient(b.amount, a.amount));
-  if (sign === ' in ' || valueOf(a, false) === 1) return slope(text, run, field);
-  return valueOf(b, false) === 1 ? slope(text, ratio, field) : askSlope(field);
+  if (sign === ' in ' || valueOf(a, false) === 1) return constant(text, run, field);
+  return valueOf(b, false) === 1 ? constant(text, ratio, field) : askSlope(field);
 }
 
 function bareNumber(text: string): Literal | Issue | undefined {
@@ -140,7 +159,7 @@ function bareNumber(text: string): Literal | Issue | undefined {
 
 function slope(text: string, run: number, field: Field): Reading {
   if (run <= 0) return issue(`${field.name} is a slope; its run must be more than 0`);
-  return constant(/ in |:/.test(text) ? text : `1 in ${text}`, run, field);
+  return constant(`1 in ${text}`, run, field);
 }
 
 function askSlope(field: Field): Issue {
@@ -193,12 +212,16 @@ function isBare({ meanings }: Sum): boolean {
 
 /** Why a quantity of this dimension does not fit the field; undefined if it does. */
 function misfitOf(given: Dimension, text: string, { name, kind }: Field): Issue | undefined {
+  if (sameDimension(given, kind.dimension)) return undefined;
   // Amounts of money need no sign: `12.50/m` is a price.
-  const fits = sameDimension(given, kind.dimension) || sameDimension(times(given, currency), kind.dimension);
-  if (fits) return undefined;
+  const asPrice = times(given, currency);
+  if (sameDimension(asPrice, kind.dimension)) return undefined;
+  const meant = sayDimension(
+    kind.dimension[5] === 0 || given[5] !== 0 || given.some((power) => power > 0) ? given : asPrice,
+  );
   const weight = sameDimension(over(kind.dimension, given), kindOf('acceleration').dimension);
   const hint = weight ? '; for a force write lbf, kgf or N' : '';
-  return issue(`${name} is ${kind.noun}; "${quote(text)}" is ${sayDimension(given)}${hint}`);
+  return issue(`${name} is ${kind.noun}; "${quote(text)}" is ${meant}${hint}`);
 }
 
 /** Counts are whole; what misses a whole number by rounding is one. */

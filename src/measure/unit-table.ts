@@ -63,7 +63,7 @@ export const rows: Readonly<Record<string, Row>> = {
   km: unit('1000 m', 'kilometre', 'kilometer,kilometers'),
   µm: unit('0.000001 m', 'micrometre', 'μm,um,micron,microns'),
   in: { is: '0.0254 m', says: ['inch', 'inches'], also: '"' },
-  ft: { is: '12 in', says: ['foot', 'feet'], also: "'", ...parts('in', 12, 'inches', true) },
+  ft: { is: '12 in', says: ['foot', 'feet'], also: "',lf", ...parts('in', 12, 'inches', true) },
   yd: unit('3 ft', 'yard', '', parts('ft', 3, 'feet')),
   mi: unit('5280 ft', 'mile'),
   nmi: unit('1852 m', 'nautical mile'),
@@ -77,7 +77,7 @@ export const rows: Readonly<Record<string, Row>> = {
   pt: unit('0.125 gal', 'pint', 'US pt', parts('fl oz', 16, 'fluid ounces')),
   'fl oz': unit('0.0078125 gal', 'fluid ounce', 'fl. oz,US fl oz'),
   'imp gal': unit('4.54609 L', 'imperial gallon', 'UK gal'),
-  'bd ft': { is: '144 in³', says: ['board foot', 'board feet'] },
+  'bd ft': { is: '144 in³', says: ['board foot', 'board feet'], also: 'bf' },
 
   g: unit('0.001 kg', 'gram'),
   mg: unit('0.001 g', 'milligram'),

@@ -187,3 +187,10 @@ describe('refusals name the field and say what is wrong', () => {
     expect(refusal('1+'.repeat(149) + '1')).toBe('read as 0.15');
   });
 });
+
+test('a price for one piece is no price per length', () => {
+  expect(refusal('3 each', 'pricePerLength', 'price')).toBe(
+    'price is a price per length; "3 each" is for one piece',
+  );
+  expect(refusal('12.50 per litre', 'money', 'price')).toContain('is a price per volume');
+});

@@ -1,9 +1,9 @@
-/** Where the + and - keys of a field go. */
+/** Where the + and - keys of a field go, and what a typed price is in. */
 import { expect, test } from 'vitest';
 import '../../src/cells/timber/fasten';
 import type { Given } from '../../src/boat';
 import { plainShown } from '../../src/measure';
-import { keyFrom } from '../../src/page/input/entry-text';
+import { keyFrom, moneyIn } from '../../src/page/input/entry-text';
 
 const feet = { ...plainShown, length: 'feet' } as const;
 const screw: Given = {
@@ -33,4 +33,11 @@ test('ten on with the Page keys, and no further than the last', () => {
 
 test('what is not sold in sizes goes by its step', () => {
   expect(keyFrom(0.031, 1, { ...screw, kind: 'length' }, plainShown)).toBeCloseTo(0.035, 12);
+});
+
+test('the money of a price is the sign typed with it', () => {
+  expect(moneyIn('$5', 'money')).toBe('$');
+  expect(moneyIn('0.89 €/m', 'pricePerLength')).toBe('€');
+  expect(moneyIn('6.49 each', 'money')).toBeUndefined();
+  expect(moneyIn('$5', 'length')).toBeUndefined();
 });

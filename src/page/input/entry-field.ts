@@ -8,7 +8,7 @@ import { isIssue, write } from '../../measure';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import type { FieldProps } from './choice-field';
-import { entryFrom, entryOf, fieldValue, keyFrom, restText } from './entry-text';
+import { entryFrom, entryOf, fieldValue, keyFrom, moneyIn, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
 import { TO_ROW_KEYS } from './row-keys';
@@ -43,6 +43,9 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     const typed = event.currentTarget.value;
     before.current ??= book.step.peek();
     setDraft(typed);
+    // All prices are in the money that the builder types.
+    const money = moneyIn(typed, kind);
+    if (money !== undefined && money !== shown.peek().money) shown.value = { ...shown.peek(), money };
     change(entryFrom(typed, quantity, book.inHand.peek(), shown.peek()), 'type', event.currentTarget);
   };
   const leave = () => {

@@ -1,6 +1,6 @@
 /** What stands in an entry's field, what goes from it to the graph, and the steps of its keys. */
 import type { Given, Value } from '../../boat';
-import { isIssue, type KindId, read, shelfOf, type Shown, write, writeExact } from '../../measure';
+import { isIssue, type KindId, kindOf, read, shelfOf, type Shown, write, writeExact } from '../../measure';
 import type { Graph } from '../../notebook';
 
 /** What a field of the design stands for: the value in force, or beneath what is measured or cut the designed one. */
@@ -30,6 +30,12 @@ export function entryFrom(text: string, quantity: Given, graph: Graph, shown: Sh
     known: () => graph.names,
   });
   return isIssue(reading) ? text : reading.text;
+}
+
+/** The money that a typed price is in; undefined where it names none: `$5` is in dollars. */
+export function moneyIn(text: string, kind: KindId): Shown['money'] | undefined {
+  const sign = kindOf(kind).dimension[5] === 0 ? undefined : /[$€£]/.exec(text)?.[0];
+  return sign as Shown['money'] | undefined;
 }
 
 /** The marks that keys and slider go by, SI: `from` counts as zero, as 0 °C does. */
