@@ -29,6 +29,7 @@ export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
   return {
     given: [...offsetEntries(table), ...partGivens(layout)],
     derived: [
+      nameOf(table),
       ...shapeQuantities(layout),
       ...stationQuantities(layout),
       ...partQuantities(layout),
@@ -37,3 +38,12 @@ export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
     hull: (read) => buildHull(offsetsAsWritten(table, read)),
   };
 }
+
+/** What the boat is called, for a sentence that names her. */
+const nameOf = (table: Table): Derived => ({
+  name: 'hull.name',
+  kind: 'choice',
+  meaning: 'name of the boat',
+  source: 'the table of offsets',
+  from: () => table.name,
+});

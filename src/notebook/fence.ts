@@ -19,11 +19,17 @@ const LONGEST = 300;
 export function readFence(fence: Fence): CellPlace | TryPlace | Fault[] | null {
   const word = fence.info.split(/\s+/, 1)[0];
   if (word !== 'cell' && word !== 'try') return null;
-  if (!/\n {0,3}(`{3,}|~{3,})\s*$/.test(fence.raw)) {
-    return [faultOf(fence, 'This block is never closed: end it with ``` on a line of its own.')];
-  }
+  const open = openFault(fence);
+  if (open) return [open];
   const rest = fence.info.slice(word.length).trim();
   return word === 'cell' ? readCell(fence, rest) : readTry(fence, rest);
+}
+
+/** A fence that is never closed swallows all below it. */
+export function openFault(fence: Fence): Fault | null {
+  return /\n {0,3}(`{3,}|~{3,})\s*$/.test(fence.raw)
+    ? null
+    : faultOf(fence, 'This block is never closed: end it with ``` on a line of its own.');
 }
 
 function readCell(fence: Fence, rest: string): CellPlace | Fault[] {
@@ -84,6 +90,6 @@ function readEntries(fence: Fence, form: RegExp, example: string) {
   return { entries, faults };
 }
 
-function faultOf(fence: Fence, says: string): Fault {
+export function faultOf(fence: Fence, says: string): Fault {
   return { type: 'fault', line: fence.line, says, text: fence.raw };
 }

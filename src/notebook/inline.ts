@@ -1,5 +1,6 @@
 /** Stretches of text within a block: from marked's tokens to our own tree. */
 import type { MarkedToken, Token } from 'marked';
+import { readCondition } from './condition';
 import type { Fault, Inline } from './page-text';
 
 const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
@@ -65,11 +66,24 @@ function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
 }
 
 function readCodeSpan(code: string, raw: string, line: number): Inline {
+  if (code.startsWith('?')) return readWordsWhen(code.slice(1), raw, line);
   if (!code.startsWith('=')) return { type: 'code', text: code };
   const name = code.slice(1).trim();
   if (NAME.test(name)) return { type: 'value', of: name, line };
   const says = `A live value is "=" and the name of one quantity, as in \`= scarf.taper\`; "${name}" is not a name.`;
   return { type: 'fault', line, says, text: raw };
+}
+
+/** `? stem.rake: the stem | the bow`: what must hold, a colon, the words, and after a bar what is said otherwise. */
+function readWordsWhen(code: string, raw: string, line: number): Inline {
+  const [, condition = code, words = '', otherwise = ''] = /^([^:]*):([^|]*)(?:\|(.*))?$/s.exec(code) ?? [];
+  const holds = readCondition(condition);
+  const fault = (says: string): Inline => ({ type: 'fault', line, says, text: raw });
+  if (typeof holds === 'string') return fault(holds);
+  if (words.trim() === '')
+    return fault('After what must hold stands a colon and the words that are said then.');
+  const said = (words: string) => (words.trim() === '' ? [] : [text(words.trim())]);
+  return { type: 'when', holds, inside: said(words), otherwise: said(otherwise), line };
 }
 
 function readLink(to: string, inside: readonly Inline[], raw: string, line: number): Inline {

@@ -6,7 +6,8 @@
  * what can't be read becomes a fault in its place.
  */
 import { Lexer, type MarkedToken, type Token } from 'marked';
-import { readFence } from './fence';
+import { readCondition } from './condition';
+import { type Fence, faultOf, openFault, readFence } from './fence';
 import { LAST, readFrontMatter } from './front-matter';
 import { joined, linesIn, readInlines } from './inline';
 import { type Block, type CellPlace, type Fault, type Inline, type NotebookPage, wordsOf } from './page-text';
@@ -90,6 +91,20 @@ function blockReader(): (tokens: readonly Token[], line: number) => Block[] {
     return [{ ...first, inside: joined([...ticked, ...first.inside]) }, ...others];
   }
 
+  /** The text within is Markdown again. */
+  function readWhen(fence: Fence, depth: number): Block[] {
+    const open = openFault(fence);
+    if (open) return [open];
+    if (depth === DEEPEST) return [faultOf(fence, 'This is too deep within lists or quotes to be read.')];
+    const holds = readCondition(fence.info.slice('when'.length));
+    if (typeof holds === 'string') return [faultOf(fence, holds)];
+    const blocks = readBlocks(new Lexer({ gfm: true }).lex(fence.text), fence.line + 1, depth + 1);
+    const stays = blocks.find(holdsWhatStays);
+    if (stays)
+      return [faultOf(fence, 'A cell or a heading stays where it is; only text can turn on a comparison.')];
+    return [{ type: 'when', holds, blocks, line: fence.line }];
+  }
+
   function readBlock(token: MarkedToken, line: number, depth: number): Block[] {
     if (depth === DEEPEST && (token.type === 'blockquote' || token.type === 'list')) {
       return [fault(line, 'This is too deep within lists or quotes to be read.', token.raw)];
@@ -105,6 +120,7 @@ function blockReader(): (tokens: readonly Token[], line: number) => Block[] {
       }
       case 'code': {
         const fence = { info: token.lang ?? '', text: token.text, raw: token.raw, line };
+        if (token.codeBlockStyle !== 'indented' && /^when\b/.test(fence.info)) return readWhen(fence, depth);
         const ours = token.codeBlockStyle === 'indented' ? null : readFence(fence);
         return ours === null ? [{ type: 'code', text: token.text }] : Array.isArray(ours) ? ours : [ours];
       }
@@ -137,6 +153,13 @@ function blockReader(): (tokens: readonly Token[], line: number) => Block[] {
   }
 
   return (tokens, line) => readBlocks(tokens, line, 0);
+}
+
+/** Cells and headings are linked to from elsewhere, so that they can't come and go. */
+function holdsWhatStays(block: Block): boolean {
+  if (block.type === 'list') return block.items.flat().some(holdsWhatStays);
+  if (block.type === 'quote') return block.blocks.some(holdsWhatStays);
+  return block.type === 'cell' || block.type === 'heading';
 }
 
 /** A name may be shown again, but it stands for one cell, set up once. Later places that differ become faults. */

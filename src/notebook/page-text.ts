@@ -9,7 +9,7 @@
 import type { Stage } from '../cells';
 
 /** A stretch of text within a block. */
-export type Inline = Text | Strong | Emphasis | CodeSpan | Link | LiveValue | LineBreak | Fault;
+export type Inline = Text | Strong | Emphasis | CodeSpan | Link | LiveValue | WordsWhen | LineBreak | Fault;
 
 export interface Text {
   readonly type: 'text';
@@ -40,8 +40,26 @@ export interface LiveValue {
   readonly of: string;
   readonly line: number;
 }
+/** Words that are said where all comparisons hold, and others where they don't. */
+export interface WordsWhen {
+  readonly type: 'when';
+  readonly holds: Condition;
+  readonly inside: readonly Inline[];
+  readonly otherwise: readonly Inline[];
+  readonly line: number;
+}
 export interface LineBreak {
   readonly type: 'break';
+}
+
+/** All must hold. */
+export type Condition = readonly Comparison[];
+export interface Comparison {
+  /** Name of a quantity: `chineLog.thickness`. */
+  readonly of: string;
+  readonly is: '<' | '>' | '<=' | '>=' | '=' | '!=' | 'there' | 'not there';
+  /** An entry of the same kind, as a field takes it, or an answer's short name; empty for what is only there or not. */
+  readonly than: string;
 }
 
 export type Block =
@@ -54,6 +72,7 @@ export type Block =
   | Rule
   | CellPlace
   | TryPlace
+  | WhenPlace
   | Fault;
 
 export interface Heading {
@@ -110,6 +129,14 @@ export interface TryPlace {
   readonly title: string;
   /** Entries by the quantity's full name. */
   readonly changes: Readonly<Record<string, string>>;
+  readonly line: number;
+}
+
+/** Text that is said only where all comparisons hold. There is no cell and no heading in it: these stay where they are. */
+export interface WhenPlace {
+  readonly type: 'when';
+  readonly holds: Condition;
+  readonly blocks: readonly Block[];
   readonly line: number;
 }
 
@@ -181,7 +208,7 @@ function blocksOf<T extends Block['type']>(blocks: readonly Block[], type: T): E
 
 function everyBlock(blocks: readonly Block[]): Block[] {
   return blocks.flatMap((block) => {
-    if (block.type === 'quote') return [block, ...everyBlock(block.blocks)];
+    if (block.type === 'quote' || block.type === 'when') return [block, ...everyBlock(block.blocks)];
     if (block.type === 'list') return [block, ...block.items.flatMap(everyBlock)];
     return [block];
   });
@@ -196,9 +223,11 @@ function inlinesOf(blocks: readonly Block[]): Inline[] {
 }
 
 function everyInline(inlines: readonly Inline[]): Inline[] {
-  return inlines.flatMap((inline) =>
-    'inside' in inline ? [inline, ...everyInline(inline.inside)] : [inline],
-  );
+  return inlines.flatMap((inline) => [
+    inline,
+    ...('inside' in inline ? everyInline(inline.inside) : []),
+    ...('otherwise' in inline ? everyInline(inline.otherwise) : []),
+  ]);
 }
 
 /** The words of a stretch of text without their dress. */

@@ -7,7 +7,10 @@ import { TryKey } from './cell/try-key';
 import { wayTo } from './frame/way';
 import { html, use } from './html';
 import { isCellKnown, openText } from './library';
+import { later } from './later';
 import { LiveValue } from './live-value';
+
+const When = later(async () => (await import('./when')).When, 'when-to-come');
 
 export function Prose({ page }: { page: NotebookPage }) {
   return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index, page.id))}</article>`;
@@ -41,6 +44,8 @@ function blockView(block: Block, key: number, notebook: string): VNode {
       });
     case 'try':
       return html`<div class="try-this"><p>${block.title}</p>${use(TryKey, { changes: block.changes, what: block.title })}</div>`;
+    case 'when':
+      return use(When, { condition: block.holds, says: () => blocks(block.blocks) });
     case 'fault':
       return html`<p class="notice">Line ${block.line}: ${block.says} <code>${block.text}</code></p>`;
   }
@@ -76,6 +81,12 @@ function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
         return html`<a href=${addressOf(inline.to, notebook)}>${inlines(inline.inside, notebook)}</a>`;
       case 'value':
         return use(LiveValue, { of: inline.of });
+      case 'when':
+        return use(When, {
+          condition: inline.holds,
+          says: () => inlines(inline.inside, notebook),
+          otherwise: () => inlines(inline.otherwise, notebook),
+        });
       case 'break':
         return html`<br />`;
       case 'fault':

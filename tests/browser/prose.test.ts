@@ -1,0 +1,34 @@
+/** The words of a notebook follow the boat on the bench. */
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { openNotebook, openSheet, reads, textOf, type, unfold } from './steps';
+
+const prose = (page: Page) => page.locator('.prose');
+const choose = (page: Page, boat: string) =>
+  page.getByRole('combobox', { name: 'Boat' }).selectOption({ label: boat });
+
+test('a sentence is said of the boats it is true of, and follows what is typed', async () => {
+  const page = await openNotebook('the-build');
+  await reads(prose(page), /The boat on the bench now is called Ferry dory\./);
+  await reads(prose(page), /they are bent harder than the keelson/);
+  await choose(page, 'Vee launch');
+  await reads(prose(page), /is called Vee launch\./);
+  await reads(prose(page), /they are bent less than the keelson/);
+  expect(await textOf(prose(page))).not.toMatch(/bent harder than the keelson|Ferry dory/);
+  // A third as thick, the keelson is asked for less than the logs.
+  await unfold(await openSheet(page));
+  await type(page, 'keelson.thickness', '6 mm');
+  await reads(prose(page), /they are bent harder than the keelson/);
+});
+
+test('a story of one boat is told with her on the bench, with what it tries', async () => {
+  const page = await openNotebook('fair-lines');
+  const tried = page.locator('.try-this', { hasText: 'the 5 of 851 mm is read as a 0' });
+  await reads(prose(page), /This is the ferry dory's story/);
+  expect(await tried.count()).toBe(1);
+  await choose(page, 'Class skiff');
+  await reads(prose(page), /Choose her at the head of the page/);
+  expect(await tried.count()).toBe(0);
+  expect(await textOf(prose(page))).not.toMatch(/the 5 of 851/);
+  expect(await page.locator('.prose .notice').count()).toBe(0);
+});
