@@ -29,6 +29,7 @@ export type { Derived, Found, Given, Option, Quantity, Read, Value } from './qua
 export { otherFace, type SkinThickness } from './skin';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
+export { usualDraught } from './draught';
 export { isPost, type Role, type Station } from './station';
 export type { StationPlane } from './station-plane';
 export {

@@ -14,6 +14,8 @@ import { type Face, MOST_EDGES, MOST_STATIONS, type Table, tableUnits } from './
 export type OffsetPoint = readonly [x: number | null, y: number | null, z: number | null];
 
 export interface Offsets {
+  /** Name of the boat, for the head of a sheet. */
+  readonly boat?: string;
   readonly offsetsTo: Face;
   /** From the keel outward. */
   readonly edges: readonly Named[];
@@ -43,6 +45,7 @@ export function offsetsOf(table: Table): Offsets {
   const metres = tableUnits[table.unit];
   const inMetres = (value: number | null) => (value === null ? null : value * metres);
   return {
+    boat: table.name,
     offsetsTo: table.offsetsTo,
     edges: table.edges.map((label) => ({ name: quantityName(label, 'edge'), label })),
     stations: table.stations.map(({ name }) => ({ name: quantityName(name, 'station'), label: name })),

@@ -3,6 +3,7 @@
  * follows from them.
  */
 import { buildHull, type Hull } from './hull';
+import { draughtGivens, draughtQuantities } from './draught';
 import type { Ends } from './ends';
 import { layoutOf } from './lists';
 import { offsetEntries, offsetsAsWritten } from './offset-entries';
@@ -27,10 +28,11 @@ export interface BoatQuantities {
 export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
   const layout = layoutOf(table, ends);
   return {
-    given: [...offsetEntries(table), ...partGivens(layout)],
+    given: [...offsetEntries(table), ...draughtGivens, ...partGivens(layout)],
     derived: [
       nameOf(table),
       ...shapeQuantities(layout),
+      ...draughtQuantities,
       ...stationQuantities(layout),
       ...partQuantities(layout),
       ...tradeQuantities(),

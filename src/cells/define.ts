@@ -252,14 +252,16 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly sources: readonly Source[];
   /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
   readonly lights: readonly string[];
-  /** The picture takes the whole width of the column, above the inputs: a lines plan, a jig. */
-  readonly wide?: boolean;
+  /** The picture takes the whole width of the column, above the inputs: a jig. Tall: and the height that takes: a lines plan. */
+  readonly wide?: boolean | 'tall';
   readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
   readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
   /** Changes worth looking at as a second version. */
   readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
   /** Drawings to be printed or saved at full size, each a piece to cut. */
   readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
+  /** What these are called where they are saved: `Pattern at full size` unless they are something else. */
+  readonly patternsAre?: string;
   readonly search?: SearchSpec<ValuesOf<I, S>>;
   /** Quantities of the boat that come with this cell, because what works them out is too much for the first page. */
   readonly brings?: (layout: Layout) => readonly Derived[];

@@ -180,7 +180,7 @@ export const radiusDim = (
 export function label(
   at: Point,
   text: string,
-  { toward, ...tag }: Tag & { readonly toward?: Compass } = {},
+  { toward, ...tag }: Tag & { readonly toward?: Compass; readonly again?: boolean } = {},
 ): LabelShape {
   return { shape: 'label', at, text, toward: toward ?? null, ...tag };
 }

@@ -5,7 +5,14 @@ import type { Fill, Pen } from './shapes';
 
 export type Colour = 'ink' | 'red-lead' | 'bottom-blue' | 'cedar' | 'chalk' | 'paper';
 
-const PENS: { readonly [pen in Pen]: { width: number; colour: Colour; dash?: string } } = {
+interface Stroke {
+  readonly width: number;
+  readonly colour: Colour;
+  readonly dash?: string;
+  readonly opacity?: number;
+}
+
+const PENS: { readonly [pen in Pen]: Stroke } = {
   outline: { width: 2, colour: 'ink' },
   visible: { width: 1.3, colour: 'ink' },
   hidden: { width: 1.1, colour: 'ink', dash: '6 3' },
@@ -13,6 +20,10 @@ const PENS: { readonly [pen in Pen]: { width: number; colour: Colour; dash?: str
   dimension: { width: 0.8, colour: 'ink' },
   thin: { width: 0.7, colour: 'ink' },
   ghost: { width: 1.5, colour: 'bottom-blue', dash: '5 4' },
+  grid: { width: 0.7, colour: 'ink', opacity: 0.4 },
+  waterline: { width: 0.9, colour: 'bottom-blue' },
+  design: { width: 1.9, colour: 'bottom-blue' },
+  buttock: { width: 0.9, colour: 'cedar' },
 };
 
 const FILLS: { readonly [fill in Fill]: { colour: Colour; opacity: number } } = {
@@ -24,7 +35,7 @@ const FILLS: { readonly [fill in Fill]: { colour: Colour; opacity: number } } = 
   plain: { colour: 'chalk', opacity: 0.35 },
 };
 
-const HATCHES: { readonly [fill in Fill]?: { width: number; colour: Colour; dash?: string } } = {
+const HATCHES: { readonly [fill in Fill]?: Stroke } = {
   cedar: { width: 0.9, colour: 'cedar' },
   ply: { width: 0.8, colour: 'cedar' },
   resin: { width: 0.8, colour: 'ink', dash: '3 3' },
@@ -41,8 +52,12 @@ const ON_WHITE: { readonly [colour in Colour]: string } = {
 };
 
 function rules(paint: (colour: Colour) => string): string {
-  const stroke = (s: { width: number; colour: Colour; dash?: string }): string =>
-    `stroke:${paint(s.colour)};stroke-width:${s.width}${s.dash ? `;stroke-dasharray:${s.dash}` : ''}`;
+  const stroke = ({ colour, width, dash, opacity }: Stroke): string =>
+    [
+      `stroke:${paint(colour)};stroke-width:${width}`,
+      ...(dash ? [`stroke-dasharray:${dash}`] : []),
+      ...(opacity ? [`stroke-opacity:${opacity}`] : []),
+    ].join(';');
   return [
     '.drawing path{fill:none;stroke-linecap:butt;stroke-linejoin:round}',
     ...Object.entries(FILLS).map(

@@ -15,4 +15,9 @@ export const PAPER_PENS: { readonly [pen in Pen]: PaperPen } = {
   dimension: { width: 0.18, dash: [] },
   thin: { width: 0.18, dash: [] },
   ghost: { width: 0.25, dash: [2, 2] },
+  // Paper that is printed black tells lines apart by their dashes.
+  grid: { width: 0.09, dash: [] },
+  waterline: { width: 0.18, dash: [4, 1] },
+  design: { width: 0.35, dash: [4, 1] },
+  buttock: { width: 0.18, dash: [1.5, 1] },
 };

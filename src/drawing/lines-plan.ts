@@ -1,5 +1,6 @@
-// The full lines plan: profile, half-breadth plan and body plan in their true relation, with base line,
-// stations, waterlines and buttocks, each straight in two views and curved in the third.
+// The full lines plan, a sheet to hang on a wall: profile, half-breadth plan and body plan in their true relation,
+// with base line, stations, waterlines and buttocks, each straight in two views and curved in the third, and all
+// of them named.
 
 import { drawing, label, line, mm, note } from './drawing';
 import { extents } from './flatten';
@@ -10,8 +11,8 @@ type Spatial = SpaceLine['points'][number];
 
 /** A station of the plan: where it crosses the keel, and the section there, m. */
 export interface PlanStation {
-  /** Short, to stand on the drawing; null where its neighbours' names must do. */
-  readonly name: string | null;
+  /** Short, to stand on the drawing. */
+  readonly name: string;
   readonly x: number;
   readonly section: SpaceLine;
 }
@@ -25,16 +26,44 @@ export interface PlanCut {
   readonly design?: boolean;
 }
 
+/** An edge of the hull with the name it has on the plan. */
+export interface PlanEdge extends SpaceLine {
+  readonly label: string;
+}
+
 export interface FullLines {
   readonly title: string;
   readonly says: string;
-  readonly edges: readonly SpaceLine[];
+  /** What stands at the head of the sheet. */
+  readonly heading: string;
+  /** Keel outward. */
+  readonly edges: readonly PlanEdge[];
   readonly stations: readonly PlanStation[];
   readonly waterlines: readonly PlanCut[];
   readonly buttocks: readonly PlanCut[];
   /** Where the body plan changes sides, m. */
   readonly amidships: number;
   readonly notes: readonly string[];
+  /** Height of a row of text on the sheet, mm; by the hull's length unless given. */
+  readonly row?: number;
+}
+
+/** The same reduced, so that its millimetres are those of a sheet at 1 : `by`. */
+export function reduced(of: FullLines, by: number): FullLines {
+  const less = (points: readonly Spatial[]) => points.map(([x, y, z]): Spatial => [x / by, y / by, z / by]);
+  const cut = (one: PlanCut): PlanCut => ({ ...one, at: one.at / by, lines: one.lines.map(less) });
+  return {
+    ...of,
+    edges: of.edges.map((edge) => ({ ...edge, points: less(edge.points) })),
+    stations: of.stations.map(({ name, x, section }) => ({
+      name,
+      x: x / by,
+      section: { ...section, points: less(section.points) },
+    })),
+    waterlines: of.waterlines.map(cut),
+    buttocks: of.buttocks.map(cut),
+    amidships: of.amidships / by,
+  };
 }
 
 /** One view on the sheet: how much larger than the rest, where its origin lies, and what it takes up from there, mm. */
@@ -46,9 +75,11 @@ interface Place {
 type Places = Readonly<Record<View, Place>>;
 
 /** Height of a row of text, by the hull's length: what 14 px are on a sheet as narrow as a phone. */
-const ROW = 0.09;
+const ROW = 0.064;
 /** How far the straight lines of the grid run past the hull, in rows. */
-const PAST = 0.25;
+const PAST = 0.3;
+/** Between the views, and over the first, in rows of text. */
+const GAPS = { head: 2.2, plan: 2.1, body: 3 };
 
 /**
  * The three views below each other: profile, under it the half-breadth plan at the same stations, and at the
@@ -56,20 +87,26 @@ const PAST = 0.25;
  * twice as large where there is room for that, and says so.
  */
 export function fullLinesPlan(of: FullLines): Drawing {
-  const { profile, plan, body } = placesOf(of);
-  const row = ROW * (profile.box.right - profile.box.left);
+  const places = placesOf(of);
+  const row = rowOf(of, lengthOf(places));
   return drawing({
     title: of.title,
     says: of.says,
     shapes: [
-      ...grid(of, { profile, plan, body }, PAST * row),
-      ...cuts(of, { profile, plan, body }),
-      ...hullIn(of, { profile, plan, body }),
-      ...names(of, { profile, plan, body }, row),
+      ...grid(of, places, PAST * row),
+      ...cuts(of, places),
+      ...hullIn(of, places),
+      ...headings(of, places, row),
+      ...stationNames(of, places, row),
+      ...edgeNames(of, places),
+      ...cutNames(of, places, PAST * row),
       ...of.notes.map((text) => note(text)),
     ],
   });
 }
+
+const rowOf = ({ row }: FullLines, length: number): number => row ?? ROW * length;
+const lengthOf = ({ profile }: Places): number => profile.box.right - profile.box.left;
 
 function placesOf(of: FullLines): Places {
   const hull = [...of.edges, ...of.stations.map(({ section }) => section)];
@@ -86,9 +123,9 @@ function placesOf(of: FullLines): Places {
     bottom: times * once.bottom,
     top: times * once.top,
   };
-  const row = ROW * length;
-  const planY = profile.bottom - 1.9 * row - plan.top;
-  const bodyY = planY + plan.bottom - 2.1 * row - body.top;
+  const row = rowOf(of, length);
+  const planY = profile.bottom - GAPS.plan * row - plan.top;
+  const bodyY = planY + plan.bottom - GAPS.body * row - body.top;
   return {
     profile: { times: 1, at: [0, 0], box: profile },
     plan: { times: 1, at: [0, planY], box: plan },
@@ -125,29 +162,31 @@ function grid(of: FullLines, { profile, plan, body }: Places, past: number): Sha
     ...bases,
     across(plan, 0, 'centre'),
     up(body, 0, 'centre'),
-    ...of.stations.flatMap(({ x }) => [up(profile, mm(x), 'thin'), up(plan, mm(x), 'thin')]),
+    ...of.stations.flatMap(({ x }) => [up(profile, mm(x), 'grid'), up(plan, mm(x), 'grid')]),
     ...of.waterlines.flatMap(({ at, design }) => {
-      const pen = design ? 'visible' : 'thin';
+      const pen = design ? 'design' : 'waterline';
       return [across(profile, mm(at), pen), across(body, mm(at), pen)];
     }),
     ...of.buttocks.flatMap(({ at }) => [
-      across(plan, mm(at), 'thin'),
-      up(body, mm(at), 'thin'),
-      up(body, -mm(at), 'thin'),
+      across(plan, mm(at), 'buttock'),
+      up(body, mm(at), 'buttock'),
+      up(body, -mm(at), 'buttock'),
     ]),
   ];
 }
 
 /** Waterlines curved in the half-breadth plan, buttocks in the profile. A cut is no part that could be lit. */
 function cuts(of: FullLines, { profile, plan }: Places): Shape[] {
-  const curved = ({ lines, design }: PlanCut, which: 'profile' | 'plan', { at }: Place): Shape[] =>
-    lines.map((points) => {
-      const seen = points.map(([x, y, z]): Point => [at[0] + mm(x), at[1] + mm(which === 'plan' ? y : z)]);
-      return line(seen, { pen: design ? 'visible' : 'dimension' });
-    });
+  const curved = ({ lines }: PlanCut, which: 'profile' | 'plan', { at }: Place, pen: Pen): Shape[] =>
+    lines.map((points) =>
+      line(
+        points.map(([x, y, z]): Point => [at[0] + mm(x), at[1] + mm(which === 'plan' ? y : z)]),
+        { pen },
+      ),
+    );
   return [
-    ...of.buttocks.flatMap((cut) => curved(cut, 'profile', profile)),
-    ...of.waterlines.flatMap((cut) => curved(cut, 'plan', plan)),
+    ...of.buttocks.flatMap((cut) => curved(cut, 'profile', profile, 'buttock')),
+    ...of.waterlines.flatMap((cut) => curved(cut, 'plan', plan, cut.design ? 'design' : 'waterline')),
   ];
 }
 
@@ -172,66 +211,114 @@ function isSlanted(shape: Shape): boolean {
   return Math.max(...xs) - Math.min(...xs) > 1e-6;
 }
 
-function names(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
-  const { left, right, top, bottom } = profile.box;
-  const ends = [...of.stations.slice(0, 1), ...of.stations.slice(1).slice(-1)];
-  const frames = of.stations.slice(1, -1);
-  const foot = body.at[1] + body.box.bottom - 0.85 * row;
-  const outward = body.box.right / 2 + 1.2 * row;
-  const beside = (all: readonly PlanCut[], place: Place): Shape[] =>
-    apart(all, row).map(({ name, at }) => note(name, { at: [right + 1.3 * row, place.at[1] + mm(at)] }));
+/** What each view is, and the head of the sheet. */
+function headings(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
+  const { left, right, top } = profile.box;
+  const middle = (left + right) / 2;
+  const foot = body.at[1] + body.box.bottom - 1.9 * row;
+  const outward = Math.max(body.box.right, -body.box.left) / 2;
   return [
-    note('Profile', { at: [(left + right) / 2, top + 0.85 * row] }),
-    note('Half-breadth plan', { at: [(left + right) / 2, plan.at[1] + plan.box.bottom - 0.85 * row] }),
-    note(body.times === 1 ? 'Body plan' : 'Body plan, twice as large', {
-      at: [body.at[0], foot - 0.95 * row],
-    }),
+    note(of.heading, { at: [middle, top + GAPS.head * row] }),
+    note('Profile', { at: [middle, top + row] }),
+    note('Half-breadth plan', { at: [middle, plan.at[1] + plan.box.bottom - row] }),
     note('aft', { at: [body.at[0] - outward, foot] }),
     note('forward', { at: [body.at[0] + outward, foot] }),
-    // The ends stand above, beside the title, where their long names take no room from the frames'.
-    ...named(ends).map(({ name, x }) => note(name, { at: [mm(x), top + 0.85 * row] })),
-    ...frameRow(frames, row).map(({ name, x }) => note(name, { at: [mm(x), bottom - 0.9 * row] })),
-    ...beside(of.waterlines, profile),
-    ...beside(of.buttocks, plan),
-    ...of.stations.flatMap((station) => sectionName(station, of.amidships, body)),
+    note(body.times === 1 ? 'Body plan' : 'Body plan, twice as large', { at: [body.at[0], foot - row] }),
   ];
 }
 
-/** Mean width of a letter, in rows. */
-const LETTER = 0.42;
-
-interface StationName {
-  readonly name: string;
-  readonly x: number;
+/** The ends above, inward, where their long names take no room from the frames' nor from the hull; each section at its sheer. */
+function stationNames(of: FullLines, { profile, body }: Places, row: number): Shape[] {
+  const { left, right, top, bottom } = profile.box;
+  const half = (name: string) => (LETTER * name.length * row) / 2;
+  const ends = [...of.stations.slice(0, 1), ...of.stations.slice(1).slice(-1)];
+  return [
+    ...ends.map(({ name }, i) =>
+      note(name, { at: [i === 0 ? left + half(name) : right - half(name), top + row] }),
+    ),
+    ...frameRow(of.stations.slice(1, -1), row).map(({ name, x }) =>
+      note(name, { at: [mm(x), bottom - row] }),
+    ),
+    ...of.stations.flatMap((station) => sectionName(station, of.amidships, body, ends.includes(station))),
+  ];
 }
 
-const named = (stations: readonly PlanStation[]): readonly StationName[] =>
-  stations.flatMap(({ name, x }) => (name === null ? [] : [{ name, x }]));
+/** Chines and sheer by the widest place of each in the half-breadth plan, where the keel is but the centreline. */
+function edgeNames({ edges }: FullLines, { plan }: Places): Shape[] {
+  return edges.slice(1).map(({ label: name, points }, i) => {
+    const [x, y] = points.reduce((widest, point) => (point[1] > widest[1] ? point : widest));
+    return label(onSheet(plan, mm(x), mm(y)), name, { toward: i === edges.length - 2 ? 'n' : 's' });
+  });
+}
+
+/**
+ * Every waterline by the end of its line in the profile, every buttock in the body plan; and where there is room for it,
+ * again in the other views, straight or curved.
+ */
+function cutNames(of: FullLines, { profile, plan, body }: Places, past: number): Shape[] {
+  const again = true;
+  return [
+    ...of.waterlines.flatMap((cut) => {
+      const fore = farthest(cut, 0);
+      return [
+        label([profile.at[0] + profile.box.right + past, profile.at[1] + mm(cut.at)], cut.name, {
+          toward: 'e',
+        }),
+        label([body.at[0] + body.box.right + past, body.at[1] + body.times * mm(cut.at)], cut.name, {
+          toward: 'e',
+          again,
+        }),
+        ...(fore ? [label(onSheet(plan, mm(fore[0]), mm(fore[1])), cut.name, { toward: 'se', again })] : []),
+      ];
+    }),
+    ...of.buttocks.flatMap((cut) => {
+      const high = farthest(cut, 2);
+      const under = (side: number): Point => [
+        body.at[0] + side * body.times * mm(cut.at),
+        body.at[1] + body.box.bottom - past,
+      ];
+      return [
+        label(under(1), cut.name, { toward: 's' }),
+        label(under(-1), cut.name, { toward: 's', again }),
+        label([plan.at[0] + plan.box.right + past, plan.at[1] + mm(cut.at)], cut.name, {
+          toward: 'e',
+          again,
+        }),
+        ...(high
+          ? [label(onSheet(profile, mm(high[0]), mm(high[2])), cut.name, { toward: 'n', again })]
+          : []),
+      ];
+    }),
+  ];
+}
+
+/** The place of a cut that lies farthest along an axis. */
+const farthest = ({ lines }: PlanCut, axis: 0 | 2): Spatial | null =>
+  lines.flat().reduce<Spatial | null>((far, p) => (far && far[axis] >= p[axis] ? far : p), null);
+
+/** Mean width of a letter, in rows. */
+const LETTER = 0.5;
 
 /** As many names of frames as can stand beside each other, from aft forward. */
-function frameRow(frames: readonly PlanStation[], row: number): readonly StationName[] {
-  const half = ({ name }: StationName) => (LETTER * name.length * row) / 2;
-  return named(frames).reduce<StationName[]>((kept, one) => {
+function frameRow(frames: readonly PlanStation[], row: number): readonly PlanStation[] {
+  const half = ({ name }: PlanStation) => (LETTER * name.length * row) / 2;
+  return frames.reduce<PlanStation[]>((kept, one) => {
     const last = kept.at(-1);
-    const clear = !last || mm(one.x - last.x) > half(one) + half(last) + LETTER * row;
+    const clear = !last || mm(one.x - last.x) > half(one) + half(last) + 0.3 * row;
     return clear ? [...kept, one] : kept;
   }, []);
 }
 
 /** The name of a section at its sheer, outside the body plan. */
-function sectionName({ name, section }: PlanStation, amidships: number, body: Place): Shape[] {
+function sectionName(
+  { name, section }: PlanStation,
+  amidships: number,
+  body: Place,
+  again: boolean,
+): Shape[] {
   const sheer = section.points.at(-1);
-  if (name === null || !sheer || sheer[1] === 0) return [];
+  if (!sheer || sheer[1] === 0) return [];
   const side = sheer[0] >= amidships ? 1 : -1;
   const at = onSheet(body, side * mm(sheer[1]), mm(sheer[2]));
-  return [label(at, name, { toward: side > 0 ? 'ne' : 'nw' })];
-}
-
-/** As many of the cuts as can be named a row apart, the design waterline before all. */
-function apart(all: readonly PlanCut[], row: number): PlanCut[] {
-  const inOrder = [...all.filter(({ design }) => design), ...all.filter(({ design }) => !design)];
-  return inOrder.reduce<PlanCut[]>(
-    (kept, cut) => (kept.every(({ at }) => mm(Math.abs(at - cut.at)) > 0.95 * row) ? [...kept, cut] : kept),
-    [],
-  );
+  return [label(at, name, { toward: side > 0 ? 'ne' : 'nw', again })];
 }

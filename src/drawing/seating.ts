@@ -62,6 +62,7 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
 
   const seats: Seat[] = [];
   for (const { shape, of } of waiting) {
+    if (isAgain(shape)) continue;
     const keyed = seating.keyed?.has(of) ?? false;
     const ways = keyed ? [numbered(0)] : settings(shape.text, size, WIDEST * size);
     const kept = nth(shape, ways, seating, seating.before?.get(of));
@@ -86,7 +87,33 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
       if (seat.choice !== choice) settled = false;
     }
   }
+  for (const { shape, of } of waiting)
+    if (isAgain(shape)) seats.push(spare(shape, of, seats, ground, seating));
   return seats.sort((a, b) => a.of - b.of);
+}
+
+/** Whether a text only says again what another says: it asks for no margin, and stands in no key. */
+export const isAgain = (shape: TextShape): boolean => shape.shape === 'label' && shape.again === true;
+/** What such a text may disturb, its leader's length included: more, and it is left out. */
+const WORTH = 4;
+
+/** The seat of a name that stands elsewhere too, silent where there is no room close by. */
+function spare(
+  shape: TextShape,
+  of: number,
+  others: readonly Seat[],
+  ground: Ground,
+  seating: Seating,
+): Seat {
+  const ways = settings(shape.text, seating.paper.size, WIDEST * seating.paper.size);
+  const within = { ...seating, edges: { ...seating.edges, firm: true } };
+  const taken = best(shape, ways, others, ground, within, null);
+  const trouble =
+    taken.berth.cost +
+    disturbsOthers(taken.berth, others, within.edges) +
+    disturbsGround(taken.berth, ground);
+  if (trouble <= WORTH) return { shape, of, ways, manner: 'full', ...taken };
+  return { shape, of, ways, manner: 'silent', ...taken, berth: muted(taken.berth) };
 }
 
 const span = (shape: TextShape): number =>
@@ -160,7 +187,7 @@ function best(
 export function giveWay(seats: readonly Seat[], shapes: readonly Shape[], seating: Seating): void {
   for (let loser = worst(seats, seating.edges); loser; loser = worst(seats, seating.edges)) {
     const seat = loser;
-    if (seat.manner === 'full') {
+    if (seat.manner === 'full' && !isAgain(seat.shape)) {
       seat.manner = 'numbered';
       const others = seats.filter((s) => s !== seat);
       const ground = mapGround(shapes, seating.paper);
@@ -193,6 +220,8 @@ function muted(full: Berth): Berth {
   const { main, strokes, heads, slab } = full;
   if (!slab) return full;
   const lines = main ? { strokes, heads } : { strokes: [], heads: [] };
-  const nowhere = makeSlab(slab.x, slab.y, 0, 0);
+  // What is left of it takes no room: where it points, if it points anywhere.
+  const [x, y] = full.dot ?? [slab.x, slab.y];
+  const nowhere = makeSlab(x, y, 0, 0);
   return { ...berth({ ...full, ...lines, slab: nowhere, dot: null }), slab: null };
 }

@@ -7,7 +7,7 @@ import { extents } from './flatten';
 import { foot } from './foot';
 import { placeShape, placeText } from './placing';
 import type { ScaleUnits } from './scale-bar';
-import { giveWay, seatAll, type Seat, type Seating } from './seating';
+import { giveWay, isAgain, seatAll, type Seat, type Seating } from './seating';
 import { isFootNote, isText, type Drawing } from './shapes';
 import type { KeyLine, Margins, Placed, Sheet } from './sheet';
 
@@ -139,15 +139,17 @@ function layOut(drawing: Drawing, options: SetOut): Layout {
       ...(before ? { before } : {}),
       ...(keyed ? { keyed } : {}),
     };
-    const seats = seatAll(shapes, seating);
+    const all = seatAll(shapes, seating);
+    // What is said elsewhere too asks for no room.
+    const seats = all.filter(({ shape }) => !isAgain(shape));
     const needed = marginsOf(seats, paper);
     const inside = seats.every((s) => s.berth.left >= edges.left && s.berth.right <= edges.right);
     const gain = fit(box, needed, size, field).scale / paper.scale;
     // Wider margins than needed are kept while giving them back would gain little.
     const settled = firm || (inside && gain > 0.97 && gain < 1.08);
-    if (settled) giveWay(seats, shapes, seating);
+    if (settled) giveWay(all, shapes, seating);
     const inKey = seats.filter((s) => s.manner !== 'full');
-    if (settled && (keyed !== null || inKey.length === 0)) return { paper, margins, seats };
+    if (settled && (keyed !== null || inKey.length === 0)) return { paper, margins, seats: all };
 
     if (settled) {
       // Labels in the key leave room to the rest: once more, with margins for that.
@@ -168,7 +170,7 @@ function keyOf(seats: readonly Seat[]): KeyLine[] {
   const lines: KeyLine[] = [];
   let number = 0;
   for (const seat of seats) {
-    if (seat.manner === 'full') continue;
+    if (seat.manner === 'full' || isAgain(seat.shape)) continue;
     if (seat.manner === 'numbered') seat.berth = { ...seat.berth, setting: numbered(++number) };
     lines.push({ number: seat.manner === 'numbered' ? number : 0, text: seat.shape.text });
   }

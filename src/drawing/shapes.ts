@@ -5,7 +5,19 @@
 export type Point = readonly [x: number, y: number];
 
 /** A draughtsman's pens: heavy, medium, dashed, chain, thin, thinner, and dashed for the second version. */
-export type Pen = 'outline' | 'visible' | 'hidden' | 'centre' | 'dimension' | 'thin' | 'ghost';
+export type Pen =
+  | 'outline'
+  | 'visible'
+  | 'hidden'
+  | 'centre'
+  | 'dimension'
+  | 'thin'
+  | 'ghost'
+  /** Of a lines plan: its grid, waterlines, the one she is drawn to float at, and buttocks. */
+  | 'grid'
+  | 'waterline'
+  | 'design'
+  | 'buttock';
 
 /** Fills named after the yard. Cedar and ply are hatched, resin is hatched broken; void is bare paper. */
 export type Fill = 'cedar' | 'ply' | 'glue' | 'resin' | 'void' | 'plain';
@@ -103,6 +115,8 @@ export interface LabelShape extends Tag {
   readonly at: Point;
   readonly text: string;
   readonly toward: Compass | null;
+  /** The same name stands elsewhere too: this one is left out where there is no room for it close by. */
+  readonly again?: boolean;
 }
 
 /** A text without a leader: centred at a place, or a line under the drawing. */

@@ -5,10 +5,11 @@ import { tableThrough } from '../cells/shape/table-through';
 import { type Tried, tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 
-const boxAfloat = (): Tried => tryCell(lines, { draught: '0.25 m' }, tableThrough(box(6, 2, 1)));
+const boxAfloat = (): Tried =>
+  tryCell(lines, { by: 'draught', draught: '0.25 m' }, tableThrough(box(6, 2, 1)));
 const veeAfloat = (): Tried => {
   const vee = veePrism(4, 0.6, Math.atan2(0.16, 0.6), 0.44, Math.atan2(0.2, 0.44));
-  return tryCell(lines, { draught: '0.25 m', station: 'frame2' }, tableThrough(vee));
+  return tryCell(lines, { by: 'draught', draught: '0.25 m', station: 'frame2' }, tableThrough(vee));
 };
 const numbers = (tried: Tried, ...keys: readonly string[]) => keys.map((key) => tried.number(key));
 

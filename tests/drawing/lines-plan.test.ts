@@ -1,11 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { collisions, type LineShape, type NoteShape, setOut, type SpaceLine } from '../../src/drawing';
-import { fullLinesPlan, type FullLines, type PlanStation } from '../../src/drawing/lines-plan';
+import { collisions, type LabelShape, type LineShape, type NoteShape, setOut } from '../../src/drawing';
+import {
+  fullLinesPlan,
+  type FullLines,
+  type PlanEdge,
+  type PlanStation,
+  reduced,
+} from '../../src/drawing/lines-plan';
 
 /** A box 4 m long, 1 m broad and 0.5 m deep that stands `up` above its base line. */
-function boxPlan(up = 0, stations = 5, name: (i: number) => string | null = (i) => `${i}`): FullLines {
-  const edge = (label: string, y: number, z: number): SpaceLine => ({
+function boxPlan(up = 0, stations = 5, name: (i: number) => string = (i) => `${i}`): FullLines {
+  const edge = (label: string, y: number, z: number): PlanEdge => ({
     name: label,
+    label,
     points: [
       [0, y, z + up],
       [4, y, z + up],
@@ -29,6 +36,7 @@ function boxPlan(up = 0, stations = 5, name: (i: number) => string | null = (i) 
   return {
     title: 'A box',
     says: 'A box.',
+    heading: 'A box: lines plan',
     edges: [edge('keel', 0, 0), edge('chine', 0.5, 0), edge('sheer', 0.5, 0.5)],
     stations: Array.from({ length: stations }, (_, i) => station(i)),
     waterlines: [{ name: 'DWL', at: 0.2 + up, lines: [edge('', 0.5, 0.2).points], design: true }],
@@ -68,7 +76,7 @@ describe('a box', () => {
   test('has its names clear of each other and of its lines, on a phone and at a desk', () => {
     for (const stations of [3, 5, 12, 40]) {
       const plan = boxPlan(0.1, stations, (i) =>
-        i === 0 ? 'transom' : i % Math.ceil(stations / 9) === 0 ? `${i}` : null,
+        i === 0 ? 'stern transom' : i === stations - 1 ? 'bow transom' : `${i}`,
       );
       for (const width of [340, 700]) {
         expect(collisions(setOut(fullLinesPlan(plan), { width }))).toStrictEqual([]);
@@ -92,5 +100,46 @@ describe('a box', () => {
     expect(levels(boxPlan(0.1))).toHaveLength(1);
     expect(levels(boxPlan(-0.1))).toHaveLength(1);
     expect(levels(boxPlan(30))).toHaveLength(0);
+  });
+
+  test('names every waterline, buttock, chine and sheer, however small the sheet', () => {
+    const plan = fullLinesPlan(boxPlan());
+    const labels = plan.shapes.filter((shape): shape is LabelShape => shape.shape === 'label');
+    const firm = labels.filter(({ again }) => again !== true).map(({ text }) => text);
+    expect(firm).toStrictEqual(expect.arrayContaining(['chine', 'sheer', 'DWL', 'B 1']));
+    for (const width of [320, 700]) {
+      const { marks, key } = setOut(plan, { width });
+      const written = marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : []));
+      expect(written).toStrictEqual(expect.arrayContaining(['chine', 'sheer', 'DWL', 'B 1', '1', '2', '3']));
+      expect(key).toStrictEqual([]);
+    }
+  });
+
+  test('its grid is lighter than the hull, and waterlines and buttocks have pens of their own', () => {
+    const pens = new Set(
+      linesOf(boxPlan()).map(({ pen, part }) => `${part === undefined ? 'grid' : 'hull'} ${pen}`),
+    );
+    expect([...pens].toSorted()).toStrictEqual([
+      'grid buttock',
+      'grid centre',
+      'grid design',
+      'grid dimension',
+      'grid grid',
+      'hull visible',
+    ]);
+  });
+
+  test('reduced ten times, is a tenth as large in every view', () => {
+    const whole = linesOf(boxPlan(0.1)).filter(({ part }) => part !== undefined);
+    const small = linesOf({ ...reduced(boxPlan(0.1), 10), row: 25.6 }).filter(
+      ({ part }) => part !== undefined,
+    );
+    expect(small).toHaveLength(whole.length);
+    for (const [i, { points }] of small.entries()) {
+      for (const [k, [x, y]] of points.entries()) {
+        expect(x).toBeCloseTo(whole[i]!.points[k]![0] / 10, 9);
+        expect(y).toBeCloseTo(whole[i]!.points[k]![1] / 10, 9);
+      }
+    }
   });
 });

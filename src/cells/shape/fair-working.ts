@@ -2,6 +2,7 @@
 import type { Hull, Panel, Station } from '../../boat';
 import { below, leastMend } from '../../kernel';
 import type { Values } from '../define';
+import { heightsOf } from './lines-form';
 import { type LineView, type LongLine, longLine, postsOf } from './long-line';
 import { type Move, movedHull } from './moved-hull';
 import { type Reading, rivalOn, spreadOf, suspectOn, witnessesOf } from './suspects';
@@ -107,8 +108,8 @@ export function leanAt(
 /** Skin, both sides, m2. */
 export const skinOf = (hull: Hull) => 2 * hull.panels.reduce((sum, panel) => sum + panel.area, 0);
 
-/** Under the water, m3. */
+/** Under the water, m3. @param draught from the lowest point of the hull, m */
 export function displacementOf(hull: Hull, draught: number): number {
-  const height = Math.min(...hull.edges[0]!.points.map(([, , z]) => z)) + draught;
+  const height = heightsOf(hull).lowest + draught;
   return below(hull.body, { normal: [0, 0, 1], height }).volume;
 }

@@ -177,11 +177,12 @@ export const fair = defineCell({
     }),
     draught: input('length', 'Draught', {
       seldom: true,
+      from: 'hull.draught',
       preset: '150 mm',
-      min: '10 mm',
+      min: '1 mm',
       max: '2 m',
       step: '10 mm',
-      note: 'from the lowest of the keel, on even trim',
+      note: 'from the lowest point of the hull, floating level',
     }),
   },
   steps: {

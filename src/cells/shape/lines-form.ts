@@ -1,7 +1,15 @@
 /** The form of the hull at a draught, on an even keel: what is under water, how long and how broad, and where. */
 import type { Hull, Station } from '../../boat';
 import { once } from '../../boat/once';
-import { below, type Immersion, meshSection, sectionBelow, type SectionBelow, type Vec3 } from '../../kernel';
+import {
+  below,
+  findRoot,
+  type Immersion,
+  meshSection,
+  sectionBelow,
+  type SectionBelow,
+  type Vec3,
+} from '../../kernel';
 import type { Values } from '../define';
 
 /** Heights of the hull above the base line, m. */
@@ -39,6 +47,23 @@ export function heightsOf(hull: Hull): Heights {
   heights.set(hull, made);
   return made;
 }
+
+/**
+ * How deep she floats when she pushes aside so much water, m from her lowest point.
+ * @throws where the water would stand over the sheer before she floated
+ */
+export function draughtAt(hull: Hull, volume: number): number {
+  const known = draughts.get(hull);
+  if (known?.volume === volume) return known.draught;
+  const { lowest, leastSheer } = heightsOf(hull);
+  const wanting = (draught: number) =>
+    below(hull.body, { normal: [0, 0, 1], height: lowest + draught }).volume - volume;
+  const draught = findRoot(wanting, 0, leastSheer - lowest, 1e-7);
+  if (draught === null) throw new Error('so heavy, the water would stand over the sheer before she floated');
+  draughts.set(hull, { volume, draught });
+  return draught;
+}
+const draughts = new WeakMap<Hull, { readonly volume: number; readonly draught: number }>();
 
 /** The hull floating level at a height above the base line, on an even keel; worked out when first asked for. */
 export interface Afloat {

@@ -1,7 +1,14 @@
 /** The lines plan and the curve of areas of the cell `lines`. */
-import { type Hull } from '../../boat';
-import { type Drawing, drawing, mark, type SpaceLine } from '../../drawing';
-import { fullLinesPlan, type PlanCut, type PlanStation } from '../../drawing/lines-plan';
+import type { Hull, Station } from '../../boat';
+import { type Drawing, drawing, mark } from '../../drawing';
+import {
+  fullLinesPlan,
+  type FullLines,
+  type PlanCut,
+  type PlanEdge,
+  type PlanStation,
+  reduced,
+} from '../../drawing/lines-plan';
 import type { Chart, OnHand, Values } from '../define';
 import { skinCut, stationSection } from './lines-cuts';
 import { afloatAt, numberOf, stationOf } from './lines-form';
@@ -11,42 +18,56 @@ type Saying = Pick<OnHand, 'hull' | 'say'>;
 
 /** Points along an edge. */
 const ALONG = 49;
-/** The most stations that are named on the drawing; of more, every second or third is. */
-const NAMED = 9;
 
 export function drawLines(v: Values, { hull, say }: Saying): Drawing {
-  const draught = numberOf(v, 'draught');
+  if (!hull) {
+    const shapes = [mark([0, 0]), mark([100, 0])];
+    return drawing({ title: TITLE, says: 'There is no hull to draw the lines of.', shapes });
+  }
+  return fullLinesPlan(planOf(v, hull, say));
+}
+
+/** Text of a printed sheet is 4.2 mm high: with the space between two rows, mm. */
+const SHEET_ROW = 6;
+
+/** The plan as a sheet to hang on a wall, at a round scale. */
+export function wallSheet(v: Values, { hull, say }: Saying): readonly Drawing[] {
+  if (!hull) return [];
+  const by = numberOf(v, 'wall');
+  const plan = planOf(v, hull, say);
+  return [
+    fullLinesPlan({
+      ...reduced(plan, by),
+      heading: `${plan.heading}, 1 : ${by}`,
+      notes: [...plan.notes, plan.says],
+      row: SHEET_ROW,
+    }),
+  ];
+}
+
+const TITLE = 'Lines plan';
+
+function planOf(v: Values, hull: Hull, say: Saying['say']): FullLines {
   const apart = numberOf(v, 'waterlineSpacing');
   const out = numberOf(v, 'buttockSpacing');
   const [levels, offs] = [numberOf(v, 'waterlines'), numberOf(v, 'buttocks')];
-  const title = 'Lines plan';
-  if (!hull) {
-    const shapes = [mark([0, 0]), mark([100, 0])];
-    return drawing({ title, says: 'There is no hull to draw the lines of.', shapes });
-  }
   const lowest = numberOf(v, 'lowest');
-  const waterline = numberOf(v, 'waterline');
   const waterlines: PlanCut[] = [
     ...runFrom(levels).map((n) => levelCut(hull, `WL ${n}`, lowest + n * apart)),
-    { ...levelCut(hull, 'DWL', waterline), design: true },
+    { ...levelCut(hull, 'DWL', numberOf(v, 'waterline')), design: true },
   ];
   const buttocks = runFrom(offs).map((n): PlanCut => ({
     name: `B ${n}`,
     at: n * out,
     lines: skinCut(hull, 1, n * out),
   }));
-  const levelWords =
-    levels === 0
-      ? []
-      : [`${levels} waterlines ${say(apart, 'length')} apart, from the lowest point of the hull up`];
-  const offWords =
-    offs === 0 ? [] : [`${offs} buttocks ${say(out, 'length')} apart, from the centreline out`];
-  const spaced = [...levelWords, ...offWords].join('; ');
-  return fullLinesPlan({
-    title,
-    says: `Profile, half-breadth plan and body plan to scale, bow to the right; in the body plan sections forward of ${hull.widest.label} stand on the right, abaft it on the left. DWL: the design waterline, ${say(draught, 'length')} above the lowest point of the hull.`,
-    edges: hull.edges.map((edge): SpaceLine => ({
+  return {
+    title: TITLE,
+    says: `Profile, half-breadth plan and body plan to scale, bow to the right. In the body plan sections forward of ${hull.widest.label} stand on the right, abaft it on the left. DWL: the design waterline, ${say(numberOf(v, 'deep'), 'length')} above the lowest point of the hull.`,
+    heading: hull.offsets.boat === undefined ? TITLE : `${hull.offsets.boat}: lines plan`,
+    edges: hull.edges.map((edge): PlanEdge => ({
       name: edge.name,
+      label: edge.label,
       pen: 'outline',
       points: edge.polyline(ALONG),
     })),
@@ -54,8 +75,15 @@ export function drawLines(v: Values, { hull, say }: Saying): Drawing {
     waterlines,
     buttocks,
     amidships: hull.widest.x,
-    notes: [...(spaced === '' ? [] : [`${spaced}.`]), panelsInWords(hull, say)],
-  });
+    notes: [
+      `Length ${say(hull.length, 'length')}, breadth ${say(hull.beam, 'length')}, depth ${say(hull.depth, 'length')}.`,
+      ...(levels === 0
+        ? []
+        : [`Waterlines ${say(apart, 'length')} apart, from the lowest point of the hull up.`]),
+      ...(offs === 0 ? [] : [`Buttocks ${say(out, 'length')} apart, from the centreline out.`]),
+      panelsInWords(hull, say),
+    ],
+  };
 }
 
 function panelsInWords({ panels }: Hull, say: Saying['say']): string {
@@ -72,14 +100,16 @@ const levelCut = (hull: Hull, name: string, at: number): PlanCut => ({
 });
 
 function stationsOf(hull: Hull): PlanStation[] {
-  const last = hull.stations.length - 1;
-  const every = Math.ceil(last / (NAMED - 1));
-  const isNamed = (index: number) => index === last || (index % every === 0 && last - index >= every);
   return hull.stations.map((station) => ({
-    name: isNamed(station.index) ? shortName(station.label) : null,
+    name: station.role === 'frame' ? shortName(station.label) : endName(station),
     x: station.x,
     section: { name: station.name, pen: 'visible', points: stationSection(hull, station) },
   }));
+}
+
+/** An end by its own name; a bow that is a transom is called so, whatever the table calls it. */
+function endName({ label, role }: Station): string {
+  return role === 'bow transom' && !/transom/i.test(label) ? role : label;
 }
 
 export function areasChart(v: Values, { hull, say }: Saying): Chart {

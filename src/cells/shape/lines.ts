@@ -1,9 +1,9 @@
 /** The lines of the hull: drafted, measured, floated at a draught, and to be turned by hand. */
-import type { Hull } from '../../boat';
+import { type Hull, usualDraught } from '../../boat';
 import type { Issue, KindId } from '../../measure';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import { type Afloat, afloatAt, heightsOf, numberOf, stationOf } from './lines-form';
-import { areasChart, drawLines } from './lines-picture';
+import { choice, defineCell, hullStep, input, type Offer, type OnHand, step, type Values } from '../define';
+import { type Afloat, afloatAt, draughtAt, heightsOf, numberOf, stationOf } from './lines-form';
+import { areasChart, drawLines, wallSheet } from './lines-picture';
 
 const GEOMETRY = 'geometry';
 const MESH = 'geometry: divergence theorem over the panels as they are ruled; exact for a box and a prism';
@@ -31,24 +31,50 @@ const atStation = (
   uses: readonly string[] = ['station'],
 ) => ofHull(kind, says, meaning, find, uses);
 
+const HULL = 'The hull is {length} long, {beam} broad and {depth} deep.';
+
 export const lines = defineCell({
   id: 'lines',
   stage: 'shape',
   title: 'Lines of the hull',
-  question: 'What shape do these numbers make, and what does the boat weigh when it floats to its line?',
+  question: 'What shape do these numbers make, how deep does she float, and what does she weigh then?',
   inputs: {
+    by: choice('The plan states', {
+      options: [
+        { id: 'neither', label: 'neither draught nor weight, so far' },
+        { id: 'draught', label: 'the draught' },
+        { id: 'weight', label: 'the weight' },
+      ],
+      preset: 'neither',
+    }),
     draught: input('length', 'Design draught', {
-      from: '{self}.usualDraught',
+      from: 'hull.draught',
+      ofBoat: true,
       preset: '150 mm',
       min: '1 mm',
       max: '1.5 m',
       step: '5 mm',
-      note: 'from the lowest point of the hull up to the design waterline; the plan states it',
+      note: 'from the lowest point of the hull up to the design waterline',
+    }),
+    weight: input('mass', 'Weight with all aboard', {
+      preset: '250 kg',
+      min: '1 kg',
+      max: '20 t',
+      step: '10 kg',
+      note: 'boat, motor, gear and crew; used where the weight is what is known',
     }),
     station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
     panel: choice('Panel measured', { seldom: true, options: 'panels', preset: 'side' }),
     waterlines: input('count', 'Waterlines drawn', { preset: '4', min: '0', max: '8', step: '1' }),
     buttocks: input('count', 'Buttocks drawn, each side', { preset: '2', min: '0', max: '5', step: '1' }),
+    wall: input('count', 'Sheet for the wall, 1 to', {
+      seldom: true,
+      preset: '10',
+      min: '5',
+      max: '50',
+      step: '5',
+      note: 'scale of the plan that is printed on sheets to be joined; 1 to 20 is half as large as 1 to 10',
+    }),
     density: input('density', 'Density of the water', {
       seldom: true,
       preset: '1000 kg/m3',
@@ -77,11 +103,30 @@ export const lines = defineCell({
       'depth of the hull',
       (hull) => hull.depth,
     ),
-    usualDraught: step(
+    usualDraught: ofHull(
       'length',
-      'depth / 4',
-      'usual draught, until the plan’s own is typed',
+      'a quarter of the least depth, keel to sheer, of any station',
+      'draught that she is drawn at until the plan’s own is typed',
+      usualDraught,
+      [],
       'common practice, no source',
+    ),
+    assumed: step(
+      'count',
+      'by == "neither" and abs(draught - usualDraught) < 0.001 mm ? 1 : 0',
+      '1 where neither draught nor weight is known',
+      'nothing but a comparison',
+    ),
+    deep: ofHull(
+      'length',
+      'the draught typed, or the one at which the water pushed aside weighs what she weighs',
+      'draught, from the lowest point of the hull up to the water',
+      (hull, v) =>
+        v['by'] === 'weight'
+          ? draughtAt(hull, numberOf(v, 'weight') / numberOf(v, 'density'))
+          : numberOf(v, 'draught'),
+      ['by', 'draught', 'weight', 'density'],
+      'Archimedes’ principle',
     ),
     lowest: ofHull(
       'length',
@@ -89,12 +134,7 @@ export const lines = defineCell({
       'height of the lowest point of the hull above the base line',
       (hull) => heightsOf(hull).lowest,
     ),
-    waterline: step(
-      'length',
-      'lowest + draught',
-      'height of the design waterline above the base line',
-      GEOMETRY,
-    ),
+    waterline: step('length', 'lowest + deep', 'height of the waterline above the base line', GEOMETRY),
     height: ofHull(
       'length',
       'from the lowest point of the skin to the highest of the sheer',
@@ -164,7 +204,7 @@ export const lines = defineCell({
     ),
     block: step(
       'ratio',
-      'volume / (waterlineLength * waterlineBeam * draught)',
+      'volume / (waterlineLength * waterlineBeam * deep)',
       'block coefficient: share of the box of waterline length, waterline beam and draught',
       FORM,
     ),
@@ -240,30 +280,30 @@ export const lines = defineCell({
     ),
   },
   answers: [
+    { of: 'length', label: 'length over all', from: 'between the extreme points of the hull, ends included' },
     {
       of: 'mass',
       label: 'displacement',
-      from: 'boat, motor, gear and crew together, floating level at the design waterline',
+      from: 'boat, motor, gear and crew together, floating level',
+      when: 'assumed == 0',
     },
     {
-      of: 'waterlineLength',
-      label: 'waterline length',
-      from: 'between the ends of the hull in the plane of the water',
-    },
-    {
-      of: 'waterlineBeam',
-      label: 'waterline beam',
-      from: 'over the skin, both sides, where it is broadest in the plane of the water',
+      of: 'deep',
+      label: 'draught',
+      from: 'from the lowest point of the hull up to the water, floating level',
+      when: 'assumed == 0',
     },
   ],
   inWords: [
     {
-      when: 'freeboard > 0 m',
-      says: 'The hull is {length} long, {beam} broad and {depth} deep. Floating level with its lowest point {draught} down it pushes aside {volume} and weighs {mass} all told; {freeboard} of side is left above the water where the sheer is lowest, and each further 10 mm takes about {sinkage}.',
+      when: 'assumed == 1',
+      says: `${HULL} Type the draught that the plan states, or what she weighs with all aboard: until then the waterline is drawn {deep} up, a quarter of her least depth, and is nobody’s.`,
     },
     {
-      says: 'The hull is {length} long, {beam} broad and {depth} deep. With its lowest point {draught} down the water stands over the sheer: no boat floats so.',
+      when: 'freeboard > 0 m',
+      says: `${HULL} Floating level and {deep} deep she displaces {volume} and weighs {mass} in all. Where the sheer is lowest {freeboard} of side is left above the water; another {sinkage} aboard sinks her by about 10 mm.`,
     },
+    { says: `${HULL} With her lowest point {deep} down the water stands over the sheer: no boat floats so.` },
   ],
   table: {
     caption: 'Form by station',
@@ -279,20 +319,20 @@ export const lines = defineCell({
   warnings: [
     {
       when: 'freeboard <= 0 m',
-      says: 'This waterline lies {draught} above the lowest point of the hull, over the sheer where it is lowest: water would come in before the boat floated there.',
+      says: 'The water would stand {deep} above the lowest point of the hull, over the sheer where it is lowest: she would fill before she floated so deep.',
       limit: 'the sheer of this hull',
       weight: 'stop',
     },
     {
-      when: 'sternDepth > draught / 2 and sternBreadth > 0 m and freeboard > 0 m',
-      says: 'The after end of the bottom is {sternDepth} under water. A boat to be rowed or sailed drags water behind such a stern; one to plane wants it so.',
+      when: 'sternDepth > deep / 2 and sternBreadth > 0 m and freeboard > 0 m and assumed == 0',
+      says: 'The after end of the bottom is {sternDepth} under water. A boat for oars or sail drags water behind such a stern; one that is to plane wants it so.',
       limit: 'a transom clear of the water at rest for low speeds; common practice, no source',
       weight: 'mind',
     },
   ],
   cautions: [
-    'All this is of the face of the skin that the offsets are measured to, on an even keel. Offsets to the inside of the skin give a little less than what floats.',
-    'The displacement says what the boat would weigh at this line, not what it may carry: how much may go aboard is for the capacity rule of the place, for stability, and for the water it is used on.',
+    'All this is of the face of the skin that the offsets are measured to, floating level. Offsets to the inside of the skin give a little less than what floats.',
+    'The displacement says what the boat weighs at this line, not what she may carry. How much may go aboard is for the capacity rule of the place, for stability, and for the water she is used on.',
   ],
   sources: [
     {
@@ -313,8 +353,24 @@ export const lines = defineCell({
     },
   ],
   lights: ['{station}'],
-  wide: true,
+  wide: 'tall',
   draw: drawLines,
   chart: areasChart,
   view: 'hull',
+  offers: draughtOffer,
+  patterns: wallSheet,
+  patternsAre: 'Lines plan for the wall, to scale',
 });
+
+/** A draught found by the weight may become the boat's own. */
+function draughtOffer(v: Values, { say }: Pick<OnHand, 'say'>): readonly Offer[] {
+  if (v['by'] !== 'weight') return [];
+  const deep = numberOf(v, 'deep');
+  return [
+    {
+      turns: 'Make it her design draught',
+      label: `At that weight she floats ${say(deep, 'length')} deep.`,
+      changes: { 'hull.draught': `${+(1000 * deep).toFixed(1)} mm`, '{self}.by': 'draught' },
+    },
+  ];
+}

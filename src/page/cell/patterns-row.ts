@@ -74,8 +74,9 @@ export function PatternsRow({ instance }: { instance: Instance }) {
         : `Saved as ${first.name} to ${last.name}, ${saved.length} files.`,
     );
   };
-  return html`<div class="patterns" role="group" aria-label="Pattern at full size">
-    <p>Pattern at full size</p>
+  const { patternsAre = 'Pattern at full size' } = instance.cell;
+  return html`<div class="patterns" role="group" aria-label=${patternsAre}>
+    <p>${patternsAre}</p>
     <label for=${id}>on</label>
     <select id=${id} value=${paper} onChange=${(event: TargetedEvent<HTMLSelectElement>) => choose(PAPERS.find((one) => one === event.currentTarget.value) ?? null)}>
       ${PAPERS.map((one) => html`<option value=${one}>${one}</option>`)}

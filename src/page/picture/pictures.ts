@@ -37,12 +37,18 @@ function useDrawing(instance: Instance): () => VNode {
     const shown = made.current.first?.drawn;
     if (!shown?.drawing && !shown?.chart)
       return html`<p class="no-picture">The drawing waits for the numbers it needs.</p>`;
-    return picturesView(shown, second?.drawn ?? null, first === null, instance.cell.wide ? WIDE : undefined);
+    return picturesView(shown, second?.drawn ?? null, first === null, heightOf(instance.cell));
   };
 }
 
-/** Height that a drawing over the whole width may take, px. */
+/** Height that a drawing over the whole width may take, px, and a tall one. */
 const WIDE = 640;
+const TALL = 1000;
+
+function heightOf({ wide = false }: Instance['cell']): number | undefined {
+  if (wide === 'tall') return TALL;
+  return wide ? WIDE : undefined;
+}
 
 function picturesView(
   { drawing, chart }: Drawn,

@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, type Hull, offsetsOf, starters, type Table } from '../../../src/boat';
+import { onHand, type Values } from '../../../src/cells';
+import { fair } from '../../../src/cells/shape/fair';
 import { lines } from '../../../src/cells/shape/lines';
 import { skinCut, stationSection } from '../../../src/cells/shape/lines-cuts';
 import { afloatAt, heightsOf } from '../../../src/cells/shape/lines-form';
 import { type Drawing, extents, type LineShape } from '../../../src/drawing';
 import { sectionBelow, type Vec3 } from '../../../src/kernel';
+import { plainShown, write } from '../../../src/measure';
 import { box, coneSided, hullThrough, radians, veePrism, wedge } from '../../boat/shapes';
 import '../../kernel/near';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -30,7 +33,11 @@ function along(line: readonly Vec3[], x: number, axis: 1 | 2): number | null {
 }
 
 describe('a box 6 m by 2 m by 1 m floating 0.25 m deep (closed form)', () => {
-  const tried = tryCell(lines, { draught: '0.25 m', station: 'frame2' }, tableThrough(box(6, 2, 1)));
+  const tried = tryCell(
+    lines,
+    { by: 'draught', draught: '0.25 m', station: 'frame2' },
+    tableThrough(box(6, 2, 1)),
+  );
   test.each([
     ['length', 6],
     ['beam', 2],
@@ -62,14 +69,18 @@ describe('a box 6 m by 2 m by 1 m floating 0.25 m deep (closed form)', () => {
     expect(tried.number(key)).toBeNear(want, 1e-12, 1e-12);
   });
   test('sea water bears more, by its density', () => {
-    const salt = tryCell(lines, { draught: '0.25 m', density: '1025 kg/m3' }, tableThrough(box(6, 2, 1)));
+    const salt = tryCell(
+      lines,
+      { by: 'draught', draught: '0.25 m', density: '1025 kg/m3' },
+      tableThrough(box(6, 2, 1)),
+    );
     expect(salt.number('mass')).toBeNear(3075, 1e-12);
   });
 });
 
 describe('a vee section, deadrise atan(0.16/0.6), flare atan(0.2/0.44), under water to 0.25 m (polygon by hand)', () => {
   const vee = veePrism(4, 0.6, Math.atan2(0.16, 0.6), 0.44, Math.atan2(0.2, 0.44));
-  const tried = tryCell(lines, { draught: '0.25 m', station: 'frame1' }, tableThrough(vee));
+  const tried = tryCell(lines, { by: 'draught', draught: '0.25 m', station: 'frame1' }, tableThrough(vee));
   test('its half-breadth, area, volume and angles', () => {
     expect(tried.number('waterBreadth')).toBeNear(0.640909, 0, 1e-6);
     expect(tried.number('sectionArea')).toBeNear(0.207682, 0, 1e-6);
@@ -170,7 +181,7 @@ describe('the drawing', () => {
   const centre = drawn.filter(({ pen }) => pen === 'centre').find(({ points: [a, b] }) => a![1] === b![1])!;
 
   test('shows the design waterline straight in the profile, as high as the cell says', () => {
-    const level = drawn.filter(({ pen, points }) => pen === 'visible' && isLevel(points));
+    const level = drawn.filter(({ pen, points }) => pen === 'design' && isLevel(points));
     expect(level.map(({ points }) => points[0]![1])).toContainEqual(
       expect.closeTo(1000 * tried.number('waterline'), 6),
     );
@@ -178,7 +189,7 @@ describe('the drawing', () => {
 
   test('shows it curved in the half-breadth plan, as broad and as long as the cell says', () => {
     const curves = drawn.filter(
-      ({ pen, points }) => pen === 'visible' && points.length > 5 && !isLevel(points),
+      ({ pen, points }) => pen === 'design' && points.length > 5 && !isLevel(points),
     );
     const inPlan = curves.map(({ points }) => {
       const offs = points.map(([, y]) => y - centre.points[0]![1]);
@@ -219,8 +230,10 @@ describe('warnings', () => {
   });
   test('a deep stern is spoken of, a clear one not', () => {
     const launch = starters.find(({ id }) => id === 'vee-launch')!.table;
-    expect(weights(tryCell(lines, {}, launch))).toStrictEqual(['mind']);
-    expect(weights(tryCell(lines))).toStrictEqual([]);
+    expect(weights(tryCell(lines, { by: 'draught' }, launch))).toStrictEqual(['mind']);
+    // Of a waterline that nobody has named nothing is warned.
+    expect(weights(tryCell(lines, {}, launch))).toStrictEqual([]);
+    expect(weights(tryCell(lines, { by: 'draught' }))).toStrictEqual([]);
   });
 });
 
@@ -234,7 +247,7 @@ testSense(lines);
 
 test('warns of a broad stern under water, and not of a sharp one', () => {
   const says = (table: Table) =>
-    tryCell(lines, { draught: '0.25 m' }, table)
+    tryCell(lines, { by: 'draught', draught: '0.25 m' }, table)
       .warnings.map((warning) => warning.says)
       .join(' ');
   const broad = tableThrough(box(6, 2, 1));
@@ -246,4 +259,74 @@ test('warns of a broad stern under water, and not of a sharp one', () => {
   };
   expect(says(broad)).toContain('The after end of the bottom is 250 mm under water');
   expect(says(sharp)).not.toContain('The after end');
+});
+
+describe('draught and weight', () => {
+  const answersOf = (tried: Tried) =>
+    lines.answers
+      .filter(({ when }) => when === undefined || tried.number('assumed') === 0)
+      .map(({ of }) => of);
+
+  test('leads with no displacement until draught or weight is known, and asks for them', () => {
+    for (const { table } of starters) {
+      const tried = tryCell(lines, {}, table);
+      expect(tried.number('assumed')).toBe(1);
+      expect(answersOf(tried)).toStrictEqual(['length']);
+      expect(tried.words).toContain('Type the draught that the plan states, or what she weighs');
+      expect(tried.words).not.toContain('displaces');
+      for (const known of [{ by: 'weight' }, { by: 'draught' }, { draught: '101 mm' }]) {
+        const asked = tryCell(lines, known, table);
+        expect(answersOf(asked)).toStrictEqual(['length', 'mass', 'deep']);
+        expect(asked.words).toContain('displaces');
+      }
+    }
+  });
+
+  test('the draught is the boat’s: fair floats her as deep', () => {
+    const typed = { 'hull.draught': '163 mm' };
+    expect(tryCell(lines, typed).number('deep')).toBeCloseTo(0.163, 12);
+    expect(tryCell(fair, typed).number('draught')).toBeCloseTo(0.163, 12);
+    expect(tryCell(fair).number('draught')).toBe(tryCell(lines).number('deep'));
+  });
+
+  test('until it is typed it follows her shape without a leap, whichever station is widest', () => {
+    const wider = (y: number) =>
+      tryCell(lines, { 'frame2.sheer.halfBreadth': `${y} mm` }).number('usualDraught');
+    // Frame 3 is 865 mm out: beyond that frame 2, 2 mm less deep, becomes the widest.
+    const depth = (y: number) => tryCell(lines, { 'frame2.sheer.halfBreadth': `${y} mm` }).number('depth');
+    expect(depth(866)).not.toBeCloseTo(depth(864), 4);
+    expect(wider(866)).toBeCloseTo(wider(864), 12);
+    const up = (z: number) => tryCell(lines, { 'frame2.sheer.height': `${z} mm` }).number('usualDraught');
+    expect(Math.abs(up(632) - up(631))).toBeLessThanOrEqual(0.00025 + 1e-12);
+  });
+
+  test('a box of 6 m by 2 m floats a twelfth of a metre deep at a tonne (closed form)', () => {
+    // 1000 kg / (1000 kg/m3 x 6 m x 2 m).
+    const tried = tryCell(lines, { by: 'weight', weight: '1 t' }, tableThrough(box(6, 2, 1)));
+    expect(tried.number('deep')).toBeNear(1000 / 1000 / 12, 1e-5);
+    expect(tried.number('mass')).toBeNear(1000, 1e-4);
+    expect(
+      tryCell(lines, { by: 'weight', weight: '13 t' }, tableThrough(box(6, 2, 1))).issues['deep'],
+    ).toContain('so heavy');
+  });
+
+  test('a weight and the draught it gives are one: each found from the other', () => {
+    for (const { table } of starters) {
+      const mass = tryCell(lines, { draught: '140 mm' }, table).number('mass');
+      const back = tryCell(lines, { by: 'weight', weight: `${mass} kg` }, table);
+      expect(back.number('deep')).toBeNear(0.14, 0, 1e-5);
+    }
+  });
+
+  test('the draught found may become the boat’s own', () => {
+    const tried = tryCell(lines, { by: 'weight', weight: '300 kg' });
+    const hand = onHand(lines, {}, null, (value, kind) => write(value, kind, plainShown).text);
+    const [offer] = lines.offers!(tried.all as unknown as Values, hand);
+    expect(tryCell(lines, { 'hull.draught': offer!.changes['hull.draught']! }).number('mass')).toBeNear(
+      300,
+      2e-3,
+    );
+    expect(offer!.changes['{self}.by']).toBe('draught');
+    expect(lines.offers!(tryCell(lines).all as unknown as Values, hand)).toStrictEqual([]);
+  });
 });
