@@ -157,7 +157,7 @@ function grid(of: FullLines, { profile, plan, body }: Places, past: number): Sha
     const from = place.at[1] + place.box.bottom - past;
     return line([[x, from], [x, place.at[1] + place.box.top + past]], { pen }); // prettier-ignore
   };
-  const bases = nearBase(profile.box) ? [across(profile, 0, 'dimension'), across(body, 0, 'dimension')] : [];
+  const bases = nearBase(profile.box) ? [across(profile, 0, 'thin'), across(body, 0, 'thin')] : [];
   return [
     ...bases,
     across(plan, 0, 'centre'),

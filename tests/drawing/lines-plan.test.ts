@@ -96,7 +96,7 @@ describe('a box', () => {
 
   test('shows the base line where it is near, and leaves it out where it is far', () => {
     const levels = (plan: FullLines) =>
-      linesOf(plan).filter(({ pen, points: [a, b] }) => pen === 'dimension' && a![1] === 0 && b![1] === 0);
+      linesOf(plan).filter(({ pen, points: [a, b] }) => pen === 'thin' && a![1] === 0 && b![1] === 0);
     expect(levels(boxPlan(0.1))).toHaveLength(1);
     expect(levels(boxPlan(-0.1))).toHaveLength(1);
     expect(levels(boxPlan(30))).toHaveLength(0);
@@ -123,8 +123,9 @@ describe('a box', () => {
       'grid buttock',
       'grid centre',
       'grid design',
-      'grid dimension',
+
       'grid grid',
+      'grid thin',
       'hull visible',
     ]);
   });

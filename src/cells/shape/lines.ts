@@ -160,6 +160,7 @@ export const lines = defineCell({
       'distance between the buttocks drawn',
       GEOMETRY,
     ),
+    wallLength: step('length', 'length / wall', 'length of the hull on the sheet for the wall', GEOMETRY),
     volume: afloat(
       'displacement',
       'the part of the closed hull below the level',

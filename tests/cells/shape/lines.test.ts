@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { buildHull, type Hull, offsetsOf, starters, type Table } from '../../../src/boat';
+import { buildHull, type Hull, lists, offsetsOf, starters, type Table } from '../../../src/boat';
 import { onHand, type Values } from '../../../src/cells';
 import { fair } from '../../../src/cells/shape/fair';
 import { lines } from '../../../src/cells/shape/lines';
 import { skinCut, stationSection } from '../../../src/cells/shape/lines-cuts';
 import { afloatAt, heightsOf } from '../../../src/cells/shape/lines-form';
-import { type Drawing, extents, type LineShape } from '../../../src/drawing';
+import { collisions, type Drawing, extents, type LineShape, setOut } from '../../../src/drawing';
 import { sectionBelow, type Vec3 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
 import { box, coneSided, hullThrough, radians, veePrism, wedge } from '../../boat/shapes';
@@ -259,6 +259,53 @@ test('warns of a broad stern under water, and not of a sharp one', () => {
   };
   expect(says(broad)).toContain('The after end of the bottom is 250 mm under water');
   expect(says(sharp)).not.toContain('The after end');
+});
+
+describe('the sheet for the wall', () => {
+  const on = (table: Table) =>
+    onHand(lines, {}, hullOf(table), (value, kind) => write(value, kind, plainShown).text);
+  const sheetOf = (table: Table, entries: Readonly<Record<string, string>> = {}) =>
+    lines.patterns!(tryCell(lines, entries, table).all as unknown as Values, on(table))[0]!;
+
+  test.each(boats)('is %s at the scale that it states, with no text on another', (_, table) => {
+    for (const [wall, by] of [
+      ['10', 10],
+      ['25', 25],
+    ] as const) {
+      const sheet = sheetOf(table, { wall });
+      const heads = sheet.shapes.flatMap((shape) => (shape.shape === 'note' && shape.at ? [shape.text] : []));
+      expect(heads).toContain(`${table.name}: lines plan, 1 : ${by}`);
+      const sheer = extents({
+        ...sheet,
+        shapes: sheet.shapes.filter(
+          (shape) => shape.shape === 'line' && shape.part === lists(table).edges.at(-1)!.id,
+        ),
+      });
+      const x = hullOf(table)
+        .edges.at(-1)!
+        .polyline(49)
+        .map(([at]) => at);
+      expect(sheer.right - sheer.left).toBeNear((1000 * (Math.max(...x) - Math.min(...x))) / by, 1e-9);
+      expect(tryCell(lines, { wall }, table).number('wallLength')).toBeNear(hullOf(table).length / by, 1e-12);
+      const laid = setOut(sheet, { width: 0, scale: 96 / 25.4, text: 16, bar: false, caption: false });
+      expect(collisions(laid)).toStrictEqual([]);
+      expect(laid.key).toStrictEqual([]);
+    }
+  });
+});
+
+test('a bow that is a transom is called so, whatever the table calls the station', () => {
+  const punt = starters.find(({ id }) => id === 'creek-punt')!.table;
+  const named = (table: Table) =>
+    tryCell(lines, {}, table).drawing!.shapes.flatMap((shape) =>
+      shape.shape === 'note' ? [shape.text] : [],
+    );
+  expect(named(punt)).toContain('bow transom');
+  const stations = punt.stations.map((station, i) =>
+    i === punt.stations.length - 1 ? { ...station, name: 'stem' } : station,
+  );
+  expect(named({ ...punt, stations })).toContain('bow transom');
+  expect(named(starters[0]!.table)).toContain('stem');
 });
 
 describe('draught and weight', () => {
