@@ -30,7 +30,8 @@ export function offsetEntries(table: Table): Given[] {
         meaning: `${columnMeanings[column]} of the ${edge.label} at ${station.label}`,
         source: `the plan's table of offsets, to the ${table.offsetsTo}`,
         preset: presets[column],
-        min: column === 'halfBreadth' ? '0 mm' : '-50 m',
+        // A half-breadth below nothing is a fault of the table, with words of its own.
+        min: '-50 m',
         max: '50 m',
         step,
       }));
@@ -48,7 +49,10 @@ const columnMeanings: Readonly<Record<Column, string>> = {
 function inUnit(value: number | null, { unit }: Table): string {
   if (value === null) return '';
   const plain = String(value);
-  return `${plain.includes('e') ? value.toFixed(20).replace(/\.?0+$/, '') : plain} ${unit}`;
+  if (!plain.includes('e')) return `${plain} ${unit}`;
+  // So large a number is whole, and keeps its noughts: what is said of it is that it is too large.
+  const long = Math.abs(value) >= 1 ? String(BigInt(value)) : value.toFixed(20).replace(/\.?0+$/, '');
+  return `${long} ${unit}`;
 }
 
 /** The offsets as the entries have them now; one that can't be read is missing, and costs only what runs through it. */
@@ -56,6 +60,7 @@ export function offsetsAsWritten(table: Table, read: Read): Offsets {
   const offsets = offsetsOf(table);
   return {
     ...offsets,
+    whyMissing: (station, edge, column) => read.why?.(offsetName(station, edge, column)) ?? null,
     points: offsets.edges.map((edge) =>
       offsets.stations.map((station) => {
         const number = (column: Column) => read.maybe(offsetName(station.name, edge.name, column));

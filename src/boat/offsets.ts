@@ -23,6 +23,8 @@ export interface Offsets {
   readonly stations: readonly Named[];
   /** By edge, then by station. */
   readonly points: readonly (readonly OffsetPoint[])[];
+  /** Why a number that is written can't be used, as a sentence without its full stop; null where none is written. */
+  readonly whyMissing?: (station: string, edge: string, column: Column) => string | null;
 }
 
 export type Column = 'x' | 'halfBreadth' | 'height';
@@ -104,7 +106,7 @@ function tableFaults({ edges, stations }: Offsets): Fault[] {
 }
 
 /** Faults along one edge: missing numbers, points behind one another, a keel off the centreline. */
-function edgeFaults({ edges, stations, points }: Offsets, index: number): Fault[] {
+function edgeFaults({ edges, stations, points, whyMissing }: Offsets, index: number): Fault[] {
   const edge = edges[index];
   const line = points[index];
   if (!edge || !line) return [];
@@ -121,8 +123,11 @@ function edgeFaults({ edges, stations, points }: Offsets, index: number): Fault[
     const point = line[i] ?? [null, null, null];
     columns.forEach((column, c) => {
       const value = point[c] ?? null;
-      if (value === null) say(station, column, `the ${columnWords[column]} is missing or can't be read`);
-      else if (!Number.isFinite(value)) say(station, column, `the ${columnWords[column]} is not a number`);
+      if (value === null) {
+        const why = whyMissing?.(station.name, edge.name, column) ?? null;
+        if (why === null) say(station, column, `the ${columnWords[column]} is missing`);
+        else faults.push({ station: station.name, edge: edge.name, column, says: why });
+      } else if (!Number.isFinite(value)) say(station, column, `the ${columnWords[column]} is not a number`);
       else if (Math.abs(value) > FARTHEST) {
         say(station, column, `the ${columnWords[column]} is more than ${FARTHEST} m; is the unit right?`);
       }
@@ -132,22 +137,22 @@ function edgeFaults({ edges, stations, points }: Offsets, index: number): Fault[
       say(
         station,
         'halfBreadth',
-        'a half-breadth is measured outward from the centreline and can not be negative',
+        'a half-breadth is measured out from the centreline, so it can’t be below 0',
       );
     if (index === 0 && y !== null && y > 0) {
       say(station, 'halfBreadth', `the ${edge.label} lies on the centreline, so its half-breadth is 0`);
     }
     if (x === null || !Number.isFinite(x)) return;
-    if (last && x === last.x) say(station, 'x', `it stands at the same x as ${last.label}`);
+    if (last && x === last.x) say(station, 'x', `it stands exactly as far forward as ${last.label}`);
     else if (last && x < last.x)
-      say(station, 'x', `it stands abaft ${last.label}, but the stations run from aft forward`);
+      say(station, 'x', `it stands aft of ${last.label}, but stations go from aft forward`);
     last = { x, label: station.label };
   });
   return faults;
 }
 
 const columnWords: Readonly<Record<Column, string>> = {
-  x: 'x',
+  x: 'distance forward',
   halfBreadth: 'half-breadth',
   height: 'height',
 };

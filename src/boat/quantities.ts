@@ -13,6 +13,7 @@ import { shapeQuantities } from './shape-quantities';
 import { stationQuantities } from './station-quantities';
 import type { Table } from './table';
 import { tradeQuantities } from './trade-quantities';
+import { waterQuantities } from './water-quantities';
 
 export interface BoatQuantities {
   readonly given: readonly Given[];
@@ -35,6 +36,7 @@ export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
       ...draughtQuantities,
       ...stationQuantities(layout),
       ...partQuantities(layout),
+      ...waterQuantities(layout),
       ...tradeQuantities(),
     ],
     hull: (read) => buildHull(offsetsAsWritten(table, read)),

@@ -60,6 +60,8 @@ export interface Read {
   readonly number: (name: string) => number;
   /** The number, or null where there is none: for an asker that can go on without it. */
   readonly maybe: (name: string) => number | null;
+  /** Why a number that is written can't be used, as a sentence; null where it can, or none is written. */
+  readonly why?: (name: string) => string | null;
   readonly choice: (name: string) => string;
   /** The hull drawn from the offsets as they stand. */
   readonly hull: () => Hull;

@@ -158,6 +158,12 @@ export function createGraph(parts: GraphParts): Graph {
         if (isIssue(value) && value.circle?.includes(asker)) throw new Waiting(value);
         return typeof value === 'number' ? value : null;
       },
+      why: (name) => {
+        dependencies.note(asker, name);
+        if (!given.has(name) || (parts.written(name) ?? parts.built?.(name)) === undefined) return null;
+        const value = guardCircle(asker, name, () => valueSignal(name).value);
+        return isIssue(value) ? value.issue : null;
+      },
       choice: (name) => expect('string', name) as string,
       hull: () => {
         dependencies.note(asker, HULL);

@@ -17,7 +17,7 @@ test.each([
     const table = blankTable({ ...wanted, stations, edges });
     const faults = offsetFaults(offsetsOf(table));
     expect(faults).toHaveLength(stations * (3 * edges - 1));
-    expect(faults.filter(({ says }) => !says.endsWith("is missing or can't be read"))).toStrictEqual([]);
+    expect(faults.filter(({ says }) => !says.endsWith('is missing'))).toStrictEqual([]);
     expect(buildHull(offsetsOf(table)).edges).toHaveLength(edges);
   },
 );

@@ -369,7 +369,7 @@ describe('a fault spoils what hangs on it and no more', () => {
 
   test('what hangs on it says why', () => {
     const hull = faulty();
-    const why = 'station 2, sheer: it stands at the same x as station 1';
+    const why = 'station 2, sheer: it stands exactly as far forward as station 1';
     expect(() => hull.edge('sheer').length).toThrow(why);
     expect(() => hull.panel('side').area).toThrow(why);
     expect(() => hull.volume).toThrow(why);

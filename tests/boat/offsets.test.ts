@@ -29,14 +29,9 @@ test('a good table has no faults', () => {
 
 describe('along an edge', () => {
   test.each([
-    [
-      'missing',
-      [1, null, 0.5],
-      'halfBreadth',
-      "station 1, sheer: the half-breadth is missing or can't be read",
-    ],
-    ['missing', [null, 0.45, 0.5], 'x', "station 1, sheer: the x is missing or can't be read"],
-    ['missing', [1, 0.45, null], 'height', "station 1, sheer: the height is missing or can't be read"],
+    ['missing', [1, null, 0.5], 'halfBreadth', 'station 1, sheer: the half-breadth is missing'],
+    ['missing', [null, 0.45, 0.5], 'x', 'station 1, sheer: the distance forward is missing'],
+    ['missing', [1, 0.45, null], 'height', 'station 1, sheer: the height is missing'],
     ['not a number', [1, 0.45, NaN], 'height', 'station 1, sheer: the height is not a number'],
     ['not finite', [1, Infinity, 0.5], 'halfBreadth', 'station 1, sheer: the half-breadth is not a number'],
     [
@@ -49,14 +44,19 @@ describe('along an edge', () => {
       'negative',
       [1, -0.45, 0.5],
       'halfBreadth',
-      'station 1, sheer: a half-breadth is measured outward from the centreline and can not be negative',
+      'station 1, sheer: a half-breadth is measured out from the centreline, so it can’t be below 0',
     ],
-    ['standing still', [0, 0.45, 0.5], 'x', 'station 1, sheer: it stands at the same x as station 0'],
+    [
+      'standing still',
+      [0, 0.45, 0.5],
+      'x',
+      'station 1, sheer: it stands exactly as far forward as station 0',
+    ],
     [
       'going back',
       [-1, 0.45, 0.5],
       'x',
-      'station 1, sheer: it stands abaft station 0, but the stations run from aft forward',
+      'station 1, sheer: it stands aft of station 0, but stations go from aft forward',
     ],
   ] as const)('%s', (_, point, column, sentence) => {
     const faults = offsetFaults(withPoint(good, 2, 1, point));
@@ -64,16 +64,16 @@ describe('along an edge', () => {
   });
 
   test('one number out gives one fault, not one for each neighbour', () => {
-    // Too far forward: the next station is the one that stands abaft.
+    // Too far forward: the next station is the one that stands aft.
     expect(says(withPoint(good, 2, 1, [2.5, 0.45, 0.5]))).toStrictEqual([
-      'station 2, sheer: it stands abaft station 1, but the stations run from aft forward',
+      'station 2, sheer: it stands aft of station 1, but stations go from aft forward',
     ]);
   });
 
   test('an x that is no number is not held against its neighbours', () => {
     for (const x of [Infinity, -Infinity, NaN]) {
       expect(says(withPoint(good, 2, 1, [x, 0.45, 0.5]))).toStrictEqual([
-        'station 1, sheer: the x is not a number',
+        'station 1, sheer: the distance forward is not a number',
       ]);
     }
   });
@@ -232,13 +232,13 @@ describe('from a table', () => {
         station: 'station1',
         edge: 'sheer',
         column: 'halfBreadth',
-        says: "1, sheer: the half-breadth is missing or can't be read",
+        says: '1, sheer: the half-breadth is missing',
       },
       {
         station: 'stem',
         edge: 'sheer',
         column: 'halfBreadth',
-        says: "stem, sheer: the half-breadth is missing or can't be read",
+        says: 'stem, sheer: the half-breadth is missing',
       },
     ]);
   });

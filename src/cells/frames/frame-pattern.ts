@@ -94,7 +94,7 @@ export const framePattern = defineCell({
       min: '-500 mm',
       max: '3 m',
       step: '10 mm',
-      note: 'marked on every frame: the waterline, or any level line to set the frame by',
+      note: 'marked on every frame: any level line to set the frames by',
     }),
     side: choice('Stands', {
       seldom: true,

@@ -82,12 +82,12 @@ export const transomCut = defineCell({
       note: 'inside and outside together; common practice, no source',
     }),
     draught: input('length', 'Water above the bottom there', {
+      from: '{end}.waterDepth',
       preset: '120 mm',
-      min: '0 mm',
-      max: '1 m',
+      min: '-2 m',
+      max: '3 m',
       step: '5 mm',
-      slider: true,
-      note: 'plumb at the transom, loaded, motor on and crew aft: measure it afloat',
+      note: 'plumb at the transom, level at the design draught; with motor on and crew aft she sits deeper: measure it afloat; below 0 the bottom is clear of the water',
     }),
     bracket: input('length', 'Bracket of the motor, width', {
       seldom: true,
@@ -371,7 +371,7 @@ export const transomCut = defineCell({
     },
     {
       when: 'end == "transom" and freeboard <= 0 mm',
-      says: 'With {draught} of water above the bottom the cut-out lies under water.',
+      says: 'The water stands {draught} above the bottom there, over the cut-out.',
       limit: 'geometry',
       weight: 'stop',
     },

@@ -189,7 +189,8 @@ function rakeAngle(apex: Point, toRight: number, reach: number, text: string): S
 }
 
 function water(v: Values, say: Say, [x0, z0]: Point, run: number, inside: number): Shape[] {
-  const level = z0 + mm(Number(v['draught']));
+  const depth = Number(v['draught']);
+  const level = z0 + mm(depth);
   const aft = x0 - inside * run * 0.35;
   return [
     line(
@@ -199,6 +200,12 @@ function water(v: Values, say: Say, [x0, z0]: Point, run: number, inside: number
       ],
       { pen: 'thin' },
     ),
-    label([aft, level], `water, ${say(Number(v['draught']), 'length')} above the bottom`, { toward: 'sw' }),
+    label(
+      [aft, level],
+      `water, ${say(Math.abs(depth), 'length')} ${depth < 0 ? 'below' : 'above'} the bottom`,
+      {
+        toward: depth < 0 ? 'nw' : 'sw',
+      },
+    ),
   ];
 }

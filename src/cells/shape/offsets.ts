@@ -25,6 +25,12 @@ const numberAt = (hull: Hull, v: Values, axis: 0 | 1 | 2) =>
 const missing = ({ offsets }: Hull) =>
   offsets.points.flat().reduce((sum, point) => sum + point.filter((value) => value === null).length, 0);
 
+/** How far apart a station's edges stand, fore and aft, m. */
+function leanOf(corners: readonly (readonly [number, number, number])[]): number {
+  const forward = corners.map(([x]) => x);
+  return Math.max(...forward) - Math.min(...forward);
+}
+
 export const offsets = defineCell({
   id: 'offsets',
   stage: 'shape',
@@ -50,13 +56,13 @@ export const offsets = defineCell({
       step: '1 mm',
       note: 'as the plan states it, to the same face of the skin as the table',
     }),
-    within: input('length', 'A difference is looked into above', {
+    within: input('length', 'Look into a difference of more than', {
       seldom: true,
       preset: '10 mm',
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',
-      note: 'about 3/8 in; common practice, no source: less goes in drawing and copying',
+      note: 'about 3/8 in: drawing and copying lose that much; common practice, no source',
     }),
   },
   steps: {
@@ -106,6 +112,22 @@ export const offsets = defineCell({
         // From the port corner across to the starboard one of a bow transom; to the centreline at a stem.
         return Math.hypot(fore[0] - aft[0], fore[1] + aft[1]);
       },
+    ),
+    leaning: ofHull(
+      'count',
+      'counted: stations between the ends whose edges do not all stand equally far forward',
+      'frames that lean',
+      (hull) => hull.frames.filter(({ corners }) => leanOf(corners) > 0).length,
+      [],
+      TABLE,
+    ),
+    leansMost: ofHull(
+      'length',
+      'foremost edge less aftmost, at the frame where they stand farthest apart',
+      'most that a frame’s edges stand apart, fore and aft',
+      (hull) => Math.max(0, ...hull.frames.map(({ corners }) => leanOf(corners))),
+      [],
+      TABLE,
     ),
     lengthOff: step('length', 'length - planLength', 'table less plan, in length', GEOMETRY),
     beamOff: step('length', 'beam - planBeam', 'table less plan, in breadth', GEOMETRY),
@@ -163,19 +185,31 @@ export const offsets = defineCell({
   ],
   inWords: [
     {
+      when: 'missing == 1 and faults == 0',
+      says: 'One number is still missing or can’t be read; what depends on it waits.',
+    },
+    {
+      when: 'missing > 1 and faults == 0',
+      says: '{missing} numbers are still missing or can’t be read; what depends on them waits.',
+    },
+    {
       when: 'missing == 1',
-      says: 'One number is still missing or can’t be read; what depends on it waits. Other faults: {faults}.',
+      says: 'One number is still missing or can’t be read; what depends on it waits. Other faults: {faults}, each told below.',
     },
     {
       when: 'missing > 1',
-      says: '{missing} numbers are still missing or can’t be read; what depends on them waits. Other faults: {faults}.',
+      says: '{missing} numbers are still missing or can’t be read; what depends on them waits. Other faults: {faults}, each told below.',
+    },
+    {
+      when: 'faults == 1',
+      says: 'Every number is there, but the table has a fault. It is told below, and marked in its box where it has one.',
     },
     {
       when: 'faults > 0',
-      says: 'No number is missing, but there is something wrong with the table; faults: {faults}. Each is told below, and marked in its box where it has one.',
+      says: 'Every number is there, but the table has {faults} faults. Each is told below, and marked in its box where it has one.',
     },
     {
-      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep; the diagonal of the sheer is {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
+      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. {station}, {edge}: {halfBreadth} out from the centreline, {height} above the base line.',
     },
   ],
   table: {
@@ -200,6 +234,18 @@ export const offsets = defineCell({
       when: 'abs(beamOff) > within',
       says: 'The plan says {planBeam} of breadth, the table makes {beam}: is the table to the other face of the skin, or a half-breadth misread?',
       limit: 'the difference to be looked into, as typed among the inputs; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'leaning == 1 and leansMost > 1 mm',
+      says: 'A frame leans: its edges stand up to {leansMost} apart, fore and aft. If the plan has it plumb, a number forward is misread. If the plan rakes it, loft that frame on the floor: here frames are drawn and set up plumb.',
+      limit: 'frames are taken as plumb; 1 mm',
+      weight: 'mind',
+    },
+    {
+      when: 'leaning > 1 and leansMost > 1 mm',
+      says: '{leaning} frames lean: their edges stand up to {leansMost} apart, fore and aft. If the plan has them plumb, numbers forward are misread. If the plan rakes them, loft them on the floor: here frames are drawn and set up plumb.',
+      limit: 'frames are taken as plumb; 1 mm',
       weight: 'mind',
     },
   ],

@@ -27,7 +27,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
       ${hull ? use(Views, { hull, lit: [...litParts(lights, hull)].join(' '), name }) : html`<span>The hull can’t be drawn yet.</span>`}
     </button>
     <p class="speaks plain">
-      ${fault === null ? (instance ? `Here: ${instance.cell.title.toLowerCase()}` : name) : `Last good hull. ${capital(fault)}.`}
+      ${fault === null ? (instance ? `Here: ${instance.cell.title.toLowerCase()}` : name) : `${hull ? 'Last good hull. ' : ''}${capital(fault)}.`}
       ${brief ? html`<span class="brief">${brief}</span>` : null}
     </p>
   </div>`;

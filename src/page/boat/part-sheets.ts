@@ -26,7 +26,7 @@ export function PartSheets() {
         <div class="inputs wide">
           ${names.map((name) => use(InputRow, { key: name, name, label: capital(wordsOf(name.split('.')[1] ?? name)) }))}
         </div>
-        ${use(CutMark, { part })}
+        ${part === 'hull' ? null : use(CutMark, { part })}
         ${numbersOf(part)}
       </details>`,
     )}

@@ -13,7 +13,9 @@ export function restText(graph: Graph, quantity: Given, shown: Shown): string {
   const entry = graph.entry(quantity.name);
   if (entry?.written) return entry.text;
   const value = fieldValue(graph, quantity.name);
-  return typeof value === 'number' ? write(value, quantity.kind, shown).text : (entry?.text ?? '');
+  if (typeof value === 'number') return write(value, quantity.kind, shown).text;
+  // What it is linked to is said beside the field; its name is no number.
+  return entry && entry.names.length === 0 ? entry.text : '';
 }
 
 /**

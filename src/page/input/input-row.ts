@@ -38,7 +38,7 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
   const waits = isIssue(value) && own === null ? `waits for ${waitsFor(bench, value)}: ${value.issue}` : null;
   const says = own ?? waits;
   const isBuilt = entry.built !== undefined;
-  const state = `${own ? ' wrong' : ''}${entry.written ? ' written' : ''}${isBuilt ? ' built' : ''}`;
+  const state = `${own ? ' wrong' : ''}${entry.written && (quantity.preset || quantity.presetFrom) ? ' written' : ''}${isBuilt ? ' built' : ''}`;
   const isMeasured = isBuilt && Object.hasOwn(bench.book.asBuilt.value.measured, name);
   const measure =
     isMeasured || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);

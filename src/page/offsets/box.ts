@@ -160,7 +160,7 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
   const built = entry?.built;
   const title = [
     isFormula ? `= ${entry.text}` : '',
-    written && !written.whole ? 'rounded for the eye; the number itself is kept' : '',
+    written && !written.whole ? 'shown rounded; kept exactly' : '',
   ].filter((one) => one !== '');
   const described = [says ? `says-${name}` : '', built === undefined ? '' : `held-${name}`].join(' ').trim();
   return html`<input
@@ -172,7 +172,7 @@ export function Box({ state, name, names, label, row, column, paste }: BoxProps)
     aria-label=${label}
     inputmode=${quantity ? keypadFor(quantity, rest, { ...plainShown, length: notation === 'mm' ? 'mm' : 'feet' }) : 'text'}
     tabindex=${isStop.value ? 0 : -1}
-    class=${`box${says === null ? ' missing' : ''}${entry?.written ? ' written' : ''}${isFormula ? ' formula' : ''}${built === undefined ? '' : ' built'}`}
+    class=${`box${says === null ? ' missing' : ''}${entry?.written && quantity?.preset ? ' written' : ''}${isFormula ? ' formula' : ''}${built === undefined ? '' : ' built'}`}
     title=${title.length > 0 ? title.join('; ') : undefined}
     value=${draft ?? rest}
     aria-invalid=${says ? 'true' : undefined}

@@ -20,7 +20,7 @@ export function Grid({ state, paste }: { state: GridState; paste: PasteAt }) {
   const over = headsOver(columns);
   return html`<div class="table-wrap offsets-wrap">
     <table class=${`offsets-grid ${state.notation.value}`} role="grid" aria-label="Table of offsets">
-      <caption>To the ${table.value.offsetsTo}, in ${notations[state.notation.value]}${state.notation.value === 'eighths' ? '; shown to the nearest sixteenth, kept whole' : ''}</caption>
+      <caption>To the ${table.value.offsetsTo}, in ${notations[state.notation.value]}${state.notation.value === 'eighths' ? '; shown to the nearest sixteenth, kept exactly' : ''}</caption>
       <thead>
         <tr>
           <th rowspan="2" scope="col">Station</th>

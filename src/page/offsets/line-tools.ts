@@ -94,7 +94,7 @@ function Tools({ state, line }: { state: GridState; line: Line }) {
     const named = namedBy(bench, edit);
     act(
       edit,
-      `${capital(one.label)} is taken out, and what was written for it. ${named.length === 0 ? '' : `It is still named by: ${named.join('; ')}. `}Undo brings it back.`,
+      `${capital(one.label)} is taken out, with what was written for it. ${named.length === 0 ? '' : `It is still named by: ${named.join('; ')}. `}Undo brings it back.`,
     );
   };
   return html`<fieldset>

@@ -52,7 +52,7 @@ export function OffsetsView() {
   const hint = `${id}-hint`;
   return html`<div class="offsets" id=${id}>
     ${use(Choices, { state })}
-    <p class="offsets-hint" id=${hint}>Arrow keys and Enter go from box to box; Tab goes on after typing, else out of the table; Esc takes back what was typed. A block from a spreadsheet goes in where it is pasted. An emptied box takes the plan’s number again.</p>
+    <p class="offsets-hint" id=${hint}>Arrow keys and Enter move from box to box. Tab moves on after you type, otherwise out of the table. Esc takes back what you typed. Paste a table from a spreadsheet into any box. Empty a box to go back to the plan’s number.</p>
     ${use(Grid, { state, paste: (text, row, column) => pasteBlock(bench, state, text, row, column) })}
     ${use(PasteTold, { state })}
     ${use(PasteAsk, { state })}
@@ -102,7 +102,7 @@ function Choices({ state }: { state: GridState }) {
       (['outside of skin', 'inside of skin'] as const).map((face) => [face, face]),
       (value) => {
         book.reshape(toFace(table.peek(), value as Face));
-        state.told.value = `The numbers are taken as to the ${value}; they stay as they are, and the frames follow.`;
+        state.told.value = `The numbers are now read as to the ${value}. They stay as they are; the frames follow.`;
       },
     )}
   </div>`;

@@ -129,7 +129,7 @@ describe('transom', () => {
       ['too low', { shaft: 'longest' }, launch, 'Raise it by'],
       ['punt, short shaft', {}, punt, 'Raise it by'],
       ['too wide', { bracket: '1 m', swing: '400 mm' }, launch, 'breaks out at the corners'],
-      ['under water', { draught: '600 mm' }, launch, 'lies under water'],
+      ['under water', { draught: '600 mm' }, launch, 'over the cut-out'],
       ['little freeboard', { draught: '250 mm' }, launch, 'less than the 200 mm'],
       ['sharp corners', { radius: '10 mm' }, launch, 'let a crack start'],
       ['thin', { pads: '0 mm' }, launch, 'clamps would hold 18 mm'],

@@ -31,9 +31,7 @@ describe('on the class skiff', () => {
     expect(tried.number('flare')).toBeCloseTo(Math.atan2(642 - 495, 540 - 96), 12);
     expect(tried.number('deadrise')).toBeCloseTo(0, 12);
     expect(tried.number('frame1.flare')).toBeCloseTo(Math.atan2(666 - 526, 525 - 96), 12);
-    expect(tried.words).toContain(
-      'At frame 3 the sheer stands 642 mm out from the centreline and 540 mm above',
-    );
+    expect(tried.words).toContain('frame 3, sheer: 642 mm out from the centreline, 540 mm above');
   });
 
   test('the drawing measures what the numbers say', () => {
@@ -58,6 +56,24 @@ describe('against the plan', () => {
     expect(says).toStrictEqual([
       'The plan says 4347 mm over all, the table makes 4220 mm: look for a number lost or misread before anything is cut.',
       expect.stringMatching(/^The plan says 1498 mm of breadth, the table makes 1422 mm/) as string,
+    ]);
+  });
+});
+
+describe('a frame whose edges do not stand equally far forward', () => {
+  const leaning = (by: string) =>
+    tryCell(offsets, { 'frame3.sheer.x': by }, skiff).warnings.map(({ says }) => says);
+  test('is told, with how far; not for what rounding leaves', () => {
+    expect(leaning('2350 mm')).toStrictEqual([
+      expect.stringMatching(/^A frame leans: its edges stand up to 100 mm apart/),
+    ]);
+    expect(leaning('2250.9 mm')).toStrictEqual([]);
+    expect(leaning('2251.1 mm')).toHaveLength(1);
+  });
+  test('and where two lean, both are counted', () => {
+    const { warnings } = tryCell(offsets, { 'frame3.sheer.x': '2350 mm', 'frame2.keel.x': '1470 mm' }, skiff);
+    expect(warnings.map(({ says }) => says)).toStrictEqual([
+      expect.stringMatching(/^2 frames lean: their edges stand up to 100 mm/),
     ]);
   });
 });
@@ -88,7 +104,7 @@ describe('with numbers missing or wrong', () => {
   test('a wrong one is a fault of its own', () => {
     const tried = tryCell(offsets, {}, without(3, 2, { z: 90 }));
     expect([tried.number('missing'), tried.number('faults')]).toStrictEqual([0, 1]);
-    expect(tried.words).toContain('faults: 1');
+    expect(tried.words).toContain('the table has a fault');
   });
 
   test('a blank table counts every box but the keel’s half-breadths, and nothing is NaN', () => {
