@@ -69,9 +69,9 @@ export const butt = defineCell({
     stack: step('length', 'plies * plyThickness', 'thickness of the strap on one face', GEOMETRY),
     usualLength: step(
       'length',
-      'kind == "plate" ? max(byRule, printedLength) : kind == "block" ? max(byRule, 150 mm) : kind == "strap" ? max(byRule, firstPly + (plies - 1) * stepDown) : 0 mm',
+      'kind == "plate" ? max(byRule, printedLength) : kind == "block" ? max(byRule, 150 mm, ceil(0.9 * printedLength / (10 mm)) * 10 mm) : kind == "strap" ? max(byRule, firstPly + (plies - 1) * stepDown) : 0 mm',
       'length across the joint: of a plate by the printed table or the rule, of a block by custom, of a strap its widest ply',
-      `${PRINTED}; block: 24 thicknesses or 150 mm, strap: plies stepped, both ${PRACTICE}`,
+      `${PRINTED}; block: 24 thicknesses, 150 mm or nine tenths of what is printed, strap: plies stepped, both ${PRACTICE}`,
     ),
     half: step('length', 'plateLength / 2', 'reach to each side of the joint', GEOMETRY),
     narrowest: step(
@@ -300,7 +300,7 @@ export const butt = defineCell({
     { text: `Strength of plywood: ${sheathing.source}`, known: 'published' },
     { text: 'APA, Plywood Design Specification: lengths of splice plates', known: 'from memory' },
     {
-      text: 'Butt block 24 thicknesses or 150 mm wide, limber gap 10 to 15 mm, two rows a side at 75 mm; glass strap stepped by 25 mm, recess 1 mm; place between frames and a bay apart',
+      text: 'Butt block 24 thicknesses or 150 mm wide, and no less than nine tenths of a printed plate, limber gap 10 to 15 mm, two rows a side at 75 mm; glass strap stepped by 25 mm, recess 1 mm; place between frames and a bay apart',
       known: 'common practice',
     },
     { text: 'Glue line, glass strap and place in the bay', known: 'geometry' },

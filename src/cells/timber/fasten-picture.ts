@@ -108,8 +108,11 @@ export function fastenPicture(v: FastenedEdge, { say }: Pick<OnHand, 'say'>): Dr
         ? dim([0, foot], [first, outer], length(v.edgeDistance), { run: 'vertical', side: 'left' })
         : [],
       dim([0, -top], [0, 0], length(v.topThickness), { side: 'left' }),
-      dim([end, 0], [far, -screw.length], length(v.screwLength), { run: 'vertical', side: 'right' }),
-      label([first, -top - depth / 2], `pilot ${length(v.pilot)}`, { toward: 'sw' }),
+      dim([end, 0], [far, -screw.length], say(v.screwLength, 'screwLength'), {
+        run: 'vertical',
+        side: 'right',
+      }),
+      label([first, -top - depth / 2], `pilot ${say(v.pilot, 'pilotDrill')}`, { toward: 'sw' }),
       note(`Above: the face, ${length(v.face)} wide. Below: the section.`),
     ],
   });

@@ -52,25 +52,25 @@ export const screwInputs = {
 export const screwSteps = {
   usualGauge: step('number', 'gaugeFor(topThickness)', 'gauge usual for this thickness', CUSTOM),
   diameter: step(
-    'length',
+    'caliper',
     'shank(gauge)',
     'shank diameter',
     'from memory: ASME B18.6.1, 0.060 in + 0.013 in for each gauge',
   ),
   root: step(
-    'length',
+    'caliper',
     'rootOf(gauge)',
     'root diameter of the thread',
     `from memory: ${NDS}, Appendix Table L3; charts differ by a few per cent`,
   ),
   head: step(
-    'length',
+    'caliper',
     'headOf(gauge)',
     'head diameter, to countersink',
     'flat heads of ASME B18.6.1, trade list',
   ),
   sink: step(
-    'length',
+    'caliper',
     '(head - diameter) / (2 * tan(81° / 2))',
     'how deep the countersink goes for a flush head',
     'from memory: ASME B18.6.1, heads of 80 to 82° included; geometry',

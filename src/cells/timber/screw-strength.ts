@@ -27,18 +27,20 @@ export const screwStrength = defineCell({
       preset: 'screw',
       note: 'ring nails of 2 to 2.7 mm by 20 to 32 mm, 50 to 75 mm apart, hold thin skins too: common practice',
     }),
-    diameter: input('length', 'Diameter', {
+    diameter: input('caliper', 'Diameter', {
       from: 'fasten.diameter',
       preset: '4.17 mm',
+      presetInch: '0.164 in',
       min: '1.5 mm',
       max: '16 mm',
       step: '0.1 mm',
-      note: 'of the shank; of a No. 8 screw 0.164 in',
+      note: 'of the shank',
     }),
-    rootDiameter: input('length', 'Root of the thread', {
+    rootDiameter: input('caliper', 'Root of the thread', {
       seldom: true,
       from: 'fasten.root',
       preset: '3.33 mm',
+      presetInch: '0.131 in',
       min: '1 mm',
       max: '14 mm',
       step: '0.1 mm',
@@ -258,7 +260,7 @@ export const screwStrength = defineCell({
       'least depth in the main part for a push sideways',
       `${NDS}: penetration of at least 6 diameters`,
     ),
-    thinEnough: step('length', 'mainLength / 6', 'diameter for which this depth is enough', 'geometry'),
+    thinEnough: step('caliper', 'mainLength / 6', 'diameter for which this depth is enough', 'geometry'),
     pushCounts: step(
       'count',
       `inDiameters >= 6 and diameter <= ${THICKEST} ? 1 : 0`,

@@ -11,7 +11,7 @@ const REMEMBERED = `${NDS}, Table 12.3.1A; the term 1 + 2 Re from memory`;
  */
 export const yieldSteps = {
   bearing: step(
-    'length',
+    'caliper',
     'fastener == "screw" ? rootDiameter : diameter',
     'diameter that bears: of a screw its root',
     `${NDS}, 12.3.7: root diameter of threaded fastenings`,

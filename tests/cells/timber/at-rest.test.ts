@@ -22,3 +22,28 @@ describe.each(starters)('$id', ({ table }) => {
     },
   );
 });
+
+test.each([
+  // As *Quick answers* places them.
+  [
+    butt,
+    { thickness: '9 mm', jointLength: '450 mm', bay: '600 mm', siding: '19 mm', framePosition: '2.4 m' },
+  ],
+  [
+    fasten,
+    { length: '4.2 m', topThickness: '9 mm', depth: '38 mm', face: '38 mm', species: 'douglasFirCoast' },
+  ],
+  [
+    screwStrength,
+    {
+      diameter: '0.164 in',
+      rootDiameter: '0.131 in',
+      threadLength: '23 mm',
+      mainLength: '26 mm',
+      sideLength: '9 mm',
+      species: 'douglasFirCoast',
+    },
+  ],
+] as const)('%# is at rest without a boat', (cell, entries) => {
+  expect(tryCell(cell, entries).warnings.map(({ says }) => says)).toStrictEqual([]);
+});

@@ -59,6 +59,11 @@ describe('fasten', () => {
     expect(tried.words).toMatch(
       /Holes: No\. 43 drill.* for the thread, 11\/64 in.* through the part screwed on/,
     );
+    const drawn = JSON.stringify(tried.drawing);
+    expect(drawn).toContain('pilot No. 43 drill');
+    expect(drawn).toContain('"1 1/2 in"');
+    // A countersink is set by a caliper: 0.083 in is no eighth.
+    expect(tried.words).toContain('sink the head 0.098 in');
     expect(tryCell(fasten, chine).words).toMatch(/Holes: 2\.3 mm.* for the thread, 4\.3 mm.* through/);
     expect(tryCell(fasten, { ...chine, screwLength: '30 mm' }, undefined, feet).words).toContain(
       'No. 8 screws, 30 mm long',
