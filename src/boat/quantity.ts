@@ -5,7 +5,7 @@
  * or *derived* (it follows from others by a pure function). The boat offers both kinds,
  * and so does every calculator cell; the notebook's graph links them.
  */
-import type { Issue, KindId } from '../measure';
+import type { Issue, KindId, Manner } from '../measure';
 import type { Hull } from './hull';
 
 /** What a quantity holds: an SI number, the id of a choice, or why there is none. Never NaN. */
@@ -27,6 +27,8 @@ export interface Quantity {
   readonly meaning: string;
   /** Where the number comes from, if a table or a rule stands behind it. */
   readonly source?: string;
+  /** How it is written: a limit on its own side, and as finely as the work asks. */
+  readonly manner?: Manner;
 }
 
 /** A quantity that the builder may write. */

@@ -8,7 +8,7 @@
  */
 import type { Derived, Found, Hull, Layout, Option } from '../boat';
 import type { Drawing } from '../drawing';
-import type { Issue, KindId } from '../measure';
+import type { Bound, Issue, KindId, WriteOptions } from '../measure';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
 export type Stage = 'shape' | 'frames' | 'timber' | 'skin' | 'finish' | 'afloat' | 'handling' | 'buying';
@@ -36,6 +36,8 @@ export interface InputSpec {
   readonly presetInch?: string;
   readonly min?: string;
   readonly max?: string;
+  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
+  readonly bound?: Bound;
   /** One useful step for the + and - keys. */
   readonly step?: string;
   /** Where the preset comes from, or what to measure: a short sentence. */
@@ -79,6 +81,8 @@ export interface FormulaStep {
   readonly meaning: string;
   /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
   readonly source: string;
+  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
+  readonly bound?: Bound;
 }
 
 /** What no formula can say because it asks the whole hull: a search along an edge, a fit through all stations. */
@@ -94,6 +98,7 @@ export interface HullStep {
   readonly find: (hull: Hull, values: Values, found: Found) => number | string | Issue;
   readonly meaning: string;
   readonly source: string;
+  readonly bound?: Bound;
 }
 
 export type Steps = Readonly<Record<string, StepSpec>>;
@@ -114,8 +119,8 @@ export type ValuesOf<I extends Inputs, S extends Steps> = {
 
 /** What a drawing or a chart may use besides the cell's values. */
 export interface OnHand<V = Values> {
-  /** Writes a value in the units the builder has chosen: `14 5/8 in`. */
-  readonly say: (value: number, kind: KindId) => string;
+  /** Writes a value in the units the builder has chosen: `14 5/8 in strong`; a limit by `{ bound: 'most' }`. */
+  readonly say: (value: number, kind: KindId, options?: WriteOptions) => string;
   /** The hull as it stands, or null where it cannot be drawn. */
   readonly hull: Hull | null;
   /** The best answer of the cell's search so far. */
@@ -241,7 +246,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly answers: readonly Answer<Extract<keyof I | keyof S, string>>[];
   /**
    * One sentence that says the result in words: `Taper the last {taper} of each board.`
-   * Where the words turn on a value, the first whose `when` is true.
+   * Where the words turn on a value, the first whose `when` is true. `{boards?board:boards}` puts in the first word
+   * where there is one of them; `a` before a number becomes `an` where it is so spoken.
    */
   readonly inWords: string | readonly WordsWhen[];
   /** Its columns are steps: an input has one value, and would say it again in every row. */
@@ -308,8 +314,14 @@ export function choice(label: string, more: Omit<ChoiceSpec, 'kind' | 'label'>):
 }
 
 /** A line of working. */
-export function step(kind: KindId, formula: string, meaning: string, source: string): FormulaStep {
-  return { kind, formula, meaning, source };
+export function step(
+  kind: KindId,
+  formula: string,
+  meaning: string,
+  source: string,
+  bound?: Bound,
+): FormulaStep {
+  return { kind, formula, meaning, source, ...(bound && { bound }) };
 }
 
 /** A line of working that asks the whole hull. */

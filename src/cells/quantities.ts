@@ -7,8 +7,9 @@
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
 import { wordsOf } from '../measure';
-import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, type StepSpec } from './define';
+import { type Cell, type ChoiceSpec, type InputSpec, isHullStep } from './define';
 import { type Instance, isChoice } from './instance';
+import { mannerOf } from './manner';
 import { runStep, valueOf } from './steps';
 
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
@@ -50,8 +51,8 @@ export function cellQuantities(
   const { cell } = instance;
   const boat: OnBoat = { lists, exists };
   const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
-  const derived = Object.entries(cell.steps).map(([key, spec]) =>
-    derivedOf(cell, `${instance.name}.${key}`, spec, lists, (read, name) => valueOf(instance, name, read)),
+  const derived = Object.keys(cell.steps).map((key) =>
+    derivedOf(cell, `${instance.name}.${key}`, key, lists, (read, name) => valueOf(instance, name, read)),
   );
   return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
 }
@@ -73,6 +74,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     kind: spec.kind,
     meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
     ...(spec.note === undefined ? {} : { source: spec.note }),
+    ...written(instance.cell, key),
   };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
   const twin = own === undefined ? spec.presetInch : undefined;
@@ -91,6 +93,12 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(max === undefined ? {} : { max }),
     ...(step === undefined ? {} : { step }),
   };
+}
+
+/** How it is written, where that is not as all numbers are. */
+function written(cell: Cell, key: string): Pick<Given, 'manner'> {
+  const manner = mannerOf(cell, key);
+  return manner ? { manner } : {};
 }
 
 /** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */
@@ -132,15 +140,17 @@ function canFollow(cell: Cell, link: string, { lists }: OnBoat): boolean {
 function derivedOf(
   cell: Cell,
   name: string,
-  spec: StepSpec,
+  key: string,
   lists: BoatLists | null,
   lookUp: (read: Read, key: string) => number | string,
 ): Derived {
+  const spec = cell.steps[key]!; // asked only for steps of the cell
   return {
     name,
     kind: spec.kind,
     meaning: spec.meaning,
     source: spec.source,
+    ...written(cell, key),
     ...(isHullStep(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
     from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
   };
@@ -156,7 +166,7 @@ function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
   return optionsOf(spec, boat.lists).flatMap((option) => {
     const row: Row = { instance, over, option: option.id, boat };
     return Object.entries(cell.steps).map(([key, step]) => ({
-      ...derivedOf(cell, `${name}.${option.id}.${key}`, step, boat.lists, (read, asked) =>
+      ...derivedOf(cell, `${name}.${option.id}.${key}`, key, boat.lists, (read, asked) =>
         rowValue(row, asked, read),
       ),
       meaning: `${step.meaning}, ${option.label}`,

@@ -1,8 +1,9 @@
 /** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
 import { attempt, type Found, type Hull, type Read } from '../boat';
-import { formula, type Formula, isIssue, type Issue, issue, type KindId } from '../measure';
+import { formula, type Formula, isIssue, type Issue, issue } from '../measure';
 import { type Cell, isHullStep, type OnHand, type StepSpec, type Values } from './define';
 import type { Instance } from './instance';
+import { mannerOf } from './manner';
 
 /** The value of an input or step of the instance. */
 export function valueOf(instance: Instance, key: string, read: Read): number | string {
@@ -82,12 +83,22 @@ export function onHand(
   cell: Cell,
   values: Values,
   hull: Hull | null,
-  say: (value: number, kind: KindId) => string,
+  say: OnHand['say'],
   found: Found = nothingFound,
 ): OnHand {
   const rerun: OnHand['rerun'] = (changes) =>
     runSteps(cell, { ...values, ...changes } as Values, hull, found);
-  return { say, hull, found, rerun };
+  // In the picture an answer is written as finely as at the head.
+  const fineness = (value: number) => {
+    const answer = cell.answers.find(({ of, tolerance }) => tolerance !== undefined && values[of] === value);
+    return answer && mannerOf(cell, answer.of)?.within;
+  };
+  return {
+    say: (value, kind, options = {}) => say(value, kind, { within: fineness(value), ...options }),
+    hull,
+    found,
+    rerun,
+  };
 }
 
 /** All values of an instance, for its pictures. */

@@ -1,8 +1,9 @@
 /** Which of a cell's warnings apply, with the numbers put in. */
 import type { Read } from '../boat';
-import { type Issue, isIssue, type KindId } from '../measure';
-import type { Cell, Warning } from './define';
+import { type Issue, isIssue, type KindId, type WriteOptions, type Written } from '../measure';
+import type { Cell, Warning, WordsWhen } from './define';
 import { type Instance, isChoice } from './instance';
+import { mannerOf } from './manner';
 import { compiled, evaluateFormula, valueOf } from './steps';
 
 export interface Applies {
@@ -12,6 +13,9 @@ export interface Applies {
   readonly says: string;
 }
 
+/** Writes a value in the units chosen. */
+export type Say = (value: number, kind: KindId, options?: WriteOptions) => Written;
+
 /** Works something out from the graph; a missing value makes an issue of it. */
 export type Work = <T>(by: (read: Read) => T) => T | Issue;
 
@@ -19,16 +23,12 @@ export type Work = <T>(by: (read: Read) => T) => T | Issue;
  * @param say writes a value in the chosen units
  * @returns the warnings that apply; one whose values are still missing does not, and silences no other
  */
-export function warningsOf(
-  instance: Instance,
-  work: Work,
-  say: (value: number, kind: KindId) => string,
-): Applies[] {
+export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] {
   const { cell, name } = instance;
   return cell.warnings.flatMap((warning, index) => {
     const says = work((read) => {
       const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
-      return isIssue(verdict) || verdict === 0 ? '' : inWords(instance, warning.says, read, say);
+      return isIssue(verdict) || verdict === 0 ? '' : inWords(instance, warning, read, say);
     });
     return isIssue(says) || says === '' ? [] : [{ name: `${name}.${index + 1}`, warning, says }];
   });
@@ -45,34 +45,83 @@ export function answersOf(instance: Instance, work: Work): Cell['answers'] {
 }
 
 /** The result in one sentence. */
-export function answerInWords(
-  instance: Instance,
-  read: Read,
-  say: (value: number, kind: KindId) => string,
-): string {
+export function answerInWords(instance: Instance, read: Read, say: Say): string {
   const { cell } = instance;
-  if (typeof cell.inWords === 'string') return inWords(instance, cell.inWords, read, say);
+  if (typeof cell.inWords === 'string') return inWords(instance, { says: cell.inWords }, read, say);
   const holds = cell.inWords.find(({ when }) => {
     const verdict =
       when === undefined ? 1 : evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read));
     return !isIssue(verdict) && verdict !== 0;
   });
-  return holds ? inWords(instance, holds.says, read, say) : '';
+  return holds ? inWords(instance, holds, read, say) : '';
 }
 
-/** A sentence of the cell with `{key}` replaced by the value as written. */
-export function inWords(
+/** `{share}`, or `{boards?board:boards}`: a word for one and a word for more. */
+const PLACE = /\{(\w+)(?:\?([^:{}]*):([^{}]*))?\}/g;
+/** The same with the article before it. */
+const ARTICLED = /(\b[Aa]n? )?\{(\w+)(?:\?([^:{}]*):([^{}]*))?\}/g;
+
+/** The keys that a sentence puts in. */
+export function keysIn(template: string): string[] {
+  return [...template.matchAll(PLACE)].map(([, key = '']) => key);
+}
+
+/** A sentence of the cell with its values put in as they are written. */
+function inWords(instance: Instance, { says, when }: WordsWhen, read: Read, say: Say): string {
+  const { cell } = instance;
+  const values = Object.fromEntries(keysIn(says).map((key) => [key, valueOf(instance, key, read)]));
+  const written = (finer: number) =>
+    Object.fromEntries(
+      Object.entries(values).flatMap(([key, value]) =>
+        typeof value === 'number'
+          ? [[key, say(value, kindOfKey(cell, key), { ...mannerOf(cell, key), finer })] as const]
+          : [],
+      ),
+    );
+  const numbers = fineEnough(instance, when, read, written);
+  return says.replace(
+    ARTICLED,
+    (_, article: string | undefined, key: string, one?: string, many?: string) => {
+      const value = values[key]!; // of the same keys
+      const text =
+        one === undefined
+          ? typeof value === 'string'
+            ? optionLabel(instance, key, value)
+            : numbers[key]!.told
+          : ((numbers[key]?.text === '1' ? one : many) ?? '');
+      return (article ? articleOf(article, text) : '') + text;
+    },
+  );
+}
+
+/** How much more finely than usual a number beside its limit is written, at most. */
+const FINEST = 4;
+
+/**
+ * The numbers of a sentence, written so finely that what they say is what makes the sentence true: `50.04 %, over the
+ * 50 % allowed`. Where no fineness tells it, as usual.
+ */
+function fineEnough(
   instance: Instance,
-  template: string,
+  when: string | undefined,
   read: Read,
-  say: (value: number, kind: KindId) => string,
-): string {
-  return template.replace(/\{(\w+)\}/g, (_, key: string) => {
-    const value = valueOf(instance, key, read);
-    return typeof value === 'number'
-      ? say(value, kindOfKey(instance.cell, key))
-      : optionLabel(instance, key, value);
-  });
+  written: (finer: number) => Readonly<Record<string, Written>>,
+): Readonly<Record<string, Written>> {
+  if (when === undefined) return written(0);
+  for (let finer = 0; finer <= FINEST; finer += 1) {
+    const numbers = written(finer);
+    const verdict = evaluateFormula(
+      compiled(instance.cell, when),
+      (key) => numbers[key]?.written ?? valueOf(instance, key, read),
+    );
+    if (!isIssue(verdict) && verdict !== 0) return numbers;
+  }
+  return written(0);
+}
+
+/** `a ` or `an ` as what follows is spoken: an 8, an 18 mm, an 11/16 in, an ash plank. */
+function articleOf(article: string, text: string): string {
+  return `${article.charAt(0)}${/^(8|1[18](?!\d)|[aeiou])/i.test(text) ? 'n' : ''} `;
 }
 
 export function kindOfKey(cell: Cell, key: string): KindId {

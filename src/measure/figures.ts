@@ -1,8 +1,24 @@
 /** Decimals: as many figures of a number as a builder reads, or exactly as many as bring the same double back. */
 import { type Exact, exact, multiply, toParts } from './exact';
 
-/** Figures that a builder reads: more are noise, in wood as on a tape. */
-const figures = 4;
+/** Figures that a builder reads: more are noise. */
+const figures = 3;
+/** What is read off a tape or a protractor has one more: 1234 mm. */
+const figuresOfTape = 4;
+
+/** What a tolerance in round millimetres may exceed the mark that stands for it: 3 mm is 1/8 in. */
+export const ROUND = 1.1;
+
+/** 'most': a limit that is never written larger than it is; 'least': one that is never written smaller. */
+export type Bound = 'most' | 'least';
+
+/** How a number is rounded: towards its own side of a limit, to so many decimals more than are read. */
+export interface Rounding {
+  readonly bound?: Bound | undefined;
+  readonly finer?: number | undefined;
+  /** How far off is still good work, in the number's own unit. */
+  readonly within?: number | undefined;
+}
 
 /** Most decimals by unit, where it is not two. */
 const decimals: ReadonlyMap<string, number> = new Map([
@@ -40,21 +56,59 @@ const decimals: ReadonlyMap<string, number> = new Map([
 ]);
 
 /** Units read off a tape, a protractor or a thermometer: what is finer than their last decimal is nothing. */
-const tapes = new Set(['mm', 'in', 'µm', 'thou', '°', '°C', '°F', '%', 's']);
+const tapes = new Set(['mm', 'm', 'in', 'µm', 'thou', '°', '°C', '°F', '%', 's']);
 
-/** A number of `unit` as a builder reads it: four figures, trailing noughts dropped, never `-0`. */
-export function readable(value: number, unit: string): string {
+/** A number of `unit` as a builder reads it: few figures, trailing noughts dropped, never `-0`. */
+export function readable(value: number, unit: string, { bound, finer = 0, within }: Rounding = {}): string {
   const size = Math.abs(value);
   if (size === 0) return '0';
+  const isTape = tapes.has(unit);
   const power = Math.floor(Math.log10(size));
-  if (power < -9 && tapes.has(unit)) return '0';
-  if (power >= 12 || power < -9) return trimmed(value.toExponential(figures - 1)).replace('e+', 'e');
-  const most = decimals.get(unit) ?? 2;
+  if (power < -9 && isTape) return '0';
+  const count = (isTape ? figuresOfTape : figures) - 1 + finer;
+  if (power >= 12 || power < -9) return inPowers(value, count, bound);
+  const most = (decimals.get(unit) ?? 2) + finer;
   // A long length in inches is wanted to the hundredth all the same.
-  const usual = Math.min(Math.max(figures - 1 - power, unit === 'in' ? 2 : 0), most);
+  const usual = Math.min(Math.max(count - power, unit === 'in' ? 2 : isTape ? 0 : -Infinity), most);
   // Two or three figures at least, so that a small share of a megapascal is not written as none.
-  const needed = tapes.has(unit) ? 0 : Math.min((most > 1 ? 2 : 1) - power, 11);
-  return trimmed(value.toFixed(Math.max(usual, needed)));
+  const needed = isTape ? -Infinity : Math.min((most > 1 ? 2 : 1) - power, 11);
+  const asked = within === undefined ? -Infinity : Math.ceil(-Math.log10(within * ROUND));
+  const [number, places] = rounded(value, Math.max(usual, needed, asked), bound);
+  return trimmed(number.toFixed(Math.max(places, 0)));
+}
+
+/** With a power of ten, to so many decimals. */
+function inPowers(value: number, places: number, bound: Bound | undefined): string {
+  const nearest = value.toExponential(places);
+  const past = Number(nearest) - value;
+  const isAmiss = bound === 'most' ? past > 0 : bound === 'least' && past < 0;
+  const step = Number(`1e${Number(nearest.split('e')[1]) - places}`);
+  const text = isAmiss ? (Number(nearest) - Math.sign(past) * step).toExponential(places) : nearest;
+  return trimmed(text).replace('e+', 'e');
+}
+
+/** `value` to so many decimals, or to tens where they are below zero; a limit that would come to nothing keeps a figure. */
+function rounded(
+  value: number,
+  places: number,
+  bound: Bound | undefined,
+): readonly [number: number, places: number] {
+  const scale = 10 ** Math.abs(places);
+  const marks = places < 0 ? value / scale : value * scale;
+  const whole = wholeMarks(marks, bound);
+  if (whole === 0 && bound !== undefined) {
+    const power = Math.floor(Math.log10(Math.abs(value)));
+    if (-power > places) return rounded(value, -power, bound);
+  }
+  return [places < 0 ? whole * scale : whole / scale, places];
+}
+
+/** The nearest whole number, for a limit the one on its own side; what misses a mark by the rounding of a sum is on it. */
+export function wholeMarks(marks: number, bound: Bound | undefined): number {
+  const slack = 1e-9 * Math.max(1, Math.abs(marks));
+  const nearest = Math.sign(marks) * Math.round(Math.abs(marks));
+  if (bound === undefined || Math.abs(marks - nearest) <= slack) return nearest + 0;
+  return (bound === 'most' ? Math.floor(marks) : Math.ceil(marks)) + 0;
 }
 
 /** Without noughts after the last figure; `-0.0` as `0`. */

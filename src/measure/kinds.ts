@@ -73,7 +73,7 @@ const rows = {
   force: row('a force', 'N', 'mass', ['N', 'N', 10, 'kN'], 'lbf'),
   stiffness: row('a force per length', 'N/m', 'mass', 'N/mm', 'lbf/in'),
   lineLoad: row('a force per length', 'N/m', 'mass', 'N/m', 'lbf/ft'),
-  stress: row('a stress', 'Pa', 'mass', ['MPa', 'MPa', 1, 'GPa'], 'psi'),
+  stress: row('a stress', 'Pa', 'mass', ['MPa', 'MPa', 1, 'GPa'], ['psi', 'psi', 0.1, 'million psi']),
   pressure: row('a pressure', 'Pa', 'mass', 'kPa', 'psi'),
   moment: row('a moment', 'N·m', 'mass', 'N·m', 'ft·lbf'),
   bendingStiffness: row('a bending stiffness', 'N·m2', 'mass', 'N·m²', 'lbf·ft²'),

@@ -1,4 +1,5 @@
 /** Lengths as a tape shows them: feet, inches and fractions; and as tables of offsets have them, in eighths. */
+import { type Bound, ROUND, wholeMarks } from './figures';
 
 /** A length cut to the marks of a tape. */
 export interface Marked {
@@ -14,13 +15,14 @@ const inch = 0.0254;
 const feetFrom = 24;
 
 /**
- * `metres` at the nearest of `parts` marks an inch: `14 5/8 in`, `5' 3 1/2"`. The whole inches must be exact
- * doubles: lengths beyond some 10^11 m are not for tapes.
+ * `metres` at the nearest of `parts` marks an inch, a limit at the next on its own side: `14 5/8 in`, `5' 3 1/2"`. The
+ * whole inches must be exact doubles: lengths beyond some 10^11 m are not for tapes.
  */
-export function onTape(metres: number, parts: number): Marked {
-  const marks = Math.round((Math.abs(metres) / inch) * parts);
-  const sign = metres < 0 && marks > 0 ? '-' : '';
-  const mark = ((sign ? -1 : 1) * marks * inch) / parts;
+export function onTape(metres: number, parts: number, bound?: Bound): Marked {
+  const signed = wholeMarks((metres / inch) * parts, bound);
+  const marks = Math.abs(signed);
+  const sign = signed < 0 ? '-' : '';
+  const mark = (signed * inch) / parts;
   const inches = Math.floor(marks / parts);
   const fraction = fractionOf(marks % parts, parts);
   if (inches < feetFrom) {
@@ -37,6 +39,11 @@ export function onTape(metres: number, parts: number): Marked {
     mark,
     spoken: minus(sign) + spoken,
   };
+}
+
+/** Marks to an inch, in halves, quarters, eighths and so on, that are no coarser than a tolerance: 64 at most. */
+export function marksWithin(metres: number): number {
+  return Math.min(64, 2 ** Math.max(0, Math.ceil(Math.log2(inch / (metres * ROUND)))));
 }
 
 function sayInches(inches: number, fraction: string): string {

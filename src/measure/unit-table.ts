@@ -104,6 +104,10 @@ export const rows: Readonly<Record<string, Row>> = {
   GPa: unit('1000 MPa', 'gigapascal'),
   bar: unit('100000 Pa', 'bar'),
   psi: { is: 'lbf/in²', says: ['pound per square inch', 'pounds per square inch'] },
+  'million psi': {
+    is: '1000000 psi',
+    says: ['million pounds per square inch', 'million pounds per square inch'],
+  },
   ksi: { is: '1000 psi', says: ['thousand pounds per square inch', 'thousand pounds per square inch'] },
   J: unit('N·m', 'joule'),
   kJ: unit('1000 J', 'kilojoule'),

@@ -1,24 +1,41 @@
 /** Writes values in the units which the builder has chosen: for reading, for speaking, and exactly for keeping. */
-import { add, divide, type Exact, exactDouble, nearestDouble, negate } from './exact';
-import { readable, shortestDecimal } from './figures';
+import { add, divide, type Exact, exactDecimal, exactDouble, multiply, nearestDouble, negate } from './exact';
+import { type Bound, readable, shortestDecimal, wholeMarks } from './figures';
 import { isIssue } from './issue';
 import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
 import { shelfOf } from './sold';
-import { inEighths, type Marked, onTape, pastInches, pastMillimetres } from './tape';
+import { inEighths, type Marked, marksWithin, onTape, pastInches, pastMillimetres } from './tape';
 import { knownUnit, type Unit, withUnit } from './units';
+
+/** The finest marks of an inch, on a steel rule. */
+const FINEST = 64;
 
 export interface Written {
   /** `14 5/8 in`, `5' 3 1/2"`, `371 mm`. */
   readonly text: string;
-  /** What the mark leaves out: `0.01 in strong`; empty if nothing that shows. */
+  /** What stands beside it: what the mark leaves out, `0.01 in strong`; what a force weighs like, `as 58 kg`. */
   readonly remainder: string;
+  /** Both, for a sentence or a picture: `14 5/8 in strong`, `565 N (as 58 kg)`. */
+  readonly told: string;
+  /** The value that `text` stands for. */
+  readonly written: number;
   /** In words, for the ear: `14 and 5/8 inches`. */
   readonly spoken: string;
 }
 
-export interface WriteOptions {
+/** How a quantity is written wherever it stands. */
+export interface Manner {
+  /** Of a limit: at most is rounded down, at least is rounded up. */
+  readonly bound?: Bound | undefined;
+  /** How far off is still good work, SI: it is written as finely as that. */
+  readonly within?: number | undefined;
+}
+
+export interface WriteOptions extends Manner {
+  /** So many steps more finely than a builder reads: for a number that must differ from its limit. */
+  readonly finer?: number;
   /** A unit of the place's own, instead of the chosen one. */
   readonly unit?: string;
   /** Put + before what is above zero, as for a difference. */
@@ -31,13 +48,21 @@ export interface WriteOptions {
 
 /** Writes an SI value with as many figures as a builder reads. What is not finite is written `no value`. */
 export function write(value: number, kind: KindId, shown: Shown, options: WriteOptions = {}): Written {
-  if (!Number.isFinite(value)) return { text: 'no value', remainder: '', spoken: 'no value' };
+  if (!Number.isFinite(value))
+    return { text: 'no value', remainder: '', told: 'no value', spoken: 'no value', written: Number.NaN };
   const sold = options.unit === undefined && !options.sign && shelfOf(kind)?.called(value, shown);
-  if (sold) return { ...sold, remainder: pastSold(value, sold.size, shown) };
-  const written = writeUnsigned(value, kindOf(kind), shown, options);
-  const plus = options.sign === true && /[1-9]/.test(written.text) && !written.text.startsWith('-');
-  const text = plus ? `+${written.text}` : written.text.replace(/^-/, '−');
-  return { ...written, text, spoken: plus ? `plus ${written.spoken}` : written.spoken };
+  if (sold) return { ...sold, remainder: pastSold(value, sold.size, shown), told: sold.text, written: value };
+  const bare = writeUnsigned(value, kindOf(kind), shown, options);
+  const plus = options.sign === true && /[1-9]/.test(bare.text) && !bare.text.startsWith('-');
+  const text = plus ? `+${bare.text}` : bare.text.replace(/^-/, '−');
+  const told = options.bound || options.eighths ? text : text + besides(bare.remainder);
+  return { ...bare, text, told, spoken: plus ? `plus ${bare.spoken}` : bare.spoken };
+}
+
+/** A remainder as it follows its number in a sentence: how much it is stands at the answer's head. */
+function besides(remainder: string): string {
+  if (remainder === '') return '';
+  return / (strong|scant)$/.exec(remainder)?.[0] ?? ` (${remainder})`;
 }
 
 /** A difference of two values of a kind, with its sign: `+3 mm`, `−1/8 in`, `+4 °C`. */
@@ -47,29 +72,69 @@ export function writeDifference(value: number, kind: KindId, shown: Shown): stri
   return write(value, differs[kind] ?? kind, shown, { sign: true }).text;
 }
 
-function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
+type Bare = Omit<Written, 'told'>;
+
+function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Bare {
   if ((kind.id === 'length' || shelfOf(kind.id)) && options.unit === undefined) {
     if (options.eighths === true) return marked(value, inEighths(value));
-    if (shown.length === 'feet') return marked(value, onFinestTape(value, shown.fraction));
+    if (shown.length === 'feet') return inFeet(value, kind, shown, options);
     if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
   }
   if (kind.dimension[5] !== 0) return writeMoney(value, kind, shown, options);
   const unit = unitFor(value, kind, shown, options.unit);
-  const number = readable(inUnit(value, unit, kind), unit?.symbol ?? '');
+  const written = inDecimals(value, unit, kind, options);
   // Next to nothing is none of the field's own unit, not of a smaller one.
-  if (number === '0' && options.unit === undefined)
-    return inUnits('0', unitOrNone(ladderOf(kind, shown).entry));
-  if (kind.id === 'slope') return { text: `1 in ${number}`, remainder: '', spoken: `1 in ${number}` };
-  return inUnits(number, unit);
+  if (written.text.startsWith('0') && written.written === 0 && options.unit === undefined)
+    return { ...inUnits('0', unitOrNone(ladderOf(kind, shown).entry)), written: 0 };
+  return kind.id === 'force' && shown.mass === 'kg' && options.unit === undefined && unit
+    ? { ...written, remainder: weighsLike(value, options) }
+    : written;
 }
 
-/** What is less than half a mark, but can be planed or felt, is told in 64ths and not as nothing. */
-function onFinestTape(value: number, parts: number): Marked {
-  const onMark = onTape(value, parts);
-  return onMark.mark === 0 ? onTape(value, 64) : onMark;
+/** On the builder's tape; more finely on a steel rule, and beyond its marks in decimals. */
+function inFeet(value: number, kind: Kind, shown: Shown, options: WriteOptions): Bare {
+  const { bound, finer = 0, within } = options;
+  const asked = within === undefined ? shown.fraction : Math.max(shown.fraction, marksWithin(within));
+  const parts = asked * 2 ** finer;
+  if (parts > FINEST)
+    return inDecimals(value, knownUnit('in'), kind, {
+      bound,
+      finer: Math.ceil(Math.log2(parts / FINEST)) - 1,
+    });
+  const onMark = onTape(value, parts, bound);
+  // What is less than half a mark, but can be planed or felt, is told in 64ths and not as nothing.
+  return marked(value, onMark.mark === 0 ? onTape(value, FINEST, bound) : onMark);
 }
 
-function inUnits(number: string, unit: Unit | undefined): Written {
+/** A number of the unit, as it stands in its own sentence: a slope is 1 in so many. */
+function inDecimals(value: number, unit: Unit | undefined, kind: Kind, options: WriteOptions): Bare {
+  const { bound, finer, within } = options;
+  const inIts = inUnit(value, unit, kind);
+  const number =
+    kind.id === 'count' && Number.isInteger(inIts)
+      ? String(inIts + 0)
+      : readable(inIts, unit?.symbol ?? '', {
+          bound,
+          finer,
+          within: within === undefined || !unit ? within : within / nearestDouble(unit.factor),
+        });
+  const written = nearestDouble(ofUnit(exactDecimal(number), unit, kind));
+  if (kind.id === 'slope') {
+    const text = `1 in ${number}`;
+    return { text, remainder: '', spoken: text, written };
+  }
+  return { ...inUnits(number, unit), written };
+}
+
+/** What a pull of so many newtons weighs like in the hand: `as 58 kg`. */
+function weighsLike(newtons: number, { bound }: Manner): string {
+  const kilograms = Math.abs(newtons) / nearestDouble(knownUnit('kgf').factor);
+  const [weight, unit] = kilograms < 1 ? [kilograms * 1000, 'g'] : [kilograms, 'kg'];
+  const whole = weight >= 10;
+  return `as ${readable(whole ? wholeMarks(weight, bound) : wholeMarks(weight * 10, bound) / 10, unit)} ${unit}`;
+}
+
+function inUnits(number: string, unit: Unit | undefined): Omit<Bare, 'written'> {
   return { text: withUnit(number, unit), remainder: '', spoken: speak(number, unit) };
 }
 
@@ -82,17 +147,16 @@ function pastSold(value: number, size: number, shown: Shown): string {
   return exactly === bought ? '' : `exactly ${exactly} ${unit}`;
 }
 
-function marked(value: number, { text, spoken, mark }: Marked): Written {
-  return { text, spoken, remainder: pastInches(value - mark) };
+function marked(value: number, { text, spoken, mark }: Marked): Bare {
+  return { text, spoken, remainder: pastInches(value - mark), written: mark };
 }
 
-function wholeMillimetres(value: number): Written {
+function wholeMillimetres(value: number): Bare {
   const whole = Math.round(value * 1000) + 0;
-  const millimetre = knownUnit('mm');
   return {
-    text: withUnit(String(whole), millimetre),
+    ...inUnits(String(whole), knownUnit('mm')),
     remainder: pastMillimetres(value - whole / 1000),
-    spoken: speak(String(whole), millimetre),
+    written: whole / 1000,
   };
 }
 
@@ -103,15 +167,18 @@ const currencies: Readonly<Record<Shown['money'], string>> = {
   '£': ' pounds',
 };
 
-function writeMoney(value: number, kind: Kind, shown: Shown, options: WriteOptions): Written {
+function writeMoney(value: number, kind: Kind, shown: Shown, options: WriteOptions): Bare {
   const each = unitFor(value, kind, shown, options.unit);
-  const amount = inUnit(value, each, kind).toFixed(2);
+  const places = 2 + (options.finer ?? 0);
+  const cents = wholeMarks(inUnit(value, each, kind) * 10 ** places, options.bound) / 10 ** places;
+  const amount = cents.toFixed(places);
   const size = amount.replace('-', '');
   const minus = size !== amount && /[1-9]/.test(size);
   return {
     text: `${minus ? '-' : ''}${shown.money}${size}${each?.symbol ?? ''}`,
     remainder: '',
     spoken: `${minus ? 'minus ' : ''}${size}${currencies[shown.money]}${each ? ` ${each.says[0]}` : ''}`,
+    written: nearestDouble(ofUnit(exactDecimal(amount), each, kind)),
   };
 }
 
@@ -138,6 +205,13 @@ function exactIn(value: number, unit: Unit | undefined, kind: Kind): Exact {
   const amount = exactDouble(value);
   if (!unit) return amount;
   return divide(unit.zero && kind.id !== 'warmth' ? add(amount, negate(unit.zero)) : amount, unit.factor);
+}
+
+/** The SI value of so many of the unit. */
+function ofUnit(amount: Exact, unit: Unit | undefined, kind: Kind): Exact {
+  if (!unit) return amount;
+  const value = multiply(amount, unit.factor);
+  return unit.zero && kind.id !== 'warmth' ? add(value, unit.zero) : value;
 }
 
 function speak(number: string, unit: Unit | undefined): string {

@@ -6,8 +6,8 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, Table, Value } from '../boat';
-import type { Instance } from '../cells';
-import { isIssue, type KindId, type Shown, write } from '../measure';
+import type { Instance, Say } from '../cells';
+import { isIssue, type KindId, type Manner, type Shown, write, type WriteOptions } from '../measure';
 import type { Book, Findings, Graph, Ripple, Shelf, Shelves, Version } from '../notebook';
 import type { Misfit } from '../notebook/misfits';
 import type { Conflict, Keeping } from './frame/keeping';
@@ -92,23 +92,38 @@ export function useBench(): Bench {
 /** The words for the two versions wherever they stand side by side. */
 export const versionWords: Readonly<Record<Version, string>> = { first: 'Kept', second: 'Trying' };
 
-/** A writer of numbers in the units chosen now; whoever calls follows the choice. */
-export function sayWith(bench: Bench): (value: number, kind: KindId) => string {
+/** A writer of numbers for pictures, in the units chosen now; whoever calls follows the choice. */
+export function sayWith(bench: Bench): (value: number, kind: KindId, options?: WriteOptions) => string {
   const shown = bench.shown.value;
-  return (value, kind) => write(value, kind, shown).text;
+  return (value, kind, options) => write(value, kind, shown, options).told;
 }
 
 /** The same for a sentence, where a number must not part from its unit at the end of a line. */
-export function tiedWith(bench: Bench): (value: number, kind: KindId) => string {
-  const say = sayWith(bench);
-  return (value, kind) => say(value, kind).replaceAll(' ', '\u00a0');
+export function tiedWith(bench: Bench): Say {
+  const shown = bench.shown.value;
+  return (value, kind, options) => {
+    const written = write(value, kind, shown, options);
+    return { ...written, told: written.told.replaceAll(' ', '\u00a0') };
+  };
 }
 
 /** Any value as text; an issue gives its sentence. */
-export function sayValue(value: Value, kind: KindId, shown: Shown, options: readonly Option[] = []): string {
+export function sayValue(
+  value: Value,
+  kind: KindId,
+  shown: Shown,
+  options: readonly Option[] = [],
+  manner?: Manner,
+): string {
   if (isIssue(value)) return value.issue;
   if (typeof value === 'string') return options.find((option) => option.id === value)?.label ?? value;
-  return write(value, kind, shown).text;
+  return write(value, kind, shown, manner).told;
+}
+
+/** A value of a quantity as it is written wherever it stands. */
+export function sayOf(graph: Graph, name: string, value: Value, shown: Shown): string {
+  const quantity = graph.quantity(name);
+  return sayValue(value, quantity?.kind ?? 'number', shown, optionsFor(graph, name), quantity?.manner);
 }
 
 /** The answers a choice can take; none for what is no choice. */

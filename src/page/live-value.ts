@@ -1,7 +1,7 @@
 /** A number in the middle of a sentence, moving with the rest; both versions and the difference where they differ. */
 import type { Value } from '../boat';
 import { isIssue, writeDifference } from '../measure';
-import { optionsFor, sayValue, useBench, versionWords } from './bench';
+import { sayOf, useBench, versionWords } from './bench';
 import { html } from './html';
 import { waitsFor } from './words';
 
@@ -13,9 +13,7 @@ export function LiveValue({ of }: { of: string }) {
   if (!quantity) return html`<span class="notice">there is no quantity "${of}"</span>`;
   const { kind, meaning } = quantity;
   const say = (value: Value) =>
-    isIssue(value)
-      ? `(waits for ${waitsFor(bench, value)})`
-      : sayValue(value, kind, shown.value, optionsFor(graph, of));
+    isIssue(value) ? `(waits for ${waitsFor(bench, value)})` : sayOf(graph, of, value, shown.value);
   const first = graph.value(of);
   const second = book.second.value?.value(of);
   const differs = second !== undefined && say(second) !== say(first);

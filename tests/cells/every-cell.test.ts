@@ -15,25 +15,19 @@ import {
   type InputSpec,
   isChoice,
   isHullStep,
+  keysIn,
   onHand,
+  type OnHand,
   optionsOf,
   plainInstance,
   registry,
+  type Say,
   type Values,
   warningsOf,
 } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { collisions, setOut } from '../../src/drawing';
-import {
-  isIssue,
-  kindOf,
-  type KindId,
-  nameOf,
-  plainShown,
-  read,
-  sameDimension,
-  write,
-} from '../../src/measure';
+import { isIssue, kindOf, nameOf, plainShown, read, sameDimension, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
@@ -43,7 +37,8 @@ import { inRoot } from '../tools/root.mjs';
 import { isTaken } from '../../src/boat/names';
 import { acceptedEntries } from './proofs';
 
-const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
+const say: Say = (value, kind, options) => write(value, kind, plainShown, options);
+const sayInPicture: OnHand['say'] = (value, kind, options) => say(value, kind, options).told;
 const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({
   id,
   lists: lists(table),
@@ -98,7 +93,7 @@ function hasPart({ graph }: (typeof boats)[number], name: string): boolean {
   return graph.names.some((other) => other.startsWith(`${part}.`));
 }
 
-const placeholders = (text: string) => [...text.matchAll(/\{(\w*)\}/g)].map(([, key = '']) => key);
+const placeholders = keysIn;
 const wordsCases = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
 
 test('the registry holds each file of cells once, under its own name', async () => {
@@ -338,7 +333,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
         return target[String(key)];
       },
     });
-    const on = onHand(cell, values, null, say);
+    const on = onHand(cell, values, null, sayInPicture);
     cell.draw?.(watching, on);
     cell.chart?.(watching, on);
     expect(numbers.map(([key]) => key).filter((key) => !used.has(key) && !seen.has(key))).toStrictEqual([]);
@@ -403,7 +398,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
 
 /** What is wrong with the cell's drawing and chart at these values, as sentences. */
 function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHand>[2]): string[] {
-  const on = onHand(cell, values, hull, say);
+  const on = onHand(cell, values, hull, sayInPicture);
   const faults: string[] = [];
   const drawing = cell.draw?.(values, on);
   if (drawing) {

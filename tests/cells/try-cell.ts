@@ -7,10 +7,11 @@ import {
   type Chart,
   onHand,
   plainInstance,
+  type Say,
   warningsOf,
 } from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
-import { isIssue, type KindId, plainShown, type Shown, write } from '../../src/measure';
+import { isIssue, plainShown, type Shown, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { standing } from '../../src/notebook/standing';
 
@@ -56,12 +57,12 @@ export function tryCell(
     all[key] = value;
     if (isIssue(value)) issues[key] = value.issue;
   }
-  const say = (value: number, kind: KindId) => write(value, kind, shown).text;
+  const say: Say = (value, kind, options) => write(value, kind, shown, options);
   const hull = graph.hull();
   const words = graph.work((read) => answerInWords(instance, read, say));
   const ready = Object.keys(issues).length === 0;
   const values = all as Readonly<Record<string, never>>;
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, say);
+  const on = onHand(cell, values, isIssue(hull) ? null : hull, (...of) => say(...of).told);
   return {
     all,
     number: (key) => {

@@ -40,7 +40,7 @@ describe('lengths on a tape', () => {
     ['next to nothing below', -1e-6, '0 in', '', '0 inches'],
   ];
   test.each(marks)('%s', (_, size, text, remainder, spoken) => {
-    expect(write(size * inch, 'length', feet)).toStrictEqual({ text, remainder, spoken });
+    expect(write(size * inch, 'length', feet)).toMatchObject({ text, remainder, spoken });
   });
   test('to the fraction on the tape', () => {
     const size = 14.592 * inch;
@@ -84,7 +84,7 @@ describe('metric and decimal lengths', () => {
     [-0.371, plainShown, { sign: true }, '−371 mm', '', 'minus 371 millimetres'],
   ];
   test.each(cases)('%s m as %j %j', (size, shown, options, text, remainder, spoken) => {
-    expect(write(size, 'length', shown, options)).toStrictEqual({ text, remainder, spoken });
+    expect(write(size, 'length', shown, options)).toMatchObject({ text, remainder, spoken });
   });
 });
 
@@ -96,16 +96,16 @@ describe('other kinds have the figures that a builder reads', () => {
     ['volume', 0.00125, '1.25 L', '0.33 gal'],
     ['volume', 0.00035, '350 mL', '11.8 fl oz'],
     ['volume', 0.00099999, '1 L', '0.264 gal'],
-    ['mass', 12.345, '12.35 kg', '27.22 lb'],
+    ['mass', 12.345, '12.3 kg', '27.2 lb'],
     ['mass', 0.25, '250 g', '8.8 oz'],
     ['density', 512.4, '512 kg/m³', '32 lb/ft³'],
     ['areaDensity', 0.2, '200 g/m²', '5.9 oz/yd²'],
     ['areaDensity', 6.6, '6.6 kg/m²', '1.35 lb/ft²'],
-    ['force', 123.4, '123.4 N', '27.7 lbf'],
-    ['force', 12345, '12.35 kN', '2775 lbf'],
-    ['stress', 45.32e6, '45.3 MPa', '6573 psi'],
+    ['force', 123.4, '123 N', '27.7 lbf'],
+    ['force', 12345, '12.3 kN', '2780 lbf'],
+    ['stress', 45.32e6, '45.3 MPa', '6570 psi'],
     ['stress', 0.0456e6, '0.046 MPa', '6.6 psi'],
-    ['stress', 12.4e9, '12.4 GPa', '1798468 psi'],
+    ['stress', 12.4e9, '12.4 GPa', '1.8 million psi'],
     ['moment', 40.06, '40.1 N·m', '29.5 ft·lbf'],
     ['temperature', 293.15, '20 °C', '68 °F'],
     ['temperature', 263.15, '−10 °C', '14 °F'],
@@ -120,8 +120,8 @@ describe('other kinds have the figures that a builder reads', () => {
     ['share', 0.1234, '12.3 %', '12.3 %'],
     ['share', 1.5e-17, '0 %', '0 %'],
     ['slope', 8, '1 in 8', '1 in 8'],
-    ['slope', 7.456, '1 in 7.456', '1 in 7.456'],
-    ['ratio', 1.23456, '1.235', '1.235'],
+    ['slope', 7.456, '1 in 7.46', '1 in 7.46'],
+    ['ratio', 1.23456, '1.23', '1.23'],
     ['number', 0.0345, '0.0345', '0.0345'],
     ['number', 1.2e15, '1.2e15', '1.2e15'],
     ['number', 4.56e-10, '4.56e-10', '4.56e-10'],
@@ -131,10 +131,10 @@ describe('other kinds have the figures that a builder reads', () => {
     ['money', -0.001, '0.00', '$0.00'],
     ['pricePerLength', 12.5, '12.50/m', '$3.81/ft'],
     ['curvature', 0.25, '0.25/m', '0.0762/ft'],
-    ['secondMoment', 4.5e-6, '450 cm⁴', '10.81 in⁴'],
+    ['secondMoment', 4.5e-6, '450 cm⁴', '10.8 in⁴'],
     ['lumber', 0.0235973, '0.0236 m³', '10 bd ft'],
     ['film', 0.000125, '125 µm', '4.9 thou'],
-    ['spreadingRate', 10000, '10 m²/L', '407.5 ft²/gal'],
+    ['spreadingRate', 10000, '10 m²/L', '407 ft²/gal'],
   ];
   test.each(cases)('%s %s', (kind, si, metric, customary) => {
     expect([write(si, kind, plainShown).text, write(si, kind, feet).text]).toStrictEqual([metric, customary]);
@@ -147,7 +147,7 @@ describe('other kinds have the figures that a builder reads', () => {
   });
   test('what is not finite is written as such, in words', () => {
     for (const value of [Number.NaN, Infinity, -Infinity]) {
-      expect(write(value, 'length', feet)).toStrictEqual({
+      expect(write(value, 'length', feet)).toMatchObject({
         text: 'no value',
         remainder: '',
         spoken: 'no value',

@@ -145,6 +145,7 @@ export const framePattern = defineCell({
       note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
     }),
     gapAllowed: input('length', 'Gap allowed under the skin', {
+      bound: 'most',
       seldom: true,
       preset: '2 mm',
       min: '0.1 mm',
@@ -355,13 +356,16 @@ export const framePattern = defineCell({
       PIECE_INPUTS,
       (hull, values) => clampOf(hull, values).along,
     ),
-    leastLeg: ofFrame(
-      'length',
-      'twice the depth of the members over the sine of the angle between them, at the flattest chine',
-      'leg with which a gusset’s long edge just passes the inner corner of the joint',
-      PIECE_INPUTS,
-      (hull, values) => Math.max(0, ...piecesInHand(hull, values).gussets.map(({ leastLeg }) => leastLeg)),
-    ),
+    leastLeg: {
+      ...ofFrame(
+        'length',
+        'twice the depth of the members over the sine of the angle between them, at the flattest chine',
+        'leg with which a gusset’s long edge just passes the inner corner of the joint',
+        PIECE_INPUTS,
+        (hull, values) => Math.max(0, ...piecesInHand(hull, values).gussets.map(({ leastLeg }) => leastLeg)),
+      ),
+      bound: 'least',
+    },
     jointThickness: step(
       'length',
       'siding + 2 * gussetThickness',

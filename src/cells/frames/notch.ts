@@ -56,6 +56,7 @@ export const notch = defineCell({
       note: 'saw a scrap and measure',
     }),
     land: input('length', 'Wood left between two cuts, at most', {
+      bound: 'most',
       preset: '3/16 in',
       min: '0.5 mm',
       max: '1 in',
@@ -295,14 +296,22 @@ export const notch = defineCell({
       'max(startsAt - screwClear, 0 mm)',
       'where the place kept free of screws begins, along the edge from the chine or the sheer mark',
       PRACTICE,
+      'most',
     ),
     keepTo: step(
       'length',
       'endsAt + screwClear',
       'where it ends, along the edge from the chine or the sheer mark',
       PRACTICE,
+      'least',
     ),
-    keepDepth: step('length', 'farDepth + screwClear', 'how far in from the edge it reaches', PRACTICE),
+    keepDepth: step(
+      'length',
+      'farDepth + screwClear',
+      'how far in from the edge it reaches',
+      PRACTICE,
+      'least',
+    ),
   },
   answers: [
     {

@@ -121,7 +121,13 @@ export const stemBevel = defineCell({
       GEOMETRY,
     ),
     faceLeft: step('length', 'siding - 2 * inset', 'width left of the outer face', GEOMETRY),
-    sidingFor: step('length', '2 * inset', 'thickness at which this landing leaves no outer face', GEOMETRY),
+    sidingFor: step(
+      'length',
+      '2 * inset',
+      'thickness at which this landing leaves no outer face',
+      GEOMETRY,
+      'least',
+    ),
     cover: step(
       'length',
       'faceLeft + 2 * sideThickness / cos(entry)',

@@ -88,13 +88,16 @@ export const strongback = defineCell({
       step: '10 mm',
       note: 'common practice, no source: for the props of transom and stem',
     }),
-    clearance: size(
-      'Free between the highest sheer and the jig',
-      '150 mm',
-      '0 mm',
-      '2 m',
-      'for a hand, a clamp and the plane; common practice, no source',
-    ),
+    clearance: {
+      ...size(
+        'Free between the highest sheer and the jig',
+        '150 mm',
+        '0 mm',
+        '2 m',
+        'for a hand, a clamp and the plane; common practice, no source',
+      ),
+      bound: 'least',
+    },
     stemHead: size(
       'Stem left above the sheer',
       '50 mm',
@@ -205,7 +208,13 @@ export const strongback = defineCell({
         Math.max(...standingsOf(hull, values).all.map((standing) => stemTop(standing, values))),
       [...SKIN_INPUTS, 'stemHead'],
     ),
-    usualLevel: step('length', 'highest + clearance', 'level line that leaves the room asked for', GEOMETRY),
+    usualLevel: step(
+      'length',
+      'highest + clearance',
+      'level line that leaves the room asked for',
+      GEOMETRY,
+      'least',
+    ),
     freeOverJig: step(
       'length',
       'levelLine - highest',

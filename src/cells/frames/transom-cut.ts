@@ -129,6 +129,7 @@ export const transomCut = defineCell({
       note: 'down the transom, where a wedge would lie; common practice, no source; measure it',
     }),
     leastFreeboard: input('length', 'Least freeboard you accept there', {
+      bound: 'least',
       seldom: true,
       preset: '200 mm',
       min: '0 mm',

@@ -49,6 +49,7 @@ export const batten = defineCell({
       step: '1 mm',
     }),
     allowed: input('share', 'Share of rupture allowed', {
+      bound: 'most',
       preset: '50 %',
       min: '10 %',
       max: '67 %',
@@ -176,12 +177,14 @@ export const batten = defineCell({
       'modulus * thickness / (2 * allowed * rupture)',
       'least radius that this batten takes within the share allowed',
       BEAM,
+      'least',
     ),
     thickest: step(
       'length',
       '2 * allowed * rupture * radius / modulus',
       'thickest batten of this wood that bends there within the share allowed',
       BEAM,
+      'most',
     ),
     hardest: hullStep('choice', {
       says: 'the station with the greatest jump of the batten’s third derivative, its ends running on free',
@@ -219,6 +222,7 @@ export const batten = defineCell({
       'thickness * (holds / greatest)^(1/3)',
       'thickest batten of this width that the hardest duck holds',
       'S. J. Record, The Mechanical Properties of Wood, 1914: stiffness goes as the cube of the depth',
+      'most',
     ),
     bay: hullStep('length', {
       says: 'the longest of the straight distances from duck to duck in this view',
@@ -241,6 +245,7 @@ export const batten = defineCell({
       '(push * bay^3 / (4 * modulus * width * gives))^(1/3)',
       'thinnest batten of this width that the push moves no further: a thinner one follows the hand instead of averaging',
       PRESSED,
+      'least',
     ),
     curve: hullStep('length', {
       says: 'along the batten, in this view',

@@ -151,6 +151,7 @@ export const fair = defineCell({
       note: 'common practice: 1/8 in is faired away in silence, above 1/4 in one looks for a blunder',
     }),
     mostWedge: input('length', 'Thickest wedge worth gluing on', {
+      bound: 'most',
       seldom: true,
       preset: '1 in',
       min: '1 mm',

@@ -64,12 +64,14 @@ export const bend = defineCell({
       'modulusNow * thickness / (2 * allowed * ruptureNow)',
       'least radius that this board takes within the share allowed',
       BEAM,
+      'least',
     ),
     thickest: step(
       'length',
       '2 * allowed * ruptureNow * radius / modulusNow',
       'thickest board that takes this curve within the share allowed',
       BEAM,
+      'most',
     ),
     plies: step(
       'count',
@@ -109,12 +111,14 @@ export const bend = defineCell({
       `thickness / (2 * ${steamed.stretch.value})`,
       'least radius if it is steamed and bent without a strap: its outer face stretches no further',
       citation(steamed.stretch),
+      'least',
     ),
     strapRadius: step(
       'length',
       `thickness * strappedRadius(${steamed.shortening.value})`,
       'least inner radius if it is steamed and bent in a strap: its inner face shortens no further; the best hardwood only',
       citation(steamed.shortening),
+      'least',
     ),
   },
   answers: [

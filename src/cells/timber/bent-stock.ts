@@ -54,6 +54,7 @@ export const bentStock = {
     note: 'mean of clear wood, Wood Handbook',
   }),
   allowed: input('share', 'Share of rupture allowed', {
+    bound: 'most',
     preset: '50 %',
     min: '10 %',
     max: '67 %',

@@ -156,6 +156,7 @@ export const boards = defineCell({
       seldom: true,
     }),
     leastPiece: input('length', 'Shortest piece worth a scarf', {
+      bound: 'least',
       preset: '600 mm',
       min: '50 mm',
       max: '3 m',

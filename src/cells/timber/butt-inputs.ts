@@ -84,6 +84,7 @@ export const buttInputs = {
     note: PRACTICE,
   }),
   pitch: input('length', 'Screw to screw, at most', {
+    bound: 'most',
     seldom: true,
     preset: '75 mm',
     min: '20 mm',
@@ -101,6 +102,7 @@ export const buttInputs = {
     note: `about a third of the ${range(sheathing.tension)} at which sheathing plywood parts: common practice`,
   }),
   rollingShear: input('stress', 'Rolling shear allowed', {
+    bound: 'most',
     seldom: true,
     preset: '0.6 MPa',
     min: '0.05 MPa',

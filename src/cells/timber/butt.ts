@@ -46,6 +46,7 @@ export const butt = defineCell({
       'printed(thickness, faces == "sanded" ? 1 : 0)',
       'plate across the joint that the table calls full strength',
       PRINTED,
+      'least',
     ),
     usualPlate: step(
       'length',
@@ -139,6 +140,7 @@ export const butt = defineCell({
       'thickness + plateThickness - 3 mm',
       'longest screw that stays inside the block',
       '3 mm clear of the far face: common practice, no source',
+      'most',
     ),
     longestScrew: step(
       'screwLength',

@@ -267,12 +267,14 @@ export const clamps = defineCell({
       `places <= 1 and radius < tightness * ply ? ${mm(clampPitch.tight.value)} mm : ${mm(clampPitch.straight.value)} mm`,
       'clamp to clamp, usual on such a run',
       `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}`,
+      'most',
     ),
     pitch: step(
       'length',
       `mostGap >= ${FILLS} ? usualPitch : max(1 mm, min(usualPitch, spread))`,
       'clamp to clamp, at most',
       'a rigid glue wants even pressure, one that fills gaps only to be closed',
+      'most',
     ),
     byPitch: step(
       'count',

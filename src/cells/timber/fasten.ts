@@ -56,6 +56,7 @@ export const fasten = defineCell({
       step: '1 mm',
     }),
     pitch: input('length', 'Screw to screw, at most', {
+      bound: 'most',
       from: '{self}.customPitch',
       preset: '75 mm',
       min: '10 mm',
@@ -229,30 +230,35 @@ export const fasten = defineCell({
       '75 mm',
       'screw to screw by shop custom: with glue, 60 to 75 mm along the long timbers',
       CUSTOM,
+      'most',
     ),
     leastPitch: step(
       'length',
       'max(americanPitch, europeanPitch)',
       'least distance from screw to screw',
       'the larger of both tables',
+      'least',
     ),
     leastRowGap: step(
       'length',
       'max(americanRows, europeanRows)',
       'least distance from row to row',
       'the larger of both tables',
+      'least',
     ),
     leastEnd: step(
       'length',
       'max(americanEnd, europeanEnd)',
       'least distance from the end of the timber',
       'the larger of both tables',
+      'least',
     ),
     leastEdge: step(
       'length',
       'max(americanEdge, europeanEdge)',
       'least distance from the edge of the timber',
       'the larger of both tables',
+      'least',
     ),
     edgeDistance: step(
       'length',
@@ -284,6 +290,7 @@ export const fasten = defineCell({
       'thinnest(diameter, lowDensity, splitsEasily)',
       'timber thinner than this is drilled',
       'from memory: EN 1995-1-1, eq. 8.18 and 8.19',
+      'least',
     ),
     mustDrill: step(
       'count',

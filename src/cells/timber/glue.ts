@@ -126,6 +126,7 @@ export const glue = defineCell({
       'sqrt(4 * width * film / (pi * max(1, beads)))',
       'thickness of the bead that makes this film when closed',
       'geometry: the round bead is pressed flat',
+      'least',
     ),
     ...glueNeeds({
       area: 'area',
@@ -159,12 +160,19 @@ export const glue = defineCell({
     resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
     packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
     slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
-    open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
+    open: step(
+      'minutes',
+      'openAt20 * slower',
+      'time from spreading until all must be closed',
+      DOUBLING,
+      'most',
+    ),
     atOnce: step(
       'length',
       'open / perMetre * 1 m',
       'run that can be spread and closed in that time',
       GEOMETRY,
+      'most',
     ),
     each: step('length', 'length / pieces', 'of that one piece, glued in one go', GEOMETRY),
     goes: step(

@@ -96,6 +96,7 @@ export const jointInputs = {
     seldom: true,
   }),
   stagger: input('length', 'Joints of a pair at least apart', {
+    bound: 'least',
     from: '{self}.usualStagger',
     preset: '600 mm',
     min: '0 mm',
@@ -119,8 +120,12 @@ export const jointInputs = {
     seldom: true,
     note: 'over 200 bends easily: common practice, no source; there no stretch counts as hard',
   }),
-  frameClearance: rules('Clear of a frame by', '25 mm', '0 mm', '500 mm', `room for a clamp; ${PRACTICE}`),
+  frameClearance: {
+    ...rules('Clear of a frame by', '25 mm', '0 mm', '500 mm', `room for a clamp; ${PRACTICE}`),
+    bound: 'least',
+  },
   leastPiece: input('length', 'Shortest piece worth a scarf', {
+    bound: 'least',
     from: 'boards.leastPiece',
     preset: '600 mm',
     min: '50 mm',

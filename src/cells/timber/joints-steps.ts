@@ -89,6 +89,7 @@ export const jointSteps = {
     'max(600 mm, 24 * thickness)',
     'least distance along the boat from a joint in the timber across',
     PRACTICE,
+    'least',
   ),
   plainPort: step('length', 'min(boardLength, length)', 'first board to port by the plain rule', PRACTICE),
   plainStarboard: step(
@@ -161,18 +162,24 @@ export const jointSteps = {
     'bend at the joint that bends hardest, as a share of the hardest bend of the edge',
     (all) => Math.max(0, ...all.map(({ share }) => share)),
   ),
-  leastClear: ofAll(
-    'length',
-    'the least of all joints; the whole length where there is none',
-    'least distance from a joint to a frame; below zero it lies on the frame',
-    (all, hull, v) => Math.min(hull.edge(String(v['along'])).length, ...all.map(({ clear }) => clear)),
-  ),
-  leastApart: ofAll(
-    'length',
-    'the least of all joints; the whole length where there is none across',
-    'least distance between joints of the two sides, middle to middle',
-    (all, hull, v) => Math.min(hull.edge(String(v['along'])).length, ...all.map(({ apart }) => apart)),
-  ),
+  leastClear: {
+    ...ofAll(
+      'length',
+      'the least of all joints; the whole length where there is none',
+      'least distance from a joint to a frame; below zero it lies on the frame',
+      (all, hull, v) => Math.min(hull.edge(String(v['along'])).length, ...all.map(({ clear }) => clear)),
+    ),
+    bound: 'most',
+  },
+  leastApart: {
+    ...ofAll(
+      'length',
+      'the least of all joints; the whole length where there is none across',
+      'least distance between joints of the two sides, middle to middle',
+      (all, hull, v) => Math.min(hull.edge(String(v['along'])).length, ...all.map(({ apart }) => apart)),
+    ),
+    bound: 'most',
+  },
   onTimber: ofJoint('count', 'whether the timber has it', '1 where there is such a joint', () => 1, none),
   at: ofJoint(
     'length',

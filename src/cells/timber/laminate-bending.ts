@@ -67,6 +67,7 @@ export const bendingSteps = {
     'modulus * ply / (2 * allowed * rupture)',
     'least radius that these layers take within the share allowed',
     BEAM,
+    'least',
   ),
   pliesNeeded: step(
     'count',

@@ -102,6 +102,7 @@ export const besideSteps = {
     `pitch == usualPitch ? (${usualPitchOver('besidePly')}) : pitch`,
     'clamp to clamp, at most, on those; what was typed stands',
     ALIKE,
+    'most',
   ),
   besideClamps: step(
     'count',

@@ -108,6 +108,7 @@ export const glueInputs = {
     note: citation(clampForce),
   }),
   pitch: input('length', 'Clamp to clamp, at most', {
+    bound: 'most',
     seldom: true,
     from: '{self}.usualPitch',
     preset: `${clampPitch.straight.value * 1000} mm`,
@@ -196,6 +197,7 @@ export const glueSteps = {
     usualPitchOver('ply'),
     'clamp to clamp, usual on such a curve',
     `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}; where that is tight, common practice, no source`,
+    'most',
   ),
   pressForce: step('force', 'pressure * width * length', 'force of all clamps together', STATICS),
   clampsByForce: step(

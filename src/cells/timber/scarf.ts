@@ -133,6 +133,7 @@ export const scarf = defineCell({
       'max(600 mm, 24 * thickness)',
       'least distance along the boat from a joint in the paired or neighbouring timber',
       'common practice, no source',
+      'least',
     ),
   },
   answers: [

@@ -80,6 +80,7 @@ export const screwSteps = {
     '6 * diameter',
     'least depth in the timber, point included',
     `${NDS}: 6 diameters`,
+    'least',
   ),
   fullLength: step('length', 'topThickness + wantedHold', 'screw length that gives it', GEOMETRY),
   customLength: step(
@@ -93,6 +94,7 @@ export const screwSteps = {
     'topThickness + depth - 3 mm',
     'longest screw that stays inside',
     'common practice: 3 mm short of the far face',
+    'most',
   ),
   longestSold: step(
     'screwLength',

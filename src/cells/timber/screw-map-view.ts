@@ -46,7 +46,7 @@ export function screwMapView(v: Values, { say, hull }: On): Drawing {
   const shifted = standing.filter(({ clash }) => clash !== '');
   return drawing({
     title: `${titleOf(made)}: ${standing.length} screws`,
-    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, at least ${length(Number(v['leastWood']))} of wood from every later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
+    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, the nearest with ${length(Number(v['leastWood']))} of wood to a later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
     shapes: [
       jointShapes(made, v),
       screws.map((screw) => screwShapes(screw, made, v)),

@@ -121,6 +121,7 @@ export const screwMap = defineCell({
       note: 'of a gusset; skin and keelson have one',
     }),
     rowGap: input('length', 'Row to row, at least', {
+      bound: 'least',
       seldom: true,
       preset: '20 mm',
       min: '3 mm',
@@ -129,6 +130,7 @@ export const screwMap = defineCell({
       note: 'common practice, no source',
     }),
     pitch: input('length', 'Screw to screw, at most', {
+      bound: 'most',
       from: '{self}.customPitch',
       preset: '40 mm',
       min: '10 mm',
@@ -249,15 +251,20 @@ export const screwMap = defineCell({
       'fastened == "skin" ? 125 mm : 40 mm',
       'screw to screw by shop custom: skin to frames 100 to 125 mm, with glue; in plates and keelson as the room allows',
       CUSTOM,
+      'most',
     ),
-    ruleAlong: byRule('Pitch', 'least distance from screw to screw in one line of grain'),
-    ruleAcross: byRule('Rows', 'least distance from line to line'),
-    ruleEdge: byRule('Edge', 'least distance from an edge'),
+    ruleAlong: {
+      ...byRule('Pitch', 'least distance from screw to screw in one line of grain'),
+      bound: 'least',
+    },
+    ruleAcross: { ...byRule('Rows', 'least distance from line to line'), bound: 'least' },
+    ruleEdge: { ...byRule('Edge', 'least distance from an edge'), bound: 'least' },
     ruleEnd: step(
       'length',
       'ends == "pulled" ? (rule == "american" ? americanEnd : rule == "european" ? europeanEnd : max(americanEnd, europeanEnd)) : rule == "american" ? americanQuietEnd : rule == "european" ? europeanQuietEnd : max(americanQuietEnd, europeanQuietEnd)',
       'least distance from an end, along the grain',
       'as chosen',
+      'least',
     ),
     asked: ofAll('count', 'screws that the rows ask for, port side', ({ screws }) => screws.length),
     placed: ofAll('count', 'screws that find a place, port side', ({ standing }) => standing.length),
@@ -341,14 +348,14 @@ export const screwMap = defineCell({
     },
     {
       when: 'dropped > 0',
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}; left out for want of a place: {dropped}. At least {leastWood} of wood stays between a screw and a cut.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}; left out for want of a place: {dropped}. The least wood between a screw and a cut is {leastWood}.',
     },
     {
       when: 'moved > 0',
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}. At least {leastWood} of wood stays between a screw and a cut.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}. The least wood between a screw and a cut is {leastWood}.',
     },
     {
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. None meets a later cut; at least {leastWood} of wood stays between.',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. None meets a later cut: the least wood between is {leastWood}.',
     },
   ],
   table: {

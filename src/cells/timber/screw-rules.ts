@@ -121,11 +121,13 @@ export const ruleSteps = {
     'americanToEdge(diameter, drilled)',
     'to an edge, by the American table',
     COMMENTARY,
+    'least',
   ),
   europeanEdge: step(
     'length',
     'europeanToEdge(diameter, drilled, lowDensity)',
     'to an edge, by the European table',
     EC5,
+    'least',
   ),
 } as const;

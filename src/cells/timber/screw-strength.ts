@@ -244,6 +244,7 @@ export const screwStrength = defineCell({
       'pull * durationFactor * wetPull * endGrain',
       'pull on one allowed here: times duration, wet service and grain',
       NDS,
+      'most',
     ),
     breaking: step(
       'force',
@@ -272,6 +273,7 @@ export const screwStrength = defineCell({
       'pushCounts * lateral * durationFactor * wetPush',
       'push sideways on one allowed here: times duration and wet service; none where the code allows none',
       NDS,
+      'most',
     ),
     hardwood: step(
       'count',
@@ -302,6 +304,7 @@ export const screwStrength = defineCell({
       'inDiameters < 7 ? 0 N : (olderGroup == 1 ? 4800 psi : olderGroup == 2 ? 3960 psi : olderGroup == 3 ? 3240 psi : 2520 psi) * diameter^2',
       'older allowable push, C D², from 7 diameters in the main part on; none under that',
       'a civil-engineering formula handbook, eq. 6.38; the 7 diameters from memory',
+      'most',
     ),
     europeanEmbed: step(
       'stress',

@@ -1,6 +1,6 @@
 /** Numbers that follow from others, as a list: what it is and how much, both versions. */
 import { isIssue, writeDifference } from '../../measure';
-import { optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { optionsFor, sayOf, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 
@@ -46,8 +46,7 @@ function AsDesigned({ name }: { name: string }) {
   const { kind } = graph.quantity(name)!; // the line has looked it up
   const value = graph.value(name);
   const designed = graph.designed(name);
-  const say = (of: typeof value) =>
-    isIssue(of) ? 'no value' : sayValue(of, kind, shown.value, optionsFor(graph, name));
+  const say = (of: typeof value) => (isIssue(of) ? 'no value' : sayOf(graph, name, of, shown.value));
   if (say(value) === say(designed)) return null;
   return html`<span class="as-designed">designed: ${say(designed)}${
     typeof value === 'number' && typeof designed === 'number'

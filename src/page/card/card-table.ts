@@ -1,5 +1,5 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
-import { type Instance, isChoice, kindOfKey } from '../../cells';
+import { type Instance, isChoice } from '../../cells';
 import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
@@ -31,7 +31,7 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
     // The row in hand says what the answers say, numbers typed for this one place among them.
     const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
     if (isIssue(value)) return 'no value yet';
-    return tiedValue(value, kindOfKey(cell, key), `${name}.${key}`, of, bench);
+    return tiedValue(value, `${name}.${key}`, of, bench);
   };
   const options = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of));
   const rows = options.map(({ id, label }) => ({

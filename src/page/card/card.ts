@@ -1,6 +1,6 @@
 /** What a cell's shop card says, as plain data: both versions where there are two, and nothing to press. */
 import { isIssue, type KindId, write, writeDifference } from '../../measure';
-import type { Given, Value } from '../../boat';
+import type { Value } from '../../boat';
 import {
   answerInWords,
   answersOf,
@@ -12,7 +12,7 @@ import {
 } from '../../cells';
 import type { Graph } from '../../notebook';
 import { askedOf } from '../asked';
-import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+import { type Bench, optionsFor, sayOf, sayValue, tiedWith, versionWords } from '../bench';
 import { within } from '../within';
 import { capital, waitsFor } from '../words';
 import { type CardTable, cardTable } from './card-table';
@@ -130,12 +130,12 @@ function figuresOf(name: string, bench: Bench): CardFigure[] {
 
 function figureOf(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench) {
   if (typeof value === 'number') {
-    const { text, remainder } = write(value, kind, bench.shown.value);
+    const { text, remainder } = write(value, kind, bench.shown.value, graph.quantity(name)?.manner);
     return { text, remainder, large: true };
   }
   const text = isIssue(value)
     ? `waits for ${waitsFor(bench, value)}`
-    : sayValue(value, kind, bench.shown.value, optionsFor(graph, name));
+    : sayOf(graph, name, value, bench.shown.value);
   return { text, remainder: '', large: false };
 }
 
@@ -186,8 +186,7 @@ function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
 /** The value, or what was typed and why it can't be used. */
 function inputText(bench: Bench, graph: Graph, name: string): string {
   const value = graph.value(name);
-  const quantity = graph.quantity(name) as Given | undefined;
-  if (!isIssue(value)) return tiedValue(value, quantity?.kind ?? 'number', name, graph, bench);
+  if (!isIssue(value)) return tiedValue(value, name, graph, bench);
   if (value.waitsFor !== undefined) return `waits for ${waitsFor(bench, value)}`;
   const entry = graph.entry(name);
   return `“${entry?.built ?? entry?.text ?? ''}”: ${value.issue}`;

@@ -2,8 +2,7 @@
 import type { VNode } from 'preact';
 import type { Graph, Version } from '../../notebook';
 import type { Value } from '../../boat';
-import type { KindId } from '../../measure';
-import { type Bench, optionsFor, sayValue, tiedWith, versionWords } from '../bench';
+import { type Bench, sayOf, versionWords } from '../bench';
 import { html } from '../html';
 
 /** A text, and whose it is: the word is empty where it holds for both versions, or for the only one. */
@@ -35,7 +34,7 @@ export const headed = ({ word, text }: Said): string | readonly (VNode | string)
   word ? [html`<em>${word}: </em>`, text] : text;
 
 /** A value as it stands in a running line or a narrow column: a number does not part from its unit. */
-export function tiedValue(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench): string {
-  if (typeof value === 'number') return tiedWith(bench)(value, kind);
-  return sayValue(value, kind, bench.shown.value, optionsFor(graph, name));
+export function tiedValue(value: Value, name: string, graph: Graph, bench: Bench): string {
+  const text = sayOf(graph, name, value, bench.shown.value);
+  return typeof value === 'number' ? text.replaceAll(' ', '\u00a0') : text;
 }

@@ -40,5 +40,5 @@ function designWords(bench: Bench, graph: Graph, name: string): string {
   const designed = graph.designed(name);
   const kind = graph.quantity(name)?.kind;
   if (isIssue(designed) || kind === undefined || optionsFor(graph, name).length > 0) return '';
-  return `; the design says ${tiedValue(designed, kind, name, graph, bench)}`;
+  return `; the design says ${tiedValue(designed, name, graph, bench)}`;
 }

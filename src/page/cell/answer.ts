@@ -51,7 +51,7 @@ function BigFigure({ name, value, kind, word, than }: BigFigureProps) {
     const text = sayValue(value, kind, shown.value, optionsFor(book.first.value, name));
     return html`<span class=${`figure ${place}`}>${head}<b class="wordy">${text}</b></span>`;
   }
-  const written = write(value, kind, shown.value);
+  const written = write(value, kind, shown.value, book.first.value.quantity(name)?.manner);
   return html`<span class=${`figure ${place}`}>
     ${head}<b>${written.text}</b>
     ${written.remainder ? html`<i class="remainder">${written.remainder}</i>` : null}

@@ -1,10 +1,10 @@
 /** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. */
 import { useRef } from 'preact/hooks';
-import { type Cell, type Instance, isChoice, kindOfKey } from '../../cells';
+import { type Cell, type Instance, isChoice } from '../../cells';
 import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
-import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { type Bench, optionsFor, sayOf, useBench, versionWords } from '../bench';
 import { html } from '../html';
 import { useLive } from '../picture/live';
 
@@ -73,9 +73,7 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
   function textIn(of: Graph, option: string, key: string) {
     // The row in hand says what the answers say, numbers typed for this one place among them.
     const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
-    const text = isIssue(value)
-      ? 'no value yet'
-      : sayValue(value, kindOfKey(cell, key), bench.shown.value, optionsFor(of, `${name}.${key}`));
+    const text = isIssue(value) ? 'no value yet' : sayOf(of, `${name}.${key}`, value, bench.shown.value);
     return { text, isNumber: typeof value === 'number' };
   }
 }

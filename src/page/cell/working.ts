@@ -1,8 +1,8 @@
 /** The working: each step as formula, numbers put in, result, source. Formulas are MathML. */
 import { h, type VNode } from 'preact';
-import { type Cell, compiled, type Instance, isHullStep, kindOfKey, type StepSpec } from '../../cells';
+import { type Cell, compiled, type Instance, isHullStep, type StepSpec } from '../../cells';
 import { isIssue, type MathNode, mathOf, wordsOf } from '../../measure';
-import { optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { sayOf, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { WaitsFor } from './waits-for';
@@ -20,7 +20,7 @@ function Step({ instance, of, step }: { instance: Instance; of: string; step: St
   const sayKey = (key: string): string => {
     const value = graph.value(`${name}.${key}`);
     if (isIssue(value)) return '?';
-    return sayValue(value, kindOfKey(cell, key), shown.value, optionsFor(graph, `${name}.${key}`));
+    return sayOf(graph, `${name}.${key}`, value, shown.value);
   };
   const value = graph.value(`${name}.${of}`);
   const elsewhere = other.value?.graph.value(`${name}.${of}`);
@@ -33,7 +33,7 @@ function Step({ instance, of, step }: { instance: Instance; of: string; step: St
     </div>
     ${
       differs && other.value
-        ? html`<p class=${`other ${other.value.version}`}>${versionWords[other.value.version]}: ${sayValue(elsewhere, step.kind, shown.value)}</p>`
+        ? html`<p class=${`other ${other.value.version}`}>${versionWords[other.value.version]}: ${sayOf(graph, `${name}.${of}`, elsewhere, shown.value)}</p>`
         : null
     }
     <p class="source">${step.source}</p>

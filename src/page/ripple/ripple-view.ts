@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import { isIssue, writeDifference } from '../../measure';
 import type { Moved } from '../../notebook';
-import { optionsFor, sayValue, useBench } from '../bench';
+import { sayOf, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital, inShort } from '../words';
 import { inBrief, isStill } from './words';
@@ -42,8 +42,7 @@ export function RippleView() {
 function MovedLine({ moved: { quantity, before, after } }: { moved: Moved }) {
   const bench = useBench();
   const { kind, name } = quantity;
-  const say = (value: typeof before) =>
-    sayValue(value, kind, bench.shown.value, optionsFor(bench.book.inHand.value, name));
+  const say = (value: typeof before) => sayOf(bench.book.inHand.value, name, value, bench.shown.value);
   const difference =
     typeof before === 'number' && typeof after === 'number'
       ? ` (${writeDifference(after - before, kind, bench.shown.value)})`

@@ -23,7 +23,7 @@ export function snapshotOf(bench: Bench, graph: Graph, before: Snapshot | null):
     const applies = warningsOf(
       instance,
       (by) => graph.work(by),
-      (value, kind) => write(value, kind, shown).text,
+      (value, kind, options) => write(value, kind, shown, options),
     );
     for (const { name, says } of applies) warnings.set(name, says);
   }
