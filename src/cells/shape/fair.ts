@@ -255,6 +255,7 @@ export const fair = defineCell({
       source: RUN,
     }),
     shows: hullStep('length', {
+      bound: 'most',
       says: '2.5 times the spread of that correction among fair lines with these stations, or the smallest error worth a thought if that is more',
       uses: runKeys,
       find: (hull, v) => suspectOf(hull, v).shows,
