@@ -1,6 +1,6 @@
 /** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
 import { attempt, type Found, type Hull, type Read } from '../boat';
-import { formula, type Formula, isIssue, type Issue, issue } from '../measure';
+import { formula, type Formula, isIssue, type Issue, issue, type KindId, type Manner } from '../measure';
 import { type Cell, isHullStep, type OnHand, type StepSpec, type Values } from './define';
 import type { Instance } from './instance';
 import { mannerOf } from './manner';
@@ -78,6 +78,21 @@ export function runSteps(
   return values;
 }
 
+/** In a picture a number of the cell is written as everywhere else, though only its value is at hand. */
+function mannerOfValue(cell: Cell, values: Values, value: number, kind: KindId): Manner {
+  const manners = Object.keys(values).flatMap((key) =>
+    values[key] === value && (cell.inputs[key] ?? cell.steps[key])?.kind === kind
+      ? [mannerOf(cell, key)]
+      : [],
+  );
+  const bound = manners[0]?.bound;
+  return {
+    // What is as large by chance, and no limit, is not rounded as one.
+    ...(manners.every((manner) => manner?.bound === bound) && { bound }),
+    within: manners.find((manner) => manner?.within !== undefined)?.within,
+  };
+}
+
 /** What a cell's pictures may use. */
 export function onHand(
   cell: Cell,
@@ -88,13 +103,8 @@ export function onHand(
 ): OnHand {
   const rerun: OnHand['rerun'] = (changes) =>
     runSteps(cell, { ...values, ...changes } as Values, hull, found);
-  // In the picture an answer is written as finely as at the head.
-  const fineness = (value: number) => {
-    const answer = cell.answers.find(({ of, tolerance }) => tolerance !== undefined && values[of] === value);
-    return answer && mannerOf(cell, answer.of)?.within;
-  };
   return {
-    say: (value, kind, options = {}) => say(value, kind, { within: fineness(value), ...options }),
+    say: (value, kind, options) => say(value, kind, options ?? mannerOfValue(cell, values, value, kind)),
     hull,
     found,
     rerun,

@@ -17,7 +17,15 @@ export { type Expression, longestEntry, read, type Reading, type ReadOptions } f
 export { putUp, type Shelf, shelfOf, type SoldSize } from './sold';
 export type { Bound } from './figures';
 export { marksWithin } from './tape';
-export { type Manner, write, writeDifference, writeExact, type WriteOptions, type Written } from './write';
+export {
+  type Manner,
+  write,
+  writeDifference,
+  writeExact,
+  writeInPicture,
+  type WriteOptions,
+  type Written,
+} from './write';
 export { type Formula, formula, type FormulaFunction, longestFormula } from './formula';
 export { type MathNode, mathOf, type Print } from './mathml';
 export type { DimensionOf } from './sorts';

@@ -59,6 +59,12 @@ export function write(value: number, kind: KindId, shown: Shown, options: WriteO
   return { ...bare, text, told, spoken: plus ? `plus ${bare.spoken}` : bare.spoken };
 }
 
+/** As it stands in a picture, where there is no room for what a force weighs like. */
+export function writeInPicture(value: number, kind: KindId, shown: Shown, options?: WriteOptions): string {
+  const { text, told } = write(value, kind, shown, options);
+  return kind === 'force' ? text : told;
+}
+
 /** A remainder as it follows its number in a sentence: how much it is stands at the answer's head. */
 function besides(remainder: string): string {
   if (remainder === '') return '';

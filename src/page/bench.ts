@@ -7,7 +7,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, Table, Value } from '../boat';
 import type { Instance, Say } from '../cells';
-import { isIssue, type KindId, type Manner, type Shown, write, type WriteOptions } from '../measure';
+import { isIssue, type KindId, type Manner, type Shown, write, writeInPicture, type WriteOptions } from '../measure';
 import type { Book, Findings, Graph, Ripple, Shelf, Shelves, Version } from '../notebook';
 import type { Misfit } from '../notebook/misfits';
 import type { Conflict, Keeping } from './frame/keeping';
@@ -95,7 +95,7 @@ export const versionWords: Readonly<Record<Version, string>> = { first: 'Kept', 
 /** A writer of numbers for pictures, in the units chosen now; whoever calls follows the choice. */
 export function sayWith(bench: Bench): (value: number, kind: KindId, options?: WriteOptions) => string {
   const shown = bench.shown.value;
-  return (value, kind, options) => write(value, kind, shown, options).told;
+  return (value, kind, options) => writeInPicture(value, kind, shown, options);
 }
 
 /** The same for a sentence, where a number must not part from its unit at the end of a line. */

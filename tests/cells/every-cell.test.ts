@@ -38,7 +38,8 @@ import { isTaken } from '../../src/boat/names';
 import { acceptedEntries } from './proofs';
 
 const say: Say = (value, kind, options) => write(value, kind, plainShown, options);
-const sayInPicture: OnHand['say'] = (value, kind, options) => say(value, kind, options).told;
+const sayInPicture: OnHand['say'] = (value, kind, options) =>
+  writeInPicture(value, kind, plainShown, options);
 const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({
   id,
   lists: lists(table),

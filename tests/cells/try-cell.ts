@@ -11,7 +11,7 @@ import {
   warningsOf,
 } from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
-import { isIssue, plainShown, type Shown, write } from '../../src/measure';
+import { isIssue, plainShown, type Shown, write, writeInPicture } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { standing } from '../../src/notebook/standing';
 
@@ -62,7 +62,9 @@ export function tryCell(
   const words = graph.work((read) => answerInWords(instance, read, say));
   const ready = Object.keys(issues).length === 0;
   const values = all as Readonly<Record<string, never>>;
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, (...of) => say(...of).told);
+  const on = onHand(cell, values, isIssue(hull) ? null : hull, (value, kind, options) =>
+    writeInPicture(value, kind, shown, options),
+  );
   return {
     all,
     number: (key) => {

@@ -6,7 +6,7 @@ import { notch } from '../../../src/cells/frames/notch';
 import { cross, dot, norm, scale, add, type Vec3 } from '../../../src/kernel';
 import { plainShown, type Shown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
-import { plainInstance } from '../../../src/cells';
+import { mannerOf, plainInstance } from '../../../src/cells';
 import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
@@ -261,7 +261,7 @@ describe('drawing', () => {
       starter('ferry-dory')!,
       feet,
     );
-    const text = (key: string) => write(cell.number(key), 'length', feet).text;
+    const text = (key: string) => write(cell.number(key), 'length', feet, mannerOf(notch, key)).told;
     for (const key of ['nearDepth', 'farDepth', 'along', 'keepTo', 'keepDepth'])
       expect(measured(cell.drawing, text(key))).toBeCloseTo(cell.number(key) * 1000, 9);
   });
