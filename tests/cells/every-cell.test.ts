@@ -27,7 +27,17 @@ import {
 } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { collisions, setOut } from '../../src/drawing';
-import { isIssue, kindOf, nameOf, plainShown, read, sameDimension, write } from '../../src/measure';
+import {
+  isIssue,
+  kindOf,
+  type KindId,
+  nameOf,
+  plainShown,
+  read,
+  sameDimension,
+  write,
+  writeInPicture,
+} from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
@@ -422,6 +432,47 @@ function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHan
     faults.push('the chart does not say what it shows');
   return faults;
 }
+
+/** The number that a limit is; none where there is no limit. */
+const limitOf = (kind: KindId, text: string | undefined, none: number): number => {
+  if (text === undefined) return none;
+  const reading = read(text, { kind, shown: plainShown, field: 'limit' });
+  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
+  if (isIssue(value)) throw new Error(value.issue);
+  return value;
+};
+
+test('takes whatever the number that it is linked to may be: its limits are no narrower', () => {
+  const narrow = boats.flatMap(({ lists: of, graph }) =>
+    cells.flatMap((cell) =>
+      Object.entries(cell.inputs).flatMap(([key, spec]) => {
+        if (isChoice(spec)) return [];
+        const links = [spec.from, ...Object.values(spec.fromBy?.links ?? {})].filter(
+          (link): link is string => link !== undefined && link !== '' && !link.includes('{self}'),
+        );
+        return links
+          .flatMap((link) => filledOn(cell, link, { id: '', lists: of, graph }))
+          .flatMap((name) => {
+            const other = graph.quantity(name);
+            // What follows from others has no limits of its own.
+            if (!other || !('preset' in other)) return [];
+            const [min, max] = [
+              limitOf(spec.kind, spec.min, -Infinity),
+              limitOf(spec.kind, spec.max, Infinity),
+            ];
+            const least = limitOf(other.kind, other.min, -Infinity);
+            const most = limitOf(other.kind, other.max, Infinity);
+            return min <= least && max >= most
+              ? []
+              : [
+                  `${cell.id}.${key} takes ${spec.min ?? ''} to ${spec.max ?? ''}; ${name} may be ${other.min ?? ''} to ${other.max ?? ''}`,
+                ];
+          });
+      }),
+    ),
+  );
+  expect([...new Set(narrow)]).toStrictEqual([]);
+});
 
 test('links are filled in by the cell’s own choices', () => {
   expect(fillIn('{frame}.{chine}.above.flare', (key) => `${key}1`)).toBe('frame1.chine1.above.flare');

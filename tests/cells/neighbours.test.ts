@@ -52,10 +52,8 @@ describe.each(boats)('on the $id', ({ table }) => {
     for (const cell of cells.filter(({ id }) =>
       ['glue', 'clamps', 'moisture', 'fillet', 'resin'].includes(id),
     )) {
-      const said = warningsOf(
-        plainInstance(cell),
-        graph.work,
-        (value, kind) => write(value, kind, plainShown).text,
+      const said = warningsOf(plainInstance(cell), graph.work, (value, kind, options) =>
+        write(value, kind, plainShown, options),
       );
       expect([cell.id, said.map(({ says }) => says)]).toStrictEqual([cell.id, []]);
     }

@@ -85,7 +85,7 @@ export const bevels = defineCell({
       from: 'chineLog.thickness',
       preset: '19 mm',
       min: '3 mm',
-      max: '100 mm',
+      max: '150 mm',
       step: '1 mm',
       note: 'from its face on the side panel inward',
     }),

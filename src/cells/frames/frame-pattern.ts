@@ -113,7 +113,7 @@ export const framePattern = defineCell({
       ...size('Thickness of panels between', 'bilge.thickness', '9 mm', '40 mm', '2 mm'),
       note: 'only on a boat with two chines or more',
     },
-    keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '10 mm'),
+    keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
     keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
     limberWidth: size('Limber width, each side', 'frame.limberWidth', '1/2 in', '2 in'),
     holeDiameter: size('Drill at the slot’s corners', 'frame.limberDrill', '1/2 in', '2 in'),

@@ -17,7 +17,7 @@ export const limber = defineCell({
     keelsonWidth: input('length', 'Keelson width', {
       from: 'keelson.width',
       preset: '90 mm',
-      min: '10 mm',
+      min: '3 mm',
       max: '400 mm',
       step: '1 mm',
       note: 'measure the piece that goes in, not its name at the yard',

@@ -17,7 +17,7 @@ export const bentStock = {
     seldom: true,
     from: 'keelson.width',
     preset: '90 mm',
-    min: '5 mm',
+    min: '3 mm',
     max: '1 m',
     step: '5 mm',
   }),

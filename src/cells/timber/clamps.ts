@@ -190,7 +190,7 @@ export const clamps = defineCell({
       from: 'moisture.air',
       preset: '20 °C',
       min: '0 °C',
-      max: '45 °C',
+      max: '60 °C',
       step: '1 °C',
     }),
     spreading: input('minutes', 'Time to spread a metre', {

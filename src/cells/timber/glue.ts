@@ -76,7 +76,7 @@ export const glue = defineCell({
       from: 'moisture.air',
       preset: '20 °C',
       min: '0 °C',
-      max: '45 °C',
+      max: '60 °C',
       step: '1 °C',
     }),
     perMetre: input('minutes', 'Time to spread and close a metre', {

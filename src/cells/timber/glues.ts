@@ -32,7 +32,7 @@ export function ofGlue<K extends keyof typeof units>(
     seldom: true,
     from: `adhesive.{glue}.${column}`,
     preset: `${Number((value * per).toPrecision(6))} ${unit}`,
-    bound: /^least|driest/.test(column) ? 'least' : 'most',
+    bound: /^(most|wettest|shortest)/.test(column) ? 'most' : 'least',
     min,
     max,
     note: 'from the sheet of the glue in hand',

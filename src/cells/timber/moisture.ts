@@ -92,7 +92,7 @@ export const moisture = defineCell({
     width: input('length', 'Width', {
       from: '{part}.width',
       preset: '90 mm',
-      min: '5 mm',
+      min: '3 mm',
       max: '3 m',
       step: '5 mm',
     }),

@@ -33,7 +33,7 @@ export const scarf = defineCell({
       seldom: true,
       from: 'keelson.width',
       preset: '90 mm',
-      min: '5 mm',
+      min: '3 mm',
       max: '3 m',
       step: '5 mm',
     }),
