@@ -98,12 +98,22 @@ export function testDrawings(
   });
 }
 
-/** The distance that a dimension with this text spans on the drawing, mm; one of several by `which`. */
+/** The distances that the dimensions with this text span on the drawing, mm. */
+export function spans(drawing: Drawing | undefined, text: string): number[] {
+  const found = (drawing?.shapes ?? []).filter((shape) => shape.shape === 'dim' && shape.text === text);
+  if (found.length === 0) throw new Error(`no dimension reads ${text}`);
+  return found.flatMap((shape) => {
+    if (shape.shape !== 'dim') return [];
+    const dx = Math.abs(shape.to[0] - shape.from[0]);
+    const dy = Math.abs(shape.to[1] - shape.from[1]);
+    if (shape.run === 'horizontal') return [dx];
+    return [shape.run === 'vertical' ? dy : Math.hypot(dx, dy)];
+  });
+}
+
+/** The distance that a dimension with this text spans; one of several by `which`. */
 export function measured(drawing: Drawing | undefined, text: string, which = 0): number {
-  const found = drawing?.shapes.filter((shape) => shape.shape === 'dim' && shape.text === text)[which];
-  if (found?.shape !== 'dim') throw new Error(`no dimension reads ${text}`);
-  const dx = Math.abs(found.to[0] - found.from[0]);
-  const dy = Math.abs(found.to[1] - found.from[1]);
-  if (found.run === 'horizontal') return dx;
-  return found.run === 'vertical' ? dy : Math.hypot(dx, dy);
+  const span = spans(drawing, text)[which];
+  if (span === undefined) throw new Error(`fewer dimensions read ${text}`);
+  return span;
 }

@@ -261,7 +261,13 @@ export const screwStrength = defineCell({
       'least depth in the main part for a push sideways',
       `${NDS}: penetration of at least 6 diameters`,
     ),
-    thinEnough: step('caliper', 'mainLength / 6', 'diameter for which this depth is enough', 'geometry'),
+    thinEnough: step(
+      'caliper',
+      'mainLength / 6',
+      'diameter for which this depth is enough',
+      'geometry',
+      'most',
+    ),
     pushCounts: step(
       'count',
       `inDiameters >= 6 and diameter <= ${THICKEST} ? 1 : 0`,

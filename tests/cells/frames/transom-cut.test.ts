@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { answersOf, onHand, plainInstance, type Values } from '../../../src/cells';
+import { answersOf, mannerOf, onHand, plainInstance, type Values } from '../../../src/cells';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { plainShown, type Shown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
@@ -153,7 +153,7 @@ describe('transom', () => {
 
     test('dimensions read as the figures and span them', () => {
       const tried = tryCell(transomCut, { shaft: 'long' }, launch, feet);
-      const text = (key: string) => write(tried.number(key), 'length', feet).text;
+      const text = (key: string) => write(tried.number(key), 'length', feet, mannerOf(transomCut, key)).told;
       for (const key of ['blankWidth', 'cutWidth', 'cutDepth', 'alongFace', 'cutHeight', 'topUp']) {
         expect(measured(tried.drawing, text(key))).toBeCloseTo(tried.number(key) * 1000, 6);
       }
@@ -162,7 +162,7 @@ describe('transom', () => {
     test('from the side the slope’s dimension is the plumb one over the cosine', () => {
       const tried = tryCell(transomCut, { rake: '13 deg' }, launch, feet);
       const [plumb, slope] = (['cutHeight', 'alongFace'] as const).map(
-        (key) => write(tried.number(key), 'length', feet).text,
+        (key) => write(tried.number(key), 'length', feet, mannerOf(transomCut, key)).told,
       ) as [string, string];
       expect(measured(tried.drawing, plumb) / measured(tried.drawing, slope, 1)).toBeCloseTo(
         Math.cos((13 * Math.PI) / 180),
