@@ -7,7 +7,15 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, Table, Value } from '../boat';
 import type { Instance, Say } from '../cells';
-import { isIssue, type KindId, type Manner, type Shown, write, writeInPicture, type WriteOptions } from '../measure';
+import {
+  isIssue,
+  type KindId,
+  type Manner,
+  type Shown,
+  write,
+  writeInPicture,
+  type WriteOptions,
+} from '../measure';
 import type { Book, Findings, Graph, Ripple, Shelf, Shelves, Version } from '../notebook';
 import type { Misfit } from '../notebook/misfits';
 import type { Conflict, Keeping } from './frame/keeping';

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat, starters, type Table, type Value } from '../../src/boat';
 import { type Cell, type Instance, isHullStep, plainInstance, warningsOf } from '../../src/cells';
 import { cellOf, cells } from '../../src/cells/all';
-import { isIssue } from '../../src/measure';
+import { isIssue, plainShown, write } from '../../src/measure';
 import { type Book, createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';
@@ -209,7 +209,7 @@ describe('one thick board or two thin', () => {
     const [stop] = warningsOf(
       named.find(({ name }) => name === 'chineBend')!,
       (by) => book.first.value.work(by),
-      String,
+      (value, kind) => write(value, kind, plainShown),
     ).filter(({ warning }) => warning.weight === 'stop');
     expect(stop?.says).toMatch(/./);
     // A straight, clear board that creaks: of such boards so many break that it could be this one.
