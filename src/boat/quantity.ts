@@ -17,6 +17,8 @@ export interface Option {
   readonly id: string;
   /** What the builder reads: `Douglas-fir, coast`. */
   readonly label: string;
+  /** Speaks of a boat: where there is none it is not offered. */
+  readonly ofBoat?: boolean;
 }
 
 export interface Quantity {

@@ -46,6 +46,11 @@ export interface InputSpec {
   readonly slider?: boolean;
   /** Kept out of sight until asked for: what a builder seldom touches. */
   readonly seldom?: boolean;
+  /**
+   * Asked, shown and printed only where this comparison over the cell's other choices and inputs is true, because
+   * nothing comes of it elsewhere: `curve == "chord"`. What is written in it stays.
+   */
+  readonly when?: string;
 }
 
 /** Lists that depend on the boat in hand and can be chosen from. */
@@ -67,6 +72,8 @@ export interface ChoiceSpec {
   readonly presetInch?: string;
   readonly note?: string;
   readonly seldom?: boolean;
+  /** As of a number that is asked for. */
+  readonly when?: string;
 }
 
 export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;

@@ -1,4 +1,5 @@
 /** The calculator cells: their form, their running, and the registry. All of them at once are in `all.ts`. */
+export * from './asked';
 export * from './define';
 export * from './instance';
 export * from './manner';

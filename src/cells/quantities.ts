@@ -59,7 +59,8 @@ export function cellQuantities(
 
 /** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
 export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
-  if (typeof spec.options !== 'string') return spec.options;
+  if (typeof spec.options !== 'string')
+    return lists ? spec.options : spec.options.filter(({ ofBoat }) => ofBoat !== true);
   if (!lists) return [{ id: spec.preset, label: wordsOf(spec.preset) }];
   const ofBoat = lists[spec.options];
   const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);

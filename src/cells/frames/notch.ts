@@ -12,6 +12,10 @@ const PRACTICE = 'common practice, no source';
 const size = (label: string, from: string, preset: string, max: string, note: string) =>
   input('length', label, { from, preset, min: '3 mm', max, step: '1 mm', note });
 
+/** What each of the two timbers lies by. */
+const LOG = 'timber == "chineLog"';
+const CLAMP = 'timber == "sheerClamp"';
+
 export const notch = defineCell({
   id: 'notch',
   stage: 'frames',
@@ -32,7 +36,7 @@ export const notch = defineCell({
       options: 'chines',
       preset: 'chine',
       without: 'none: side and bottom are one',
-      note: 'for a chine log',
+      when: LOG,
     }),
     thickness: size(
       'Thickness of the timber',
@@ -116,9 +120,11 @@ export const notch = defineCell({
       min: '0 mm',
       max: '300 mm',
       step: '1 mm',
+      when: CLAMP,
       note: 'square to the clamp, from the sheer mark to its upper edge; the pattern of the frame takes none',
     }),
     flare: input('angle', 'Flare above the chine', {
+      when: LOG,
       seldom: true,
       from: '{frame}.{chine}.above.flare',
       preset: '20 deg',
@@ -128,6 +134,7 @@ export const notch = defineCell({
       note: 'from plumb, + outward',
     }),
     deadrise: input('angle', 'Deadrise below the chine', {
+      when: LOG,
       seldom: true,
       from: '{frame}.{chine}.below.deadrise',
       preset: '0 deg',
@@ -136,9 +143,10 @@ export const notch = defineCell({
       step: '0.5 deg',
       note: 'from level, + where the bottom rises outboard',
     }),
-    chinePlan: slopeOfLine('Chine, slope in plan', '{frame}.{chine}.planSlope'),
-    chineProfile: slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'),
+    chinePlan: { ...slopeOfLine('Chine, slope in plan', '{frame}.{chine}.planSlope'), when: LOG },
+    chineProfile: { ...slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'), when: LOG },
     sheerFlare: input('angle', 'Flare at the sheer', {
+      when: CLAMP,
       seldom: true,
       from: '{frame}.{sheer}.below.flare',
       preset: '20 deg',
@@ -147,8 +155,8 @@ export const notch = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    sheerPlan: slopeOfLine('Sheer, slope in plan', '{frame}.{sheer}.planSlope'),
-    sheerProfile: slopeOfLine('Sheer, slope in profile', '{frame}.{sheer}.profileSlope'),
+    sheerPlan: { ...slopeOfLine('Sheer, slope in plan', '{frame}.{sheer}.planSlope'), when: CLAMP },
+    sheerProfile: { ...slopeOfLine('Sheer, slope in profile', '{frame}.{sheer}.profileSlope'), when: CLAMP },
   },
   steps: {
     sideFlare: step(

@@ -2,18 +2,20 @@
 import { choice, input, step } from '../define';
 import { bentStock } from './bent-stock';
 
+const CHORD = 'curve == "chord"';
+
 /** Asked first, so that what is looked at below is known. */
 export const curveInputs = {
   curve: choice('The curve', {
     options: [
-      { id: 'edge', label: 'an edge of the boat' },
+      { id: 'edge', label: 'an edge of the boat', ofBoat: true },
       { id: 'own', label: 'a radius of your own' },
       { id: 'chord', label: 'a chord and its rise' },
     ],
     preset: 'edge',
     note: 'of an edge the tightest place counts; a radius typed below holds in any case',
   }),
-  along: { ...bentStock.along, note: 'counts while the curve is an edge of the boat' },
+  along: { ...bentStock.along, when: 'curve == "edge"' },
   radius: {
     ...bentStock.radius,
     fromBy: { choice: 'curve', links: { own: '', chord: '{self}.chordRadius' } },
@@ -23,7 +25,8 @@ export const curveInputs = {
     min: '20 mm',
     max: '50 m',
     step: '50 mm',
-    note: 'straight across the curve, from end to end; counts while the curve is a chord and its rise',
+    note: 'straight across the curve, from end to end',
+    when: CHORD,
   }),
   chordRise: input('length', 'Rise of the chord', {
     preset: '250 mm',
@@ -31,6 +34,7 @@ export const curveInputs = {
     max: '20 m',
     step: '5 mm',
     note: 'from the middle of the chord square out to the curve; to the middle of the thickness',
+    when: CHORD,
   }),
 };
 

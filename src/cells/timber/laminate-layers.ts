@@ -10,7 +10,8 @@ const ofTheList = (label: string, more: { readonly from?: string; readonly prese
     min: '0 mm',
     max: '150 mm',
     step: '1 mm',
-    note: 'counts where the layers differ; 0 for none',
+    note: '0 for none',
+    when: 'layup == "listed"',
   });
 
 export const layerInputs = {

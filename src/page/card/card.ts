@@ -92,7 +92,7 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),
     warnings: warningsFrom(instance, versions, bench),
     cautions: cell.cautions,
-    inputs: askedOf(cell, bench).map(([key]) => inputOf(instance, key, bench)),
+    inputs: askedOf(instance, bench).map(([key]) => inputOf(instance, key, bench)),
     table: cardTable(instance, bench),
     sources: cell.sources.map((source) => ({ inShort: sourceInShort(source), known: source.known })),
     fileName: fileNameOf(cell.title, place, boat),
@@ -193,11 +193,13 @@ function inputText(bench: Bench, graph: Graph, name: string): string {
 }
 
 /** Which of the boat's frames, edges or panels the cell speaks of: `frame 3`; empty where it speaks of none. */
-function placeOf({ cell, name }: Instance, bench: Bench): string {
-  const choice = askedOf(cell, bench).find(([, spec]) => isChoice(spec) && typeof spec.options === 'string');
+function placeOf(instance: Instance, bench: Bench): string {
+  const choice = askedOf(instance, bench).find(
+    ([, spec]) => isChoice(spec) && typeof spec.options === 'string',
+  );
   if (!choice) return '';
   const graph = bench.book.inHand.value;
-  const of = `${name}.${choice[0]}`;
+  const of = `${instance.name}.${choice[0]}`;
   const chosen = graph.value(of);
   return isIssue(chosen) ? '' : sayValue(chosen, 'choice', bench.shown.value, optionsFor(graph, of));
 }

@@ -9,7 +9,7 @@ import { InputRow } from '../input/input-row';
 export function CellInputs({ instance }: { instance: Instance }) {
   const bench = useBench();
   const graph = bench.book.inHand.value;
-  const all = askedOf(instance.cell, bench);
+  const all = askedOf(instance, bench);
   const rows = (inputs: typeof all) => html`<div class="inputs">
     ${inputs.map(([key, spec]) =>
       use(InputRow, {
