@@ -26,7 +26,6 @@ export { breadthAt } from './breadth';
 export * from './parts';
 export { type BoatQuantities, boatQuantities } from './quantities';
 export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantity';
-export { otherFace, type SkinThickness } from './skin';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
 export { usualDraught } from './draught';

@@ -7,7 +7,7 @@
  * A cut is kept as a convex outline, because most run along a slanted edge, where an upright box round them
  * would shut the whole member; the box that goes with it is for reading off with a tape.
  */
-import { clearOf, convexOutline, type Vec2 } from '../kernel';
+import { convexOutline, type Vec2 } from '../kernel';
 import { frameNotches, type Fittings } from './frame-pieces';
 import { type FrameOutline, frameOutline, type Member } from './frame-outline';
 import type { Notch } from './frame-notches';
@@ -36,13 +36,6 @@ export interface Box {
   readonly outboard: number;
   readonly lower: number;
   readonly upper: number;
-}
-
-/** A later cut that a screw's head comes too near. */
-export interface Clash {
-  readonly what: string;
-  /** How far the head reaches into the clearance, and beyond that into the cut itself, m. */
-  readonly by: number;
 }
 
 /** A scantling by its name, SI: `chineLog.thickness`. */
@@ -176,25 +169,6 @@ function boxRound(outline: readonly Vec2[], by: number): Box {
     upper: Math.max(...up) + by,
   };
 }
-
-/**
- * The later cuts that a screw's head comes too near, the worst first; none where it stands clear of all.
- *
- * @param at middle of the head: from the centreline, to port or starboard, and above the base, m
- * @param head diameter, m
- */
-export function clashes(keepOuts: readonly KeepOut[], [y, z]: Vec2, head: number): readonly Clash[] {
-  return keepOuts
-    .map(({ what, outline, clearance }) => ({
-      what,
-      by: clearance + head / 2 - clearOf(outline, [Math.abs(y), z]),
-    }))
-    .filter(({ by }) => by > ROUNDING)
-    .toSorted((a, b) => b.by - a.by);
-}
-
-/** A head that just touches the clearance, but for rounding, m. */
-const ROUNDING = 1e-9;
 
 const known = new WeakMap<Hull, Map<string, readonly KeepOut[]>>();
 /** Frames kept of one hull: all of a large one in two versions of the scantlings. */

@@ -129,17 +129,6 @@ function nearest(places: readonly Vec2[], from: Vec2): Vec2 | null {
   return best;
 }
 
-export function isAllowed(at: Vec2, allowed: readonly Vec2[]): boolean {
-  const levels = allowed.map(([, inward]) => inward);
-  const level = within(at[1], levels);
-  if (Math.abs(level - at[1]) > ROUNDING) return false;
-  const chord = chordAt(allowed, level);
-  return chord !== null && isOn(at, chord);
-}
-
-const isOn = ([along]: Vec2, [from, to]: readonly [number, number]): boolean =>
-  along >= from - ROUNDING && along <= to + ROUNDING;
-
 /** A level brought within others: one at their edge but for rounding crosses them there. */
 const within = (level: number, levels: readonly number[]): number =>
   Math.min(Math.max(level, Math.min(...levels)), Math.max(...levels));

@@ -2,11 +2,12 @@
  * The table of offsets as a plan or a boat file gives it: numbers in the plan's unit, names in the
  * builder's words. A number that is still missing is null. The axes are those of hull.ts.
  */
+import { FOOT, INCH } from '../measure/si';
 import * as v from 'valibot';
 import { sentences } from './file-faults';
 
 /** Units a table may be written in, in metres. */
-export const tableUnits = { mm: 0.001, cm: 0.01, m: 1, in: 0.0254, ft: 0.3048 } as const;
+export const tableUnits = { mm: 0.001, cm: 0.01, m: 1, in: INCH, ft: FOOT } as const;
 export type TableUnit = keyof typeof tableUnits;
 
 /** The face of the skin that offsets are measured to. */

@@ -3,8 +3,3 @@ import type { Cell } from './define';
 import { registry } from './registry';
 
 export const cells: readonly Cell[] = await Promise.all(registry.map((shelved) => shelved.load()));
-
-/** The cell of this id, or undefined. */
-export function cellOf(id: string): Cell | undefined {
-  return cells.find((cell) => cell.id === id);
-}

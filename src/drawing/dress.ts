@@ -41,16 +41,6 @@ const HATCHES: { readonly [fill in Fill]?: Stroke } = {
   resin: { width: 0.8, colour: 'ink', dash: '3 3' },
 };
 
-/** The colours of a file on white paper. */
-const ON_WHITE: { readonly [colour in Colour]: string } = {
-  ink: '#1a2433',
-  'red-lead': '#b23a1e',
-  'bottom-blue': '#1f5a8a',
-  cedar: '#9a5b2d',
-  chalk: '#c9c4b8',
-  paper: '#ffffff',
-};
-
 function rules(paint: (colour: Colour) => string): string {
   const stroke = ({ colour, width, dash, opacity }: Stroke): string =>
     [
@@ -82,7 +72,3 @@ export const drawingDress: string = `${rules((colour) =>
   colour === 'paper' ? 'var(--paper-under, var(--paper))' : `var(--${colour})`,
 )}
 .drawing .lit[class*="pen-"]{stroke:var(--red-lead);stroke-width:2.6}`;
-
-/** For a file, in plain colours, for drawing programmes know no variables. */
-export const fileDress: string = `.drawing{font-family:"Source Sans 3",Arial,sans-serif}
-${rules((colour) => ON_WHITE[colour])}`;

@@ -32,6 +32,6 @@ export { LEAST_TEXT, setOut } from './set-out';
 export type { SetOut } from './set-out';
 export type * from './shapes';
 export type { KeyLine, Placed, PlacedPath, PlacedText, Sheet } from './sheet';
-export { PX_PER_MM, svgText, svgTree } from './svg';
+export { PX_PER_MM, svgTree } from './svg';
 export type { SvgNode } from './svg';
 export { textWidth } from './text-size';

@@ -1,6 +1,7 @@
 // Printed sheets as a PDF file: nothing but strokes, solids and the two Helvetica faces that every reader has.
 // Written by hand, for reasons in docs/method.md; read back by another's reader in the tests.
 
+import { MM_PER_INCH } from '../measure/si';
 import type { Ink, InkText } from './full-size-ink';
 import { PAPER_PENS } from './full-size-pens';
 import { ansi } from './pdf-text';
@@ -8,7 +9,7 @@ import type { Point } from './shapes';
 import { textWidth } from './text-size';
 import type { Page } from './tiles-page';
 
-const PT_PER_MM = 72 / 25.4;
+const PT_PER_MM = 72 / MM_PER_INCH;
 /** Of white round a text, mm, both sides together. */
 const RIM = 0.8;
 

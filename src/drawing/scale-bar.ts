@@ -1,7 +1,7 @@
 // The scale bar: a round length in the reader's units.
+import { MM_PER_INCH } from '../measure/si';
 
-const MM_PER_INCH = 25.4;
-const MM_PER_FOOT = 304.8;
+const MM_PER_FOOT = 12 * MM_PER_INCH;
 
 interface RoundLength {
   readonly length: number;

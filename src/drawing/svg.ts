@@ -1,6 +1,6 @@
 // A sheet as SVG: as a plain tree for the page, and as the text of a file.
 
-import { fileDress } from './dress';
+import { MM_PER_INCH } from '../measure/si';
 import { round } from './path';
 import type { Placed, PlacedText, Sheet } from './sheet';
 import { LINE } from './text-size';
@@ -61,36 +61,7 @@ const textKids = ({ lines, x, size }: PlacedText): SvgNode['kids'] =>
       }));
 
 /** 96 px to the inch: with a sheet set out at that scale, a file at full size. */
-export const PX_PER_MM = 96 / 25.4;
-
-/**
- * The sheet as the text of an SVG file: sizes in mm, its own styles, title and description.
- * `mmPerPx` says how large it comes out; by default as large as on a screen of 96 px to the inch.
- */
-export function svgText(
-  sheet: Sheet,
-  { mmPerPx = 1 / PX_PER_MM }: { readonly mmPerPx?: number } = {},
-): string {
-  const root = svgTree(sheet);
-  const { 'aria-label': _, ...attrs } = root.attrs;
-  const file: SvgNode = {
-    ...root,
-    attrs: {
-      xmlns: 'http://www.w3.org/2000/svg',
-      ...attrs,
-      width: `${round(sheet.width * mmPerPx)}mm`,
-      height: `${round(sheet.height * mmPerPx)}mm`,
-      'aria-labelledby': 'title says',
-    },
-    kids: [
-      { tag: 'title', attrs: { id: 'title' }, kids: [sheet.title] },
-      { tag: 'desc', attrs: { id: 'says' }, kids: [sheet.says] },
-      { tag: 'style', attrs: {}, kids: [fileDress] },
-      ...root.kids,
-    ],
-  };
-  return `${written(file)}\n`;
-}
+export const PX_PER_MM = 96 / MM_PER_INCH;
 
 /** The text of an element and what it holds. */
 export function written({ tag, attrs, kids }: SvgNode): string {

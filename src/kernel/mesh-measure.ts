@@ -1,26 +1,10 @@
 import type { Mesh } from './mesh';
 import type { Vec3 } from './vec';
 
-/** Area of a mesh, m2. */
-export function meshArea(mesh: Mesh): number {
-  return surface(mesh)[0];
-}
-
 /** Centre of area of a mesh, m; null when it has no area. */
 export function surfaceCentroid(mesh: Mesh): Vec3 | null {
   const [area, x, y, z] = surface(mesh);
   return area === 0 ? null : [x / area, y / area, z / area];
-}
-
-/** Volume within a closed mesh, m3: the sum over its triangles of what each spans with a fixed point. */
-export function meshVolume(mesh: Mesh): number {
-  return solid(mesh)[0];
-}
-
-/** Centre of the volume within a closed mesh, m; null when it has none. */
-export function meshCentroid(mesh: Mesh): Vec3 | null {
-  const [volume, x, y, z] = solid(mesh);
-  return volume === 0 ? null : [x / volume, y / volume, z / volume];
 }
 
 type Moments = readonly [size: number, x: number, y: number, z: number];
@@ -50,12 +34,12 @@ function surface({ points, triangles }: Mesh): Moments {
   return [area, x, y, z];
 }
 
-/** Volume and its moments: tetrahedra from the first point, which is near and keeps rounding small. */
-function solid({ points, triangles }: Mesh): Moments {
+/**
+ * Volume within a closed mesh, m3: the sum over its triangles of the tetrahedron that each spans with the first
+ * point, which is near and keeps rounding small.
+ */
+export function meshVolume({ points, triangles }: Mesh): number {
   let volume = 0;
-  let x = 0;
-  let y = 0;
-  let z = 0;
   const ox = points[0] ?? 0;
   const oy = points[1] ?? 0;
   const oz = points[2] ?? 0;
@@ -72,11 +56,7 @@ function solid({ points, triangles }: Mesh): Moments {
     const cx = points[c]! - ox;
     const cy = points[c + 1]! - oy;
     const cz = points[c + 2]! - oz;
-    const part = (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
-    volume += part;
-    x += (part * (ax + bx + cx)) / 4;
-    y += (part * (ay + by + cy)) / 4;
-    z += (part * (az + bz + cz)) / 4;
+    volume += (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
   }
-  return [volume, x + volume * ox, y + volume * oy, z + volume * oz];
+  return volume;
 }

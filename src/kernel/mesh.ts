@@ -32,7 +32,7 @@ function distance2(a: Vec3, b: Vec3): number {
 /**
  * A plane polygon of any simple shape, counter-clockwise seen from outside, fanned about the mean of its
  * corners. In a hollow shape some triangles overlap and face backwards; volumes, areas of sections and centres
- * still come out right, while `meshArea` counts the overlap twice.
+ * still come out right, but not its area.
  */
 export function polygonMesh(corners: readonly Vec3[]): Mesh {
   const n = corners.length;
@@ -81,27 +81,4 @@ export function joined(...meshes: readonly Mesh[]): Mesh {
     corner += mesh.triangles.length;
   }
   return { points, triangles };
-}
-
-/**
- * Whether every edge of every triangle is shared with one that runs it the other way, so that the mesh holds
- * water. Points nearer together than the tolerance, m, count as one.
- */
-export function isClosed(mesh: Mesh, tolerance = 1e-7): boolean {
-  const names = new Map<string, number>();
-  const welded = Array.from({ length: mesh.points.length / 3 }, (_, i) => {
-    const key = [0, 1, 2].map((axis) => Math.round(mesh.points[3 * i + axis]! / tolerance)).join();
-    const name = names.get(key) ?? names.size;
-    names.set(key, name);
-    return name;
-  });
-  const balance = new Map<string, number>();
-  for (let i = 0; i < mesh.triangles.length; i++) {
-    const from = welded[mesh.triangles[i]!]!;
-    const to = welded[mesh.triangles[i % 3 === 2 ? i - 2 : i + 1]!]!;
-    if (from === to) continue;
-    const key = from < to ? `${from} ${to}` : `${to} ${from}`;
-    balance.set(key, (balance.get(key) ?? 0) + (from < to ? 1 : -1));
-  }
-  return [...balance.values()].every((count) => count === 0);
 }

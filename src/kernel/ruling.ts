@@ -1,4 +1,4 @@
-import { add, cross, dot, norm, scale, subtract } from './vec';
+import { cross, dot, norm, scale, subtract } from './vec';
 import type { Vec3 } from './vec';
 
 /** The two long sides of a strip. */
@@ -93,18 +93,4 @@ function bendAcross(end: RulingEnd, ruling: Vec3): number {
   if (!end.along || !end.normal || length === 0) return 0;
   const sine = norm(cross(end.along, ruling)) / length;
   return sine < 1e-3 ? 0 : Math.abs(end.outward) / (sine * sine);
-}
-
-/**
- * Gaussian curvature, 1/m2, of the surface ruled by lines that start at c and run along d, a share of the way along the
- * line: from the change of c and of d, both by one and the same parameter. Never +; 0 where developable.
- *
- * Source: M. P. do Carmo, Differential Geometry of Curves and Surfaces, section 3-5 (ruled surfaces).
- */
-export function ruledCurvature(changeOfC: Vec3, d: Vec3, changeOfD: Vec3, share: number): number {
-  const across = cross(add(changeOfC, scale(changeOfD, share)), d);
-  const area2 = dot(across, across);
-  if (area2 === 0) return 0;
-  const skew = dot(changeOfC, cross(d, changeOfD)) / area2;
-  return -skew * skew;
 }

@@ -168,11 +168,6 @@ export function splineAt(spline: Spline, t: number, derivative: 0 | 1 | 2 | 3 = 
   return 6 * c3;
 }
 
-/** Signed curvature of the graph of a spline drawn over its knots, exact for any slope; + turns upward. */
-export function graphCurvature(spline: Spline, t: number): number {
-  return splineAt(spline, t, 2) / (1 + splineAt(spline, t, 1) ** 2) ** 1.5;
-}
-
 /**
  * Jump of the third derivative at each inner knot (after less before): the force that the duck there puts
  * on a batten of small slope, over its stiffness EI.
@@ -186,17 +181,4 @@ export function thirdJumps(spline: Spline): readonly number[] {
     jumps.push(6 * (spline.coefficients[4 * i + 3]! - spline.coefficients[4 * i - 1]!));
   }
   return jumps;
-}
-
-/** Integral of the squared second derivative: twice the bending energy of a batten of small slope, over EI. */
-export function bendingEnergy(spline: Spline): number {
-  let sum = 0;
-  for (let i = 0; i < spline.knots.length - 1; i++) {
-    // The second derivative runs straight from a to b over the piece.
-    const h = spline.knots[i + 1]! - spline.knots[i]!;
-    const a = 2 * spline.coefficients[4 * i + 2]!;
-    const b = a + 6 * h * spline.coefficients[4 * i + 3]!;
-    sum += (h / 3) * (a * a + a * b + b * b);
-  }
-  return sum;
 }

@@ -100,11 +100,6 @@ export function normalOnEdge(strip: Strip, edge: Edge, parameter: number): Vec3 
   return onEdge(strip, edge, parameter).normal;
 }
 
-/** The place on the flat sheet of a parameter of one of its edges, held to the edge's ends. */
-export function flatOnEdge(strip: Strip, edge: Edge, parameter: number): Vec2 {
-  return onEdge(strip, edge, parameter).flat;
-}
-
 function crossing(strip: Strip, edge: Edge, x: number): SectionPoint | null {
   const curve = strip[edge];
   const out = new Float64Array(9);

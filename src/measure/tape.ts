@@ -1,5 +1,6 @@
 /** Lengths as a tape shows them: feet, inches and fractions; and as tables of offsets have them, in eighths. */
 import { type Bound, ROUND, wholeMarks } from './figures';
+import { INCH } from './si';
 
 /** A length cut to the marks of a tape. */
 export interface Marked {
@@ -9,8 +10,6 @@ export interface Marked {
   readonly mark: number;
 }
 
-const inch = 0.0254;
-
 /** From two feet up lengths are written in feet and inches. */
 const feetFrom = 24;
 
@@ -19,10 +18,10 @@ const feetFrom = 24;
  * whole inches must be exact doubles: lengths beyond some 10^11 m are not for tapes.
  */
 export function onTape(metres: number, parts: number, bound?: Bound): Marked {
-  const signed = wholeMarks((metres / inch) * parts, bound);
+  const signed = wholeMarks((metres / INCH) * parts, bound);
   const marks = Math.abs(signed);
   const sign = signed < 0 ? '-' : '';
-  const mark = (signed * inch) / parts;
+  const mark = (signed * INCH) / parts;
   const inches = Math.floor(marks / parts);
   const fraction = fractionOf(marks % parts, parts);
   if (inches < feetFrom) {
@@ -43,7 +42,7 @@ export function onTape(metres: number, parts: number, bound?: Bound): Marked {
 
 /** Marks to an inch, in halves, quarters, eighths and so on, that are no coarser than a tolerance: 64 at most. */
 export function marksWithin(metres: number): number {
-  return Math.min(64, 2 ** Math.max(0, Math.ceil(Math.log2(inch / (metres * ROUND)))));
+  return Math.min(64, 2 ** Math.max(0, Math.ceil(Math.log2(INCH / (metres * ROUND)))));
 }
 
 function sayInches(inches: number, fraction: string): string {
@@ -57,14 +56,14 @@ function minus(sign: string): string {
 
 /** `metres` in feet, inches and eighths, with `+` for a sixteenth more: `5-3-4+`. */
 export function inEighths(metres: number): Marked {
-  const sixteenths = Math.round((Math.abs(metres) / inch) * 16);
+  const sixteenths = Math.round((Math.abs(metres) / INCH) * 16);
   const sign = metres < 0 && sixteenths > 0 ? '-' : '';
   const eighths = Math.floor(sixteenths / 2);
   const [feet, inches, rest] = [Math.floor(eighths / 96), Math.floor(eighths / 8) % 12, eighths % 8];
   const more = sixteenths % 2 === 1;
   return {
     text: `${sign}${feet}-${inches}-${rest}${more ? '+' : ''}`,
-    mark: ((sign ? -1 : 1) * sixteenths * inch) / 16,
+    mark: ((sign ? -1 : 1) * sixteenths * INCH) / 16,
     spoken: `${minus(sign)}${feet} ${feet === 1 ? 'foot' : 'feet'}, ${sayInches(inches, '')}, ${rest} ${rest === 1 ? 'eighth' : 'eighths'}${more ? ' and a sixteenth' : ''}`,
   };
 }
@@ -85,7 +84,7 @@ function joined(whole: number, fraction: string, by: string): string {
  * five thousandths, which no pencil shows.
  */
 export function pastInches(metres: number): string {
-  const inches = metres / inch;
+  const inches = metres / INCH;
   if (Math.abs(inches) < 0.005) return '';
   const way = inches > 0 ? 'strong' : 'scant';
   const part = [1 / 64, 1 / 32].find((fraction) => Math.abs(Math.abs(inches) - fraction) < 5e-4);

@@ -184,16 +184,6 @@ export function headingsOf({ blocks }: NotebookPage): { readonly id: string; rea
   );
 }
 
-/** Second versions the notebook offers, in order. */
-export function triesOf(page: NotebookPage): TryPlace[] {
-  return blocksOf(page.blocks, 'try');
-}
-
-/** Live values in the notebook's prose, in order. */
-export function liveValuesOf(page: NotebookPage): LiveValue[] {
-  return inlinesOf(page.blocks).filter((inline) => inline.type === 'value');
-}
-
 /** Everything in the notebook that could not be read, in order. */
 export function faultsOf(page: NotebookPage): Fault[] {
   return [
@@ -202,7 +192,11 @@ export function faultsOf(page: NotebookPage): Fault[] {
   ].sort((a, b) => a.line - b.line);
 }
 
-function blocksOf<T extends Block['type']>(blocks: readonly Block[], type: T): Extract<Block, { type: T }>[] {
+/** The blocks of a kind, in order, those within quotes and lists too. */
+export function blocksOf<T extends Block['type']>(
+  blocks: readonly Block[],
+  type: T,
+): Extract<Block, { type: T }>[] {
   return everyBlock(blocks).filter((block): block is Extract<Block, { type: T }> => block.type === type);
 }
 
@@ -214,7 +208,8 @@ function everyBlock(blocks: readonly Block[]): Block[] {
   });
 }
 
-function inlinesOf(blocks: readonly Block[]): Inline[] {
+/** All stretches of text, in order, those within others too. */
+export function inlinesOf(blocks: readonly Block[]): Inline[] {
   return everyBlock(blocks).flatMap((block) => {
     if (block.type === 'heading' || block.type === 'paragraph') return everyInline(block.inside);
     if (block.type === 'table') return [block.head, ...block.rows].flat().flatMap(everyInline);

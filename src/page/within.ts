@@ -1,7 +1,6 @@
 /** How far off is still good work, written in the builder's units. */
+import { INCH } from '../measure/si';
 import { isIssue, type KindId, marksWithin, read, type Shown, write } from '../measure';
-
-const INCH = 0.0254;
 
 /**
  * `1/32 in` reads `0.8 mm` where millimetres are shown, `1 mm` reads `1/32 in` on a tape in fractions: the largest

@@ -1,9 +1,8 @@
 /** How long a plywood plate behind a butt in plywood must be to carry what the panel carries. */
+import { INCH } from '../measure/si';
 
 /** The faces of the panels joined: sanded ones are thinner for the same name, and the plate is shorter. */
 export type Faces = 'sanded' | 'unsanded';
-
-const inch = 0.0254;
 
 /**
  * Length of the plate across the joint, in inches of panel and of plate: full strength in tension or bending
@@ -25,7 +24,7 @@ const printed: readonly { readonly thickness: number; readonly sanded: number; r
 export const plateEachSide = 12;
 
 /** Rows stand no farther apart than an eighth of an inch, so half of that is the nearest row's reach, m. */
-const REACH = inch / 16;
+const REACH = INCH / 16;
 
 /**
  * Length of the plate across the joint by the printed row nearest to the panel's thickness, m.
@@ -35,12 +34,12 @@ const REACH = inch / 16;
  */
 export function printedPlate(thickness: number, faces: Faces): number | null {
   const [nearest] = printed
-    .map((row) => ({ row, away: Math.abs(row.thickness * inch - thickness) }))
+    .map((row) => ({ row, away: Math.abs(row.thickness * INCH - thickness) }))
     // Midway between two rows the thicker one counts.
     .toSorted((a, b) =>
       Math.abs(a.away - b.away) < 1e-9 ? b.row.thickness - a.row.thickness : a.away - b.away,
     );
-  return nearest && nearest.away <= REACH + 1e-9 ? nearest.row[faces] * inch : null;
+  return nearest && nearest.away <= REACH + 1e-9 ? nearest.row[faces] * INCH : null;
 }
 
 /**

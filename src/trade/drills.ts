@@ -4,9 +4,9 @@
  * A pilot hole that is too wide holds no thread, a shank hole that is too narrow catches it: the one takes the next
  * drill below what is asked, the other the next above.
  */
+import { INCH } from '../measure/si';
 import { type Shelf, type Shown, type SoldSize } from '../measure';
 
-const INCH = 0.0254;
 /** Sold sizes and reckoned ones meet exactly; rounding is forgiven. */
 const HAIR = 1e-7;
 

@@ -1,4 +1,5 @@
 /** How hard wood presses back on a thin fastening driven sideways through it. */
+import { PSI } from '../measure/si';
 
 /**
  * Embedment strength for nails and screws up to 8 mm, Pa.
@@ -35,8 +36,6 @@ export function olderScrewConstant(
   return { constant: row[2] * PSI, listed: gravity >= lightest && gravity <= heaviest };
 }
 
-const PSI = 6894.757293168361;
-
 type Row = readonly [lightest: number, heaviest: number, psi: number];
 const SOFTWOODS: readonly Row[] = [
   [0.29, 0.42, 3360],
@@ -48,3 +47,6 @@ const HARDWOODS: readonly Row[] = [
   [0.48, 0.56, 4640],
   [0.57, 0.74, 6400],
 ];
+
+/** Normal variates stand above this many standard deviations under the mean 19 times of 20. */
+export const lowestTwentieth = 1.645;

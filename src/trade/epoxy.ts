@@ -16,13 +16,6 @@ export const partDensity = {
   hardener: practice(1000, 'the middle of 950 to 1050 kg/m3'),
 } as const satisfies Record<string, Cited>;
 
-/** Parts of resin to one of hardener, as three makers' sheets give them by volume and by mass. */
-export const mixRatios: readonly { byVolume: number; byMass: number; source: string }[] = [
-  { byVolume: 5, byMass: 5, source: "an epoxy maker's dispensing and mixing page" },
-  { byVolume: 3, byMass: 3.5, source: "an epoxy maker's dispensing and mixing page" },
-  { byVolume: 2, byMass: 100 / 47, source: "a composites dealer's measuring guide" },
-];
-
 /** Film left by one rolled coat over wetted cloth, m. */
 export const fillFilm: Cited = {
   value: 0.00009,

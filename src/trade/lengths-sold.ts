@@ -1,7 +1,7 @@
 /** Things that are sold by fixed lengths: which, in the metric and in the inch shop, and how they are called there. */
+import { INCH } from '../measure/si';
 import type { Shelf, SoldSize } from '../measure';
 
-const INCH = 0.0254;
 /** Lengths that differ by less are the same, m. */
 const HAIR = 1e-6;
 

@@ -21,16 +21,16 @@ const DAY = 86_400;
 const YEAR = 365.25 * DAY;
 const factor = (value: number): Cited => ({ value, source: CODE, known: 'published' });
 
+/** The factor of a load of ten minutes, nearest to that of a test: strength over it is as in the test. */
+export const testFactor = factor(1.6);
+
 export const lastings: readonly Lasting[] = [
-  { id: 'minutes', label: 'some minutes: while it is bent on', seconds: 300, codeFactor: factor(1.6) },
+  { id: 'minutes', label: 'some minutes: while it is bent on', seconds: 300, codeFactor: testFactor },
   { id: 'week', label: 'a week', seconds: 7 * DAY, codeFactor: factor(1.25) },
   { id: 'months', label: 'two months', seconds: YEAR / 6, codeFactor: factor(1.15) },
   { id: 'years', label: 'ten years', seconds: 10 * YEAR, codeFactor: factor(1) },
   { id: 'ever', label: 'for good', seconds: 50 * YEAR, codeFactor: factor(0.9) },
 ];
-
-/** The factor of a load of ten minutes, nearest to that of a test: strength over it is as in the test. */
-export const testFactor = factor(1.6);
 
 /**
  * Share of the test's strength that wood keeps under a stress for so many seconds, at most 1.

@@ -5,11 +5,11 @@
  * once, below. Trade charts disagree about roots by a few per cent, so a cell lets the builder
  * type the root measured on the screws in hand.
  */
+import { INCH } from '../measure/si';
 import { type Cited, look, type TradeTable } from './table';
 
 export type ScrewColumn = 'diameter' | 'head' | 'root' | 'pitch';
 
-const INCH = 0.0254;
 const SIZES = 'ASME B18.6.1, basic diameter 0.060 in + 0.013 in x gauge';
 const HEADS = 'flat-head diameters of ASME B18.6.1 as a trade list prints them';
 const HEAD_RULE = '2.04 x diameter - 0.003 in, which fits the listed flat heads to 0.001 in';
@@ -90,9 +90,6 @@ function idOf(gauge: number): string {
  */
 export const shankPlay = 0.002 * INCH;
 
-/** The gauges listed, small to large. */
-export const gauges: readonly number[] = rows.map(([gauge]) => gauge);
-
 /**
  * One size of a screw of this gauge, m.
  *
@@ -105,10 +102,12 @@ export function screwSize(gauge: number, column: Exclude<ScrewColumn, 'pitch'>):
 }
 
 /**
- * Included angle of a countersunk head, rad: the middle of the 80 to 82 degrees of inch screws.
+ * Included angle of a countersunk head, degrees: the middle of the 80 to 82 degrees of inch screws.
  * Some metric heads have 90 degrees. Source: ASME B18.6.1, from memory.
  */
-export const headAngle = (81 * Math.PI) / 180;
+export const headDegrees = 81;
+/** The same, rad. */
+export const headAngle = (headDegrees * Math.PI) / 180;
 
 /**
  * The part of the root diameter to drill for the thread, by specific gravity (oven-dry).

@@ -5,6 +5,7 @@
  * Single boards scatter about these means: see `timberSpread`. The modulus is printed from a beam of
  * span 14 times its depth and holds the shear deflection of that beam; it is used as printed.
  */
+import { PSI } from '../measure/si';
 import type { Cited, TradeRow, TradeTable } from './table';
 
 export type TimberColumn =
@@ -33,7 +34,6 @@ const FIBRE = `${HANDBOOK}, ch. 5, moisture content below which strength rises`;
 
 const MPa = 1e6;
 const GPa = 1e9;
-const psi = 6894.757293168361;
 
 type Dry = readonly [gravity: number, rupture: number, modulus: number, crushing: number, shear: number];
 type Green = readonly [...values: Dry, known: 'read' | 'remembered'];
@@ -246,9 +246,9 @@ function importedRow([
       gravity: calculated(gravity, how),
       density: calculated(densityFrom(gravity), `1.12 x specific gravity at 12 % x 1000 kg/m3, ${how}`),
       gravityGreen: cite(gravityGreen),
-      rupture: cite(rupture * psi),
-      modulus: cite(modulus * 1e6 * psi),
-      shear: cite(shear * psi),
+      rupture: cite(rupture * PSI),
+      modulus: cite(modulus * 1e6 * PSI),
+      shear: cite(shear * PSI),
     },
   };
 }

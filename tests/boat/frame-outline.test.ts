@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { buildHull, type Hull, offsetsOf, otherFace, starters } from '../../src/boat';
+import { buildHull, type Hull, offsetsOf, starters } from '../../src/boat';
 import { outlineArea } from '../../src/boat/cut-away';
 import { chineLogNotch, keelsonSlot, sheerClampNotch } from '../../src/boat/frame-notches';
 import { frameOutline, type FrameStock } from '../../src/boat/frame-outline';
 import { type Fittings, framePieces } from '../../src/boat/frame-pieces';
+import { insideOf } from './inside-of';
 import { box, hullThrough, planeSided, radians, veePrism } from './shapes';
 
 const stock: FrameStock = {
@@ -120,7 +121,7 @@ describe('members of a frame', () => {
   test('offsets to the inside of the skin are the frame', () => {
     for (const { table } of starters) {
       const hull = buildHull(offsetsOf(table));
-      const inside = buildHull(otherFace(hull, (panel) => stock.skin[panel]!));
+      const inside = buildHull(insideOf(hull, (panel) => stock.skin[panel]!));
       for (const { name } of hull.frames) {
         const given = frame(inside, {}, name).corners;
         frame(hull, {}, name).corners.forEach(([y, z], i) => {

@@ -5,10 +5,11 @@ import { buildHull, type Hull, lists, offsetsOf, starters, type Table } from '..
 import { frameOutline, type FrameOutline } from '../../src/boat/frame-outline';
 import { frameNotches, plateAt } from '../../src/boat/frame-pieces';
 import { type FrameScrew, frameScrews, type Joint, type ScrewStock } from '../../src/boat/frame-screws';
-import { clashes, type KeepOut, keepOutsIn } from '../../src/boat/keep-outs';
+import { type KeepOut, keepOutsIn } from '../../src/boat/keep-outs';
 import { clearOf, distance2, type Vec2 } from '../../src/kernel';
 import { withoutChines, withTwoChines } from '../cells/odd-boats';
 import { box, hullThrough } from './shapes';
+import { clashes } from './clashes';
 
 const D = 0.164 * 0.0254;
 const stock: ScrewStock = {

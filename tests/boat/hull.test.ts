@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, endWith, type Hull, offsetsOf, postLine, starters } from '../../src/boat';
-import { isClosed, meshCentroid, type Vec3 } from '../../src/kernel';
+import type { Vec3 } from '../../src/kernel';
+import { isClosed, meshCentroid } from '../kernel/mesh-size';
 import { box, coneSided, hullThrough, offsetsThrough, roundPrism, veePrism, wedge, radians } from './shapes';
 import { flaredHull } from './random-hulls';
 

@@ -12,12 +12,13 @@ import {
 } from '../../src/boat';
 import { outlineArea } from '../../src/boat/cut-away';
 import { keepOutQuantities } from '../../src/boat/keep-out-quantities';
-import { clashes, type KeepOut, keepOutsOf, type SizeOf } from '../../src/boat/keep-outs';
+import { type KeepOut, keepOutsOf, type SizeOf } from '../../src/boat/keep-outs';
 import { clearOf, type Vec2 } from '../../src/kernel';
 import { isIssue } from '../../src/measure';
 import { withoutChines, withTwoChines } from '../cells/odd-boats';
 import { deriveBoat } from './derive';
 import { box, hullThrough, planeSided, radians, veePrism } from './shapes';
+import { clashes } from './clashes';
 
 const sizes: Readonly<Record<string, number>> = {
   'frame.siding': 0.019,

@@ -1,8 +1,18 @@
 /** Screws by rows in a piece of wood: rules kept, cuts cleared, moved no farther than needed, dropped only where they must. */
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apart, type Field, isAllowed, layOut, rowsIn } from '../../src/boat/screw-layout';
-import { convexOutline, type Vec2 } from '../../src/kernel';
+import { apart, type Field, layOut, rowsIn } from '../../src/boat/screw-layout';
+import { chordAt, convexOutline, type Vec2 } from '../../src/kernel';
+
+/** Whether a place lies within what is allowed, but for rounding. */
+function isAllowed([along, inward]: Vec2, allowed: readonly Vec2[]): boolean {
+  const levels = allowed.map(([, level]) => level);
+  const level = Math.min(Math.max(inward, Math.min(...levels)), Math.max(...levels));
+  const chord = chordAt(allowed, level);
+  return (
+    chord !== null && Math.abs(level - inward) < 1e-9 && along > chord[0] - 1e-9 && along < chord[1] + 1e-9
+  );
+}
 
 const strip = (length: number, depth: number): readonly Vec2[] => [
   [0, 0],

@@ -1,8 +1,7 @@
-import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buildHull, type Offsets, offsetsOf, otherFace, starter, starters } from '../../src/boat';
-import { flaredHull } from './random-hulls';
-import { box, hullThrough, offsetsThrough, planeSided, radians, veePrism, wedge, near } from './shapes';
+import { buildHull, type Offsets, offsetsOf, starter } from '../../src/boat';
+import { insideOf } from './inside-of';
+import { box, hullThrough, planeSided, radians, veePrism, wedge, near } from './shapes';
 
 const at = (offsets: Offsets, edge: number, station: number) =>
   offsets.points[edge]![station]! as [number, number, number];
@@ -10,7 +9,7 @@ const thick = (bottom: number, side: number) => (panel: string) => (panel === 's
 
 describe('outside to inside', () => {
   test('a box loses the thickness of bottom and side', () => {
-    const inside = otherFace(hullThrough(box(3, 1, 0.4)), thick(0.012, 0.006));
+    const inside = insideOf(hullThrough(box(3, 1, 0.4)), thick(0.012, 0.006));
     expect(inside.offsetsTo).toBe('inside of skin');
     expect(at(inside, 0, 2)).toStrictEqual([1.5, 0, near(0.012, 12)]);
     expect(at(inside, 1, 2)).toStrictEqual([1.5, near(0.494, 12), near(0.012, 12)]);
@@ -21,7 +20,7 @@ describe('outside to inside', () => {
     const hull = hullThrough(
       planeSided({ flare: 0, plan: -Math.tan(radians(20)), profile: 0, rake: 0, height: 0.4 }),
     );
-    const inside = otherFace(hull, thick(0, 0.009));
+    const inside = insideOf(hull, thick(0, 0.009));
     expect((hull.edge('sheer').points[2]![1] - at(inside, 2, 2)[1]) * 1000).toBeCloseTo(9.578, 3);
     expect((hull.edge('chine').points[2]![1] - at(inside, 1, 2)[1]) * 1000).toBeCloseTo(9.578, 3);
   });
@@ -29,7 +28,7 @@ describe('outside to inside', () => {
   test('a flared side moves square to its section', () => {
     const flare = radians(25);
     const hull = hullThrough(veePrism(3, 0.6, radians(15), 0.4, flare));
-    const inside = otherFace(hull, thick(0.009, 0.006));
+    const inside = insideOf(hull, thick(0.009, 0.006));
     const sheer = hull.edge('sheer').points[1]!;
     expect(at(inside, 2, 1)[1]).toBeCloseTo(sheer[1] - 0.006 * Math.cos(flare), 12);
     expect(at(inside, 2, 1)[2]).toBeCloseTo(sheer[2] + 0.006 * Math.sin(flare), 12);
@@ -45,7 +44,7 @@ describe('outside to inside', () => {
 
   test('at an upright stem the inside draws aft by thickness over the sine of the half angle', () => {
     const hull = hullThrough(wedge(4, 1.2, 0.5));
-    const inside = otherFace(hull, thick(0.009, 0.006));
+    const inside = insideOf(hull, thick(0.009, 0.006));
     const half = Math.atan(0.6 / 4);
     const sheer = at(inside, 2, 4);
     expect(sheer[0]).toBeCloseTo(4 - 0.006 / Math.sin(half), 9);
@@ -57,7 +56,7 @@ describe('outside to inside', () => {
 
   test('frames stay in their planes; raked transoms move within theirs', () => {
     const hull = buildHull(offsetsOf(starter('ferry-dory')!));
-    const inside = otherFace(hull, thick(0.009, 0.006));
+    const inside = insideOf(hull, thick(0.009, 0.006));
     hull.frames.forEach((frame) => {
       hull.edges.forEach((edge, e) =>
         expect(at(inside, e, frame.index)[0]).toBeCloseTo(edge.points[frame.index]![0], 12),
@@ -72,44 +71,9 @@ describe('outside to inside', () => {
   });
 });
 
-describe('there and back', () => {
-  const roundTrip = (offsets: Offsets, thickness: (panel: string) => number) => {
-    const there = otherFace(buildHull(offsets), thickness);
-    const back = otherFace(buildHull(there), thickness);
-    expect(back.offsetsTo).toBe(offsets.offsetsTo);
-    let worst = 0;
-    offsets.points.forEach((line, e) =>
-      line.forEach((point, s) => {
-        point.forEach((value, axis) => {
-          worst = Math.max(worst, Math.abs((value ?? NaN) - at(back, e, s)[axis]!));
-        });
-      }),
-    );
-    return worst;
-  };
-
-  test.each(starters.map(({ id }) => [id] as const))('%s from the outside', (id) => {
-    expect(roundTrip(offsetsOf(starter(id)!), thick(0.009, 0.006))).toBeLessThan(1e-9);
-  });
-
-  test('from the inside', () => {
-    const offsets = { ...offsetsOf(starter('class-skiff')!), offsetsTo: 'inside of skin' as const };
-    expect(roundTrip(offsets, thick(0.012, 0.009))).toBeLessThan(1e-9);
-  });
-
-  test('any hull', () => {
-    fc.assert(
-      fc.property(flaredHull, fc.double({ min: 0.003, max: 0.015, noNaN: true }), (lines, t) => {
-        expect(roundTrip(offsetsThrough(lines), thick(1.5 * t, t))).toBeLessThan(1e-9);
-      }),
-      { seed: 11, numRuns: 12 },
-    );
-  });
-});
-
 test('a skin of no thickness changes nothing', () => {
   const hull = buildHull(offsetsOf(starter('vee-launch')!));
-  const inside = otherFace(hull, () => 0);
+  const inside = insideOf(hull, () => 0);
   hull.edges.forEach((edge, e) =>
     edge.points.forEach((point, s) => {
       const moved = at(inside, e, s);
@@ -124,5 +88,5 @@ test('a fault of the hull is thrown as it stands', () => {
     ...lines,
     sheer: lines['sheer']!.map(([x, y], i) => [x, y, i === 1 ? -1 : 0.4] as const),
   });
-  expect(() => otherFace(hull, () => 0.006)).toThrow('station 1: the sheer lies lower than the chine');
+  expect(() => insideOf(hull, () => 0.006)).toThrow('station 1: the sheer lies lower than the chine');
 });

@@ -4,7 +4,7 @@ import { butt } from '../../src/cells/timber/butt';
 import { joints } from '../../src/cells/timber/joints';
 import { scarf } from '../../src/cells/timber/scarf';
 import { isIssue, plainShown, read } from '../../src/measure';
-import { type Grain, leastAircraftRadius, leastBendRadius, plyShares } from '../../src/trade/plywood';
+import { type Grain, leastBendRadius } from '../../src/trade/plywood';
 import { deriveBoat } from '../boat/derive';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
@@ -14,19 +14,12 @@ const INCH = 0.0254;
 const FOOT = 0.3048;
 const MPA = 1e6;
 
-const PLIES = 'parallel-ply theory, Wood Handbook ch. 12, modulus across the grain 0.05 of that along it';
 const FORM = 'APA concrete-form panel table, non-overlaid Douglas-fir';
-const AIRCRAFT = 'FAA AC 43.13-1B, minimum bend radii of plywood, as reproduced';
 const PLATES = 'APA, Plywood Design Specification, plywood splice plates';
 
 const ofButt = (key: string, unit: number, entries: Readonly<Record<string, string>>) => () => [
   tryCell(butt, entries).number(key) / unit,
 ];
-
-const plies = (count: number) => () => {
-  const { along, across } = plyShares(count);
-  return [along, across];
-};
 
 /** Least radius over thickness of a panel, by the two grains. */
 const radii = (
@@ -125,42 +118,6 @@ export const rows: readonly Check[] = [
     },
   },
   {
-    id: 'W41',
-    cell: 'trade',
-    what: 'stiffness of plywood of three plies, along and across its face grain, over the veneer’s',
-    input: '3 equal plies',
-    expected: [0.9648, 0.0852],
-    unit: '',
-    tolerance: 1e-4,
-    source: PLIES,
-    known: 'from memory',
-    obtain: plies(3),
-  },
-  {
-    id: 'W42',
-    cell: 'trade',
-    what: 'the same of five plies',
-    input: '5 equal plies',
-    expected: [0.8024, 0.2476],
-    unit: '',
-    tolerance: 1e-4,
-    source: PLIES,
-    known: 'from memory',
-    obtain: plies(5),
-  },
-  {
-    id: 'W43',
-    cell: 'trade',
-    what: 'the same along the face grain',
-    input: '7 equal plies; 9',
-    expected: [0.7258, 0.682],
-    unit: '',
-    tolerance: 1e-4,
-    source: PLIES,
-    known: 'from memory',
-    obtain: () => [7, 9].map((count) => plyShares(count).along),
-  },
-  {
     id: 'W44',
     cell: 'trade',
     what: 'mass of a sheet of okoume plywood, from the mass of a boat’s sides',
@@ -209,18 +166,6 @@ export const rows: readonly Check[] = [
     source: FORM,
     known: 'published',
     obtain: () => radii(leastBendRadius, 0.75 * INCH, 0.75 * INCH),
-  },
-  {
-    id: 'W48',
-    cell: 'trade',
-    what: 'least radius of aircraft plywood bent dry over a cold form, along its face grain; across it',
-    input: '0.250 in, five plies, 10 % moisture',
-    expected: [31, 20],
-    unit: 'in',
-    tolerance: 1e-9,
-    source: AIRCRAFT,
-    known: 'published',
-    obtain: () => radii(leastAircraftRadius, 0.25 * INCH, INCH, ['along', 'across']),
   },
   {
     id: 'W87',

@@ -1,7 +1,8 @@
 /** Notches: depth and slopes against the geometry of planes, passes against the custom of the trade. */
 import { limber } from '../../src/cells/frames/limber';
 import { notch } from '../../src/cells/frames/notch';
-import { clashes, keepOutsOf } from '../../src/boat/keep-outs';
+import { keepOutsOf } from '../../src/boat/keep-outs';
+import { clearOf } from '../../src/kernel';
 import { box, hullThrough } from '../boat/shapes';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
@@ -159,17 +160,16 @@ export const rows: readonly Check[] = [
   {
     id: 'F10',
     cell: 'boat',
-    what: 'how far the head of a screw reaches into what is kept free',
-    input: 'No. 8 head, 0.332 in, its middle 0.5 in outboard of the slot of F9 at half its height',
-    expected: [0.492 + 0.166 - 0.5],
+    what: 'how far a screw stands from what is kept free',
+    input: 'its middle 0.5 in outboard of the slot of F9, at half its height',
+    expected: [0.5],
     unit: 'in',
     tolerance: 1e-9,
-    source: 'clearance + half the head - distance',
+    source: 'distance of a point from a rectangle beside it',
     known: 'closed form',
     obtain: () => {
-      const cuts = keepOutsOf(hullThrough(box(3, 1, 0.4)), 'station2', (name) => scantlings[name]!);
-      const [worst] = clashes(cuts, [3.75 * 0.0254, 0.75 * 0.0254], 0.332 * 0.0254);
-      return worst ? [worst.by / 0.0254] : [];
+      const [slot] = keepOutsOf(hullThrough(box(3, 1, 0.4)), 'station2', (name) => scantlings[name]!);
+      return slot ? [clearOf(slot.outline, [3.75 * 0.0254, 0.75 * 0.0254]) / 0.0254] : [];
     },
   },
   {

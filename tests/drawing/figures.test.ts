@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { overlay, setOut, svgText, thumbnail, type Drawing, type SetOut } from '../../src/drawing';
+import { overlay, setOut, thumbnail, type Drawing, type SetOut } from '../../src/drawing';
 import { bend, crowded, limber, scarf, skiffLines, skiffPlan } from './demonstrations';
+import { svgText } from './svg-text';
 
 // Looked at as pictures when they change: `npx vitest run --project unit -u tests/drawing/figures` writes them anew.
 const figures: readonly (readonly [name: string, drawing: Drawing, options: SetOut])[] = [

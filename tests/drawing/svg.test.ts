@@ -6,11 +6,11 @@ import {
   PX_PER_MM,
   rect,
   setOut,
-  svgText,
   svgTree,
   type SvgNode,
 } from '../../src/drawing';
 import { limber, scarf } from './demonstrations';
+import { svgText } from './svg-text';
 
 const sheet = setOut(limber(), { width: 340 });
 const classes = (node: SvgNode): string[] =>

@@ -2,10 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   bridge,
-  isClosed,
   joined,
-  meshArea,
-  meshCentroid,
   meshVolume,
   mirrored,
   polygonMesh,
@@ -13,6 +10,7 @@ import {
   surfaceCentroid,
 } from '../../src/kernel';
 import type { Vec3 } from '../../src/kernel';
+import { isClosed, meshArea, meshCentroid } from './mesh-size';
 import './near';
 import { boxMesh, seeded } from './shapes';
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { ruledCurvature } from '../../src/kernel';
 import type { Vec3 } from '../../src/kernel';
 import { rulingEnd, rulingOf } from '../../src/kernel/ruling';
 import './near';
@@ -20,24 +19,6 @@ describe('z = xy over the unit square, ruled along x = const: no developable (cl
     const ruling = rulingOf(x, x, first, second, null);
     expect(((ruling?.twist ?? NaN) * 180) / Math.PI).toBeNear(want, 0, 6e-4);
   });
-  test('curvature is -1 / (1 + x^2 + y^2)^2: -1 at the corner, -1/9 at the far one', () => {
-    for (const [x, y] of [
-      [0, 0],
-      [1, 1],
-      [0.3, 0.8],
-    ] as const) {
-      expect(ruledCurvature([1, 0, 0], [0, 1, x], [0, 0, 1], y)).toBeNear(
-        -1 / (1 + x * x + y * y) ** 2,
-        1e-14,
-      );
-    }
-  });
-});
-
-test('a cone and a plane have no Gaussian curvature, and a point of no surface none either', () => {
-  expect(ruledCurvature([0, 0, 0], [1, 2, 3], [0.1, 0, 0.2], 0.5)).toBeNear(0, 0);
-  expect(ruledCurvature([1, 0, 0], [0, 1, 0], [0.3, 0.2, 0], 0.5)).toBeNear(0, 0);
-  expect(ruledCurvature([0, 0, 0], [0, 1, 0], [0, 0, 0], 0.5)).toBe(0);
 });
 
 test('an edge on a cylinder bends across the ruling as the cylinder does, however it slants', () => {

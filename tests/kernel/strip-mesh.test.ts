@@ -3,9 +3,7 @@ import {
   bendBatten,
   bridge,
   curveOf,
-  isClosed,
   joined,
-  meshArea,
   meshOfStrips,
   meshVolume,
   mirrored,
@@ -14,6 +12,7 @@ import {
   spanStrip,
 } from '../../src/kernel';
 import type { Mesh, Strip, Vec3 } from '../../src/kernel';
+import { isClosed, meshArea } from './mesh-size';
 import { orderOf } from './near';
 import { onCylinder, straight, wave } from './shapes';
 

@@ -4,8 +4,6 @@ import {
   crownAt,
   curveOf,
   distance,
-  distance2,
-  flatOnEdge,
   normalOnEdge,
   spanStrip,
   stripSection,
@@ -152,23 +150,5 @@ describe('along an edge', () => {
       const side = Math.sign((got[0] ?? NaN) * (want[0] ?? NaN));
       want.forEach((value, axis) => expect(side * (got[axis] ?? NaN)).toBeNear(value, 0, 5e-5));
     }
-  });
-  test('the place on the sheet is that of the cone laid flat', () => {
-    const flat = (t: number) => {
-      const polar = about(t)[0] * sin(half);
-      return [near(t)[0] * cos(polar), near(t)[0] * sin(polar)] as const;
-    };
-    for (const s of places) {
-      for (const t of places) {
-        const got = distance2(flatOnEdge(strip, 'first', s), flatOnEdge(strip, 'first', t));
-        expect(got).toBeNear(distance2(flat(s), flat(t)), 0, 2e-5);
-      }
-    }
-  });
-  test('at both ends and beyond it is the corner', () => {
-    expect(flatOnEdge(strip, 'second', 0)).toStrictEqual(strip.flat.second[0]);
-    expect(flatOnEdge(strip, 'second', -3)).toStrictEqual(strip.flat.second[0]);
-    const corner = strip.flat.first.at(-1) ?? [NaN, NaN];
-    expect(distance2(flatOnEdge(strip, 'first', 9), corner)).toBeNear(0, 0, 1e-12);
   });
 });

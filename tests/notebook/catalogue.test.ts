@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { type Derived, type Given, starters } from '../../src/boat';
 import { type Instance, plainInstance } from '../../src/cells';
-import { cellOf, cells } from '../../src/cells/all';
+import { cells } from '../../src/cells/all';
+import { cellOf } from '../cells/cell-of';
 import { isIssue, kindOf, plainShown, read } from '../../src/measure';
 import type { Catalogue } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';

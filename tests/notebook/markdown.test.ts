@@ -6,11 +6,10 @@ import {
   faultsOf,
   type Inline,
   instancesOf,
-  liveValuesOf,
   type NotebookPage,
-  triesOf,
   wordsOf,
 } from '../../src/notebook/page-text';
+import { liveValuesOf, triesOf } from './places';
 
 const read = (text: string) => parseNotebook(text, 'shed/a-page.md');
 const text = (words: string): Inline => ({ type: 'text', text: words });

@@ -3,14 +3,16 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starters, type Table, type Value } from '../../src/boat';
 import { type Cell, type Instance, isHullStep, plainInstance, warningsOf } from '../../src/cells';
-import { cellOf, cells } from '../../src/cells/all';
+import { cells } from '../../src/cells/all';
+import { cellOf } from '../cells/cell-of';
 import { isIssue, plainShown, write } from '../../src/measure';
 import { type Book, createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { faultsOf, instancesOf, type NotebookPage, triesOf } from '../../src/notebook/page-text';
+import { faultsOf, instancesOf, type NotebookPage } from '../../src/notebook/page-text';
 import { freshState, noBoat } from '../../src/notebook/state';
+import { triesOf } from './places';
 import { saidOn } from './said';
 
 const root = new URL('../../', import.meta.url);

@@ -10,7 +10,8 @@ import { catalogueOf } from '../../src/notebook/catalogue';
 import { readCondition } from '../../src/notebook/condition';
 import { holds } from '../../src/notebook/holds';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { type Condition, faultsOf, liveValuesOf } from '../../src/notebook/page-text';
+import { type Condition, faultsOf } from '../../src/notebook/page-text';
+import { liveValuesOf } from './places';
 import { freshState } from '../../src/notebook/state';
 
 const read = (text: string) => parseNotebook(text, 'page.md');

@@ -1,18 +1,14 @@
-import { describe, expect, test } from 'vitest';
-import { fillFilm, laterCoat, mixRatios, partDensity, uptake, waste } from '../../src/trade/epoxy';
+import { expect, test } from 'vitest';
+import { fillFilm, laterCoat, partDensity, uptake, waste } from '../../src/trade/epoxy';
 
-describe('mix ratios of makers', () => {
-  // Resin is denser than hardener, so its share by weight is never the smaller one.
-  test('a ratio by weight is never below the same ratio by volume, within the rounding of a label', () => {
-    for (const { byVolume, byMass } of mixRatios) expect(byMass).toBeGreaterThanOrEqual(byVolume);
-  });
-
-  test('usual densities lie within a tenth of what the makers print', () => {
-    const usual = partDensity.resin.value / partDensity.hardener.value;
-    for (const { byVolume, byMass } of mixRatios.slice(1)) {
-      expect(Math.abs(byMass / byVolume / usual - 1)).toBeLessThan(0.1);
-    }
-  });
+test('usual densities make of a ratio by volume what makers print by weight, within a tenth', () => {
+  const usual = partDensity.resin.value / partDensity.hardener.value;
+  // An epoxy maker's page: 3 to 1 by volume is 3.5 to 1 by mass; a dealer's measuring guide: 2 to 1 is 100 to 47.
+  for (const [byVolume, byMass] of [
+    [3, 3.5],
+    [2, 100 / 47],
+  ] as const)
+    expect(Math.abs(byMass / byVolume / usual - 1)).toBeLessThan(0.1);
 });
 
 test('a rolled coat lies as thick as the published rule implies, net of its waste', () => {

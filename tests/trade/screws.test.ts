@@ -1,7 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { screwLengths } from '../../src/trade/lengths-sold';
-import { gauges, leadHoleShare, screws, screwSize, screwToBuy, usualGauge } from '../../src/trade/screws';
+import { leadHoleShare, screws, screwSize, screwToBuy, usualGauge } from '../../src/trade/screws';
+
+const gauges = screws.rows.map(({ id }) => Number(/\d+/.exec(id)?.[0]));
 
 const inches = (metres: number) => metres / 0.0254;
 

@@ -1,5 +1,6 @@
 /** How many boards of a wood break in a bend: strength and stiffness vary from board to board. */
 import { chanceOfBreaking } from '../../kernel';
+import { timberSpread } from '../../trade/timber';
 import { type CellFunction, input, type Source, step } from '../define';
 
 const LOGNORMAL =
@@ -9,7 +10,7 @@ const VARIES = 'from memory: Wood Handbook, Table 5-6, clear wood of one species
 export const chanceInputs = {
   ruptureSpread: input('share', 'Strength varies by', {
     seldom: true,
-    preset: '16 %',
+    preset: `${timberSpread.rupture.value * 100} %`,
     min: '1 %',
     max: '60 %',
     step: '1 %',
@@ -17,7 +18,7 @@ export const chanceInputs = {
   }),
   modulusSpread: input('share', 'Stiffness varies by', {
     seldom: true,
-    preset: '22 %',
+    preset: `${timberSpread.modulus.value * 100} %`,
     min: '1 %',
     max: '60 %',
     step: '1 %',

@@ -1,6 +1,6 @@
 /** The state a wood is in: how wet, how warm, how long under stress; and what that leaves of stiffness and strength. */
 import type { Derived } from '../../boat';
-import { keptAfter, lastings, stiffnessAt, strengthAt } from '../../trade/load-duration';
+import { keptAfter, lastings, stiffnessAt, strengthAt, testFactor } from '../../trade/load-duration';
 import { citation, look, type TradeRow } from '../../trade/table';
 import { timber, type TimberColumn } from '../../trade/timber';
 import { type CellFunction, choice, input, type Source, step } from '../define';
@@ -101,7 +101,7 @@ export const woodSteps = {
   ),
   keptByCode: step(
     'share',
-    'min(1, codeFactor / 1.6)',
+    `min(1, codeFactor / ${testFactor.value})`,
     'the same by the American code, over its factor for ten minutes',
     'National Design Specification (2018), Table 2.3.2',
   ),

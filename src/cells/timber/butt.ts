@@ -1,4 +1,5 @@
 /** A butt in plywood: what stands behind it, how long, how it is fastened, and where on the boat it may be. */
+import { INCH } from '../../measure/si';
 import { plateEachSide, printedPlate, sheathing } from '../../trade/butt-plates';
 import { buttKept } from '../../trade/scarf-strength';
 import { screwLengths } from '../../trade/lengths-sold';
@@ -12,7 +13,7 @@ const PRACTICE = 'common practice, no source';
 const PRINTED = 'from memory: APA, Plywood Design Specification, plywood splice plates';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
 /** The shortest screw that shops keep, over what the cell calls `soldIn`. */
-const SHORTEST = `(soldIn == "inch" ? ${screwLengths.inch[0]! / 0.0254} in : ${1000 * screwLengths.metric[0]!} mm)`;
+const SHORTEST = `(soldIn == "inch" ? ${screwLengths.inch[0]! / INCH} in : ${1000 * screwLengths.metric[0]!} mm)`;
 const LAMINATE = 'volume of glass in the laminate';
 
 export const butt = defineCell({

@@ -1,8 +1,9 @@
 /** Which screw for a part screwed on and the timber under it, and the holes it wants: the same wherever screws go. */
+import { INCH } from '../../measure/si';
 import { putUp } from '../../measure';
 import { pilotShelf, shankShelf } from '../../trade/drills';
 import { screwLengths, screwShelf } from '../../trade/lengths-sold';
-import { leadHoleShare, screwSize, screwToBuy, shankPlay, usualGauge } from '../../trade/screws';
+import { headDegrees, leadHoleShare, screwSize, screwToBuy, shankPlay, usualGauge } from '../../trade/screws';
 import { type CellFunction, choice, input, step } from '../define';
 
 putUp('pilotDrill', pilotShelf);
@@ -71,7 +72,7 @@ export const screwSteps = {
   ),
   sink: step(
     'caliper',
-    '(head - diameter) / (2 * tan(81° / 2))',
+    `(head - diameter) / (2 * tan(${headDegrees}° / 2))`,
     'how deep the countersink goes for a flush head',
     'from memory: ASME B18.6.1, heads of 80 to 82° included; geometry',
   ),
@@ -125,7 +126,7 @@ export const screwSteps = {
   ),
   shankHole: step(
     'shankDrill',
-    `diameter + ${(shankPlay / 0.0254) * 1000} thou`,
+    `diameter + ${(shankPlay / INCH) * 1000} thou`,
     'drill for the shank, through the part screwed on: two thousandths of an inch of play',
     `${CUSTOM}; the drill sold next above: from memory, ASME B94.11M and ISO 235`,
   ),

@@ -1,5 +1,7 @@
 /** How far screws stand from ends, edges and each other by two published rules, side by side. */
+import { lowestTwentieth } from '../../trade/embedment';
 import { spacingByAmericanCode, spacingByEurocode } from '../../trade/screw-spacing';
+import { timberSpread } from '../../trade/timber';
 import { type CellFunction, step } from '../define';
 
 export const COMMENTARY =
@@ -60,11 +62,14 @@ export const ruleFunctions: Readonly<Record<string, CellFunction>> = {
   ),
 };
 
+/** The characteristic density of a wood of this mean `density`. */
+export const CHARACTERISTIC = `density * (1 - ${lowestTwentieth} * ${timberSpread.gravity.value})`;
+
 /** Over what the cell calls `diameter`, `drilled` (1 or 0) and `density`. */
 export const ruleSteps = {
   lowDensity: step(
     'density',
-    'density * (1 - 1.645 * 0.1)',
+    CHARACTERISTIC,
     'density that 19 of 20 boards exceed: the characteristic one of the European code',
     'normal spread of 10 %; from memory: Wood Handbook, Table 5-6',
   ),

@@ -2,6 +2,7 @@
 import { embedmentByEurocode, olderScrewConstant } from '../../trade/embedment';
 import { hardwoods, speciesIsOneOf } from '../../trade/fastening-woods';
 import { choice, defineCell, input, step } from '../define';
+import { CHARACTERISTIC } from './screw-rules';
 import { strengthChart, strengthPicture } from './strength-picture';
 import { woods } from './woods';
 import { inModes, yieldSteps } from './yield-model';
@@ -314,7 +315,7 @@ export const screwStrength = defineCell({
     ),
     europeanEmbed: step(
       'stress',
-      'european(diameter, density * (1 - 1.645 * 0.1))',
+      `european(diameter, ${CHARACTERISTIC})`,
       'the same pressure as the European code has it, characteristic, drilled; to compare',
       'EN 1995-1-1, eq. 8.16, as transcribed; normal spread of 10 %',
     ),

@@ -1,4 +1,5 @@
 /** A card's drawing or chart: drawn anew for the paper's width, in letters of 14 pt, no taller than it is given. */
+import { MM_PER_INCH } from '../../measure/si';
 import type { VNode } from 'preact';
 import type { Chart, Instance } from '../../cells';
 import {
@@ -38,7 +39,7 @@ export interface Drawn {
 }
 
 /** The card's width in px of CSS: 190 mm. */
-export const CARD_WIDTH = Math.floor((190 / 25.4) * 96);
+export const CARD_WIDTH = Math.floor((190 / MM_PER_INCH) * 96);
 /** 14 pt in px, and a hair more, so that no rounding falls below. */
 const LETTERS = 18.75;
 /** Pictures are drawn as for a screen, whose smallest letters are 13 px, and enlarged until these are 14 pt. */
@@ -108,7 +109,7 @@ type SheetFor = (field: number, caption: boolean) => Sized;
 const TALLEST = 560;
 const LOWEST_FIELD = 60;
 /** Of what is drawn, the longer way, px: 40 mm on the card, eight letters high. With less, letters crowd it out. */
-const LEAST_EXTENT = ((40 / 25.4) * 96) / ENLARGED;
+const LEAST_EXTENT = ((40 / MM_PER_INCH) * 96) / ENLARGED;
 /** Each try is lower by this much at least. */
 const LESS = 0.8;
 

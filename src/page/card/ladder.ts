@@ -23,6 +23,7 @@
  * says what goes on overleaf, and each page stands on a rung of its own. What stands first stands on the
  * first page: cautions go over only where they alone are more than it holds.
  */
+import { MM_PER_INCH } from '../../measure/si';
 export type Closeness = 'roomy' | 'close' | 'tight' | 'tightest';
 
 /** In rows, run on in a line, or the least that is told of them while the rest is counted. */
@@ -76,7 +77,7 @@ export const BEFORE_A_TABLE_GOES_OVER = 2;
 export const BEFORE_A_PICTURE_GOES_OVER = 2;
 
 /** Within the margins of A4 and of Letter alike, less what another machine's letters may take, px. */
-export const PAGE_HEIGHT = Math.floor(((259 - 3) / 25.4) * 96);
+export const PAGE_HEIGHT = Math.floor(((259 - 3) / MM_PER_INCH) * 96);
 
 /**
  * Widths and heights of a picture at the text's side, the best first: parts of the card's width, and px.

@@ -1,4 +1,5 @@
 /** What stands in an entry's field, what goes from it to the graph, and the steps of its keys. */
+import { INCH } from '../../measure/si';
 import type { Given, Value } from '../../boat';
 import { isIssue, type KindId, kindOf, read, shelfOf, type Shown, write, writeExact } from '../../measure';
 import type { Graph } from '../../notebook';
@@ -96,8 +97,6 @@ export function sliderEnds({ from, step, min, max }: Marks): { min: number; max:
 export function entryOf(value: number, kind: KindId, shown: Shown): string {
   return writeExact(tidy(value), kind, shown);
 }
-
-const INCH = 0.0254;
 
 /** A mark of the tape for lengths in inches, else the declared step, else one of the number's second figure. */
 function stepOf({ kind, step }: Given, value: number | null, shown: Shown): number {
