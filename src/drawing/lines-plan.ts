@@ -75,11 +75,11 @@ interface Place {
 type Places = Readonly<Record<View, Place>>;
 
 /** Height of a row of text, by the hull's length: what 14 px are on a sheet as narrow as a phone. */
-const ROW = 0.064;
+const ROW = 0.066;
 /** How far the straight lines of the grid run past the hull, in rows. */
 const PAST = 0.3;
 /** Between the views, and over the first, in rows of text. */
-const GAPS = { head: 2.2, plan: 2.1, body: 3 };
+const GAPS = { head: 2.3, plan: 3.7, body: 4.2 };
 
 /**
  * The three views below each other: profile, under it the half-breadth plan at the same stations, and at the
@@ -98,8 +98,8 @@ export function fullLinesPlan(of: FullLines): Drawing {
       ...hullIn(of, places),
       ...headings(of, places, row),
       ...stationNames(of, places, row),
-      ...edgeNames(of, places),
-      ...cutNames(of, places, PAST * row),
+      ...edgeNames(of, places, row),
+      ...cutNames(of, places, PAST * row, row),
       ...of.notes.map((text) => note(text)),
     ],
   });
@@ -213,14 +213,14 @@ function isSlanted(shape: Shape): boolean {
 
 /** What each view is, and the head of the sheet. */
 function headings(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
-  const { left, right, top } = profile.box;
+  const { left, right, top, bottom } = profile.box;
   const middle = (left + right) / 2;
-  const foot = body.at[1] + body.box.bottom - 1.9 * row;
-  const outward = Math.max(body.box.right, -body.box.left) / 2;
+  const foot = body.at[1] + body.box.bottom - 2.5 * row;
+  const outward = Math.max(body.box.right, -body.box.left);
   return [
     note(of.heading, { at: [middle, top + GAPS.head * row] }),
-    note('Profile', { at: [middle, top + row] }),
-    note('Half-breadth plan', { at: [middle, plan.at[1] + plan.box.bottom - row] }),
+    note('Profile', { at: [middle, bottom - 2.35 * row] }),
+    note('Half-breadth plan', { at: [middle, plan.at[1] + plan.box.bottom - 2.4 * row] }),
     note('aft', { at: [body.at[0] - outward, foot] }),
     note('forward', { at: [body.at[0] + outward, foot] }),
     note(body.times === 1 ? 'Body plan' : 'Body plan, twice as large', { at: [body.at[0], foot - row] }),
@@ -234,36 +234,66 @@ function stationNames(of: FullLines, { profile, body }: Places, row: number): Sh
   const ends = [...of.stations.slice(0, 1), ...of.stations.slice(1).slice(-1)];
   return [
     ...ends.map(({ name }, i) =>
-      note(name, { at: [i === 0 ? left + half(name) : right - half(name), top + row] }),
+      note(name, { at: [i === 0 ? left + half(name) : right - half(name), top + 1.2 * row] }),
     ),
     ...frameRow(of.stations.slice(1, -1), row).map(({ name, x }) =>
-      note(name, { at: [mm(x), bottom - row] }),
+      note(name, { at: [mm(x), bottom - 1.25 * row] }),
     ),
     ...of.stations.flatMap((station) => sectionName(station, of.amidships, body, ends.includes(station))),
   ];
 }
 
-/** Chines and sheer by the widest place of each in the half-breadth plan, where the keel is but the centreline. */
-function edgeNames({ edges }: FullLines, { plan }: Places): Shape[] {
-  return edges.slice(1).map(({ label: name, points }, i) => {
-    const [x, y] = points.reduce((widest, point) => (point[1] > widest[1] ? point : widest));
-    return label(onSheet(plan, mm(x), mm(y)), name, { toward: i === edges.length - 2 ? 'n' : 's' });
-  });
+/** The sheer over the half-breadth plan and the chines under it, near their after ends, where nothing else is named. */
+function edgeNames({ edges }: FullLines, { plan }: Places, row: number): Shape[] {
+  const sheer = edges.at(-1);
+  if (!sheer) return [];
+  const at = (points: PlanEdge['points']): Point => {
+    const [x, y] = points[Math.floor(points.length / 5)]!; // an edge has points
+    return onSheet(plan, mm(x), mm(y));
+  };
+  const foot = at(sheer.points);
+  const over = plan.at[1] + plan.box.top + 0.3 * row;
+  const low = plan.at[1] + plan.box.bottom - 1.25 * row;
+  const chines = edges.slice(1, -1);
+  const widest = Math.max(0, ...chines.map(({ label: name }) => LETTER * name.length * row));
+  const beside = spread(chines.map(({ points }) => at(points)[0]), widest + 0.3 * row); // prettier-ignore
+  return [
+    line([foot, [foot[0], over]], { pen: 'thin' }),
+    note(sheer.label, { at: [foot[0], over + 0.5 * row] }),
+    ...chines.flatMap(({ label: name, points }, i) => {
+      const from = at(points);
+      return [
+        line([from, [from[0], plan.at[1] + plan.box.bottom], [beside[i]!, low + 0.8 * row]], { pen: 'thin' }), // prettier-ignore
+        note(name, { at: [beside[i]!, low] }),
+      ];
+    }),
+  ];
 }
 
 /**
- * Every waterline by the end of its line in the profile, every buttock in the body plan; and where there is room for it,
- * again in the other views, straight or curved.
+ * Every waterline beside the profile and every buttock under the body plan, fanned out where they lie too close to be
+ * named at their own ends; and where there is room for it, again in the other views, straight or curved.
  */
-function cutNames(of: FullLines, { profile, plan, body }: Places, past: number): Shape[] {
+function cutNames(of: FullLines, { profile, plan, body }: Places, past: number, row: number): Shape[] {
   const again = true;
+  const half = (name: string) => (LETTER * name.length * row) / 2;
+  const levels = spread(of.waterlines.map(({ at }) => profile.at[1] + mm(at)), 0.98 * row); // prettier-ignore
+  const widest = Math.max(0, ...of.buttocks.map(({ name }) => 2 * half(name)));
+  const offs = spread(of.buttocks.map(({ at }) => body.at[0] + body.times * mm(at)), widest + 0.3 * row); // prettier-ignore
+  const right = profile.box.right + past;
+  const under = body.at[1] + body.box.bottom - past;
   return [
+    ...of.waterlines.flatMap(({ name, at }, i) => [
+      line([[right, profile.at[1] + mm(at)], [right + 0.8 * row, levels[i]!]], { pen: 'thin' }), // prettier-ignore
+      note(name, { at: [right + row + half(name), levels[i]!] }),
+    ]),
+    ...of.buttocks.flatMap(({ name, at }, i) => [
+      line([[body.at[0] + body.times * mm(at), under], [offs[i]!, under - 0.5 * row]], { pen: 'thin' }), // prettier-ignore
+      note(name, { at: [offs[i]!, under - 1.1 * row] }),
+    ]),
     ...of.waterlines.flatMap((cut) => {
       const fore = farthest(cut, 0);
       return [
-        label([profile.at[0] + profile.box.right + past, profile.at[1] + mm(cut.at)], cut.name, {
-          toward: 'e',
-        }),
         label([body.at[0] + body.box.right + past, body.at[1] + body.times * mm(cut.at)], cut.name, {
           toward: 'e',
           again,
@@ -273,13 +303,8 @@ function cutNames(of: FullLines, { profile, plan, body }: Places, past: number):
     }),
     ...of.buttocks.flatMap((cut) => {
       const high = farthest(cut, 2);
-      const under = (side: number): Point => [
-        body.at[0] + side * body.times * mm(cut.at),
-        body.at[1] + body.box.bottom - past,
-      ];
       return [
-        label(under(1), cut.name, { toward: 's' }),
-        label(under(-1), cut.name, { toward: 's', again }),
+        label([body.at[0] - body.times * mm(cut.at), under], cut.name, { toward: 's', again }),
         label([plan.at[0] + plan.box.right + past, plan.at[1] + mm(cut.at)], cut.name, {
           toward: 'e',
           again,
@@ -290,6 +315,28 @@ function cutNames(of: FullLines, { profile, plan, body }: Places, past: number):
       ];
     }),
   ];
+}
+
+/** Places at least so far apart, each as near to its own as it may be; in the order given. */
+function spread(places: readonly number[], apart: number): readonly number[] {
+  const order = places.map((_, i) => i).toSorted((a, b) => places[a]! - places[b]!); // indices of the list
+  // Neighbours too close are pooled, and stand evenly about the middle of where they would be.
+  const pools: { readonly of: readonly number[]; readonly middle: number }[] = [];
+  for (const i of order) {
+    let pool = { of: [i], middle: places[i]! };
+    for (let last = pools.at(-1); last; last = pools.at(-1)) {
+      const needed = (apart * (last.of.length + pool.of.length)) / 2;
+      if (pool.middle - last.middle >= needed) break;
+      pools.pop();
+      const all = [...last.of, ...pool.of];
+      pool = { of: all, middle: all.reduce((sum, k) => sum + places[k]!, 0) / all.length };
+    }
+    pools.push(pool);
+  }
+  const made = [...places];
+  for (const { of, middle } of pools)
+    of.forEach((i, k) => (made[i] = middle + apart * (k - (of.length - 1) / 2)));
+  return made;
 }
 
 /** The place of a cut that lies farthest along an axis. */

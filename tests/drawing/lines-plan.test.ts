@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { collisions, type LabelShape, type LineShape, type NoteShape, setOut } from '../../src/drawing';
+import { collisions, type LineShape, type NoteShape, setOut } from '../../src/drawing';
 import {
   fullLinesPlan,
   type FullLines,
@@ -87,7 +87,7 @@ describe('a box', () => {
   test('names its ends above and its frames below; one that would lie on its neighbour’s is left out', () => {
     const named = boxPlan(0, 21, (i) => (i === 0 ? 'transom' : `${i}`));
     const [transom, last, first] = ['transom', '20', '1'].map((name) => noteAt(named, name)!);
-    expect(transom![1]).toBe(noteAt(named, 'Profile')![1]);
+    expect(transom![1]).toBeGreaterThan(500);
     expect(last![1]).toBe(transom![1]);
     expect(first![1]).toBeLessThan(transom![1]);
     expect(noteAt(named, '2')).toBeUndefined();
@@ -104,9 +104,6 @@ describe('a box', () => {
 
   test('names every waterline, buttock, chine and sheer, however small the sheet', () => {
     const plan = fullLinesPlan(boxPlan());
-    const labels = plan.shapes.filter((shape): shape is LabelShape => shape.shape === 'label');
-    const firm = labels.filter(({ again }) => again !== true).map(({ text }) => text);
-    expect(firm).toStrictEqual(expect.arrayContaining(['chine', 'sheer', 'DWL', 'B 1']));
     for (const width of [320, 700]) {
       const { marks, key } = setOut(plan, { width });
       const written = marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : []));
@@ -130,9 +127,21 @@ describe('a box', () => {
     ]);
   });
 
+  test('fans the names of waterlines that lie close together, in their order', () => {
+    const plan = boxPlan();
+    const close = [0.2, 0.21, 0.22, 0.35].map((at, i) => ({ name: `WL ${i}`, at, lines: [] }));
+    const places = close.map(({ name }) => noteAt({ ...plan, waterlines: close }, name)![1]);
+    expect(places.toSorted((a, b) => a - b)).toStrictEqual(places);
+    const apart = places.slice(1).map((y, i) => y - places[i]!);
+    // A row of text is 0.066 of the hull's length, 4 m.
+    expect(Math.min(...apart)).toBeCloseTo(0.98 * 0.066 * 4000, 6);
+    // As far above as below where they would be.
+    expect(places.reduce((sum, y) => sum + y, 0)).toBeCloseTo(1000 * (0.2 + 0.21 + 0.22 + 0.35), 6);
+  });
+
   test('reduced ten times, is a tenth as large in every view', () => {
     const whole = linesOf(boxPlan(0.1)).filter(({ part }) => part !== undefined);
-    const small = linesOf({ ...reduced(boxPlan(0.1), 10), row: 25.6 }).filter(
+    const small = linesOf({ ...reduced(boxPlan(0.1), 10), row: 26.4 }).filter(
       ({ part }) => part !== undefined,
     );
     expect(small).toHaveLength(whole.length);

@@ -477,3 +477,26 @@ describe('the sheet', () => {
     expect(sheet.width).toBeLessThan(2 * (right - left) + 150);
   });
 });
+
+describe('a name that stands elsewhere too', () => {
+  // Closely ruled, and too high to be named over or under its edge from the middle.
+  const field = Array.from({ length: 26 }, (_, i) => rect(4 * i, 0, 0, 60));
+  const named = label([100, 30], 'a name', { toward: 'e', again: true });
+
+  test('asks for no margin and stands in no key: it is left out where there is no room close by', () => {
+    const without = setOut(drawing({ title: 't', says: 's', shapes: field }), { width: 300 });
+    const withIt = setOut(drawing({ title: 't', says: 's', shapes: [...field, named] }), { width: 300 });
+    expect(withIt.scale).toBe(without.scale);
+    expect(withIt.key).toStrictEqual([]);
+    expect(wordsOn(withIt)).not.toContain('a name');
+  });
+
+  test('stands there where there is room', () => {
+    const roomy = [...field, note('far out to the right', { at: [180, 5] }), named];
+    expect(wordsOn(setOut(drawing({ title: 't', says: 's', shapes: roomy }), { width: 500 }))).toContain(
+      'a name',
+    );
+  });
+});
+
+const wordsOn = ({ marks }: Sheet) => marks.flatMap((mark) => (mark.kind === 'text' ? mark.lines : []));

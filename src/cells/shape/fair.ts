@@ -481,7 +481,8 @@ export const fair = defineCell({
     {
       of: 'proposed',
       label: 'move it by',
-      from: 'at that station, + outboard or up; nothing where no number stands out',
+      from: 'at that station, + outboard or up',
+      when: 'proof > 1',
     },
     {
       of: 'showsBest',

@@ -298,7 +298,7 @@ export const lines = defineCell({
   inWords: [
     {
       when: 'assumed == 1',
-      says: `${HULL} Type the draught that the plan states, or what she weighs with all aboard: until then the waterline is drawn {deep} up, a quarter of her least depth, and is nobody’s.`,
+      says: `${HULL} Type the draught that the plan states, or what she weighs with all aboard: until then the waterline is drawn {deep} up, a quarter of her least depth, which is only a guess.`,
     },
     {
       when: 'freeboard > 0 m',
