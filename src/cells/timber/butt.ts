@@ -68,6 +68,7 @@ export const butt = defineCell({
       'statics: both faces together carry what the panel carries',
     ),
     pliesNeeded: step('count', 'max(1, ceil(pliesExact - 0.001))', 'plies on each face', 'rounded up'),
+    recess: step('length', '1 mm', 'deepest recess for a strap planed in flush', PRACTICE),
     stack: step('length', 'plies * plyThickness', 'thickness of the strap on one face', GEOMETRY),
     usualLength: step(
       'length',
@@ -284,9 +285,9 @@ export const butt = defineCell({
       weight: 'mind',
     },
     {
-      when: 'kind == "strap" and stack > 1.05 mm',
-      says: 'The strap is {stack} thick on each face: planed in flush it takes a recess of more than 1 mm from the panel. Let it stand proud and fair it off.',
-      limit: `recess of 1 mm at most, to a tenth: ${PRACTICE}`,
+      when: 'kind == "strap" and stack > 1.05 * recess',
+      says: 'The strap is {stack} thick on each face: planed in flush it takes a recess of more than {recess} from the panel. Let it stand proud and fair it off.',
+      limit: `deepest recess in a panel, to a twentieth: ${PRACTICE}`,
       weight: 'mind',
     },
   ],

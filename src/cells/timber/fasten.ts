@@ -9,6 +9,7 @@ import {
   screwInputs,
   screwSteps,
   screwWarnings,
+  usualSpaces,
 } from './screw-choice';
 import { COMMENTARY, EC5, ruleFunctions, ruleSteps } from './screw-rules';
 import { speciesIsOneOf, splitting } from '../../trade/fastening-woods';
@@ -46,7 +47,7 @@ export const fasten = defineCell({
       min: '1',
       max: '6',
       step: '1',
-      note: '2, staggered, on timbers 45 mm wide or more: common practice',
+      note: '2, staggered, on timbers 45 mm (1 3/4 in) wide or more: common practice',
     }),
     rowGap: input('length', 'Row to row', {
       seldom: true,
@@ -63,7 +64,7 @@ export const fasten = defineCell({
       max: '1 m',
       step: '5 mm',
       slider: true,
-      note: 'with glue: chine, keelson and stem 60 to 75 mm, frames 100 to 125 mm: common practice',
+      note: 'with glue: chine, keelson and stem 60 to 75 mm (2 1/2 to 3 in), frames 100 to 125 mm (4 to 5 in): common practice',
     }),
     skin: choice('Panel screwed on', { options: 'panels', preset: 'side' }),
     topThickness: input('length', 'Thickness screwed on', {
@@ -232,6 +233,9 @@ export const fasten = defineCell({
       CUSTOM,
       'most',
     ),
+    ...usualSpaces,
+    twoRows: step('length', '45 mm', 'face that takes two rows', CUSTOM),
+    heaviest: step('density', '500 kg/m3', 'heavier wood is drilled', 'from memory: EN 1995-1-1, 8.3.1'),
     leastPitch: step(
       'length',
       'max(americanPitch, europeanPitch)',
@@ -294,7 +298,7 @@ export const fasten = defineCell({
     ),
     mustDrill: step(
       'count',
-      'depth < undrilledFrom or lowDensity > 500 kg/m3 ? 1 : 0',
+      'depth < undrilledFrom or lowDensity > heaviest ? 1 : 0',
       '1 where the European code wants holes: thin timber, or more than 500 kg/m³',
       'from memory: EN 1995-1-1, 8.3.1',
     ),
@@ -372,7 +376,7 @@ export const fasten = defineCell({
     },
     {
       when: 'drilled < mustDrill',
-      says: 'Without a hole this wood splits: timber under {undrilledFrom}, or heavier than 500 kg/m³, is drilled.',
+      says: 'Without a hole this wood splits: timber under {undrilledFrom}, or heavier than {heaviest}, is drilled.',
       limit: 'from memory: EN 1995-1-1, 8.3.1',
       weight: 'stop',
     },
@@ -383,14 +387,14 @@ export const fasten = defineCell({
       weight: 'mind',
     },
     {
-      when: 'pitch > 125 mm',
-      says: 'Wider than usual: with glue, screws stand 60 to 125 mm apart.',
+      when: 'pitch > usualMost',
+      says: 'Wider than usual: with glue, screws stand {usualLeast} to {usualMost} apart.',
       limit: CUSTOM,
       weight: 'mind',
     },
     {
-      when: 'rows > 1 and face < 45 mm',
-      says: 'Two rows want a face of 45 mm; this one is {face}.',
+      when: 'rows > 1 and face < twoRows',
+      says: 'Two rows want a face of {twoRows}; this one is {face}.',
       limit: CUSTOM,
       weight: 'mind',
     },

@@ -191,6 +191,12 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   },
 };
 
+/** How near and how far screws usually stand along the long timbers and on the frames. */
+export const usualSpaces = {
+  usualLeast: step('length', '60 mm', 'closest that screws usually stand, with glue', CUSTOM),
+  usualMost: step('length', '125 mm', 'widest that screws usually stand, with glue', CUSTOM),
+} as const;
+
 /** Shown wherever screws are chosen. */
 export const screwCautions = [
   'In a glued joint the screws clamp while the glue sets, and the glue carries the load. A screw that is to carry stands 6 of its diameters in the timber, by the American code.',

@@ -4,6 +4,7 @@ import { distance2 } from '../../kernel';
 import { isIssue } from '../../measure';
 import { screwsInLine } from '../../trade/screw-spacing';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { usualSpaces } from './screw-choice';
 
 const GEOMETRY = 'geometry';
 const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
@@ -36,7 +37,7 @@ export const screwCount = defineCell({
       max: '1 m',
       step: '5 mm',
       slider: true,
-      note: 'with glue 60 to 75 mm: common practice',
+      note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
     }),
     rows: input('count', 'Rows along edges', {
       seldom: true,
@@ -67,7 +68,7 @@ export const screwCount = defineCell({
       min: '20 mm',
       max: '1 m',
       step: '5 mm',
-      note: 'with glue 100 to 125 mm: common practice',
+      note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
     }),
     spare: input('share', 'Spare', {
       seldom: true,
@@ -95,6 +96,7 @@ export const screwCount = defineCell({
     },
   },
   steps: {
+    ...usualSpaces,
     length: hullStep('length', {
       says: 'along the edge from its after end to its forward end',
       uses: ['along'],
@@ -168,8 +170,8 @@ export const screwCount = defineCell({
   },
   warnings: [
     {
-      when: 'pitch > 125 mm',
-      says: 'Wider than usual along edges: with glue, screws stand 60 to 125 mm apart.',
+      when: 'pitch > usualMost',
+      says: 'Wider than usual along edges: with glue, screws stand {usualLeast} to {usualMost} apart.',
       limit: 'common practice, no source',
       weight: 'mind',
     },

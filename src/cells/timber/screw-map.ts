@@ -93,7 +93,7 @@ export const screwMap = defineCell({
         { id: 'one', label: 'on the face on the station line alone' },
       ],
       preset: 'both',
-      note: 'with one on each face the screws go in by turns from either, so that no two points meet',
+      note: 'where both faces have one, screws go in by turns from either, so that no two points meet',
     }),
     rule: choice('Distances by', {
       options: [
@@ -246,6 +246,7 @@ export const screwMap = defineCell({
     ...screwSteps,
     drilled: step('count', '1', '1: every hole is drilled', 'common practice in boats'),
     ...ruleSteps,
+    leastClear: step('length', '10 mm', 'least distance of a screw from a later cut', CUSTOM),
     customPitch: step(
       'length',
       'fastened == "skin" ? 125 mm : 40 mm',
@@ -360,7 +361,7 @@ export const screwMap = defineCell({
   ],
   table: {
     caption:
-      'Each screw, port side: along the member from the joint’s datum, and in from its edge on the skin (skin and keelson: from the face on the line)',
+      'Each screw, port side. Tape along the member first, then in from its edge on the skin; a screw through skin or keelson stands in from the frame’s face on the station line',
     over: 'screw',
     only: 'there',
     columns: [
@@ -393,9 +394,9 @@ export const screwMap = defineCell({
       weight: 'mind',
     },
     {
-      when: 'screwClear < 10 mm',
-      says: 'Screws only {screwClear} from a later cut: a blade set a little over meets them.',
-      limit: 'at least 10 mm from a later cut; common practice, no source',
+      when: 'screwClear < leastClear',
+      says: 'Screws only {screwClear} from a later cut: a blade set a little over meets them. At least {leastClear} is usual.',
+      limit: 'least distance of screws from a later cut: common practice, no source',
       weight: 'mind',
     },
     {

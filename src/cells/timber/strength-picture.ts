@@ -62,7 +62,7 @@ export function strengthPicture(v: ScrewedJoint, { say }: Pick<OnHand, 'say'>): 
       dim([-reach, -side], [-reach, 0], say(v.sideLength, 'length'), { side: 'left' }),
       dim([-reach, -side - main], [-reach, -side], say(v.mainLength, 'length'), { side: 'left' }),
       label([0.3 * reach, -side - 0.5 * main], `mode ${mode.name}`, { toward: 'se' }),
-      note('Dashed: the middle of the screw when it gives, drawn larger than life.'),
+      note('Dashed: how the screw lies when it gives, exaggerated.'),
     ],
   });
 }

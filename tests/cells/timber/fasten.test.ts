@@ -290,6 +290,21 @@ describe('fasten', () => {
     test('too close together', () =>
       expect(says({ ...chine, pitch: '30 mm' })).toContain('in one line of grain'));
     test('wider than usual', () => expect(says({ ...chine, pitch: '150 mm' })).toContain('Wider than usual'));
+    test('in inches not a millimetre', () => {
+      const feet = { ...plainShown, length: 'feet', mass: 'lb' } as const;
+      const entries = {
+        pitch: '150 mm',
+        rows: '2',
+        face: '40 mm',
+        holes: 'none',
+        depth: '19 mm',
+        endDistance: '20 mm',
+      };
+      const said = tryCell(fasten, { ...chine, ...entries }, undefined, feet).warnings.map((one) => one.says);
+      expect(said.length).toBeGreaterThan(3);
+      expect(said.join(' ')).toMatch(/screws stand 2 3\/8 in.* to 4 15\/16 in/);
+      expect(said.filter((says) => /\d (mm|kg)/.test(says))).toStrictEqual([]);
+    });
     test('rows too near each other', () =>
       expect(says({ ...chine, rows: '2', rowGap: '8 mm', face: '60 mm' })).toContain('Rows 8 mm apart'));
     test('undrilled', () =>
