@@ -51,7 +51,10 @@ export function write(value: number, kind: KindId, shown: Shown, options: WriteO
   if (!Number.isFinite(value))
     return { text: 'no value', remainder: '', told: 'no value', spoken: 'no value', written: Number.NaN };
   const sold = options.unit === undefined && !options.sign && shelfOf(kind)?.called(value, shown);
-  if (sold) return { ...sold, remainder: pastSold(value, sold.size, shown), told: sold.text, written: value };
+  if (sold) {
+    const remainder = pastSold(value, sold.size, shown);
+    return { ...sold, remainder, told: sold.text + besides(remainder), written: value };
+  }
   const bare = writeUnsigned(value, kindOf(kind), shown, options);
   const plus = options.sign === true && /[1-9]/.test(bare.text) && !bare.text.startsWith('-');
   const text = plus ? `+${bare.text}` : bare.text.replace(/^-/, '−');
