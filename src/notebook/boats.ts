@@ -1,5 +1,5 @@
 /** Where the builder's boats lie in the browser's storage, each under a key of its own, and which of them was last in hand. */
-import type { Shelf } from './store';
+import { createStore, type Shelf } from './store';
 
 /** Storage whose keys can be gone through; `localStorage` fits. */
 export interface Shelves extends Shelf {
@@ -41,5 +41,47 @@ export function takeInHand(key: string, ...shelves: (Shelf | null)[]): void {
     } catch {
       // The boat's own keeping says why nothing is saved.
     }
+  }
+}
+
+export interface OwnBoat {
+  readonly key: string;
+  readonly name: string;
+  /** Put away: out of the way, and as she was left. */
+  readonly away: boolean;
+}
+
+const AWAY = 'battenbook boats put away';
+
+/** The builder's boats on the shelf, oldest first; one whose text can't be read is told when she is opened. */
+export function ownBoats(shelf: Shelves): OwnBoat[] {
+  const away = new Set(boatsAway(shelf));
+  return boatKeys(shelf).flatMap((key) => {
+    const { kept } = createStore(shelf, key).look();
+    return kept ? [{ key, name: kept.state.name, away: away.has(key) }] : [];
+  });
+}
+
+/** Puts a boat away, or brings her back. */
+export function putAway(shelf: Shelves, key: string, away: boolean): void {
+  const others = boatsAway(shelf).filter((other) => other !== key);
+  shelf.setItem(AWAY, JSON.stringify(away ? [...others, key] : others));
+}
+
+function boatsAway(shelf: Shelves): string[] {
+  try {
+    const read: unknown = JSON.parse(shelf.getItem(AWAY) ?? '[]');
+    return Array.isArray(read) ? read.filter((key) => typeof key === 'string') : [];
+  } catch {
+    return [];
+  }
+}
+
+/** The name, or with the first number after it that makes it another than these. */
+export function nameBeside(names: readonly string[], name: string): string {
+  const plain = name.replace(/ \d+$/, '');
+  for (let n = 1; ; n += 1) {
+    const one = n === 1 ? name : `${plain} ${n}`;
+    if (!names.includes(one)) return one;
   }
 }

@@ -61,6 +61,8 @@ export interface Bench {
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */
   readonly boatOpen: Signal<boolean>;
+  /** Whether the list of the builder's boats is open. */
+  readonly boatsOpen: Signal<boolean>;
   /** The station whose offsets the boat's sheet shows; null until one is chosen. */
   readonly station: Signal<string | null>;
   /** About saving, opening or a newer build; null when there is nothing to say. */
@@ -73,7 +75,7 @@ export interface Bench {
   readonly misfits: Signal<readonly Misfit[]>;
   /** The same of the version that edits don't go into; empty where there is only one. */
   readonly otherMisfits: Signal<readonly Misfit[]>;
-  /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet. */
+  /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet, `boats` the list of boats. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */
   readonly openBoat: (
@@ -81,7 +83,7 @@ export interface Bench {
     entries?: Readonly<Record<string, string>>,
     asBuilt?: AsBuilt,
     name?: string,
-  ) => void;
+  ) => Promise<void>;
 }
 
 export interface OtherVersion {

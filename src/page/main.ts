@@ -88,6 +88,7 @@ const bench: Bench = {
   instances,
   inHand: signal(null),
   boatOpen,
+  boatsOpen: signal(false),
   station,
   notice,
   conflict,
@@ -95,7 +96,7 @@ const bench: Bench = {
   misfits: signal([]),
   otherMisfits: signal([]),
   goTo: (name) => void import('./frame/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
-  openBoat: (...boat) => void import('./boat/other-boat').then(({ beginBoat }) => beginBoat(bench, ...boat)),
+  openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
 };
 
 wearDress(shelf);
@@ -105,24 +106,29 @@ effect(() => {
   const next = wanted.value;
   if (next.key === onBench) return;
   onBench = next.key;
+  const fetched = boats.peek();
   if (next.kind === 'loose') untracked(() => lay(next, noBoat));
-  else void layBoat(next);
+  else if (fetched) untracked(() => lay(next, boatFor(fetched)));
+  else void fetchBoats(next);
 });
 
-async function layBoat(next: Sheet): Promise<void> {
+/** For a sheet on which nothing is kept yet: the boat that the open notebook brings along, else the one to begin with. */
+function boatFor({ starter, demoBoat }: typeof Boats): Table {
+  return starter(openHead()?.boat ?? '') ?? demoBoat;
+}
+
+async function fetchBoats(next: Sheet): Promise<void> {
   const fetched = await import('./boat/boats').catch(() => null);
+  boats.value = fetched;
   // By now another may be wanted.
   if (onBench !== next.key) return;
-  if (fetched) {
-    boats.value = fetched;
-    lay(next, fetched.starter(openHead()?.boat ?? '') ?? fetched.demoBoat);
-  } else {
+  if (fetched) lay(next, boatFor(fetched));
+  else {
     onBench = null;
     notice.value = { says: 'The boat did not arrive. Load the page again when you are online.' };
   }
 }
 
-/** @param boat for a sheet on which nothing is kept yet */
 function lay(next: Sheet, boat: Table): void {
   const ownState = () => createStore(shelf, ownBoat.peek()).look().kept?.state ?? null;
   batch(() => {

@@ -29,7 +29,7 @@ export function BoatKeeping() {
     else {
       const boat = readBoatFile(await chosen.text());
       if ('faults' in boat) refuse(boat.faults.slice(0, TOLD).join('; '));
-      else bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name);
+      else await bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name);
     }
     // The same file, mended, may be chosen again.
     if (file.current) file.current.value = '';

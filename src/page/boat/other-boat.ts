@@ -1,9 +1,27 @@
 /** Puts another boat on the bench. Hers is a place of her own on the shelf: the one before stays as she is. */
-import type { AsBuilt, Table } from '../../boat';
-import { freshState, nextBoatKey, takeInHand } from '../../notebook';
+import {
+  type AsBuilt,
+  demoBoat,
+  nothingBuilt,
+  type Starter,
+  starters,
+  type Table,
+  writeTable,
+} from '../../boat';
+import {
+  createStore,
+  freshState,
+  type Kept,
+  nameBeside,
+  nextBoatKey,
+  ownBoats,
+  putAway,
+  type Shelves,
+  takeInHand,
+} from '../../notebook';
 import type { Bench } from '../bench';
-import { openHead, shelf as notebooks } from '../library';
 import { wayTo } from '../frame/way';
+import { openHead, shelf as notebooks } from '../library';
 
 /** Begins a boat from a table, a starter's or a file's. */
 export function beginBoat(
@@ -11,30 +29,71 @@ export function beginBoat(
   table: Table,
   entries?: Readonly<Record<string, string>>,
   asBuilt?: AsBuilt,
-  name?: string,
+  name = table.name,
 ): void {
-  const key = bench.shelf ? nextBoatKey(bench.shelf) : `${bench.ownBoat.peek()}+`;
-  const state = freshState(table, entries, asBuilt, name);
-  bench.keeping.hold(key, { state, earlier: [], later: [] });
-  openBoat(bench, key, state.name);
+  begin(bench, { state: freshState(table, entries, asBuilt, name), earlier: [], later: [] });
+}
+
+/** Begins a boat that is as another is, with all her steps. */
+export function copyBoat(bench: Bench, key: string): void {
+  const kept = key === bench.sheet.peek().key ? bench.book.kept() : createStore(bench.shelf, key).look().kept;
+  if (kept) begin(bench, kept);
+}
+
+function begin(bench: Bench, kept: Kept): void {
+  const { shelf } = bench;
+  const key = shelf ? nextBoatKey(shelf) : `${bench.ownBoat.peek()}+`;
+  const name = nameBeside(shelf ? ownBoats(shelf).map((one) => one.name) : [], kept.state.name);
+  bench.keeping.hold(key, { ...kept, state: { ...kept.state, name } });
+  openBoat(bench, key, name);
 }
 
 /** Takes up a boat of the builder's own, and leads away from where no such boat can be worked on. */
 export function openBoat(bench: Bench, key: string, name: string): void {
-  const before = bench.ownBoat.peek();
-  const left = bench.book.state.peek().name;
-  const { kind, notebook } = bench.sheet.peek();
-  if (kind === 'lesson' && notebook !== null)
-    bench.readOwn.value = new Set([...bench.readOwn.peek(), notebook]);
-  takeInHand(key, bench.windowShelf, bench.shelf);
-  bench.ownBoat.value = key;
-  if (kind === 'loose') {
-    const head = notebooks.find(({ boat }) => boat === null);
-    if (head && head !== openHead()) location.hash = wayTo(head.id);
+  const { ownBoat, book, sheet, shelf, notice, readOwn } = bench;
+  bench.keeping.save();
+  const before = ownBoat.peek();
+  const left = book.state.peek().name;
+  const { kind, notebook } = sheet.peek();
+  if (key === before && kind === 'boat') return;
+  if (kind === 'lesson' && notebook !== null) readOwn.value = new Set([...readOwn.peek(), notebook]);
+  takeInHand(key, bench.windowShelf, shelf);
+  ownBoat.value = key;
+  const head = notebooks.find(({ boat }) => boat === null);
+  if (kind === 'loose' && head && head !== openHead()) location.hash = wayTo(head.id);
+  if (kind !== 'boat') return;
+  const untouched = shelf && untouchedStarter(shelf, before);
+  if (untouched) shelf.removeItem(before);
+  notice.value = {
+    says: `${name} is on the bench now.${untouched ? '' : ` ${left} is kept as you left her.`}`,
+    key: {
+      words: `Back to ${left}`,
+      act: () => (untouched ? beginBoat(bench, untouched.table) : openBoat(bench, before, left)),
+    },
+  };
+}
+
+/** The starter that a boat on the shelf still is, in every number; she can be begun again at any time. */
+function untouchedStarter(shelf: Shelves, key: string): Starter | null {
+  const { kept } = createStore(shelf, key).look();
+  if (!kept || kept.earlier.length + kept.later.length > 0) return null;
+  const text = (of: object) => JSON.stringify(of);
+  const plan = text(writeTable(kept.state.table));
+  const found = starters.find(({ table }) => text(writeTable(table)) === plan);
+  const { table, entries, asBuilt, second } = kept.state;
+  const plain = second === null && text(entries) === '{}' && text(asBuilt) === text(nothingBuilt);
+  return found && plain && kept.state.name.startsWith(table.name) ? found : null;
+}
+
+/** Puts a boat away; where she is in hand, another comes to hand. */
+export function putBoatAway(bench: Bench, key: string): void {
+  const { shelf } = bench;
+  if (!shelf) return;
+  if (key === bench.ownBoat.peek()) {
+    bench.keeping.save();
+    const next = ownBoats(shelf).findLast((one) => !one.away && one.key !== key);
+    if (next) openBoat(bench, next.key, next.name);
+    else beginBoat(bench, demoBoat);
   }
-  if (kind === 'boat' && key !== before)
-    bench.notice.value = {
-      says: `${name} is on the bench now. ${left} is kept as you left her.`,
-      key: { words: `Back to ${left}`, act: () => openBoat(bench, before, left) },
-    };
+  if (ownBoats(shelf).some((one) => one.key === key)) putAway(shelf, key, true);
 }

@@ -10,8 +10,13 @@ const PATIENCE = 3000;
 /** Where the last jump began, for the way back. */
 let from: string | null = null;
 
-/** `boat` names the sheet itself. */
+/** `boat` names the sheet itself, `boats` the list of boats. */
 export function goToQuantity(wanted: string, bench: Bench): void {
+  if (wanted === 'boats') {
+    bench.boatsOpen.value = true;
+    showPlace('own-boats-title');
+    return;
+  }
   // What no quantity is called lies in the hull as a whole.
   const name = bench.book.inHand.peek().has(wanted) ? wanted : 'boat';
   from = document.activeElement?.closest<HTMLElement>('[data-quantity]')?.dataset['quantity'] ?? null;

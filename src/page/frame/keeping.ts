@@ -26,6 +26,8 @@ export interface Keeping {
   take(key: string, afresh: () => Kept): void;
   /** Holds a boat ready for the key, to be saved as soon as it is taken. */
   hold(key: string, kept: Kept): void;
+  /** Saves what the pause after an edit still holds back. */
+  save(): void;
 }
 
 export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
@@ -66,8 +68,11 @@ export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
       book.open(theirs.state);
     },
   });
-  const take = (next: string, afresh: () => Kept) => {
+  const saveWhatWaits = () => {
     if (timer) save();
+  };
+  const take = (next: string, afresh: () => Kept) => {
+    saveWhatWaits();
     if (!isKept) unsaved.set(key, { store, kept: book.kept() });
     conflict.value = null;
     key = next;
@@ -88,12 +93,13 @@ export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
     timer = window.setTimeout(save, PAUSE_MS);
   });
   // Leaving the page must not outrun the pause.
-  addEventListener('pagehide', () => {
-    if (timer) save();
-  });
+  addEventListener('pagehide', saveWhatWaits);
   addEventListener('beforeunload', (event) => {
     // Until one of two boats is chosen, this window's lives nowhere else.
     if (conflict.peek() || unsaved.size > 0) event.preventDefault();
   });
-  return { take, hold: (at, kept) => void unsaved.set(at, { store: createStore(shelf, at), kept }) };
+  const hold = (at: string, kept: Kept) => {
+    unsaved.set(at, { store: createStore(shelf, at), kept });
+  };
+  return { take, hold, save: saveWhatWaits };
 }

@@ -3,10 +3,16 @@ import { starter } from '../../boat';
 import { createStore } from '../../notebook';
 import { useBench } from '../bench';
 import { html, use } from '../html';
+import { later } from '../later';
 import { openHead } from '../library';
 
+const OwnBoats = later(async () => (await import('../boat/own-boats')).OwnBoats, 'boat-sheet');
+
 export function Notices() {
-  return html`<div class="notices">${use(Said, {})} ${use(TwoBoats, {})} ${use(WhoseBoat, {})}</div>`;
+  const { boatsOpen } = useBench();
+  return html`<div class="notices">
+    ${use(Said, {})} ${use(TwoBoats, {})} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${use(WhoseBoat, {})}
+  </div>`;
 }
 
 function Said() {

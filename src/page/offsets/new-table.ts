@@ -48,9 +48,9 @@ export function NewTable({ begun }: { begun?: () => void }) {
     setSays(isIssue(made) ? `${capital(made.issue)}.` : '');
     if (isIssue(made)) return;
     keepNotation(made.name, notation);
-    bench.openBoat(made);
-    follow(bench.shown, plans[notation].shown);
     begun?.();
+    void bench.openBoat(made);
+    follow(bench.shown, plans[notation].shown);
   };
   const field = (key: string, label: string, value: string, digits = false) => html`<p>
     <label for=${`${id}-${key}`}>${label}</label>
