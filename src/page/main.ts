@@ -8,7 +8,7 @@ import './dress/input.css';
 import './dress/drawing.css';
 import './dress/built.css';
 import './dress/print.css';
-import { batch, computed, effect, signal, untracked } from '@preact/signals';
+import { batch, computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { render } from 'preact';
 import type { Table } from '../boat';
 import {
@@ -22,6 +22,7 @@ import {
   looseCatalogue,
   noBoat,
   shelfFrom,
+  takeInHand,
 } from '../notebook';
 import { App } from './app';
 import type { Bench, Notice } from './bench';
@@ -45,6 +46,9 @@ const boats = signal<typeof Boats | null>(null);
 const boatless = computed(() => sheet.value.kind === 'loose');
 const instances = computed(() => instancesOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null));
 const findings = createFindings();
+const name: ReadonlySignal<string> = computed(() => book.state.value.name);
+/** What the builder calls a boat goes before what her plan does. */
+const called = (table: Table, by: string): Table => (table.name === by ? table : { ...table, name: by });
 const shown = signal(keptUnits(shelf, ownBoat.peek()));
 const book = createBook(
   freshState(noBoat),
@@ -52,7 +56,7 @@ const book = createBook(
     const placed = [...instances.value.values()];
     return boatless.value || !boats.value
       ? looseCatalogue(placed)
-      : boats.value.catalogueOf(table, placed, ends);
+      : boats.value.catalogueOf(called(table, name.value), placed, ends);
   },
   findings.found,
   () => shown.value.length !== 'mm',
@@ -68,7 +72,7 @@ const bench: Bench = {
   findings,
   shown,
   dress,
-  name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? book.state.value.name),
+  name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? name.value),
   table: computed(() => book.state.value.table),
   other: computed(() => {
     const second = book.second.value;
@@ -99,6 +103,8 @@ const bench: Bench = {
   openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
 };
 
+// A window stays with its boat, whatever others take up.
+takeInHand(ownBoat.peek(), windowShelf);
 wearDress(shelf);
 followHash();
 let onBench: string | null = null;

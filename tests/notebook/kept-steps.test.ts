@@ -43,7 +43,7 @@ describe('the difference between two objects', () => {
       noNullPrototype: true,
     }),
   }));
-  const object = value.object as fc.Arbitrary<Record<string, unknown>>;
+  const { object } = value;
 
   test('turns the one into the other, also after being written and read', () => {
     fc.assert(

@@ -42,6 +42,8 @@ export function copyBoat(bench: Bench, key: string): void {
 
 function begin(bench: Bench, kept: Kept): void {
   const { shelf } = bench;
+  // So that names are compared as they stand.
+  bench.keeping.save();
   const key = shelf ? nextBoatKey(shelf) : `${bench.ownBoat.peek()}+`;
   const name = nameBeside(shelf ? ownBoats(shelf).map((one) => one.name) : [], kept.state.name);
   bench.keeping.hold(key, { ...kept, state: { ...kept.state, name } });

@@ -9,7 +9,12 @@ import { copyBoat, openBoat, putBoatAway } from './other-boat';
 const LONGEST = 80;
 
 /** The boats on the shelf, and how to look anew; other windows lay boats there too. */
-export function useOwnBoats({ shelf, book, sheet }: Bench): readonly [boats: OwnBoat[], look: () => void] {
+export function useOwnBoats({
+  shelf,
+  book,
+  sheet,
+  boatsOpen,
+}: Bench): readonly [boats: OwnBoat[], look: () => void] {
   const see = () => (shelf ? ownBoats(shelf) : []);
   const [boats, setBoats] = useState(see);
   const look = () => setBoats(see());
@@ -17,6 +22,7 @@ export function useOwnBoats({ shelf, book, sheet }: Bench): readonly [boats: Own
     addEventListener('storage', look);
     return () => removeEventListener('storage', look);
   }, []);
+  useEffect(look, [sheet.value.key, book.state.value.name, boatsOpen.value]);
   // Hers is the name on the bench, saved or not yet.
   const named = boats.map((boat) =>
     boat.key === sheet.value.key ? { ...boat, name: book.state.value.name } : boat,
@@ -55,7 +61,7 @@ export function OwnBoats() {
   return html`<section class="boat-sheet own-boats" aria-labelledby="own-boats-title">
     <h2 id="own-boats-title" tabindex="-1">Your boats</h2>
     <p>Each boat keeps her own numbers, versions, marks and steps. They lie in this browser; save a boat to a file to take her elsewhere.</p>
-    ${sheet.value.kind === 'boat' ? use(Naming, { key: inHand, name: book.state.value.name, onName: book.rename }) : null}
+    ${sheet.value.kind === 'boat' ? use(Naming, { key: inHand, name: book.state.value.name, onName: (text: string) => book.rename(text) }) : null}
     <ul>${boats.filter((boat) => !boat.away).map(row)}</ul>
     ${
       away.length > 0 &&
