@@ -1,6 +1,7 @@
 /**
  * The ripple: what moved after an edit, by how much, what fell silent or spoke again, and which
- * limits were crossed.
+ * limits were crossed. Where the edit completes the hull, or takes from it what it needs to be drawn, that is the
+ * news, and not the hundreds of numbers that come or go with it.
  */
 import type { Quantity, Value } from '../boat';
 import { isIssue } from '../measure';
@@ -10,6 +11,10 @@ export interface Snapshot {
   readonly values: ReadonlyMap<string, Value>;
   /** Sentences of the warnings that apply, by a name that stays the same while the numbers in it change. */
   readonly warnings: ReadonlyMap<string, string>;
+  /** Warnings that can't be weighed, because a number of theirs is missing. */
+  readonly unweighed: ReadonlySet<string>;
+  /** Whether there is a hull. */
+  readonly hull: boolean;
 }
 
 export interface Moved {
@@ -23,32 +28,42 @@ export interface Moved {
 export interface Ripple {
   /** Largest move first. */
   readonly moved: readonly Moved[];
+  /** Limits that were kept before: what could not be weighed then was not within. */
   readonly nowWarned: readonly string[];
   readonly nowClear: readonly string[];
+  /** What became of the hull; null where she is drawn, or not, as before. */
+  readonly hull: 'drawn' | 'lost' | null;
 }
 
 /** Moves smaller than this share of the value are rounding, not news. */
 const ROUNDING = 1e-9;
 
 export function rippleBetween(before: Snapshot, after: Snapshot, quantities: Iterable<Quantity>): Ripple {
+  const hull = before.hull === after.hull ? null : after.hull ? 'drawn' : 'lost';
   const moved: Moved[] = [];
   for (const quantity of quantities) {
     const was = before.values.get(quantity.name);
     const is = after.values.get(quantity.name);
     if (was === undefined || is === undefined) continue;
+    if (hull !== null && isIssue(was) !== isIssue(is)) continue;
     const size = sizeOfMove(was, is);
     if (size > ROUNDING) moved.push({ quantity, before: was, after: is, size });
   }
   moved.sort((a, b) => b.size - a.size || (a.quantity.name < b.quantity.name ? -1 : 1));
   return {
     moved,
-    nowWarned: newIn(after.warnings, before.warnings),
-    nowClear: newIn(before.warnings, after.warnings),
+    nowWarned: newIn(after.warnings, before, before.unweighed),
+    nowClear: newIn(before.warnings, after, after.unweighed),
+    hull,
   };
 }
 
-function newIn(here: ReadonlyMap<string, string>, there: ReadonlyMap<string, string>): string[] {
-  return [...here].filter(([name]) => !there.has(name)).map(([, says]) => says);
+function newIn(
+  here: ReadonlyMap<string, string>,
+  { warnings: there }: Snapshot,
+  unweighed: ReadonlySet<string>,
+): string[] {
+  return [...here].filter(([name]) => !there.has(name) && !unweighed.has(name)).map(([, says]) => says);
 }
 
 function sizeOfMove(was: Value, is: Value): number {

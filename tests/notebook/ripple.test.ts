@@ -9,6 +9,8 @@ const quantities: Quantity[] = names.map((name) => ({ name, kind: 'number', mean
 const snapshot = (values: Record<string, Value>, warnings: Record<string, string> = {}): Snapshot => ({
   values: new Map(Object.entries(values)),
   warnings: new Map(Object.entries(warnings)),
+  unweighed: new Set(),
+  hull: true,
 });
 const moved = (before: Record<string, Value>, after: Record<string, Value>) =>
   rippleBetween(snapshot(before), snapshot(after), quantities).moved.map(
@@ -101,6 +103,46 @@ describe('warnings', () => {
       snapshot({}, { 'bend.1': 'Stress 70 MPa', 'limber.0': 'Little wood left' }),
       quantities,
     );
-    expect(ripple).toStrictEqual({ moved: [], nowWarned: ['Little wood left'], nowClear: ['Too steep'] });
+    expect(ripple).toStrictEqual({
+      moved: [],
+      nowWarned: ['Little wood left'],
+      nowClear: ['Too steep'],
+      hull: null,
+    });
+  });
+
+  test('are past a limit only where that was kept before, and clear only where they are weighed', () => {
+    const waits = (names: string[], warnings = {}): Snapshot => ({
+      ...snapshot({}, warnings),
+      unweighed: new Set(names),
+    });
+    expect(
+      rippleBetween(waits(['bend.1']), snapshot({}, { 'bend.1': 'Too tight' }), quantities),
+    ).toStrictEqual({
+      moved: [],
+      nowWarned: [],
+      nowClear: [],
+      hull: null,
+    });
+    const lost = rippleBetween(snapshot({}, { 'bend.1': 'Too tight' }), waits(['bend.1']), quantities);
+    expect(lost.nowClear).toStrictEqual([]);
+  });
+});
+
+describe('a hull that comes or goes', () => {
+  const empty = { ...snapshot({ 'bend.radius': issue('no hull'), 'scarf.taper': 3 }), hull: false };
+  const drawn = snapshot({ 'bend.radius': 2, 'scarf.taper': 4 });
+
+  test('is the news, and not every number that comes or goes with it', () => {
+    const came = rippleBetween(empty, drawn, quantities);
+    expect(came.hull).toBe('drawn');
+    expect(came.moved.map(({ quantity }) => quantity.name)).toStrictEqual(['scarf.taper']);
+    const went = rippleBetween(drawn, empty, quantities);
+    expect(went.hull).toBe('lost');
+    expect(went.moved.map(({ quantity }) => quantity.name)).toStrictEqual(['scarf.taper']);
+  });
+
+  test('is no news while she stays drawn', () => {
+    expect(rippleBetween(drawn, { ...drawn }, quantities).hull).toBeNull();
   });
 });

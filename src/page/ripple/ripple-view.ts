@@ -1,11 +1,12 @@
 /** What moved after the last edit: limits crossed first, then answers and main numbers, then the rest. */
 import { useState } from 'preact/hooks';
-import { isIssue, writeDifference } from '../../measure';
+import { warningsOf } from '../../cells';
+import { isIssue, write, writeDifference } from '../../measure';
 import type { Moved } from '../../notebook';
 import { sayOf, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital, inShort } from '../words';
-import { inBrief, isStill } from './words';
+import { hullWords, inBrief, isStill } from './words';
 
 /** How many moves are listed before "and so many more". */
 const LISTED = 8;
@@ -21,10 +22,11 @@ export function RippleView() {
       <p class="unseen" role="status"></p>
     </section>`;
   }
-  const { moved, nowWarned, nowClear } = ripple;
+  const { moved, nowWarned, nowClear, hull } = ripple;
   const listed = all ? moved : moved.slice(0, LISTED);
   return html`<section class="ripple plain">
-    <h2>${moved.length === 1 ? 'One number moved' : `${moved.length} numbers moved`}</h2>
+    <h2>${hull ? hullWords[hull] : moved.length === 1 ? 'One number moved' : `${moved.length} numbers moved`}</h2>
+    ${hull ? use(OfHull, { drawn: hull === 'drawn' }) : null}
     <ul>
       ${nowWarned.map((says) => html`<li class="crossed"><b>Now past a limit: </b>${says}</li>`)}
       ${nowClear.map((says) => html`<li><b>No longer so: </b>${says}</li>`)}
@@ -37,6 +39,26 @@ export function RippleView() {
     }
     <p class="unseen" role="status">${inBrief(ripple)}. ${nowWarned.join(' ')}</p>
   </section>`;
+}
+
+/** How large she came out, and what the cells that look at the shape find fault with; or why she can't be drawn. */
+function OfHull({ drawn }: { drawn: boolean }) {
+  const bench = useBench();
+  const graph = bench.book.inHand.value;
+  const hull = graph.hull();
+  if (!drawn) return html`<p>${isIssue(hull) ? `${capital(hull.issue)}.` : ''}</p>`;
+  const say = (key: string) => sayOf(graph, `hull.${key}`, graph.value(`hull.${key}`), bench.shown.value);
+  const faults = [...bench.instances.value.values()]
+    .filter(({ cell, name }) => cell.stage === 'shape' && name === cell.id)
+    .flatMap((instance) =>
+      warningsOf(
+        instance,
+        (by) => graph.work(by),
+        (value, kind, options) => write(value, kind, bench.shown.value, options),
+      ),
+    );
+  return html`<p>${say('length')} long, ${say('beam')} wide, ${say('depth')} deep.</p>
+    ${faults.length === 0 ? null : html`<ul>${faults.map(({ says }) => html`<li class="crossed">${says}</li>`)}</ul>`}`;
 }
 
 function MovedLine({ moved: { quantity, before, after } }: { moved: Moved }) {

@@ -18,8 +18,13 @@ export function snapshotOf(bench: Bench, graph: Graph, before: Snapshot | null):
   const { derived } = bench.book.catalogue.peek();
   const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
   const warnings = new Map<string, string>();
+  const unweighed = new Set<string>();
   for (const instance of bench.instances.peek().values()) {
-    for (const [name, says] of waitingIn(instance, graph, before)) warnings.set(name, says);
+    for (const name of waitingIn(instance, graph)) {
+      unweighed.add(name);
+      const says = before?.warnings.get(name);
+      if (says !== undefined) warnings.set(name, says);
+    }
     const applies = warningsOf(
       instance,
       (by) => graph.work(by),
@@ -27,22 +32,15 @@ export function snapshotOf(bench: Bench, graph: Graph, before: Snapshot | null):
     );
     for (const { name, says } of applies) warnings.set(name, says);
   }
-  return { values, warnings };
+  return { values, warnings, unweighed, hull: !isIssue(graph.hull()) };
 }
 
-/** Warnings that stood before and can't be weighed now, because a number of theirs is missing. */
-function waitingIn(
-  instance: Instance,
-  graph: Graph,
-  before: Snapshot | null,
-): [name: string, says: string][] {
-  return instance.cell.warnings.flatMap(({ when }, index): [string, string][] => {
-    const name = `${instance.name}.${index + 1}`;
-    const says = before?.warnings.get(name);
-    if (says === undefined) return [];
+/** Warnings that can't be weighed, because a number of theirs is missing. */
+function waitingIn(instance: Instance, graph: Graph): string[] {
+  return instance.cell.warnings.flatMap(({ when }, index): string[] => {
     const missing = graph.work((read) =>
       compiled(instance.cell, when).names.map((key) => valueOf(instance, key, read)),
     );
-    return isIssue(missing) ? [[name, says]] : [];
+    return isIssue(missing) ? [`${instance.name}.${index + 1}`] : [];
   });
 }

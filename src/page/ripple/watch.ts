@@ -2,6 +2,7 @@
 import { effect } from '@preact/signals';
 import { type BookState, type Graph, rippleBetween, type Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
+import type { Sheet } from '../frame/sheets';
 import { inOrder } from './order';
 import { snapshotOf, speaksForItself } from './snapshot';
 
@@ -9,6 +10,7 @@ import { snapshotOf, speaksForItself } from './snapshot';
 const PAUSE = 60;
 
 interface Moment {
+  readonly sheet: Sheet;
   readonly state: BookState;
   readonly step: number;
   readonly graph: Graph;
@@ -24,13 +26,14 @@ export function watchRipple(bench: Bench): void {
     const state = book.state.peek();
     const step = book.step.peek();
     const graph = book.inHand.peek();
+    const sheet = bench.sheet.peek();
     if (latest?.state === state && latest.graph === graph) return;
     const isNewStep = latest !== null && latest.step !== step;
     if (isNewStep) before = latest?.snapshot ?? null;
     // Another boat, or another version taken in hand, moves everything and tells nothing.
-    if (latest && !isEdit(latest.state, state)) before = null;
+    if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
     const snapshot = snapshotOf(bench, graph, before);
-    latest = { state, step, graph, snapshot };
+    latest = { sheet, state, step, graph, snapshot };
     const quantities = book.catalogue.peek().derived.filter(speaksForItself);
     bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, quantities), bench);
   };
