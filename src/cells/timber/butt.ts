@@ -68,7 +68,7 @@ export const butt = defineCell({
       'statics: both faces together carry what the panel carries',
     ),
     pliesNeeded: step('count', 'max(1, ceil(pliesExact - 0.001))', 'plies on each face', 'rounded up'),
-    recess: step('length', '1 mm', 'deepest recess for a strap planed in flush', PRACTICE),
+    recess: step('length', '1 mm', 'deepest recess for a strap planed in flush', PRACTICE, 'most'),
     stack: step('length', 'plies * plyThickness', 'thickness of the strap on one face', GEOMETRY),
     usualLength: step(
       'length',

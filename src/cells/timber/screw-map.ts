@@ -246,7 +246,7 @@ export const screwMap = defineCell({
     ...screwSteps,
     drilled: step('count', '1', '1: every hole is drilled', 'common practice in boats'),
     ...ruleSteps,
-    leastClear: step('length', '10 mm', 'least distance of a screw from a later cut', CUSTOM),
+    leastClear: step('length', '10 mm', 'least distance of a screw from a later cut', CUSTOM, 'least'),
     customPitch: step(
       'length',
       'fastened == "skin" ? 125 mm : 40 mm',
