@@ -1,7 +1,7 @@
 /** Which of a cell's warnings apply, with the numbers put in. */
 import type { Read } from '../boat';
-import { type Issue, isIssue, type KindId, type WriteOptions, type Written } from '../measure';
-import type { Cell, Warning, WordsWhen } from './define';
+import { type Formula, type Issue, isIssue, type KindId, type WriteOptions, type Written } from '../measure';
+import type { Cell, Values, Warning, WordsWhen } from './define';
 import { type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
 import { compiled, evaluateFormula, valueOf } from './steps';
@@ -11,10 +11,15 @@ export interface Applies {
   readonly name: string;
   readonly warning: Warning;
   readonly says: string;
+  /** The same sentence in other units, with the numbers as they were. */
+  readonly tell: Tell;
 }
 
 /** Writes a value in the units chosen. */
 export type Say = (value: number, kind: KindId, options?: WriteOptions) => Written;
+
+/** A sentence that holds its numbers and is told in whatever units are chosen when it is read. */
+export type Tell = (say: Say) => string;
 
 /** Works something out from the graph; a missing value makes an issue of it. */
 export type Work = <T>(by: (read: Read) => T) => T | Issue;
@@ -26,11 +31,13 @@ export type Work = <T>(by: (read: Read) => T) => T | Issue;
 export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] {
   const { cell, name } = instance;
   return cell.warnings.flatMap((warning, index) => {
-    const says = work((read) => {
+    const tell = work((read) => {
       const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
-      return isIssue(verdict) || verdict === 0 ? '' : inWords(instance, warning, read, say);
+      return isIssue(verdict) || verdict === 0 ? null : inWords(instance, warning, read);
     });
-    return isIssue(says) || says === '' ? [] : [{ name: `${name}.${index + 1}`, warning, says }];
+    return isIssue(tell) || tell === null
+      ? []
+      : [{ name: `${name}.${index + 1}`, warning, says: tell(say), tell }];
   });
 }
 
@@ -47,52 +54,57 @@ export function answersOf(instance: Instance, work: Work): Cell['answers'] {
 /** The result in one sentence. */
 export function answerInWords(instance: Instance, read: Read, say: Say): string {
   const { cell } = instance;
-  if (typeof cell.inWords === 'string') return inWords(instance, { says: cell.inWords }, read, say);
+  if (typeof cell.inWords === 'string') return inWords(instance, { says: cell.inWords }, read)(say);
   const holds = cell.inWords.find(({ when }) => {
     const verdict =
       when === undefined ? 1 : evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read));
     return !isIssue(verdict) && verdict !== 0;
   });
-  return holds ? inWords(instance, holds, read, say) : '';
+  return holds ? inWords(instance, holds, read)(say) : '';
 }
 
 /** `{share}`, or `{boards?board:boards}`: a word for one and a word for more. */
 const PLACE = /\{(\w+)(?:\?([^:{}]*):([^{}]*))?\}/g;
-/** The same with the article before it. */
-const ARTICLED = /(\b[Aa]n? )?\{(\w+)(?:\?([^:{}]*):([^{}]*))?\}/g;
+/** The same with the article before it and the word behind, which follow the number. */
+const ARTICLED = /(\b[Aa]n? )?\{(\w+)(?:\?([^:{}]*):([^{}]*))?\}( (?!an? )[a-z]+)?/g;
 
 /** The keys that a sentence puts in. */
 export function keysIn(template: string): string[] {
   return [...template.matchAll(PLACE)].map(([, key = '']) => key);
 }
 
-/** A sentence of the cell with its values put in as they are written. */
-function inWords(instance: Instance, { says, when }: WordsWhen, read: Read, say: Say): string {
+/** A sentence of the cell with its values, to be put in as they are written. */
+function inWords(instance: Instance, { says, when }: WordsWhen, read: Read): Tell {
   const { cell } = instance;
-  const values = Object.fromEntries(keysIn(says).map((key) => [key, valueOf(instance, key, read)]));
-  const written = (finer: number) =>
-    Object.fromEntries(
-      Object.entries(values).flatMap(([key, value]) =>
-        typeof value === 'number'
-          ? [[key, say(value, kindOfKey(cell, key), { ...mannerOf(cell, key), finer })] as const]
-          : [],
-      ),
+  const condition = when === undefined ? null : compiled(cell, when);
+  const names = new Set([...keysIn(says), ...(condition?.names ?? [])]);
+  const values = Object.fromEntries([...names].map((key) => [key, valueOf(instance, key, read)]));
+  const keys = keysIn(says).filter((key) => typeof values[key] === 'number');
+  return (say) => {
+    const written = (finer: number): Numbers =>
+      Object.fromEntries(
+        keys.map((key) => [
+          key,
+          say(values[key] as number, kindOfKey(cell, key), { ...mannerOf(cell, key), finer }), // the keys are those of numbers
+        ]),
+      );
+    const numbers = condition ? fineEnough(condition, values, written) : written(0);
+    return says.replace(
+      ARTICLED,
+      (_, article: string | undefined, key: string, one?: string, many?: string, noun?: string) => {
+        const value = values[key]!; // of the same keys
+        const isOne = numbers[key]?.text === '1';
+        if (one !== undefined) return ((isOne ? one : many) ?? '') + (noun ?? '');
+        const text = typeof value === 'string' ? optionLabel(instance, key, value) : numbers[key]!.told;
+        const after =
+          noun !== undefined && isOne && isWhole(cell, key) ? ` ${oneOf(noun.trim())}` : (noun ?? '');
+        return (article ? articleOf(article, text) : '') + text + after;
+      },
     );
-  const numbers = fineEnough(instance, when, read, written);
-  return says.replace(
-    ARTICLED,
-    (_, article: string | undefined, key: string, one?: string, many?: string) => {
-      const value = values[key]!; // of the same keys
-      const text =
-        one === undefined
-          ? typeof value === 'string'
-            ? optionLabel(instance, key, value)
-            : numbers[key]!.told
-          : ((numbers[key]?.text === '1' ? one : many) ?? '');
-      return (article ? articleOf(article, text) : '') + text;
-    },
-  );
+  };
 }
+
+type Numbers = Readonly<Record<string, Written>>;
 
 /** How much more finely than usual a number beside its limit is written, at most. */
 const FINEST = 4;
@@ -101,22 +113,26 @@ const FINEST = 4;
  * The numbers of a sentence, written so finely that what they say is what makes the sentence true: `50.04 %, over the
  * 50 % allowed`. Where no fineness tells it, as usual.
  */
-function fineEnough(
-  instance: Instance,
-  when: string | undefined,
-  read: Read,
-  written: (finer: number) => Readonly<Record<string, Written>>,
-): Readonly<Record<string, Written>> {
-  if (when === undefined) return written(0);
+function fineEnough(condition: Formula, values: Values, written: (finer: number) => Numbers): Numbers {
   for (let finer = 0; finer <= FINEST; finer += 1) {
     const numbers = written(finer);
-    const verdict = evaluateFormula(
-      compiled(instance.cell, when),
-      (key) => numbers[key]?.written ?? valueOf(instance, key, read),
-    );
+    const verdict = evaluateFormula(condition, (key) => numbers[key]?.written ?? values[key]!); // it names what was read
     if (!isIssue(verdict) && verdict !== 0) return numbers;
   }
   return written(0);
+}
+
+/** A count, or a number of whole things. */
+const isWhole = (cell: Cell, key: string): boolean => ['count', 'number'].includes(kindOfKey(cell, key));
+
+/** One of what a noun says many of: `boards`, `boxes`, `plies`, `people`; other words stand. */
+export function oneOf(noun: string): string {
+  if (noun === 'people') return 'person';
+  if (/^(is|was|has|as|this|less|across)$/.test(noun)) return noun;
+  return noun
+    .replace(/ies$/, 'y')
+    .replace(/(x|ch|sh|ss|o)es$/, '$1')
+    .replace(/([^s])s$/, '$1');
 }
 
 /** `a ` or `an ` as what follows is spoken: an 8, an 18 mm, an 11/16 in, an ash plank. */

@@ -19,7 +19,7 @@ import {
 } from '../boat';
 import { lists } from '../boat/lists';
 import type { TableEdit } from '../boat/table-edits';
-import { plainShown } from '../measure';
+import { plainShown, type Shown } from '../measure';
 import type { Difference } from './difference';
 import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
@@ -95,13 +95,13 @@ const MOST_STEPS = 300;
  * @param start the boat to begin with
  * @param catalogueOf lists the quantities of a boat; asked again only when the table changes, or what she ends in
  * @param found what searches have found, tracked
- * @param inches whether the builder works in feet and inches, tracked
+ * @param chosen the units that the builder has chosen, tracked
  */
 export function createBook(
   start: BookState,
   catalogueOf: (table: Table, ends: Ends) => Catalogue,
   found: Found = () => null,
-  inches: () => boolean = () => false,
+  chosen: () => Shown = () => plainShown,
 ): Book {
   const history = signal<History<BookState>>(startHistory(start));
   const step = signal(0);
@@ -122,7 +122,7 @@ export function createBook(
       written: written[version].entry,
       built: built.entry,
       found,
-      inches,
+      chosen,
       shown: plainShown,
     });
   const [firstStands, secondStands] = [stands('first'), stands('second')];

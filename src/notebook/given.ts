@@ -1,10 +1,23 @@
 /** What the entry of one given quantity says: its expression or choice, its limits, and the words when it says nothing usable. */
 import type { Given, Read } from '../boat';
-import { type Issue, isIssue, issue, type KindId, read, type Reading, type Shown } from '../measure';
+import {
+  type Bound,
+  type Issue,
+  isIssue,
+  issue,
+  type KindId,
+  kindOf as kindNamed,
+  read,
+  type Reading,
+  type Shown,
+  write,
+} from '../measure';
 
 /** The notebook round an entry: the units of bare numbers, and the names it may use. */
 export interface Surroundings {
   readonly shown: Shown;
+  /** The units that sentences are told in, tracked. */
+  readonly told: () => Shown;
   readonly kindOf: (name: string) => KindId | undefined;
   readonly known: () => Iterable<string>;
 }
@@ -44,21 +57,30 @@ export function chosenBy(definition: Given, text: string, others: Read): string 
   return issue(`${meaning} is one of ${labels}; "${id}" is none of them`);
 }
 
-/** A checker of a quantity's limits; these are read once. */
+/** A checker of a quantity's limits; these are read once, and told in the units chosen. */
 export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
-  const { meaning, min = '', max = '' } = definition;
+  const { meaning } = definition;
   const least = limitOf(definition, definition.min, around);
   const most = limitOf(definition, definition.max, around);
+  const says = (bound: Bound, value: number, text = '') =>
+    issue(
+      `${meaning} must be at ${bound} ${limitInWords(bound, value, text, definition.kind, around.told())}`,
+    );
   return (value) => {
-    if (least !== undefined && value < least)
-      return issue(`${meaning} must be at least ${limitInWords(min)}`);
-    if (most !== undefined && value > most) return issue(`${meaning} must be at most ${limitInWords(max)}`);
+    if (least !== undefined && value < least) return says('least', least, definition.min);
+    if (most !== undefined && value > most) return says('most', most, definition.max);
     return undefined;
   };
 }
 
-/** As it is set, with the signs that numbers have everywhere else: `−60°`. */
-const limitInWords = (text: string): string => text.replace(/ ?deg$/, '°').replace(/^-/, '−');
+/** As it is set where that is in the builder's own units, with the signs that numbers have everywhere else: `−60°`. */
+function limitInWords(bound: Bound, value: number, text: string, kind: KindId, told: Shown): string {
+  const { follows } = kindNamed(kind);
+  const isMetric =
+    follows === 'neither' || (follows === 'length' ? told.length === 'mm' : told.mass === 'kg');
+  const isOwn = isMetric && !/(^|[ /])(in|ft|yd|lb|oz|lbf|psi|gal)\b|°F/.test(text);
+  return isOwn ? text.replace(/ ?deg$/, '°').replace(/^-/, '−') : write(value, kind, told, { bound }).text;
+}
 
 function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
   if (text === undefined) return undefined;

@@ -63,8 +63,8 @@ export interface GraphParts {
   readonly found?: Found;
   /** Units in which bare numbers in presets and files are read. */
   readonly shown: Shown;
-  /** Whether the builder works in feet and inches, tracked; without it as `shown` has it. */
-  readonly inches?: () => boolean;
+  /** The units the builder has chosen, tracked: what is sold by them, and what sentences are told in; else `shown`. */
+  readonly chosen?: () => Shown;
 }
 
 /** Thrown by a read that finds no value, caught where the asking quantity is worked out. */
@@ -92,8 +92,11 @@ export function createGraph(parts: GraphParts): Graph {
   const dependencies = createDependencies();
 
   const quantity = (name: string) => given.get(name) ?? derived.get(name);
+  const chosen = parts.chosen ?? (() => parts.shown);
+  const inches = computed(() => chosen().length !== 'mm');
   const around: Surroundings = {
     shown: parts.shown,
+    told: chosen,
     kindOf: (name) => quantity(name)?.kind,
     known: () => names,
   };
@@ -171,7 +174,7 @@ export function createGraph(parts: GraphParts): Graph {
         if (isIssue(hull)) throw new Waiting(waitFor(asker, HULL, hull));
         return hull;
       },
-      inches: parts.inches ?? (() => parts.shown.length !== 'mm'),
+      inches: () => inches.value,
       found: parts.found ?? (() => null),
     };
   }

@@ -6,11 +6,11 @@
 import type { Quantity, Value } from '../boat';
 import { isIssue } from '../measure';
 
-/** Values and warnings at one moment. */
-export interface Snapshot {
+/** Values and warnings at one moment; `W` is what a warning is told by. */
+export interface Snapshot<W = string> {
   readonly values: ReadonlyMap<string, Value>;
-  /** Sentences of the warnings that apply, by a name that stays the same while the numbers in it change. */
-  readonly warnings: ReadonlyMap<string, string>;
+  /** The warnings that apply, by a name that stays the same while the numbers in it change. */
+  readonly warnings: ReadonlyMap<string, W>;
   /** Warnings that can't be weighed, because a number of theirs is missing. */
   readonly unweighed: ReadonlySet<string>;
   /** Whether there is a hull. */
@@ -25,12 +25,12 @@ export interface Moved {
   readonly size: number;
 }
 
-export interface Ripple {
+export interface Ripple<W = string> {
   /** Largest move first. */
   readonly moved: readonly Moved[];
   /** Limits that were kept before: what could not be weighed then was not within. */
-  readonly nowWarned: readonly string[];
-  readonly nowClear: readonly string[];
+  readonly nowWarned: readonly W[];
+  readonly nowClear: readonly W[];
   /** What became of the hull; null where she is drawn, or not, as before. */
   readonly hull: 'drawn' | 'lost' | null;
 }
@@ -38,7 +38,11 @@ export interface Ripple {
 /** Moves smaller than this share of the value are rounding, not news. */
 const ROUNDING = 1e-9;
 
-export function rippleBetween(before: Snapshot, after: Snapshot, quantities: Iterable<Quantity>): Ripple {
+export function rippleBetween<W>(
+  before: Snapshot<W>,
+  after: Snapshot<W>,
+  quantities: Iterable<Quantity>,
+): Ripple<W> {
   const hull = before.hull === after.hull ? null : after.hull ? 'drawn' : 'lost';
   const moved: Moved[] = [];
   for (const quantity of quantities) {
@@ -58,11 +62,11 @@ export function rippleBetween(before: Snapshot, after: Snapshot, quantities: Ite
   };
 }
 
-function newIn(
-  here: ReadonlyMap<string, string>,
-  { warnings: there }: Snapshot,
+function newIn<W>(
+  here: ReadonlyMap<string, W>,
+  { warnings: there }: Snapshot<W>,
   unweighed: ReadonlySet<string>,
-): string[] {
+): W[] {
   return [...here].filter(([name]) => !there.has(name) && !unweighed.has(name)).map(([, says]) => says);
 }
 

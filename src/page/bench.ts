@@ -6,7 +6,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, Table, Value } from '../boat';
-import type { Instance, Say } from '../cells';
+import type { Instance, Say, Tell } from '../cells';
 import {
   isIssue,
   type KindId,
@@ -70,7 +70,7 @@ export interface Bench {
   /** Another window saved the same boat; null when none did. */
   readonly conflict: Signal<Conflict | null>;
   /** What moved after the last edit; null until something has. */
-  readonly ripple: Signal<Ripple | null>;
+  readonly ripple: Signal<Ripple<Tell> | null>;
   /** What no longer fits the parts that are cut. */
   readonly misfits: Signal<readonly Misfit[]>;
   /** The same of the version that edits don't go into; empty where there is only one. */

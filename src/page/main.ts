@@ -59,7 +59,7 @@ const book = createBook(
       : boats.value.catalogueOf(called(table, name.value), placed, ends);
   },
   findings.found,
-  () => shown.value.length !== 'mm',
+  () => shown.value,
 );
 const notice = signal<Notice | null>(null);
 const conflict = signal<Conflict | null>(null);

@@ -150,3 +150,20 @@ test('a share a hair over the share allowed is not written as the share allowed'
   );
   expect(first?.says).toContain('takes 50.02 % of the rupture, over the 50 % allowed');
 });
+
+test('a warning is told in the units chosen when it is read, with the numbers as they were', () => {
+  const bend = cells.find(({ id }) => id === 'bend')!;
+  const instance = plainInstance(bend);
+  const { given, derived, hull } = catalogueOf(demoBoat, [instance]);
+  const made = bench(given, derived, hull);
+  for (const [key, text] of Object.entries({ thickness: '30 mm', radius: '1 m' }))
+    made.write(`bend.${key}`, text);
+  const applies = warningsOf(instance, made.graph.work, (value, kind, options) =>
+    write(value, kind, plainShown, options),
+  ).find(({ says }) => says.includes('thick,'))!;
+  expect(applies.says).toMatch(/[Aa]t most [\d.]+ mm thick/);
+  made.write('bend.radius', '9 m');
+  const told = applies.tell((value, kind, options) => write(value, kind, feet, options));
+  expect(told).toMatch(/[Aa]t most [\d/ ]+ in thick/);
+  expect(told).not.toContain('mm');
+});

@@ -3,7 +3,7 @@ import { effect, signal } from '@preact/signals-core';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { builtEntry, demoBoat, type Read, starter, type Table } from '../../src/boat';
-import { plainShown } from '../../src/measure';
+import { plainShown, type Shown } from '../../src/measure';
 import { type Book, type Catalogue, createBook } from '../../src/notebook/book';
 import { createGraph, type Graph } from '../../src/notebook/graph';
 import { type BookState, freshState, type Version, writtenIn } from '../../src/notebook/state';
@@ -489,23 +489,45 @@ describe('the units that the builder works in', () => {
     ...given('shop.length', '4.8 m'),
     presetFrom: (read: Read) => (read.inches() ? '16 ft' : '4.8 m'),
   };
-  const inches = signal(false);
+  const limited = { ...given('shop.thickness', '18 mm'), min: '2 mm', max: '150 mm' };
+  const air = { ...given('shop.air', '20 °C'), kind: 'temperature' as const, min: '0 °C' };
+  const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '' };
+  const chosen = signal(plainShown);
   const book = createBook(
     freshState(demoBoat),
-    (table) => ({ ...catalogueOf(table), given: [sold], derived: [] }),
+    (table) => ({ ...catalogueOf(table), given: [sold, limited, air], derived: [] }),
     undefined,
-    () => inches.value,
+    () => chosen.value,
   );
+
+  test('are those of a refusal, with the limit on its own side', () => {
+    const why = (name: string) => (book.first.value.value(name) as { issue: string }).issue;
+    book.write({ 'shop.thickness': '200 mm', 'shop.air': '-1 °C' });
+    expect([why('shop.thickness'), why('shop.air')]).toStrictEqual([
+      'shop thickness as given must be at most 150 mm',
+      'shop air as given must be at least 0 °C',
+    ]);
+    chosen.value = feet;
+    // 150 mm are 5.906 in, 14 1/2 sixteenths past 5: down to 7/8.
+    expect([why('shop.thickness'), why('shop.air')]).toStrictEqual([
+      'shop thickness as given must be at most 5 7/8 in',
+      'shop air as given must be at least 32 °F',
+    ]);
+    book.write({ 'shop.thickness': '1 mm' });
+    expect(why('shop.thickness')).toBe('shop thickness as given must be at least 1/8 in');
+    book.write({ 'shop.thickness': null, 'shop.air': null });
+    chosen.value = plainShown;
+  });
 
   test('move a preset that has a size of its own in inches, and nothing that is typed', () => {
     const length = () => book.first.value.value('shop.length');
     expect(length()).toBe(4.8);
-    inches.value = true;
+    chosen.value = feet;
     expect(length()).toBeCloseTo(16 * 0.3048, 12);
     book.write({ 'shop.length': '5.1 m' });
     expect(length()).toBe(5.1);
     book.write({ 'shop.length': null });
-    inches.value = false;
+    chosen.value = plainShown;
     expect(length()).toBe(4.8);
   });
 });

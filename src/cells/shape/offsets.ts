@@ -190,7 +190,7 @@ export const offsets = defineCell({
     },
     {
       when: 'missing > 1 and faults == 0',
-      says: '{missing} numbers are still missing or can’t be read; what depends on them waits.',
+      says: '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits.',
     },
     {
       when: 'missing == 1',
@@ -198,7 +198,7 @@ export const offsets = defineCell({
     },
     {
       when: 'missing > 1',
-      says: '{missing} numbers are still missing or can’t be read; what depends on them waits. Other faults: {faults}, each told below.',
+      says: '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits. Other faults: {faults}, each told below.',
     },
     {
       when: 'faults == 1',

@@ -11,7 +11,7 @@ import { layerFunctions, layerInputs } from './laminate-layers';
 import { chartStack, drawStack } from './laminate-picture';
 
 const BOTH =
-  '{layers} layers take {share} of breaking where one solid board takes {solidShare}, and pull with {force} where it pulls with {solidForce}';
+  '{layers} layers {layers?takes:take} {share} of breaking where one solid board takes {solidShare}, and {layers?pulls:pull} with {force} where it pulls with {solidForce}';
 const ON_FRAMES = `${BOTH}. Glued on the frames they stay there; fastenings to hold them at a frame: {fastenings}.`;
 const ON_FORM = `${BOTH}; for {radius} make the form {formRadius}, which is {moreRise} more rise over the whole length.`;
 const CHANCE =
@@ -71,7 +71,7 @@ export const laminate = defineCell({
   warnings: [
     {
       when: 'share > allowed and share <= 0.67',
-      says: 'Each layer takes {share} of the rupture, over the {allowed} allowed: {pliesNeeded} layers keep within it.',
+      says: 'Each layer takes {share} of the rupture, over the {allowed} allowed: {pliesNeeded} layers {pliesNeeded?keeps:keep} within it.',
       limit: 'the share allowed: 50 % for clear, straight wood is common practice',
       weight: 'mind',
     },

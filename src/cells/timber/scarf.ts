@@ -161,7 +161,7 @@ export const scarf = defineCell({
     },
     {
       when: 'over < 0 mm',
-      says: '{boards} boards reach only {joinedLength}, short of {wanted}: {boardsNeeded} are needed.',
+      says: '{boards} boards {boards?reaches:reach} only {joinedLength}, short of {wanted}: {boardsNeeded} {boardsNeeded?is:are} needed.',
       limit: 'geometry: n boards less n - 1 tapers',
       weight: 'stop',
     },

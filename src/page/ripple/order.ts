@@ -1,7 +1,8 @@
 /** What is told first of all that moved: answers of the notebook in hand, the hull's main numbers, then the rest. */
-import { type Moved, type Ripple } from '../../notebook';
+import type { Moved } from '../../notebook';
 import { type Bench, sayValue } from '../bench';
 import { notebookWith, openHead } from '../library';
+import type { ToldRipple } from './snapshot';
 
 /** Of a hull, an edge and a panel: the numbers a builder knows a boat by. */
 const MAIN: Readonly<Record<string, readonly string[]>> = {
@@ -10,7 +11,7 @@ const MAIN: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The ripple in the order it is told, without moves too small to be read. */
-export function inOrder(ripple: Ripple, bench: Bench): Ripple {
+export function inOrder(ripple: ToldRipple, bench: Bench): ToldRipple {
   const shown = bench.shown.peek();
   const text = ({ quantity }: Moved, value: Moved['before']) => sayValue(value, quantity.kind, shown);
   const seen = ripple.moved.filter((moved) => text(moved, moved.before) !== text(moved, moved.after));

@@ -1,9 +1,9 @@
 /** What moved after the last edit: limits crossed first, then answers and main numbers, then the rest. */
 import { useState } from 'preact/hooks';
 import { warningsOf } from '../../cells';
-import { isIssue, write, writeDifference } from '../../measure';
+import { type Issue, isIssue, write, writeDifference } from '../../measure';
 import type { Moved } from '../../notebook';
-import { sayOf, useBench } from '../bench';
+import { sayOf, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital, inShort } from '../words';
 import { hullWords, inBrief, isStill } from './words';
@@ -22,7 +22,10 @@ export function RippleView() {
       <p class="unseen" role="status"></p>
     </section>`;
   }
-  const { moved, nowWarned, nowClear, hull } = ripple;
+  const { moved, hull } = ripple;
+  const say = tiedWith(bench);
+  const nowWarned = ripple.nowWarned.map((tell) => tell(say));
+  const nowClear = ripple.nowClear.map((tell) => tell(say));
   const listed = all ? moved : moved.slice(0, LISTED);
   return html`<section class="ripple plain">
     <h2>${hull ? hullWords[hull] : moved.length === 1 ? 'One number moved' : `${moved.length} numbers moved`}</h2>
@@ -65,13 +68,18 @@ function MovedLine({ moved: { quantity, before, after } }: { moved: Moved }) {
   const bench = useBench();
   const { kind, name } = quantity;
   const say = (value: typeof before) => sayOf(bench.book.inHand.value, name, value, bench.shown.value);
+  // The reason as it stands now, in the units chosen since.
+  const whyNow = (then: Issue) => {
+    const value = bench.book.inHand.value.value(name);
+    return isIssue(value) ? value.issue : then.issue;
+  };
   const difference =
     typeof before === 'number' && typeof after === 'number'
       ? ` (${writeDifference(after - before, kind, bench.shown.value)})`
       : '';
   return html`<li>
     <button type="button" class="jump" onClick=${() => bench.goTo(name)}>${capital(inShort(bench, name))}</button>
-    <span> ${isIssue(after) ? `has no value: ${after.issue}` : say(after)}, </span>
+    <span> ${isIssue(after) ? `has no value: ${whyNow(after)}` : say(after)}, </span>
     <span class="moved-from">${isIssue(before) ? 'had no value' : `was ${say(before)}`}${difference}</span>
   </li>`;
 }

@@ -1,8 +1,12 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
-import { compiled, type Instance, valueOf, warningsOf } from '../../cells';
-import { isIssue, write } from '../../measure';
-import type { Graph, Snapshot } from '../../notebook';
+import { compiled, type Instance, type Tell, valueOf, warningsOf } from '../../cells';
+import { isIssue, plainShown, write } from '../../measure';
+import type { Graph, Ripple, Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
+
+/** A moment whose warnings are told in whatever units are chosen when they are read. */
+export type Moment = Snapshot<Tell>;
+export type ToldRipple = Ripple<Tell>;
 
 /** Rows of tables and coordinates would drown the rest: they say again what their heads say. */
 export function speaksForItself({ name }: { readonly name: string }): boolean {
@@ -13,24 +17,23 @@ export function speaksForItself({ name }: { readonly name: string }): boolean {
  * Takes in every number, so it is done when the page is at rest.
  * @param before an earlier moment: a warning whose numbers are missing now is neither gone nor new, and stays as it was
  */
-export function snapshotOf(bench: Bench, graph: Graph, before: Snapshot | null): Snapshot {
-  const shown = bench.shown.peek();
+export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): Moment {
   const { derived } = bench.book.catalogue.peek();
   const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
-  const warnings = new Map<string, string>();
+  const warnings = new Map<string, Tell>();
   const unweighed = new Set<string>();
   for (const instance of bench.instances.peek().values()) {
     for (const name of waitingIn(instance, graph)) {
       unweighed.add(name);
-      const says = before?.warnings.get(name);
-      if (says !== undefined) warnings.set(name, says);
+      const tell = before?.warnings.get(name);
+      if (tell !== undefined) warnings.set(name, tell);
     }
     const applies = warningsOf(
       instance,
       (by) => graph.work(by),
-      (value, kind, options) => write(value, kind, shown, options),
+      (value, kind, options) => write(value, kind, plainShown, options),
     );
-    for (const { name, says } of applies) warnings.set(name, says);
+    for (const { name, tell } of applies) warnings.set(name, tell);
   }
   return { values, warnings, unweighed, hull: !isIssue(graph.hull()) };
 }

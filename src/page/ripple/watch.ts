@@ -1,45 +1,53 @@
 /** Compares the moment after an edit with the moment before its step began, once the page has drawn what is in view. */
 import { effect } from '@preact/signals';
-import { type BookState, type Graph, rippleBetween, type Snapshot } from '../../notebook';
+import { type BookState, type Graph, rippleBetween } from '../../notebook';
+import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
 import type { Sheet } from '../frame/sheets';
 import { inOrder } from './order';
-import { snapshotOf, speaksForItself } from './snapshot';
+import { type Moment, snapshotOf, speaksForItself } from './snapshot';
 
 /** A pause in typing, ms, after which the page is taken to be at rest. */
 const PAUSE = 60;
 
-interface Moment {
+interface Latest {
   readonly sheet: Sheet;
   readonly state: BookState;
   readonly step: number;
   readonly graph: Graph;
-  readonly snapshot: Snapshot;
+  readonly snapshot: Moment;
+  readonly shown: Shown;
 }
 
 export function watchRipple(bench: Bench): void {
   const { book } = bench;
-  let latest: Moment | null = null;
-  let before: Snapshot | null = null;
+  let latest: Latest | null = null;
+  let before: Moment | null = null;
   let timer = 0;
   const look = () => {
     const state = book.state.peek();
     const step = book.step.peek();
     const graph = book.inHand.peek();
     const sheet = bench.sheet.peek();
-    if (latest?.state === state && latest.graph === graph) return;
+    const shown = bench.shown.peek();
+    if (latest?.state === state && latest.graph === graph) {
+      // What has a size of its own in the other units moves, but nobody has edited it.
+      if (latest.shown !== shown) latest = { ...latest, shown, snapshot: snapshotOf(bench, graph, before) };
+      return;
+    }
     const isNewStep = latest !== null && latest.step !== step;
     if (isNewStep) before = latest?.snapshot ?? null;
     // Another boat, or another version taken in hand, moves everything and tells nothing.
     if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
     const snapshot = snapshotOf(bench, graph, before);
-    latest = { sheet, state, step, graph, snapshot };
+    latest = { sheet, state, step, graph, snapshot, shown };
     const quantities = book.catalogue.peek().derived.filter(speaksForItself);
     bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, quantities), bench);
   };
   effect(() => {
     void book.state.value;
     void book.inHand.value;
+    void bench.shown.value;
     clearTimeout(timer);
     timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
   });

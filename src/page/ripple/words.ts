@@ -1,7 +1,7 @@
 /** The ripple in a few words. */
 import type { Ripple } from '../../notebook';
 
-export function isStill(ripple: Ripple | null): boolean {
+export function isStill(ripple: Ripple<unknown> | null): boolean {
   return (
     !ripple ||
     (ripple.hull === null &&
@@ -15,7 +15,7 @@ export function isStill(ripple: Ripple | null): boolean {
 export const hullWords = { drawn: 'The hull is drawn', lost: 'The hull can’t be drawn now' } as const;
 
 /** `12 moved, 1 past a limit`; empty when nothing did. */
-export function inBrief(ripple: Ripple | null): string {
+export function inBrief(ripple: Ripple<unknown> | null): string {
   if (!ripple || isStill(ripple)) return '';
   const limits = ripple.nowWarned.length;
   const news = ripple.hull ? hullWords[ripple.hull].toLowerCase() : `${ripple.moved.length} moved`;

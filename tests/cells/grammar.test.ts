@@ -1,0 +1,78 @@
+/** Articles and plurals of a sentence are right for whatever number it is given. */
+import { describe, expect, test } from 'vitest';
+import { type Cell, keysIn, kindOfKey, oneOf, plainInstance, warningsOf } from '../../src/cells';
+import { cells } from '../../src/cells/all';
+import { plainShown, write } from '../../src/measure';
+import { tryCell } from './try-cell';
+import { scarf } from '../../src/cells/timber/scarf';
+
+const sentencesOf = ({ inWords, warnings }: Cell) => [
+  ...(typeof inWords === 'string' ? [{ says: inWords }] : inWords),
+  ...warnings,
+];
+
+/** A sentence with 1 in the place of every count. */
+function withOnes(cell: Cell, says: string): string {
+  const ones: Cell = {
+    ...cell,
+    inWords: 'x',
+    warnings: [{ when: '1 > 0', says, limit: 'x', weight: 'mind' }],
+  };
+  const read = {
+    number: (name: string) => {
+      const kind = kindOfKey(cell, name.slice(cell.id.length + 1));
+      return kind === 'count' ? 1 : 0.0181;
+    },
+    choice: () => 'x',
+  };
+  const [first] = warningsOf(
+    plainInstance(ones),
+    (by) => by(read as never),
+    (value, kind) => write(value, kind, plainShown),
+  );
+  return first?.says ?? '';
+}
+
+describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => {
+  const counted = sentencesOf(cell).filter(({ says }) =>
+    keysIn(says).some((key) => kindOfKey(cell, key) === 'count'),
+  );
+  test('of one thing speaks as of one', () => {
+    const amiss = counted.flatMap(({ says }) => {
+      const told = withOnes(cell, says);
+      const plural =
+        /(?<!(?:[\d.,/]|of) ?)\b1 (?!is |was |has )([a-z]*[^s ]s|people) |(?<!(?:[\d.,/]|and) ?)\b1 (?:[a-z]+ )?(?:are|were|find|take|keep|reach|part|press|make|have|stand|go|hold)\b/.exec(
+          told,
+        );
+      return plural ? [told] : [];
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+});
+
+test.each([
+  ['boards', 'board'],
+  ['boxes', 'box'],
+  ['plies', 'ply'],
+  ['batches', 'batch'],
+  ['goes', 'go'],
+  ['passes', 'pass'],
+  ['people', 'person'],
+  ['is', 'is'],
+  ['across', 'across'],
+  ['layers', 'layer'],
+])('one of %s is a %s', (many, one) => {
+  expect(oneOf(many)).toBe(one);
+});
+
+test.each([
+  ['18 mm', 'an 18 mm board'],
+  ['8 mm', 'an 8 mm board'],
+  ['80 mm', 'an 80 mm board'],
+  ['11 mm', 'an 11 mm board'],
+  ['19 mm', 'a 19 mm board'],
+  ['110 mm', 'a 110 mm board'],
+])('the article of %s', (thickness, told) => {
+  const cell: Cell = { ...scarf, inWords: 'Take a {thickness} board.' };
+  expect(tryCell(cell, { thickness }).words).toBe(`Take ${told}.`);
+});
