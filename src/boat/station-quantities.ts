@@ -17,6 +17,7 @@ export function stationQuantities(layout: Layout): Derived[] {
     ...placeOf(station, i < layout.stations.length - 1),
     ...layout.edges.flatMap((edge, e) => edgeThere(station, edge, layout.panels[e - 1], layout.panels[e])),
     ...layout.panels.flatMap((panel) => panelThere(station, panel)),
+    ...(station.role === 'frame' ? [standsBy(station)] : []),
     ...endQuantities(station),
   ]);
 }
@@ -37,6 +38,21 @@ function placeOf({ name, label }: Named, hasNext: boolean): Derived[] {
       return next ? next.x - station.x : issue(`no station stands forward of ${label}`);
     }),
   ];
+}
+
+/** A choice, so that cells that stand without a boat can be answered by hand. */
+function standsBy({ name, label }: Named): Derived {
+  return {
+    name: `${name}.stands`,
+    kind: 'choice',
+    meaning: `side of its line on which ${label} stands by custom, so that bevels are only cut off`,
+    source: 'custom of the trade; common practice, no source',
+    options: [
+      { id: 'forward', label: 'forward of its line' },
+      { id: 'aft', label: 'aft of its line' },
+    ],
+    from: (read) => read.hull().station(name).stands,
+  };
 }
 
 function edgeThere(

@@ -252,9 +252,13 @@ test('the width of the limbers, typed in their cell, is the boat’s: the patter
   await expect
     .poll(() => row(page, 'frame.limberWidth').locator('.says').innerText())
     .toMatch(/no quantity "a"/);
-  expect(await fieldNumber(page, 'framePattern.moulded')).toBe(70);
+  expect(await fieldNumber(page, 'frame.moulded')).toBe(70);
   await type(page, 'frame.limberWidth', '');
   await holds(page, 'framePattern.limberWidth', '12.7 mm');
+  // So is the depth of the members, typed at the pattern.
+  await unfold(cell(page, 'limber'), 'more inputs');
+  await type(page, 'frame.moulded', '45');
+  await holds(page, 'limber.frameDepth', '45 mm');
 });
 
 test('the way to a source lands on it with focus: same page, boat’s sheet, other notebook', async () => {

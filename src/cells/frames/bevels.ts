@@ -80,6 +80,27 @@ export const bevels = defineCell({
       step: '0.5 deg',
       note: 'from level, + where the bottom rises outboard',
     }),
+    side: choice('Stands', {
+      seldom: true,
+      from: 'framePattern.side',
+      options: [
+        { id: 'custom', label: 'as is the custom' },
+        { id: 'forward', label: 'forward of its line' },
+        { id: 'aft', label: 'aft of its line' },
+      ],
+      preset: 'custom',
+    }),
+    custom: choice('By custom it stands', {
+      seldom: true,
+      from: '{frame}.stands',
+      options: [
+        { id: 'forward', label: 'forward of its line' },
+        { id: 'aft', label: 'aft of its line' },
+        { id: 'larger', label: 'its larger face on the line' },
+      ],
+      preset: 'larger',
+      note: 'forward of its line before the widest frame, aft of it behind',
+    }),
     logThickness: input('length', 'Chine log thickness', {
       seldom: true,
       from: 'chineLog.thickness',
@@ -120,48 +141,72 @@ export const bevels = defineCell({
     chineInProfile: step('angle', 'atan(chineProfile)', 'angle of the chine in profile, off level', GEOMETRY),
     sheerInPlan: step('angle', 'atan(sheerPlan)', 'angle of the sheer in plan, off the centreline', GEOMETRY),
     sheerInProfile: step('angle', 'atan(sheerProfile)', 'angle of the sheer in profile, off level', GEOMETRY),
+    forwardOnLine: step(
+      'number',
+      'side == "aft" or side == "custom" and (custom == "aft" or custom == "larger" and hasChine * chineBevel + sheerBevel >= 0°) ? 1 : 0',
+      '1 where the forward face stands on the station line, 0 where the after face does',
+      'a frame that stands aft of its line has its forward face on it',
+    ),
+    proudChine: step(
+      'length',
+      'forwardOnLine > 0 and chineBevel < 0° or forwardOnLine < 1 and chineBevel > 0° ? chineRemoval : 0 mm',
+      'wood to leave outside the line at the chine',
+      GEOMETRY,
+    ),
+    proudSheer: step(
+      'length',
+      'forwardOnLine > 0 and sheerBevel < 0° or forwardOnLine < 1 and sheerBevel > 0° ? sheerRemoval : 0 mm',
+      'wood to leave outside the line at the sheer',
+      GEOMETRY,
+    ),
+    proudBottom: step(
+      'length',
+      'forwardOnLine > 0 and bottomBevel < 0° or forwardOnLine < 1 and bottomBevel > 0° ? bottomRemoval : 0 mm',
+      'wood to leave outside the line on the bottom’s edge, at the chine',
+      GEOMETRY,
+    ),
     flareThere: step('angle', 'flare', 'flare of the side above the chine', GEOMETRY),
     deadriseThere: step('angle', 'deadrise', 'deadrise of the bottom below the chine', GEOMETRY),
     chineGauge: step(
       'angle',
       '90° - abs(chineBevel)',
-      'bevel gauge at the chine, stock on the face that stands on the station line',
+      'bevel gauge at the chine, stock on the face that loses nothing',
       GEOMETRY,
     ),
     sheerGauge: step(
       'angle',
       '90° - abs(sheerBevel)',
-      'bevel gauge at the sheer, stock on the face that stands on the station line',
+      'bevel gauge at the sheer, stock on the face that loses nothing',
       GEOMETRY,
     ),
     bottomGauge: step(
       'angle',
       '90° - abs(bottomBevel)',
-      'bevel gauge on the bottom edge, stock on the face that stands on the station line',
+      'bevel gauge on the bottom edge, stock on the face that loses nothing',
       GEOMETRY,
     ),
     chineRemoval: step(
       'length',
       'siding * tan(abs(chineBevel))',
-      'planed off the far face at the chine',
+      'planed off the smaller face at the chine',
       GEOMETRY,
     ),
     sheerRemoval: step(
       'length',
       'siding * tan(abs(sheerBevel))',
-      'planed off the far face at the sheer',
+      'planed off the smaller face at the sheer',
       GEOMETRY,
     ),
     bottomRemoval: step(
       'length',
       'siding * tan(abs(bottomBevel))',
-      'planed off the far face of the bottom edge at the chine',
+      'planed off the bottom edge at the chine, on its smaller face',
       GEOMETRY,
     ),
     keelRemoval: step(
       'length',
       'siding * tan(abs(keelBevel))',
-      'planed off the far face of the bottom edge at the keel',
+      'planed off the bottom edge at the keel, on its smaller face',
       GEOMETRY,
     ),
     wind: step(
@@ -236,14 +281,14 @@ export const bevels = defineCell({
       weight: 'mind',
     },
     {
-      when: 'hasChine > 0 and (chineBevel < 0° and sheerBevel > 0° or chineBevel > 0° and sheerBevel < 0°)',
-      says: 'The bevel changes hand between chine and sheer, so the face on the station line is the larger one at only one of them. At the other, cut the frame proud: by {chineRemoval} at the chine or by {sheerRemoval} at the sheer.',
+      when: 'hasChine > 0 and max(proudChine, proudSheer, proudBottom) > 0.5 mm',
+      says: 'The face on the station line is not the larger one everywhere. Leave wood outside the line, {proudChine} at the chine, {proudSheer} at the sheer and {proudBottom} on the bottom’s edge, or the other face comes out too small.',
       limit: 'geometry',
       weight: 'mind',
     },
     {
-      when: 'hasChine > 0 and bottomRemoval > 0.5 mm and (chineBevel > 0° and bottomBevel < 0° or chineBevel < 0° and bottomBevel > 0°)',
-      says: 'Side and bottom bevel opposite ways here: on the bottom’s edge the face on the station line is the smaller one. Leave {bottomRemoval} of wood proud there, or the far corner lacks it.',
+      when: 'hasChine < 1 and proudSheer > 0.5 mm',
+      says: 'The face on the station line is the smaller one at the sheer. Leave {proudSheer} of wood outside the line there, or the other face comes out too small.',
       limit: 'geometry',
       weight: 'mind',
     },
@@ -255,7 +300,7 @@ export const bevels = defineCell({
     },
     {
       when: 'max(chineRemoval, sheerRemoval, bottomRemoval) > siding / 2',
-      says: 'The bevel takes more than half the frame’s thickness off its far face: keep screws and notches back from that corner until it is planed.',
+      says: 'The bevel takes more than half the frame’s thickness off one face: keep screws and notches back from that corner until it is planed.',
       limit: 'screw heads at least 2 mm below the finished edge; common practice, no source',
       weight: 'mind',
     },
@@ -267,7 +312,7 @@ export const bevels = defineCell({
     },
   ],
   cautions: [
-    'Forward of the widest frame a frame stands forward of its line, aft of it aft of its line, so that bevels are only ever cut off. A frame set on the wrong side of its line comes out too small.',
+    'By custom frames before the widest one stand forward of their lines, those behind it aft of theirs, so that bevels are only cut off. A frame set on the wrong side of its line comes out too small.',
     'Try the bevels with a batten over three frames before the last shavings: a batten shows what sums do not.',
     'A saw tilted for a steep bevel can trap the offcut between blade and fence: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
   ],
@@ -296,7 +341,7 @@ export const bevels = defineCell({
           name: 'at the sheer',
           gauge: on.say(v.sheerGauge, 'angle'),
           off: on.say(v.sheerRemoval, 'length'),
-          faces: facesAt(v.sheerBevel),
+          faces: facesAt(v.forwardOnLine),
           part: v.frame,
         }),
         ...(v.chine === 'none'
@@ -307,7 +352,7 @@ export const bevels = defineCell({
                 gauge: on.say(v.chineGauge, 'angle'),
                 off: on.say(v.chineRemoval, 'length'),
                 siding: on.say(v.siding, 'length'),
-                faces: facesAt(v.chineBevel),
+                faces: facesAt(v.forwardOnLine),
                 part: v.frame,
               }),
               logSection(
@@ -330,30 +375,33 @@ export const bevels = defineCell({
   chart: (v, on) => alongTheHull(v.chine, v.frame, v.chineAngle, on),
 });
 
-/** The face that keeps its size stands on the station line. */
-const facesAt = (bevel: number): readonly [string, string] =>
-  bevel > 0 ? ['aft', 'forward, on the line'] : ['aft, on the line', 'forward'];
+const facesAt = (forwardOnLine: number): readonly [string, string] =>
+  forwardOnLine > 0 ? ['aft', 'forward, on the line'] : ['aft, on the line', 'forward'];
 
 /** What to plane on this frame, for each hand of the bevels of side and bottom. */
 function frameWords(): readonly WordsWhen[] {
-  const marks = '{chineRemoval} off it at the chine, {sheerRemoval} at the sheer';
+  const marks = '{chineRemoval} at the chine, {sheerRemoval} at the sheer';
   const side = [
     {
       when: 'chineBevel >= 0° and sheerBevel >= 0°',
-      says: `On {frame} the side opens going forward: the forward face stands on the line, plane the aft corner off the side’s edge. Mark on the aft face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
+      says: `The side opens going forward: plane the aft corner off its edge. Mark on the aft face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
     },
     {
       when: 'chineBevel <= 0° and sheerBevel <= 0°',
-      says: `On {frame} the side closes in going forward: the aft face stands on the line, plane the forward corner off the side’s edge. Mark on the forward face ${marks}; a gauge held on the aft face reads {chineGauge} and {sheerGauge}.`,
+      says: `The side closes in going forward: plane the forward corner off its edge. Mark on the forward face ${marks}; a gauge held on the aft face reads {chineGauge} and {sheerGauge}.`,
     },
     {
       when: 'chineBevel > 0°',
-      says: 'On {frame} the side’s edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
+      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
     },
     {
       when: 'chineBevel < 0°',
-      says: 'On {frame} the side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
+      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
     },
+  ];
+  const faces = [
+    { when: 'forwardOnLine > 0', says: 'On {frame} the forward face stands on the line.' },
+    { when: 'forwardOnLine < 1', says: 'On {frame} the after face stands on the line.' },
   ];
   const bottom = [
     {
@@ -387,11 +435,13 @@ function frameWords(): readonly WordsWhen[] {
       when: `max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < ${square}`,
       says: 'The skin crosses {frame} square, at the side and at the bottom: leave its edges as they were sawn.',
     },
-    ...side.flatMap((above) =>
-      bottom.map((below) => ({
-        when: `${above.when} and ${below.when}`,
-        says: `${above.says} ${below.says}`,
-      })),
+    ...faces.flatMap((face) =>
+      side.flatMap((above) =>
+        bottom.map((below) => ({
+          when: `${face.when} and ${above.when} and ${below.when}`,
+          says: `${face.says} ${above.says} ${below.says}`,
+        })),
+      ),
     ),
   ];
 }

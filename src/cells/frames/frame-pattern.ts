@@ -4,6 +4,7 @@ import { breadthAt } from '../../boat/breadth';
 import type { Member } from '../../boat/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { cutLimits, limitWords } from './cut-limits';
 import {
   MEMBER_INPUTS,
   memberInHand,
@@ -83,6 +84,7 @@ export const framePattern = defineCell({
     }),
     moulded: input('length', 'Depth of the members', {
       from: 'frame.moulded',
+      ofBoat: true,
       preset: '70 mm',
       min: '20 mm',
       max: '300 mm',
@@ -459,10 +461,9 @@ export const framePattern = defineCell({
       weight: 'mind',
     },
     {
-      when: 'max(slotDepth, logDepth, clampDepth) > moulded / 3',
+      when: `max(slotDepth, logDepth, clampDepth) > moulded * (${cutLimits.backed})`,
       says: 'A notch takes more than a third of the {moulded} depth (keelson {slotDepth}, chine log {logDepth}, sheer clamp {clampDepth}): take deeper stock, or back the cut.',
-      limit:
-        'at most 1/3 of the depth at joints with glued gussets, 1/4 elsewhere; common practice, no source',
+      limit: limitWords.backed,
       weight: 'mind',
     },
     {

@@ -1,5 +1,6 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
 import { choice, defineCell, input, step } from '../define';
+import { cutLimits, cutWarnings, limitWords } from './cut-limits';
 import { limberView } from './limber-view';
 import { slopeOfLine } from './slope-input';
 
@@ -296,16 +297,15 @@ export const limber = defineCell({
       limit: 'geometry',
       weight: 'stop',
     },
+    ...cutWarnings({
+      cut: 'The slot',
+      through: 'cutDepth >= depthThere',
+      mend: 'put a deeper bottom member or a floor timber here',
+    }),
     {
-      when: 'cutDepth < depthThere and depthTaken > 1 / 3',
-      says: 'The slot takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: put a deeper bottom member or a floor timber here.',
-      limit: 'at most 1/3 of the depth where gussets or a floor back the joint; common practice, no source',
-      weight: 'stop',
-    },
-    {
-      when: 'depthTaken > 1 / 4 and depthTaken <= 1 / 3',
+      when: `depthTaken > ${cutLimits.unbacked} and depthTaken <= ${cutLimits.backed}`,
       says: 'The slot takes {depthTaken} of the depth: that holds only where glued gussets or a floor timber back the cut.',
-      limit: 'at most 1/4 of the depth in a member that nothing backs; common practice, no source',
+      limit: limitWords.unbacked,
       weight: 'mind',
     },
     {

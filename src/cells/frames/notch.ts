@@ -2,6 +2,7 @@
 import { keepOutQuantities } from '../../boat/keep-out-quantities';
 import { gapsBridged } from '../../trade/adhesives';
 import { choice, defineCell, input, step } from '../define';
+import { cutLimits, cutWarnings, limitWords } from './cut-limits';
 import { notchView } from './notch-view';
 import { slopeOfLine } from './slope-input';
 
@@ -388,22 +389,15 @@ export const notch = defineCell({
       limit: 'geometry',
       weight: 'stop',
     },
+    ...cutWarnings({
+      cut: 'The notch',
+      through: 'farDepth >= moulded',
+      mend: 'take a deeper member or a thinner timber',
+    }),
     {
-      when: 'depthTaken > 1 / 2 and farDepth < moulded',
-      says: 'The notch takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: take a deeper member or a thinner timber.',
-      limit: 'never more than half the depth; common practice, no source',
-      weight: 'stop',
-    },
-    {
-      when: 'depthTaken > 1 / 3 and depthTaken <= 1 / 2',
-      says: 'The notch takes {depthTaken} of the depth and leaves {modulusLeft} of the strength: more than gussets are meant to make good.',
-      limit: 'at most 1/3 of the depth at a joint with glued gussets; common practice, no source',
-      weight: 'mind',
-    },
-    {
-      when: 'timber == "sheerClamp" and depthTaken > 1 / 4 and depthTaken <= 1 / 3',
+      when: `timber == "sheerClamp" and depthTaken > ${cutLimits.unbacked} and depthTaken <= ${cutLimits.backed}`,
       says: 'The notch takes {depthTaken} of the depth at the head of the frame, where no gusset backs it: put a knee or a plate there.',
-      limit: 'at most 1/4 of the depth in a member that nothing backs; common practice, no source',
+      limit: limitWords.unbacked,
       weight: 'mind',
     },
     {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { bevels } from '../../../src/cells/frames/bevels';
+import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { dihedral } from '../../../src/kernel';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -17,6 +18,7 @@ const plain = {
   keelProfile: '0',
   sheerPlan: '0',
   sheerProfile: '0',
+  custom: 'larger',
 };
 /** Two roads of a dozen operations each on numbers near 1; rounding leaves 1e-15. */
 const CLOSE = 1e-10;
@@ -140,10 +142,38 @@ describe('bevels', () => {
     expect(Math.tan(tried.number('frame2.chineInPlan'))).toBeCloseTo(tried.number('chinePlan'), 12);
   });
 
+  describe('the face on the line', () => {
+    test.each(starters)(
+      'of every frame of the $table.name is that of its pattern, whichever side is typed',
+      ({ table }) => {
+        for (const { name, stands } of buildHull(offsetsOf(table)).frames)
+          for (const side of ['custom', 'forward', 'aft'] as const) {
+            const pattern = tryCell(framePattern, { frame: name, side }, table).all['stands'];
+            const tried = tryCell(bevels, { frame: name, side }, table);
+            expect([name, side, tried.number('forwardOnLine')]).toStrictEqual([
+              name,
+              side,
+              pattern === 'aft' ? 1 : 0,
+            ]);
+            expect(tried.words).toContain(
+              pattern === 'aft' ? 'the forward face stands on the line' : 'the after face stands on the line',
+            );
+            if (side === 'custom') expect(pattern).toBe(stands);
+          }
+      },
+    );
+    test('is the smaller one where she stands against the custom: the wood to leave is what is planed off', () => {
+      const against = tryCell(bevels, { frame: 'frame5', side: 'aft' });
+      expect(against.number('proudChine')).toBe(against.number('chineRemoval'));
+      expect(against.number('proudSheer')).toBeGreaterThan(0.001);
+      expect(tryCell(bevels, { frame: 'frame5' }).number('proudSheer')).toBe(0);
+    });
+  });
+
   describe('words', () => {
     test('name the frame, the face on the line and the face that is marked', () =>
       expect(tryCell(bevels, { frame: 'frame5' }).words).toMatch(
-        /^On frame 5 the side closes in going forward: the aft face stands on the line, .* Mark on the forward face .* The bottom’s edge loses its forward corner/,
+        /^On frame 5 the after face stands on the line. The side closes in going forward: plane the forward corner .* Mark on the forward face .* The bottom’s edge loses its forward corner/,
       ));
     const words = (entries: Record<string, string>) => tryCell(bevels, { ...plain, ...entries }).words;
     test('aft body: plane the aft corner', () =>
@@ -164,13 +194,15 @@ describe('bevels', () => {
         [],
       ));
     test('a change of hand is found either way, and not where there is none', () => {
-      expect(says({ chinePlan: '-0.1', sheerPlan: '0.1' }).join(' ')).toContain('changes hand');
+      expect(says({ chinePlan: '-0.1', sheerPlan: '0.1' }).join(' ')).toContain(
+        'not the larger one everywhere',
+      );
       expect(says({ chinePlan: '-0.1', sheerPlan: '-0.12' })).toEqual([]);
     });
     test.each([
       ['past the tilt of a saw', { chinePlan: '1.2', sheerPlan: '1.2' }, 'past the tilt'],
-      ['changes hand', { chinePlan: '0.1', sheerPlan: '-0.1' }, 'changes hand'],
-      ['opposite ways', { chinePlan: '0.1', sheerPlan: '0.1', chineProfile: '0.1' }, 'bevel opposite ways'],
+      ['changes hand', { chinePlan: '0.1', sheerPlan: '-0.1' }, 'not the larger one everywhere'],
+      ['opposite ways', { chinePlan: '0.1', sheerPlan: '0.1', chineProfile: '0.1' }, 'on the bottom’s edge'],
       ['winds', { chinePlan: '0.1', sheerPlan: '0.3' }, 'winds by'],
       ['takes over half', { chinePlan: '0.6', sheerPlan: '0.6' }, 'more than half'],
       ['flat chine', { flare: '40 deg', deadrise: '30 deg' }, 'a square log would lose'],

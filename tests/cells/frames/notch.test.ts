@@ -232,7 +232,7 @@ describe('warnings', () => {
     ['nothing let in', { thickness: '10 mm', proud: '10 mm' }, 'nothing to let in'],
     ['right through', { moulded: '20 mm', chinePlan: '0.2' }, 'right through'],
     ['over half', { moulded: '30 mm' }, 'leaves 13.4 % of the strength'],
-    ['over a third', { moulded: '50 mm' }, 'more than gussets'],
+    ['over a third', { moulded: '50 mm' }, 'take a deeper member'],
     ['clamp over a quarter', { timber: 'sheerClamp', moulded: '70 mm' }, 'where no gusset backs it'],
     ['wide lands', { land: '1/2 in' }, 'do not snap off'],
     ['kerf too wide', { width: '10 mm', kerf: '1/2 in' }, 'wider than the notch'],
