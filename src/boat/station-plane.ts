@@ -47,3 +47,9 @@ export function areaToCentreline(outline: readonly Vec2[]): number {
   }
   return area;
 }
+
+/** How far apart the corners of a station stand, fore and aft, m: nothing of one that is plumb. */
+export function apartForward(corners: readonly Vec3[]): number {
+  const forward = corners.map(([x]) => x);
+  return Math.max(...forward) - Math.min(...forward);
+}

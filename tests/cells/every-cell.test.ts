@@ -42,7 +42,7 @@ import { catalogueOf } from '../../src/notebook/catalogue';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
-import { withTwoChines } from './odd-boats';
+import { withLeaningFrame, withTwoChines } from './odd-boats';
 import { inRoot } from '../tools/root.mjs';
 import { isTaken } from '../../src/boat/names';
 import { acceptedEntries } from './proofs';
@@ -401,6 +401,13 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
       for (const { name } of warningsOf(plainInstance(cell), graph.work, say)) given.add(name);
     }
+    // What no entry of the cell's own brings about: a fault of the boat.
+    const leaning = createGraph({
+      ...catalogueOf(withLeaningFrame, [plainInstance(cell)]),
+      written: () => undefined,
+      shown: plainShown,
+    });
+    for (const { name } of warningsOf(plainInstance(cell), leaning.work, say)) given.add(name);
     expect(
       cell.warnings.map(({ when }, i) => [`${cell.id}.${i + 1}`, when]).filter(([name]) => !given.has(name!)),
     ).toStrictEqual([]);

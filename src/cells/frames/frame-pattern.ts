@@ -4,6 +4,7 @@ import { breadthAt } from '../../boat/breadth';
 import type { Member } from '../../boat/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { apartForward } from '../../boat/station-plane';
 import { cutLimits, limitWords } from './cut-limits';
 import {
   MEMBER_INPUTS,
@@ -164,6 +165,13 @@ export const framePattern = defineCell({
         side === 'forward' || side === 'aft' ? side : hull.station(String(frame)).stands,
       meaning: 'side of the station line on which the frame stands',
       source: 'custom of the trade; common practice, no source',
+    }),
+    leans: hullStep('length', {
+      says: 'foremost edge less aftmost, at this frame',
+      uses: ['frame'],
+      find: (hull, { frame }) => apartForward(hull.station(String(frame)).corners),
+      meaning: 'how far the frame leans, fore and aft',
+      source: GEOMETRY,
     }),
     skinThickness: ofMember(
       'length',
@@ -436,6 +444,12 @@ export const framePattern = defineCell({
     ],
   },
   warnings: [
+    {
+      when: 'leans > 1 mm',
+      says: 'By the table this frame leans by {leans}, fore and aft, and the pattern is drawn as if it stood plumb. Correct the number forward, or loft this frame on the floor.',
+      limit: 'geometry; frames are taken as plumb',
+      weight: 'stop',
+    },
     {
       when: 'abs(standsOff) > gapAllowed',
       says: 'Between the corners the skin stands {standsOff} off the straight {member} member (+ outside it). It bears at the corners only: leave it so, pack it or shape the edge to the skin, as the plan says; do not pull the skin in.',

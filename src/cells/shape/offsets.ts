@@ -1,5 +1,6 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import type { Hull } from '../../boat';
+import { apartForward } from '../../boat/station-plane';
 import type { Issue, KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
 import { drawOffsets } from './offsets-picture';
@@ -24,12 +25,6 @@ const numberAt = (hull: Hull, v: Values, axis: 0 | 1 | 2) =>
 
 const missing = ({ offsets }: Hull) =>
   offsets.points.flat().reduce((sum, point) => sum + point.filter((value) => value === null).length, 0);
-
-/** How far apart a station's edges stand, fore and aft, m. */
-function leanOf(corners: readonly (readonly [number, number, number])[]): number {
-  const forward = corners.map(([x]) => x);
-  return Math.max(...forward) - Math.min(...forward);
-}
 
 export const offsets = defineCell({
   id: 'offsets',
@@ -117,7 +112,7 @@ export const offsets = defineCell({
       'count',
       'counted: stations between the ends whose edges do not all stand equally far forward',
       'frames that lean',
-      (hull) => hull.frames.filter(({ corners }) => leanOf(corners) > 0).length,
+      (hull) => hull.frames.filter(({ corners }) => apartForward(corners) > 0).length,
       [],
       TABLE,
     ),
@@ -125,7 +120,7 @@ export const offsets = defineCell({
       'length',
       'foremost edge less aftmost, at the frame where they stand farthest apart',
       'most that a frame’s edges stand apart, fore and aft',
-      (hull) => Math.max(0, ...hull.frames.map(({ corners }) => leanOf(corners))),
+      (hull) => Math.max(0, ...hull.frames.map(({ corners }) => apartForward(corners))),
       [],
       TABLE,
     ),
@@ -237,14 +232,8 @@ export const offsets = defineCell({
       weight: 'mind',
     },
     {
-      when: 'leaning == 1 and leansMost > 1 mm',
-      says: 'A frame leans: its edges stand up to {leansMost} apart, fore and aft. If the plan has it plumb, a number forward is misread. If the plan rakes it, loft that frame on the floor: here frames are drawn and set up plumb.',
-      limit: 'frames are taken as plumb; 1 mm',
-      weight: 'mind',
-    },
-    {
-      when: 'leaning > 1 and leansMost > 1 mm',
-      says: '{leaning} frames lean: their edges stand up to {leansMost} apart, fore and aft. If the plan has them plumb, numbers forward are misread. If the plan rakes them, loft them on the floor: here frames are drawn and set up plumb.',
+      when: 'leansMost > 1 mm',
+      says: 'Frames that lean: {leaning}. Their edges stand up to {leansMost} apart, fore and aft. If the plan has them plumb, a number forward is misread. If the plan rakes one, loft it on the floor: here frames are drawn and set up plumb.',
       limit: 'frames are taken as plumb; 1 mm',
       weight: 'mind',
     },

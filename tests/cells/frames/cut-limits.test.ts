@@ -7,7 +7,7 @@ import { tryCell } from '../try-cell';
 
 /** Entries of a cell under which its cut takes this share, found by its own `depthTaken`. */
 function taking(cell: Cell, key: string, share: number) {
-  let [low, high] = [0.02, 1];
+  let [low, high] = [0.021, 0.3];
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
     const taken = tryCell(cell, { [key]: `${middle} m` }).number('depthTaken');

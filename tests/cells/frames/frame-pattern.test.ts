@@ -7,7 +7,7 @@ import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { collisions, type Drawing, type Point, setOut } from '../../../src/drawing';
 import { plainShown, write } from '../../../src/measure';
 import { deriveBoat } from '../../boat/derive';
-import { withoutChines, withTwoChines } from '../odd-boats';
+import { withoutChines, withTwoChines, withLeaningFrame } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
@@ -271,4 +271,11 @@ describe('frame pattern', () => {
   });
 
   testSense(framePattern);
+});
+
+test('a frame that leans stops: its pattern would be too low', () => {
+  const says = (frame: string) =>
+    tryCell(framePattern, { frame }, withLeaningFrame).warnings.map((one) => one.says);
+  expect(says('frame3').join(' ')).toMatch(/leans by 100 mm/);
+  expect(says('frame2').join(' ')).not.toMatch(/leans/);
 });

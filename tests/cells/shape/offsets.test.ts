@@ -65,7 +65,7 @@ describe('a frame whose edges do not stand equally far forward', () => {
     tryCell(offsets, { 'frame3.sheer.x': by }, skiff).warnings.map(({ says }) => says);
   test('is told, with how far; not for what rounding leaves', () => {
     expect(leaning('2350 mm')).toStrictEqual([
-      expect.stringMatching(/^A frame leans: its edges stand up to 100 mm apart/),
+      expect.stringMatching(/^Frames that lean: 1. Their edges stand up to 100 mm apart/),
     ]);
     expect(leaning('2250.9 mm')).toStrictEqual([]);
     expect(leaning('2251.1 mm')).toHaveLength(1);
@@ -73,7 +73,7 @@ describe('a frame whose edges do not stand equally far forward', () => {
   test('and where two lean, both are counted', () => {
     const { warnings } = tryCell(offsets, { 'frame3.sheer.x': '2350 mm', 'frame2.keel.x': '1470 mm' }, skiff);
     expect(warnings.map(({ says }) => says)).toStrictEqual([
-      expect.stringMatching(/^2 frames lean: their edges stand up to 100 mm/),
+      expect.stringMatching(/^Frames that lean: 2. Their edges stand up to 100 mm/),
     ]);
   });
 });
