@@ -158,7 +158,7 @@ function patternsOn(table: Table): (quantity: Given | Derived) => Patterned {
       text.replaceAll(new RegExp(`\\b${label}\\b`, 'g'), word);
     const atStation =
       stations.has(first) &&
-      (edges.has(second) || panels.has(second) || second === 'position' || second === 'spacing');
+      (edges.has(second) || panels.has(second) || ['position', 'spacing', 'stands'].includes(second));
     let pattern = name;
     let says = meaning;
     for (const [i, part] of name.split('.').entries()) {
