@@ -22,6 +22,7 @@ import {
   type Vec3,
 } from '../kernel';
 import { turnBetween } from '../kernel/board-turn';
+import type { Stretch } from '../kernel/laid-boards';
 import type { Edge } from './edge';
 import type { Hull } from './hull';
 import { once } from './once';
@@ -59,6 +60,11 @@ export interface LaidBoard {
   readonly seen: { readonly onEdge: readonly Vec2[]; readonly onFace: readonly Vec2[] };
   /** Greatest distance between the line seen on its face and its chord, m: what it asks edgewise. */
   readonly crook: number;
+  /**
+   * How much wider than itself a straight board must be to cut a stretch of it to shape, m: what the line on its face
+   * takes up across the chord of that stretch.
+   */
+  spareFor(stretch: Stretch): number;
 }
 
 /** Pieces of a bay; twist and lines converge with the square of the piece. */
@@ -113,6 +119,34 @@ function layBoard(hull: Hull, edge: Edge): LaidBoard {
     pushes: (ends) => (ends === 'fast' ? fast() : free()),
     seen: { onEdge: laidOut(places, ({ flat }) => -flat), onFace },
     crook: Math.max(...onFace.map(([, off]) => Math.abs(off))),
+    spareFor: ({ from, to }) => {
+      const within = places.filter(({ along }) => along > from && along < to);
+      const piece = laidOut(
+        [placeAt(places, from), ...within, placeAt(places, to)],
+        ({ edgewise }) => edgewise,
+      );
+      const offs = piece.map(([, off]) => off);
+      return Math.max(...offs) - Math.min(...offs);
+    },
+  };
+}
+
+/** A place between two others; before the first and beyond the last, that one. */
+function placeAt(places: readonly BoardPlace[], along: number): BoardPlace {
+  const [first, last] = [places[0]!, places.at(-1)!]; // a board has two places or more
+  if (along <= first.along) return first;
+  const next = places.findIndex((place) => place.along >= along);
+  if (next < 0) return last;
+  const [one, two] = [places[next - 1]!, places[next]!];
+  const share = (along - one.along) / (two.along - one.along);
+  const mix = (a: number, b: number) => a + share * (b - a);
+  return {
+    along,
+    bend: {
+      flat: mix(one.bend.flat, two.bend.flat),
+      edgewise: mix(one.bend.edgewise, two.bend.edgewise),
+    },
+    turn: mix(one.turn, two.turn),
   };
 }
 

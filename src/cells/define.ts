@@ -6,7 +6,7 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Derived, Found, Hull, Layout, Option } from '../boat';
+import type { Derived, Found, Given, Hull, Layout, Option } from '../boat';
 import type { Drawing } from '../drawing';
 import type { Bound, Issue, KindId, WriteOptions } from '../measure';
 
@@ -67,6 +67,8 @@ export interface ChoiceSpec {
   readonly without?: string;
   /** Another choice that fills it by default: `keelson.timber`. */
   readonly from?: string;
+  /** The field is that of the boat's own choice named by `from`, as for a number. */
+  readonly ofBoat?: boolean;
   readonly preset: string;
   /** The preset of who works in feet and inches. */
   readonly presetInch?: string;
@@ -277,7 +279,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly patternsAre?: string;
   readonly search?: SearchSpec<ValuesOf<I, S>>;
   /** Quantities of the boat that come with this cell, because what works them out is too much for the first page. */
-  readonly brings?: (layout: Layout) => readonly Derived[];
+  readonly brings?: (layout: Layout) => readonly (Derived | Given)[];
   /** A view of the page's own, for what neither a drawing nor a chart can do: a grid to type in, a hull to turn. */
   readonly view?: string;
 }

@@ -1,12 +1,10 @@
 /**
- * The search for the cheapest cutting plan as a mixed-integer programme, for a solver to take.
- *
- * Parts that must be whole are a packing by patterns: every way to fill a board is a column, and
- * columns are bought until every length is covered (P. C. Gilmore and R. E. Gomory, A linear programming
- * approach to the cutting-stock problem, Operations Research 9, 1961). Where parts may be scarfed and chains
- * (cutting-chains.ts) do not settle it, each board has columns of its own: what piece of which part lies on it.
+ * The search for the cheapest cutting plan as a mixed-integer programme, for a solver to take: a packing by patterns.
+ * Every way to fill a board is a column, and columns are bought until every length is covered (P. C. Gilmore and R. E.
+ * Gomory, A linear programming approach to the cutting-stock problem, Operations Research 9, 1961). Where there are too
+ * many ways to write out, each board has columns of its own: which pieces lie on it.
  */
-import type { Board, CuttingPlan, CuttingProblem, Piece } from './cutting';
+import type { Board, CuttingPlan, CuttingProblem } from './cutting';
 
 export interface CuttingModel {
   readonly columns: readonly Column[];
@@ -39,8 +37,7 @@ const MOST_PATTERNS = 60_000;
 
 /** @param within a plan that is known: no search needs more money than it costs */
 export function cuttingModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel {
-  const wholeOnly = problem.scarf === null;
-  return (wholeOnly && patternModel(problem)) || pieceModel(problem, within);
+  return patternModel(problem) ?? boardModel(problem, within);
 }
 
 /** By patterns; null where there are too many. */
@@ -93,14 +90,12 @@ function patternModel(problem: CuttingProblem): CuttingModel | null {
   }));
 
   const read = (solution: ArrayLike<number>): CuttingPlan => {
-    const left = lengths.map((length) =>
-      parts.flatMap((part, at) => (part.length === length ? [{ part: at, length }] : [])),
-    );
+    const left = lengths.map((length) => parts.flatMap((part, at) => (part.length === length ? [at] : [])));
     const boards: Board[] = [];
     for (const [column, { stock, counts }] of patterns.entries()) {
       for (let n = Math.round(solution[column]!); n > 0; n -= 1) {
-        const pieces = counts.flatMap((count, i) => left[i]!.splice(0, count));
-        if (pieces.length > 0) boards.push({ stock, pieces });
+        const held = counts.flatMap((count, i) => left[i]!.splice(0, count));
+        if (held.length > 0) boards.push({ stock, parts: held });
       }
     }
     return { boards };
@@ -109,31 +104,19 @@ function patternModel(problem: CuttingProblem): CuttingModel | null {
 }
 
 /**
- * By boards. For each board: which stock it is, which parts have a piece on it, and how long those
- * are. Boards are told apart only by their places, so they stand in order of price.
+ * By boards. For each board: which stock it is, and which pieces lie on it. Boards are told apart only by their
+ * places, so they stand in order of price.
  */
-function pieceModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel {
-  const { parts, stocks, kerf, scarf } = problem;
+function boardModel({ parts, stocks, kerf }: CuttingProblem, within: CuttingPlan): CuttingModel {
   const cheapest = Math.min(...stocks.map(({ price }) => price));
   const known = within.boards.reduce((sum, { stock }) => sum + stocks[stock]!.price, 0);
   const byPrice = cheapest > 0 ? Math.floor(known / cheapest + 1e-9) : parts.length;
   const boards = Math.max(within.boards.length, Math.min(byPrice, 2 * within.boards.length, MOST_BOARDS));
-  const longest = Math.max(...stocks.map(({ length }) => length));
   const columns: Column[] = [];
   const rows: Row[] = [];
-  const add = (column: Column) => columns.push(column) - 1;
-  const binary = (cost: number): Column => ({ cost, least: 0, most: 1, whole: true });
-
-  const isStock: number[][] = [];
-  const has: number[][] = [];
-  const long: number[][] = [];
-  for (let board = 0; board < boards; board += 1) {
-    isStock.push(stocks.map(({ price }) => add(binary(price))));
-    has.push(parts.map(() => add(binary(scarf?.price ?? 0))));
-    long.push(
-      parts.map(({ length }) => add({ cost: 0, least: 0, most: Math.min(length, longest), whole: false })),
-    );
-  }
+  const binary = (cost: number) => columns.push({ cost, least: 0, most: 1, whole: true }) - 1;
+  const isStock = Array.from({ length: boards }, () => stocks.map(({ price }) => binary(price)));
+  const has = Array.from({ length: boards }, () => parts.map(() => binary(0)));
 
   for (let board = 0; board < boards; board += 1) {
     rows.push({ least: 0, most: 1, terms: isStock[board]!.map((column) => [column, 1] as const) });
@@ -141,8 +124,7 @@ function pieceModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel 
       least: -Infinity,
       most: 0,
       terms: [
-        ...long[board]!.map((column) => [column, 1] as const),
-        ...has[board]!.map((column) => [column, kerf] as const),
+        ...has[board]!.map((column, part) => [column, parts[part]!.length + kerf] as const),
         ...stocks.map(({ length }, stock) => [isStock[board]![stock]!, -(length + kerf)] as const),
       ],
     });
@@ -155,47 +137,16 @@ function pieceModel(problem: CuttingProblem, within: CuttingPlan): CuttingModel 
           [isStock[board]![stock]!, -price] as const,
         ]),
       });
-    for (const [part, { length }] of parts.entries()) {
-      const most = Math.min(length, longest);
-      rows.push({
-        least: -Infinity,
-        most: 0,
-        terms: [
-          [long[board]![part]!, 1],
-          [has[board]![part]!, -most],
-        ],
-      });
-      const least = Math.min(scarf?.least ?? length, length);
-      rows.push({
-        least: 0,
-        most: Infinity,
-        terms: [
-          [long[board]![part]!, 1],
-          [has[board]![part]!, -least],
-        ],
-      });
-    }
   }
-  for (const [part, { length }] of parts.entries()) {
-    const taper = scarf?.taper ?? 0;
-    rows.push({
-      least: length - taper,
-      most: length - taper,
-      terms: long.flatMap((of, board) => [[of[part]!, 1] as const, [has[board]![part]!, -taper] as const]),
-    });
-    rows.push({ least: 1, most: scarf?.most ?? 1, terms: has.map((of) => [of[part]!, 1] as const) });
-  }
+  for (const part of parts.keys())
+    rows.push({ least: 1, most: 1, terms: has.map((of) => [of[part]!, 1] as const) });
 
-  const read = (solution: ArrayLike<number>): CuttingPlan => {
-    const made: Board[] = [];
-    for (let board = 0; board < boards; board += 1) {
+  const read = (solution: ArrayLike<number>): CuttingPlan => ({
+    boards: has.flatMap((of, board): Board[] => {
       const stock = isStock[board]!.findIndex((column) => solution[column]! > 0.5);
-      const pieces = parts.flatMap((_, part): Piece[] =>
-        solution[has[board]![part]!]! > 0.5 ? [{ part, length: solution[long[board]![part]!]! }] : [],
-      );
-      if (stock >= 0 && pieces.length > 0) made.push({ stock, pieces });
-    }
-    return { boards: made };
-  };
+      const held = of.flatMap((column, part) => (solution[column]! > 0.5 ? [part] : []));
+      return stock >= 0 && held.length > 0 ? [{ stock, parts: held }] : [];
+    }),
+  });
   return { columns, rows, complete: boards >= byPrice, read };
 }

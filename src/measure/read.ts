@@ -90,7 +90,7 @@ const currency = dimension({ money: 1 });
 
 /** What shops sell one of: `6.49 each`, `12 per sheet`, `$4/box`. */
 const piece =
-  /(?: ?(?:each|ea\.?|apiece)| ?(?:\/|\ban? |\bper ) ?(?:piece|sheet|box|board|length|tin|can|tub|tube|cartridge|bottle|pack|packet|kit|roll|pair|joint))$/i;
+  /(?: ?(?<![a-z])(?:each|ea\.?|apiece)| ?(?:\/|\ban? |\bper ) ?(?:piece|sheet|box|board|length|tin|can|tub|tube|cartridge|bottle|pack|packet|kit|roll|pair|joint))$/i;
 
 /** A price as shops say it, in the notation that is read: without `each`, and `per foot` for `a foot`. */
 function asQuoted(text: string, { name, kind }: Field): string | Issue {

@@ -7,6 +7,10 @@ import { brought, withCells } from './loose-catalogue';
 /** @param ends what she ends in by her numbers as they stand; by the plan's, where none are given */
 export function catalogueOf(table: Table, instances: readonly Instance[], ends?: Ends): Catalogue {
   const { given, derived, hull } = boatQuantities(table, ends);
-  const all = [...derived, ...brought(layoutOf(table, ends), instances)];
-  return withCells({ given, derived: all, hull }, lists(table), instances);
+  const more = brought(layoutOf(table, ends), instances);
+  return withCells(
+    { given: [...given, ...more.given], derived: [...derived, ...more.derived], hull },
+    lists(table),
+    instances,
+  );
 }

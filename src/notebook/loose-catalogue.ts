@@ -1,5 +1,5 @@
 /** All quantities of cells on a sheet without a boat, and how those of cells join a boat's own. */
-import type { BoatLists, BoatQuantities, Derived, Layout } from '../boat';
+import type { BoatLists, BoatQuantities, Derived, Given, Layout } from '../boat';
 import { tradeQuantities } from '../boat/trade-quantities';
 import { type Cell, cellQuantities, type Instance, isChoice, optionsOf } from '../cells';
 import type { Catalogue } from './book';
@@ -11,15 +11,23 @@ export function looseCatalogue(instances: readonly Instance[]): Catalogue {
   const noHull = () => {
     throw new Error('there is no boat in this notebook');
   };
-  const derived = [...tradeQuantities(), ...brought(noParts, instances)];
-  return withCells({ given: [], derived, hull: noHull }, null, instances);
+  const { given, derived } = brought(noParts, instances);
+  return withCells({ given, derived: [...tradeQuantities(), ...derived], hull: noHull }, null, instances);
 }
 
-/** What these cells bring along for a boat of this layout. */
-export function brought(layout: Layout, instances: readonly Instance[]): readonly Derived[] {
+/** What these cells bring along for a boat of this layout: entries of the boat's own too, which a first page can do without. */
+export function brought(
+  layout: Layout,
+  instances: readonly Instance[],
+): { readonly given: readonly Given[]; readonly derived: readonly Derived[] } {
   // Cells may bring the same ones, and a cell stand several times.
   const bringers = new Set(instances.flatMap(({ cell }) => cell.brings ?? []));
-  return [...new Set([...bringers].flatMap((bring) => bring(layout)))];
+  const all = [...new Set([...bringers].flatMap((bring) => bring(layout)))];
+  const isGiven = (one: Derived | Given): one is Given => 'preset' in one;
+  return {
+    given: all.filter(isGiven),
+    derived: all.filter((one): one is Derived => !isGiven(one)),
+  };
 }
 
 /** @param onBoat what there is to choose from; null without a boat */

@@ -23,10 +23,24 @@ const planned: readonly (readonly [slope: number, kept: number])[] = [
 /** How far the printed values stand apart, to either side. */
 export const scarfSpread = 0.05;
 
-/** Part of the strength kept by a scarf of slope 1 in `slope`; 0.25 to 0.95, held level beyond the ends. */
-export function scarfStrength(slope: number): number {
-  let [low, keptLow] = planned[0]!; // the list above is not empty
-  for (const [high, keptHigh] of planned) {
+/** Part of the strength kept by a scarf in solid wood of slope 1 in `slope`; 0.25 to 0.95, held level beyond the ends. */
+export const scarfStrength = (slope: number): number => along(planned, slope);
+
+/**
+ * The same in plywood: *Plywood Design Specification* (APA), 0.75 at 1 in 5 and all at 1 in 8, in tension; from memory. Steeper
+ * ones are drawn straight to the butt.
+ */
+const plywoodPlanned: typeof planned = [
+  [0, buttKept],
+  [5, 0.75],
+  [8, 1],
+];
+
+export const panelScarfStrength = (slope: number): number => along(plywoodPlanned, slope);
+
+function along(curve: typeof planned, slope: number): number {
+  let [low, keptLow] = curve[0]!; // neither list is empty
+  for (const [high, keptHigh] of curve) {
     if (slope <= low) break;
     if (slope <= high) return keptLow + ((slope - low) / (high - low)) * (keptHigh - keptLow);
     [low, keptLow] = [high, keptHigh];

@@ -1,5 +1,5 @@
 /**
- * Searches for the cheapest way to cut long parts out of boards, section by section, with a mixed-integer
+ * Searches for the cheapest way to cut pieces out of boards, section by section, with a mixed-integer
  * solver. It counts nodes and never the time, so that the same problem is answered the same way again.
  */
 import loadHighs, { type Highs } from 'highs';
@@ -12,7 +12,6 @@ import {
   faultsOfPlan,
   shopPlan,
 } from '../kernel/cutting';
-import { chainModel } from '../kernel/cutting-chains';
 import { type CuttingModel, cuttingModel } from '../kernel/cutting-model';
 import type { Searcher } from './searchers';
 import { wasmOf } from './wasm';
@@ -58,46 +57,37 @@ function searchSection(
 ): boolean {
   let best = known;
   const isLeast = (least: number) => costOf(best, section) <= least * (1 + SAME) + TINY;
-  const search = (model: CuttingModel) =>
-    solve(highs, model, MOST_NODES, (solution) => {
-      const plan = model.read(solution);
-      if (isLeast(costOf(plan, section)) || faultsOfPlan(plan, section).length > 0) return;
-      best = plan;
-      tell(plan);
-    });
   if (isLeast(costAtLeast(section))) return true;
-  const chains = chainModel(section);
-  if (chains) {
-    const solved = search(chains);
-    if (solved !== null && chains.complete) return true;
-    const relaxed = solve(highs, chains.relaxed, MOST_NODES);
-    if (relaxed !== null && isLeast(relaxed)) return true;
-  }
   const model = cuttingModel(section, best);
-  return search(model) !== null && model.complete;
+  const solved = solve(highs, model, (solution) => {
+    const plan = model.read(solution);
+    if (isLeast(costOf(plan, section)) || faultsOfPlan(plan, section).length > 0) return;
+    best = plan;
+    tell(plan);
+  });
+  return solved && model.complete;
 }
 
 /**
  * Runs the solver over a model. Each better solution goes to `take` as it is found.
  *
- * @returns the least cost, or null where the branches ran out before it was proved
+ * @returns whether it is proved that the last is the least; not where the branches ran out first
  */
 function solve(
   highs: Highs,
   model: Pick<CuttingModel, 'columns' | 'rows'>,
-  nodes: number,
-  take?: (solution: ArrayLike<number>) => void,
-): number | null {
+  take: (solution: ArrayLike<number>) => void,
+): boolean {
   return highs.withModel(dataOf(model, highs), (solver) => {
-    solver.options.set({ output_flag: false, random_seed: 1, mip_max_nodes: nodes, mip_rel_gap: SAME });
+    solver.options.set({ output_flag: false, random_seed: 1, mip_max_nodes: MOST_NODES, mip_rel_gap: SAME });
     solver.run({
       [highs.constants.callbackType.mipImprovingSolution]: ({ data }) => {
-        if (data.mip_solution) take?.(data.mip_solution);
+        if (data.mip_solution) take(data.mip_solution);
       },
     });
-    if (solver.getModelStatus() !== highs.constants.modelStatus.optimal) return null;
-    take?.(solver.getSolution().colValue);
-    return solver.getObjectiveValue();
+    if (solver.getModelStatus() !== highs.constants.modelStatus.optimal) return false;
+    take(solver.getSolution().colValue);
+    return true;
   });
 }
 

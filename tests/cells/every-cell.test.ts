@@ -290,11 +290,13 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(amiss).toStrictEqual([]);
   });
 
+  /** Joined as long timbers are, but no parts that a hull draws: nothing lights up. */
+  const undrawn = new Set(['panel', 'spar']);
   test('lights up parts that boats have', () => {
     const parts = new Set([...everywhere].map((name) => name.split('.')[0]!));
     const lit = boats.flatMap((boat) => cell.lights.flatMap((light) => filledOn(cell, light, boat)));
     expect(lit.length).toBeGreaterThan(0);
-    expect(lit.filter((part) => !parts.has(part))).toStrictEqual([]);
+    expect(lit.filter((part) => !parts.has(part) && !undrawn.has(part))).toStrictEqual([]);
   });
 
   test('says what it asks, from where a tape is laid, by what source and with what caution', () => {

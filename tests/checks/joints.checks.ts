@@ -43,7 +43,14 @@ function massRead(text: string): number {
 }
 
 /** Boards of 8 ft in 3/4 in at 1 in 8, as they come, on the clamp of the ferry dory. */
-const eightFoot = { part: 'sheerClamp', laid: 'plain', thickness: '3/4 in', slope: '8', boardLength: '8 ft' };
+const eightFoot = {
+  part: 'sheerClamp',
+  portFirst: '8 ft',
+  thickness: '3/4 in',
+  slope: '8',
+  boardLength: '8 ft',
+  trim: '0 mm',
+};
 
 export const rows: readonly Check[] = [
   {
@@ -222,7 +229,9 @@ export const rows: readonly Check[] = [
     source: 'common practice, no source',
     known: 'common practice',
     obtain: () =>
-      ['19 mm', '50 mm'].map((thickness) => tryCell(joints, { thickness }).number('usualStagger') / MM),
+      ['19 mm', '50 mm'].map(
+        (thickness) => tryCell(joints, { 'sheerClamp.thickness': thickness }).number('stagger') / MM,
+      ),
   },
   {
     id: 'S05',

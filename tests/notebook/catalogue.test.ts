@@ -127,10 +127,10 @@ describe('an instance under a name of its own', () => {
   });
 
   test('follows its own choices and steps, not those of the plain one', () => {
-    const graph = graphOf(catalogue, { 'railScarf.along': 'sheer', 'railScarf.boardLength': '2 m' });
-    expect(graph.value('railScarf.wanted')).toBe(graph.value('sheer.length'));
-    expect(graph.value('scarf.wanted')).toBe(graph.value('keel.length'));
-    expect(graph.entry('railScarf.boards')).toMatchObject({ text: 'railScarf.boardsNeeded' });
+    const graph = graphOf(catalogue, { 'railScarf.part': 'rubRail', 'railScarf.boardLength': '2 m' });
+    expect(graph.value('railScarf.wanted')).toBe(graph.value('rubRail.roughLength'));
+    expect(graph.value('scarf.wanted')).toBe(graph.value('keelson.roughLength'));
+    expect(graph.entry('railScarf.boards')).toMatchObject({ text: 'railScarf.usualBoards' });
     expect(graph.value('railScarf.boards')).toBeGreaterThan(graph.value('scarf.boards') as number);
   });
 

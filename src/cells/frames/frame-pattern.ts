@@ -1,6 +1,7 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
 import type { Hull } from '../../boat';
 import { breadthAt } from '../../boat/breadth';
+import { frameStandsQuantities, stands } from '../../boat/frame-stands';
 import type { Member } from '../../boat/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
@@ -99,13 +100,11 @@ export const framePattern = defineCell({
       step: '10 mm',
       note: 'marked on every frame: any level line to set the frames by',
     }),
-    side: choice('Stands', {
+    side: choice('Frames stand', {
       seldom: true,
-      options: [
-        { id: 'custom', label: 'as is the custom' },
-        { id: 'forward', label: 'forward of its line' },
-        { id: 'aft', label: 'aft of its line' },
-      ],
+      from: 'frame.stands',
+      ofBoat: true,
+      options: stands,
       preset: 'custom',
       note: 'by custom forward of the line before the widest frame, aft of it behind; moulds that get no bevel stand the other way',
     }),
@@ -506,6 +505,7 @@ export const framePattern = defineCell({
     },
   ],
   lights: ['{frame}', '{member}', 'frame', 'gusset'],
+  brings: frameStandsQuantities,
   wide: true,
   draw: (v, on) => frameView(v, on),
   patterns: (v, on) => framePatterns(v, on),

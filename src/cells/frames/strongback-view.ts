@@ -1,5 +1,6 @@
 /** The jig from above with its diagonals, and from the side with the boat upside down on it. */
 import { attempt, type Hull } from '../../boat';
+import { sideOf } from '../../boat/frame-stands';
 import {
   centreLine,
   dim,
@@ -19,7 +20,7 @@ import {
 import type { Vec3 } from '../../kernel';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';
-import { foreMark, sideOf, type Standing, standingInHand, standingsOf } from './jig-in-hand';
+import { foreMark, type Standing, standingInHand, standingsOf } from './jig-in-hand';
 
 type Say = (metres: number) => string;
 

@@ -1,5 +1,6 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
 import { isPost, type Hull } from '../../boat';
+import { frameStandsQuantities, sideOf, stands } from '../../boat/frame-stands';
 import { distance, type Vec3 } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
 import { soldLength } from '../lumber-sold';
@@ -7,7 +8,6 @@ import {
   aftCorners,
   foreMark,
   legsOf,
-  sideOf,
   SKIN_INPUTS,
   type Standing,
   standingInHand,
@@ -132,12 +132,9 @@ export const strongback = defineCell({
     }),
     side: choice('Frames stand', {
       seldom: true,
-      from: 'framePattern.side',
-      options: [
-        { id: 'custom', label: 'as is the custom' },
-        { id: 'forward', label: 'forward of their lines' },
-        { id: 'aft', label: 'aft of their lines' },
-      ],
+      from: 'frame.stands',
+      ofBoat: true,
+      options: stands,
       preset: 'custom',
       note: 'by custom forward of the line before the widest frame, aft of it behind',
     }),
@@ -512,6 +509,7 @@ export const strongback = defineCell({
     },
   ],
   lights: ['{station}', 'sheer', 'frame'],
+  brings: frameStandsQuantities,
   wide: true,
   draw: (v, on) => strongbackView(v, on),
 });

@@ -1,107 +1,125 @@
-/** The boards of a cutting plan with their cuts, one above the other; boards cut alike are drawn once. */
-import { type Drawing, drawing, mm, note, rect, rectHatch } from '../../drawing';
-import { taken } from '../../kernel/cutting';
+/** The boards one above the other, each with its number, and every piece with its own from the cut list. */
+import { attempt } from '../../boat';
+import { type Drawing, drawing, line, mm, note, rect, rectHatch, type Shape } from '../../drawing';
+import { lengthsOn, taken } from '../../kernel/cutting';
+import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../define';
-import { bestOf, type BoughtSection } from './boards-plan';
+import { bestOf, type BoughtSection, type Cut } from './boards-plan';
 
-/** Boards of one stock cut alike: the same kinds of part, of the same length. */
-interface Alike {
-  readonly times: number;
+/** A board with the pieces cut from it; the first has this number in the cut list. */
+interface Drawn {
+  readonly number: number;
+  readonly first: number;
+  readonly section: BoughtSection;
   readonly length: number;
-  readonly pieces: readonly { readonly kind: string; readonly length: number }[];
+  readonly cuts: readonly Cut[];
   readonly left: number;
 }
-
-/** More rows than these make a strip too long to read; the sentence tells of all. */
-const MOST_DRAWN = 9;
 
 /** Width of a letter, as a share of the longest board, on the narrowest sheet. */
 const LETTER = 1 / 42;
 
 export function drawBoards(v: Values, on: OnHand): Drawing {
-  const sections = bestOf(v, on.found).map((section) => ({ section, rows: rowsOf(section) }));
-  const longest = mm(
-    Math.max(...sections.flatMap(({ section }) => section.problem.stocks.map(({ length }) => length))),
-  );
-  const all = sections.reduce((sum, { rows }) => sum + rows.length, 0);
-  const kerf = v['kerf'] as number; // an input of the cell
-  // High enough for a text inside, on a phone too.
-  const height = longest / 11;
-  let y = 0;
-  let drawn = 0;
-  const shapes = sections.flatMap(({ section, rows }) => {
-    const shown = rows.slice(0, MOST_DRAWN - drawn);
-    if (shown.length === 0) return [];
-    drawn += shown.length;
-    y -= 1.2 * height;
-    const head = note(`${on.say(section.thickness, 'length')} by ${on.say(section.width, 'length')}`, {
-      at: [longest / 2, y + 0.4 * height],
-    });
-    const boards = shown.map((row) => {
-      y -= 1.25 * height;
-      return boardShapes(row, { kerf: mm(kerf), y, height, longest }, on);
-    });
-    return [head, boards];
+  const title = 'The boards and their cuts';
+  const sections = attempt(() => {
+    if (!on.hull) throw new Error('There is no hull to cut boards for.');
+    return bestOf(on.hull, v, on.found);
   });
+  if (isIssue(sections)) return drawing({ title, says: sections.issue, shapes: [note(sections.issue)] });
+  const boards = boardsOf(sections);
+  const longest = mm(Math.max(...boards.map(({ length }) => length)));
+  const kerf = mm(Number(v['kerf']));
+  // High enough for a number inside, on a phone too.
+  const height = longest / 18;
   return drawing({
-    title: 'The boards and their cuts',
-    says: `${capital(sections.flatMap(({ rows }) => rows.map((row) => inWords(row, on))).join('; '))}.`,
+    title,
+    says: boards.map((board) => inWords(board, on)).join(' '),
     shapes: [
-      ...shapes,
-      note('Hatched: left over. A part in pieces is scarfed; their lengths take in the taper.'),
-      all > MOST_DRAWN ? note(`The first ${MOST_DRAWN} of ${all} ways to cut are drawn.`) : [],
+      boards.map((board, i) =>
+        boardShapes(
+          board,
+          { kerf, slope: Number(v['slope']), y: -2.4 * height * (i + 1), height, longest },
+          on,
+        ),
+      ),
+      note(
+        'Pieces are numbered as in the cut list, their after ends to the left. A line across: from there to the end the piece is tapered. Hatched: left over.',
+      ),
     ],
   });
 }
 
-function rowsOf({ plan, problem }: BoughtSection): Alike[] {
-  const rows = new Map<string, Alike>();
-  const inPieces = (part: number) =>
-    plan.boards.flatMap(({ pieces }) => pieces).filter((piece) => piece.part === part).length > 1;
-  for (const { stock, pieces } of plan.boards) {
-    const { length } = problem.stocks[stock]!;
-    const cut = pieces.map(({ part, length: long }) => ({
-      // Whole, one chine log is as good as the other; in pieces, it must be told which belong together.
-      kind: inPieces(part) ? problem.parts[part]!.name : problem.parts[part]!.name.replace(/ \d+$/, ''),
-      length: long,
-    }));
-    const key = JSON.stringify([stock, cut.map((piece) => [piece.kind, Math.round(piece.length * 1e4)])]);
-    const times = (rows.get(key)?.times ?? 0) + 1;
-    rows.set(key, { times, length, pieces: cut, left: Math.max(0, length - taken(pieces, problem.kerf)) });
-  }
-  return [...rows.values()];
+function boardsOf(sections: readonly BoughtSection[]): readonly Drawn[] {
+  let first = 1;
+  return sections
+    .flatMap((section) => section.plan.boards.map((board) => ({ section, board })))
+    .map(({ section, board }, i) => {
+      const { length } = section.problem.stocks[board.stock]!; // a plan is checked
+      const drawn: Drawn = {
+        number: i + 1,
+        first,
+        section,
+        length,
+        cuts: board.parts.map((part) => section.cuts[part]!),
+        left: Math.max(0, length - taken(lengthsOn(board, section.problem), section.problem.kerf)),
+      };
+      first += board.parts.length;
+      return drawn;
+    });
 }
+
+const headOf = ({ number, length, section }: Drawn, on: OnHand) =>
+  `Board ${number}: ${on.say(length, 'length')}, ${on.say(section.thickness, 'length')} × ${on.say(section.width, 'length')}`;
 
 interface Place {
   readonly kerf: number;
+  readonly slope: number;
   readonly y: number;
   readonly height: number;
   readonly longest: number;
 }
 
-function boardShapes({ times, length, pieces }: Alike, { kerf, y, height, longest }: Place, on: OnHand) {
+function boardShapes(board: Drawn, { kerf, slope, y, height, longest }: Place, on: OnHand): Shape[] {
+  const taper = slope * mm(board.section.thickness);
+  const head = headOf(board, on);
+  const pieces: Shape[] = [];
   let x = 0;
-  const cut = pieces.map((piece, at) => {
-    const long = mm(piece.length);
-    const many = at === 0 && times > 1 ? `${times} × ` : '';
-    const size = on.say(piece.length, 'length');
-    // What finds no room inside its piece stands in the sentence below.
-    const text = [`${many}${piece.kind} ${size}`, size].find((one) => one.length * LETTER * longest < long);
-    const shape = [
-      rectHatch(x, y, long, height, 'plain'),
-      text ? note(text, { at: [x + long / 2, y + height / 2] }) : [],
+  for (const [at, cut] of board.cuts.entries()) {
+    const long = mm(cut.length);
+    const number = `${board.first + at}`;
+    const texts = [
+      `${number}: ${cut.name} · ${on.say(cut.length, 'length')}`,
+      `${number}: ${cut.name}`,
+      number,
     ];
+    const text = texts.find((one) => one.length * LETTER * longest < long - height) ?? number;
+    const across = (at: number) =>
+      line(
+        [
+          [at, y],
+          [at, y + height],
+        ],
+        { pen: 'thin' },
+      );
+    pieces.push(
+      rectHatch(x, y, long, height, 'plain'),
+      ...(cut.scarfed.aft ? [across(x + taper)] : []),
+      ...(cut.scarfed.fore ? [across(x + long - taper)] : []),
+      note(text, { at: [x + long / 2, y + height / 2] }),
+    );
     x += long + kerf;
-    return shape;
-  });
-  const left = mm(length) - x;
-  return [cut, left > 0 ? rectHatch(x, y, left, height, 'cedar') : rect(0, y, mm(length), height)];
+  }
+  const left = mm(board.length) - x;
+  return [
+    note(head, {
+      at: [Math.max(mm(board.length) / 2, (head.length * LETTER * longest) / 2), y + 1.6 * height],
+    }),
+    ...pieces,
+    left > 0 ? rectHatch(x, y, left, height, 'cedar') : rect(0, y, mm(board.length), height),
+  ];
 }
 
-function inWords({ times, length, pieces, left }: Alike, on: OnHand): string {
-  const cut = pieces.map(({ kind, length: long }) => `${kind} ${on.say(long, 'length')}`).join(', ');
-  const boards = times === 1 ? 'one board' : `${times} boards`;
-  return `${boards} of ${on.say(length, 'length')}${times === 1 ? ' gives' : ', each gives'} ${cut}, ${on.say(left, 'length')} left`;
+function inWords(board: Drawn, on: OnHand): string {
+  const cut = board.cuts.map((one) => `${one.name} at ${on.say(one.length, 'length')}`).join('; ');
+  return `${headOf(board, on)}: ${cut}; ${on.say(board.left, 'length')} left over.`;
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

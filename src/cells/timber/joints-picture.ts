@@ -1,5 +1,6 @@
 /** Both sides' boards along the edge laid out straight, with the frames, and how hard the edge bends there. */
 import { attempt, type Hull } from '../../boat';
+import { type Joint, type LaidSide, type LongTimber, verdictOf } from '../../boat/joint-layout';
 import {
   dim,
   type Drawing,
@@ -15,7 +16,7 @@ import {
 } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { Chart, OnHand, Values } from '../define';
-import { type Joint, type LaidSide, layoutOf, type LongTimber, verdictOf } from './joints-plan';
+import { layoutOf } from './joints-in-hand';
 
 /** Joints of one side that are named and measured; more would be a ladder. */
 const MOST_TOLD = 6;
@@ -82,7 +83,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
       ]),
       tightestMark(timber, starboard ? -gap / 2 : top, starboard ? gap / 4 : null, metres),
       note(
-        `Aft to the left${starboard ? ', port above, starboard below' : ''}. Lengths and tapers to scale; the boards are drawn wider than they are, the frames by their numbers. Running distances from the after end to the middle of each joint, counted from aft.`,
+        `Aft to the left${starboard ? ', port above, starboard below' : ''}. Lengths and tapers are to scale, the width of the boards is not. Numbers stand at the frames. Distances run from the after end of the edge to the middle of each joint.`,
       ),
       hardStretches(timber).length > 0 ? note('Tinted: the hard bend.') : [],
       joints.some(({ number }) => number > MOST_TOLD)

@@ -1,8 +1,9 @@
 /** What follows from the boards laid along the edge: of each joint, and of all of them together. */
 import type { Hull } from '../../boat';
+import { faultsOf, type Joint, verdictOf } from '../../boat/joint-layout';
 import { hullStep, step, type Values } from '../define';
-import { faultsOf, type Joint, layoutKeys, layoutOf, verdictOf } from './joints-plan';
-import { bestFirstBoards, searchKeys } from './joints-search';
+import { layoutKeys, layoutOf } from './joints-in-hand';
+import { usualEdge } from './long-parts';
 
 const GEOMETRY = 'geometry';
 const EDGE = 'the batten of the edge, measured along its bend';
@@ -58,18 +59,8 @@ const counted = (meaning: string, counts: (joint: Joint) => boolean) =>
   ofAll('count', 'counted', meaning, (joints) => joints.filter(counts).length);
 
 export const jointSteps = {
-  usualEdge: hullStep('choice', {
-    says: 'a keelson lies along the keel, a chine log along the lowest chine, clamp and rail along the sheer; without a chine all but the keelson along the sheer',
-    uses: ['part'],
-    options: 'longEdges',
-    find: ({ edges }, { part }) => {
-      if (part === 'keelson') return edges[0]!.name; // every hull has a keel
-      return (part === 'chineLog' && edges.length > 2 ? edges[1]! : edges.at(-1)!).name;
-    },
-    meaning: 'edge along which this timber lies',
-    source: 'custom of the trade',
-  }),
-  usualSides: hullStep('choice', {
+  usualEdge,
+  sides: hullStep('choice', {
     says: 'one along the keel, else a pair',
     uses: ['along'],
     find: (hull, { along }) => (hull.edge(String(along)).index === 0 ? 'one' : 'pair'),
@@ -84,45 +75,11 @@ export const jointSteps = {
     source: GEOMETRY,
   }),
   taper: step('length', 'slope * thickness', 'length of one joint along the board', GEOMETRY),
-  usualStagger: step(
-    'length',
-    'max(600 mm, 24 * thickness)',
-    'least distance along the boat from a joint in the timber across',
-    PRACTICE,
-    'least',
-  ),
-  plainPort: step('length', 'min(boardLength, length)', 'first board to port by the plain rule', PRACTICE),
-  plainStarboard: step(
-    'length',
-    'boardLength >= length ? length : max(leastPiece, boardLength - max(0 mm, min(stagger, (boardLength - taper) / 2)))',
-    'first board to starboard by the plain rule: short of a whole one by the distance asked, or by half of what one board adds',
-    PRACTICE,
-  ),
-  bestPort: hullStep('length', {
-    says: 'first boards are tried on both sides by the centimetre, at most 160 a side; the pair taken breaks the fewest rules; then has the fewest pieces, the easiest bend at its joints where the edge bends hard, the most room to the frames and to each other, the longest first boards',
-    uses: searchKeys,
-    find: (hull, v) => bestFirstBoards(hull, v).port,
-    meaning: 'first board to port by the best pattern found',
-    source: 'search through all tried',
-  }),
-  bestStarboard: hullStep('length', {
-    says: 'the same search',
-    uses: searchKeys,
-    find: (hull, v) => bestFirstBoards(hull, v).starboard,
-    meaning: 'first board to starboard by the best pattern found',
-    source: 'search through all tried',
-  }),
-  proposedPort: step(
-    'length',
-    'laid == "best" ? bestPort : plainPort',
-    'first board to port, proposed',
-    'choice',
-  ),
-  proposedStarboard: step(
-    'length',
-    'laid == "best" ? bestStarboard : plainStarboard',
-    'first board to starboard, proposed',
-    'choice',
+  mostPieces: step(
+    'count',
+    '(boardLength > taper ? max(1, ceil((length + trim - taper) / (boardLength - taper) - 0.001)) : 1) + more',
+    'pieces that a side may have in the best pattern',
+    'geometry: n boards less n - 1 tapers, and as many more as asked; a thousandth of a board is forgiven',
   ),
   piecesPort: hullStep('count', {
     says: 'counted, the last cut off at the end of the edge',

@@ -1,4 +1,5 @@
 /** Where along the real edge the scarfs of a long timber fall, and the pattern that keeps them clear. */
+import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
 import { defineCell } from '../define';
 import { jointInputs, LISTED } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-picture';
@@ -8,13 +9,24 @@ const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 
 const BEGIN_ONE =
-  'Begin aft with {portFirst}, then whole boards: {piecesPort} pieces for {length} of the {along}.';
+  'Begin aft with {portFirst}, then whole boards: {piecesPort} pieces make the {length} along the {along}.';
 const BEGIN_PAIR =
-  'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} and {piecesStarboard} pieces for {length} of the {along}.';
-const EASY = 'The edge bends easily all along: where it is tightest its radius is {bendRatio} thicknesses.';
+  'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} and {piecesStarboard} pieces make the {length} along the {along}.';
+const EASY = 'The edge bends easily all along: its tightest radius is {bendRatio} thicknesses.';
 const HARD =
   'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.';
-const AMISS = 'Amiss are {amiss} of {jointsAll} joints: in the hard bend {inHardBend}, at a frame {onFrames}';
+const AMISS =
+  'Of {jointsAll} joints, these stand badly: {inHardBend} in the hard bend, {onFrames} at a frame';
+
+/** What to do by hand where the best pattern is not wanted: numbers of the boat, as entries. */
+const plainBoards = (part: string) => ({
+  [`${part}.portFirst`]: `${part}.boardLength`,
+  [`${part}.starboardFirst`]: `${part}.boardLength - ${part}.stagger`,
+});
+const bestBoards = (part: string) => ({
+  [`${part}.portFirst`]: `${part}.portBest`,
+  [`${part}.starboardFirst`]: `${part}.starboardBest`,
+});
 
 export const joints = defineCell({
   id: 'joints',
@@ -37,12 +49,16 @@ export const joints = defineCell({
       from: 'from the after end, along the outer face, its taper included',
       tolerance: '5 mm',
     },
-    { of: 'amiss', label: 'joints amiss', from: 'in the hard bend, on a frame or too near one across' },
+    {
+      of: 'amiss',
+      label: 'joints badly placed',
+      from: 'in the hard bend, on a frame or too near one across',
+    },
   ],
   inWords: [
     {
       when: 'jointsAll == 0',
-      says: 'A board of {boardLength} reaches the whole {length} of the {along}: no joint.',
+      says: 'One board of {boardLength} reaches the whole {length} along the {along}: no joint.',
     },
     ...[EASY, HARD].map((bend) => ({
       when: `sides == "one" and amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
@@ -53,7 +69,7 @@ export const joints = defineCell({
       when: `amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
       says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from one across. ${bend}`,
     })),
-    { says: `${BEGIN_PAIR} ${AMISS}, too near one across {tooNear}.` },
+    { says: `${BEGIN_PAIR} ${AMISS}, {tooNear} too near the joint across.` },
   ],
   table: {
     caption: 'The joints: running distances from the after end',
@@ -71,14 +87,14 @@ export const joints = defineCell({
   },
   warnings: [
     {
-      when: 'boardLength < length and boardLength < 2 * taper',
+      when: 'boardLength < length + trim and boardLength < 2 * taper',
       says: 'A board of {boardLength} is too short for a taper of {taper} at both ends.',
       limit: GEOMETRY,
       weight: 'stop',
     },
     {
       when: 'onFrames > 0',
-      says: 'Joints on a frame or within {frameClearance} of it: {onFrames}. A notch cut there opens the glue line.',
+      says: 'Joints on a frame or within {frameClearance} of one: {onFrames}. A notch cut there opens the glue line.',
       limit: `no joint at a frame notch: ${PRACTICE}`,
       weight: 'mind',
     },
@@ -119,7 +135,7 @@ export const joints = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Joints 600 mm or 24 thicknesses apart, none at the peak of the bend or at a frame notch; hard from three quarters of the hardest bend; easy from 200 thicknesses',
+      text: 'Joints 600 mm or 24 thicknesses apart, none at the peak of the bend or at a frame notch; a bend hard from three quarters of the hardest on, easy from a radius of 200 thicknesses on',
       known: 'common practice',
     },
     {
@@ -130,8 +146,13 @@ export const joints = defineCell({
   lights: ['{part}', '{along}'],
   draw: drawJoints,
   chart: bendChart,
-  offers: ({ laid }) =>
-    laid === 'best'
-      ? [{ label: 'Whole boards from aft, as they come', changes: { '{self}.laid': 'plain' } }]
-      : [{ label: 'The best pattern found', changes: { '{self}.laid': 'best' } }],
+  brings: piecePlanQuantities,
+  offers: ({ part, portFirst, starboardFirst, boardLength, stagger, sides }) => {
+    const isPlain =
+      Math.abs(portFirst - boardLength) < 1e-6 &&
+      (sides === 'one' || Math.abs(starboardFirst - boardLength + stagger) < 1e-6);
+    return isPlain
+      ? [{ label: 'The best pattern found', changes: bestBoards(part) }]
+      : [{ label: 'Whole boards from aft, as they come', changes: plainBoards(part) }];
+  },
 });

@@ -15,7 +15,7 @@ import { otherPrinted, type PrintedScarfs, scarfSpread, scarfStrength } from '..
 import type { Chart, OnHand } from '../define';
 
 interface Scarf {
-  readonly along: string;
+  readonly part: string;
   readonly thickness: number;
   readonly width: number;
   readonly taper: number;
@@ -51,8 +51,8 @@ export function drawScarf(v: Scarf, on: Pick<OnHand, 'say'>): Drawing {
     title: 'Scarf joint, from the side and on the face',
     says: `Two boards ${on.say(v.thickness, 'length')} thick, each tapered over ${on.say(v.taper, 'length')} at ${on.say(v.slope, 'slope')}, laid one on the other; the glue face is ${on.say(v.glueFace, 'length')} long.`,
     shapes: [
-      hatch(leftBoard, 'cedar', { pen: 'none', part: v.along }),
-      hatch(rightBoard, 'cedar', { pen: 'none', falling: true, part: v.along }),
+      hatch(leftBoard, 'cedar', { pen: 'none', part: v.part }),
+      hatch(rightBoard, 'cedar', { pen: 'none', falling: true, part: v.part }),
       line(
         [
           [-stub, 0],
@@ -90,7 +90,7 @@ export function drawScarf(v: Scarf, on: Pick<OnHand, 'say'>): Drawing {
           [right, faceFoot],
           [right, faceTop],
         ],
-        { pen: 'outline', part: v.along },
+        { pen: 'outline', part: v.part },
       ),
       line(
         [

@@ -1,10 +1,17 @@
 /** Scarf joint: its taper, its glue, what it eats and what it keeps. */
-import { otherPrinted, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
+import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
+import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../define';
+import { longPartOptions } from './long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-picture';
 
 const GEOMETRY = 'geometry';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
+
+const JOIN =
+  'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}, for {lost} goes into the joints.';
+const KEPT =
+  'A joint keeps about {strengthKept} of the strength. The books do not agree: editions of one handbook run from {keptLow} to {keptHigh}.';
 
 export const scarf = defineCell({
   id: 'scarf',
@@ -12,9 +19,17 @@ export const scarf = defineCell({
   title: 'Scarf joint',
   question: 'How long is the taper, how much board does it eat, and how strong is the joint?',
   inputs: {
-    along: choice('Long timber, along', { options: 'longEdges', preset: 'keel' }),
+    part: choice('What is joined', {
+      options: [
+        ...longPartOptions,
+        { id: 'panel', label: 'plywood, for a panel' },
+        { id: 'spar', label: 'spar' },
+      ],
+      preset: 'keelson',
+    }),
     thickness: input('length', 'Board thickness', {
-      from: 'keelson.thickness',
+      from: '{part}.thickness',
+      fromBy: { choice: 'part', links: { panel: '{bottom}.thickness', spar: '' } },
       preset: '18 mm',
       min: '1 mm',
       max: '150 mm',
@@ -22,6 +37,9 @@ export const scarf = defineCell({
       note: 'calipered where the taper comes, not the name it is sold under',
     }),
     slope: input('slope', 'Slope', {
+      from: 'pieces.slope',
+      fromBy: { choice: 'part', links: { panel: 'pieces.panelSlope', spar: 'pieces.sparSlope' } },
+      ofBoat: true,
       preset: '8',
       min: '4',
       max: '20',
@@ -31,28 +49,43 @@ export const scarf = defineCell({
     }),
     width: input('length', 'Board width', {
       seldom: true,
-      from: 'keelson.width',
+      from: '{part}.width',
+      fromBy: { choice: 'part', links: { panel: 'lumber.sheetWidth', spar: '' } },
       preset: '90 mm',
       min: '3 mm',
       max: '3 m',
       step: '5 mm',
     }),
     boardLength: input('length', 'Length of one board', {
+      from: '{part}.boardLength',
+      fromBy: { choice: 'part', links: { panel: 'lumber.sheetLength', spar: '' } },
+      ofBoat: true,
       preset: '8 ft',
       min: '300 mm',
       max: '12 m',
       step: '100 mm',
     }),
     wanted: input('length', 'Length to reach', {
-      from: '{along}.length',
+      from: '{part}.roughLength',
+      fromBy: { choice: 'part', links: { panel: '{keel}.length', spar: '' } },
       preset: '4.2 m',
       min: '100 mm',
       max: '100 m',
       step: '100 mm',
-      note: 'along the edge, before trimming the ends',
+      note: 'of a long timber: along its edge, and what is left for trimming',
+    }),
+    more: input('count', 'Boards more than need be', {
+      seldom: true,
+      from: '{part}.boardsMore',
+      fromBy: { choice: 'part', links: { panel: '', spar: '' } },
+      preset: '0',
+      min: '0',
+      max: '10',
+      step: '1',
+      note: 'the plan of pieces may take one more, to keep the joints clear',
     }),
     boards: input('count', 'Boards joined', {
-      from: '{self}.boardsNeeded',
+      from: '{self}.usualBoards',
       preset: '3',
       min: '1',
       max: '50',
@@ -71,6 +104,12 @@ export const scarf = defineCell({
       gives: 'share',
       says: 'the planning curve of strength against slope, straight between 0.25 at a butt, 0.65 at 1 in 5, 0.80 at 8, 0.85 at 10, 0.90 at 12 and 0.95 at 20',
       run: scarfStrength,
+    },
+    strengthOfPanelScarf: {
+      takes: ['slope'],
+      gives: 'share',
+      says: 'the same for plywood, straight between 0.25 at a butt, 0.75 at 1 in 5 and 1 at 8',
+      run: panelScarfStrength,
     },
   },
   steps: {
@@ -95,26 +134,27 @@ export const scarf = defineCell({
       'boards needed for the length',
       'geometry: n boards less n - 1 tapers',
     ),
+    usualBoards: step('count', 'boardsNeeded + more', 'boards by the plan of pieces', GEOMETRY),
     lost: step('length', '(boards - 1) * taper', 'length of board eaten by the joints together', GEOMETRY),
     joinedLength: step('length', 'boards * boardLength - lost', 'length of the joined board', GEOMETRY),
     over: step('length', 'joinedLength - wanted', 'length to spare; less than nothing falls short', GEOMETRY),
     strengthKept: step(
       'share',
-      'strengthOfScarf(slope)',
+      'part == "panel" ? strengthOfPanelScarf(slope) : strengthOfScarf(slope)',
       'part of the strength of the unbroken board that the joint keeps, in tension',
-      `common practice: a curve drawn through printed values, which stand ${scarfSpread} apart either way; butt from ${HANDBOOK}; slopes 5 to 12 from memory of its older chapter on glued members; 1 in 20 quoted from R. Birmingham, Boat Building Techniques`,
+      `common practice: a curve drawn through printed values, which stand ${scarfSpread} apart either way; butt from ${HANDBOOK}; slopes 5 to 12 from memory of its older chapter on glued members; 1 in 20 quoted from R. Birmingham, Boat Building Techniques; plywood from memory of the Plywood Design Specification (APA)`,
     ),
     keptLow: step(
       'share',
-      `max(0, strengthKept - ${scarfSpread})`,
-      'the same by the lowest edition',
+      `part == "panel" ? strengthKept : max(0, strengthKept - ${scarfSpread})`,
+      'the same by the lowest edition; of plywood there is one figure only',
       `from memory: editions of the Wood Handbook's older chapter on glued members differ by about ${scarfSpread}`,
     ),
     keptHigh: step(
       'share',
-      `min(1, strengthKept + ${scarfSpread})`,
+      `part == "panel" ? strengthKept : min(1, strengthKept + ${scarfSpread})`,
       'the same by the highest edition',
-      'from memory: the same; for plywood more is printed, the whole at 1 in 8',
+      'from memory: the same',
     ),
     shearInGlue: step(
       'ratio',
@@ -127,13 +167,6 @@ export const scarf = defineCell({
       '1 / (1 + slope^2)',
       'tension across the glue line for each unit of pull in the board',
       'geometry: equilibrium on the slope',
-    ),
-    stagger: step(
-      'length',
-      'max(600 mm, 24 * thickness)',
-      'least distance along the boat from a joint in the paired or neighbouring timber',
-      'common practice, no source',
-      'least',
     ),
   },
   answers: [
@@ -150,8 +183,21 @@ export const scarf = defineCell({
       from: 'of the unbroken board in tension, give or take 5 %',
     },
   ],
-  inWords:
-    'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}, {lost} of board gone into the joints. Each keeps about {strengthKept} of the strength; the books do not agree: editions of one and the same run from {keptLow} to {keptHigh}.',
+  inWords: [
+    {
+      when: 'boards == 1',
+      says: 'One board of {boardLength} reaches {wanted}: no joint. If you make one at {slope}, taper {taper} of each board; it keeps about {strengthKept} of the strength.',
+    },
+    {
+      when: 'part == "panel"',
+      says: 'Taper {taper} of each sheet at {slope}; {boards} sheets of {boardLength} then make {joinedLength}, for {lost} goes into the joints. A scarf in plywood keeps about {strengthKept} of the strength along the face grain.',
+    },
+    {
+      when: 'glueToSection < 10',
+      says: `${JOIN} ${KEPT} The glue area is {glueToSection} times the section; where a joint must be as strong as the wood, 10 times is asked, and that is 1 in 10.`,
+    },
+    { says: `${JOIN} ${KEPT}` },
+  ],
   warnings: [
     {
       when: 'boards > 1 and boardLength < 2 * taper',
@@ -167,20 +213,21 @@ export const scarf = defineCell({
     },
     {
       when: 'slope < 8',
-      says: 'Steeper than 1 in 8: a scarf of {slope} keeps about {strengthKept} of the strength, from {keptLow} to {keptHigh} by edition.',
-      limit: `plywood scarfs are typically 1 in 8, ${HANDBOOK}`,
+      says: 'Steeper than 1 in 8: a scarf of {slope} keeps about {strengthKept} of the strength.',
+      limit: `1 in 8 to 12 for long timbers: common practice; plywood scarfs are typically 1 in 8, ${HANDBOOK}`,
       weight: 'mind',
     },
     {
-      when: 'glueToSection < 10',
-      says: 'The glue area is {glueToSection} times the section; 10 times is asked where the joint must be about as strong as the wood.',
-      limit: HANDBOOK,
+      when: 'part == "spar" and slope < 10',
+      says: 'A spar bends all its length: its joints must be about as strong as the wood. The glue area is {glueToSection} times the section; 10 times is asked.',
+      limit: `${HANDBOOK}; 1 in 12 for spars: common practice`,
       weight: 'mind',
     },
   ],
   cautions: [
-    'Keep joints away from the tightest bend and from frame notches, and port and starboard joints apart by the stagger or more: where they fall along the boat is a cell of its own.',
-    'A plank bent flat is scarfed across its width, the taper on its wide faces, so that the bend presses the joint together and does not peel it.',
+    'Where the bend is not easy keep joints away from its tightest place; keep them clear of frames, and those of port and starboard apart. Where they fall along the boat is a cell of its own.',
+    'A plank bent flat is scarfed through its thickness, the taper on its wide faces, so that the bend presses the joint together and does not peel it.',
+    'Plywood is tapered with its face grain along the sheet; the plies show as straight stripes when the taper is flat.',
     'A feather edge catches: clamp the board and plane or saw the taper away from your hands; wear eye protection.',
     "Glue: follow the maker's sheet for moisture, temperature, gloves and fresh air. Thin-line glues need pressure, epoxy only contact.",
     'The strength kept is a planning value for sound, straight-grained wood and a good glue line, not a test of your joint.',
@@ -194,11 +241,11 @@ export const scarf = defineCell({
     ...otherPrinted.map(
       (printed) => ({ text: `${printed.source}: ${inFigures(printed)}`, known: 'from memory' }) as const,
     ),
-    { text: 'Planning curve of strength and stagger of joints', known: 'common practice' },
+    { text: 'Planning curve of strength', known: 'common practice' },
     { text: 'Taper, glue face, joined length', known: 'geometry' },
   ],
-  lights: ['{along}'],
-
+  lights: ['{part}'],
+  brings: piecePlanQuantities,
   draw: drawScarf,
   chart: strengthChart,
 });

@@ -36,12 +36,12 @@ export function CellInputs({ instance }: { instance: Instance }) {
 
 /** Its own field, or that of the boat's number which leads in its place, as long as nothing is written here. */
 function fieldOf({ cell, name, presets }: Instance, key: string, graph: Graph) {
-  const spec = cell.inputs[key];
   const own = { name: `${name}.${key}` };
-  if (!spec || isChoice(spec) || !spec.ofBoat || spec.from === undefined) return own;
   const entry = graph.entry(own.name);
-  const isOwn = key in presets || entry?.written === true || entry?.built !== undefined;
-  return isOwn || !graph.has(spec.from)
+  if (!cell.inputs[key]?.ofBoat || !entry) return own;
+  const isOwn = key in presets || entry.written || entry.built !== undefined;
+  // Where nothing is written the entry is the link, a choice of the cell's filled in.
+  return isOwn || !graph.has(entry.text)
     ? own
-    : { name: spec.from, usual: 'usual value · the boat’s own: other cells follow it' };
+    : { name: entry.text, usual: 'usual value · the boat’s own: other cells follow it' };
 }

@@ -1,11 +1,35 @@
 /** Where the scarfs of a long timber fall along its edge, and what speaks against each place. */
-import { type Edge, type Hull, type Station } from '../../boat';
-import { type BendAlong, bendAlong } from '../../boat/bend-along';
-import { between, laidPieces, lapsOf, middleOf, type Stretch } from '../../kernel/laid-boards';
-import type { Values } from '../define';
-import { sideOf } from '../frames/jig-in-hand';
+import { between, laidPieces, lapsOf, middleOf, type Stretch } from '../kernel/laid-boards';
+import { type BendAlong, bendAlong } from './bend-along';
+import type { Edge } from './edge';
+import { sideOf } from './frame-stands';
+import type { Hull } from './hull';
+import type { Station } from './station';
 
 export type Side = 'port' | 'starboard';
+
+/** What joints are held to. Lengths in m. */
+export interface JointRules {
+  /** The board's thickness, and the length of one board. */
+  readonly thickness: number;
+  readonly board: number;
+  /** Length of a taper over the thickness. */
+  readonly slope: number;
+  /** Left for trimming, half of it beyond each end of the edge. */
+  readonly trim: number;
+  /** Thickness of a frame, and on which side of its line it stands: `custom`, `forward`, `aft`. */
+  readonly siding: number;
+  readonly stands: string;
+  /** A stretch bends hard from this share of the edge's hardest bend on, where the bend is not easy. */
+  readonly hardShare: number;
+  /** A bend is easy from this radius over thickness on. */
+  readonly easyBend: number;
+  readonly frameClearance: number;
+  /** Joints port and starboard at least so far apart. */
+  readonly stagger: number;
+  /** Shortest piece worth a scarf. */
+  readonly least: number;
+}
 
 /** A frame's wood along the edge, from its after end, m. */
 export interface FrameThere extends Stretch {
@@ -17,31 +41,19 @@ export interface LongTimber {
   readonly edge: Edge;
   readonly bend: BendAlong;
   readonly frames: readonly FrameThere[];
+  /** The timber before its ends are trimmed: it begins before the edge and ends beyond it. */
+  readonly rough: Stretch;
   readonly board: number;
   readonly taper: number;
   readonly pair: boolean;
   /** Bends from here on are hard, 1/m; infinite where none of the edge is. */
   readonly hardFrom: number;
+  /** From this share of the hardest bend on, a joint that is not in a hard bend owes it to the bend being easy. */
+  readonly hardShare: number;
   readonly frameClearance: number;
   readonly stagger: number;
   readonly least: number;
 }
-
-/** What the timber follows from: keys of the cell. */
-export const timberKeys = [
-  'along',
-  'sides',
-  'thickness',
-  'taper',
-  'boardLength',
-  'siding',
-  'stands',
-  'hardShare',
-  'easyBend',
-  'frameClearance',
-  'stagger',
-  'leastPiece',
-] as const;
 
 /** A joint by itself. */
 export interface Lap extends Stretch {
@@ -54,6 +66,8 @@ export interface Lap extends Stretch {
   /** Lap to that frame's wood, m; below zero by as much as it lies on it. */
   readonly clear: number;
   readonly inHardBend: boolean;
+  /** Where the edge bends as hard as anywhere, but easily. */
+  readonly inEasyBend: boolean;
   readonly onFrame: boolean;
 }
 
@@ -79,23 +93,24 @@ export interface Joint extends Lap {
 const ROUNDING = 1e-6;
 
 /** @throws a sentence where the edge can't be drawn */
-export function timberOf(hull: Hull, v: Values): LongTimber {
-  const of = (key: (typeof timberKeys)[number]) => Number(v[key]);
-  const edge = hull.edge(String(v['along']));
+export function timberOf(hull: Hull, edge: Edge, rules: JointRules): LongTimber {
+  const { thickness, board, slope, trim, siding, hardShare, frameClearance, stagger, least } = rules;
   const bend = bendAlong(edge);
-  const hardest = bend.worst * of('hardShare');
-  const easy = 1 / (of('easyBend') * of('thickness'));
+  const easy = 1 / (rules.easyBend * thickness);
   return {
     edge,
     bend,
-    frames: framesAlong(hull, edge, of('siding'), String(v['stands'])),
-    board: of('boardLength'),
-    taper: of('taper'),
-    pair: v['sides'] === 'pair',
-    hardFrom: bend.worst > easy ? Math.max(hardest, easy) : Infinity,
-    frameClearance: of('frameClearance'),
-    stagger: of('stagger'),
-    least: of('leastPiece'),
+    frames: framesAlong(hull, edge, siding, rules.stands),
+    rough: { from: -trim / 2, to: edge.length + trim / 2 },
+    board,
+    taper: slope * thickness,
+    // There is one timber along the keel, and a pair along every other edge.
+    pair: edge.index > 0,
+    hardFrom: bend.worst > easy ? Math.max(bend.worst * hardShare, easy) : Infinity,
+    hardShare,
+    frameClearance,
+    stagger,
+    least,
   };
 }
 
@@ -114,28 +129,37 @@ function framesAlong(hull: Hull, edge: Edge, siding: number, stands: string): re
 export function lapAt(timber: LongTimber, { from, to }: Stretch): Lap {
   const { bend, edge, frames } = timber;
   const hardest = bend.within({ from, to });
-  const [nearest] = frames
-    .map((there) => ({ frame: there.station, clear: between(there, { from, to }) }))
-    .toSorted((a, b) => a.clear - b.clear);
-  const clear = nearest?.clear ?? edge.length;
+  let nearest: FrameThere | null = null;
+  let clear = Infinity;
+  for (const there of frames) {
+    const gap = between(there, { from, to });
+    if (gap < clear) [nearest, clear] = [there, gap];
+  }
+  if (!nearest) clear = edge.length;
+  const share = bend.worst > 0 ? hardest / bend.worst : 0;
+  const inHardBend = hardest >= timber.hardFrom;
   return {
     from,
     to,
     at: middleOf({ from, to }),
     bend: hardest,
-    share: bend.worst > 0 ? hardest / bend.worst : 0,
-    frame: nearest?.frame ?? null,
+    share,
+    frame: nearest?.station ?? null,
     clear,
-    inHardBend: hardest >= timber.hardFrom,
+    inHardBend,
+    inEasyBend: !inHardBend && share >= timber.hardShare,
     onFrame: clear < timber.frameClearance - ROUNDING,
   };
 }
 
 /** @throws a sentence where boards are no longer than their taper */
 export function laidSide(timber: LongTimber, first: number): LaidSide {
-  const { edge, board, taper } = timber;
+  const { rough, board, taper } = timber;
   const start = Math.min(first, board);
-  const pieces = laidPieces(edge.length, board, taper, start);
+  const pieces = laidPieces(rough.to - rough.from, board, taper, start).map(({ from, to }) => ({
+    from: rough.from + from,
+    to: rough.from + to,
+  }));
   return {
     first: start,
     pieces,
@@ -171,11 +195,16 @@ export function verdictOf(joint: Joint): string {
       : '',
     joint.tooNear ? 'too near the joint across' : '',
   ].filter((one) => one !== '');
-  return says.length > 0 ? says.join(', ') : 'clear';
+  if (says.length > 0) return says.join(', ');
+  return joint.inEasyBend ? 'clear: the bend is easy' : 'clear';
 }
 
-/** Keys of the cell that the whole layout follows from. */
-export const layoutKeys = [...timberKeys, 'portFirst', 'starboardFirst'] as const;
+/** First boards of a pair, their tapers and what is left for trimming included, m. */
+export interface FirstBoards {
+  readonly port: number;
+  /** Of no account where there is one timber only. */
+  readonly starboard: number;
+}
 
 export interface Layout {
   readonly timber: LongTimber;
@@ -185,17 +214,9 @@ export interface Layout {
   readonly joints: readonly Joint[];
 }
 
-const known = new WeakMap<Hull, { readonly key: string; readonly layout: Layout }>();
-
-/** The layout by the cell's values; the last is kept, since every step of every row asks for it. */
-export function layoutOf(hull: Hull, v: Values): Layout {
-  const key = layoutKeys.map((name) => v[name]).join(' ');
-  const before = known.get(hull);
-  if (before?.key === key) return before.layout;
-  const timber = timberOf(hull, v);
-  const port = laidSide(timber, Number(v['portFirst']));
-  const starboard = timber.pair ? laidSide(timber, Number(v['starboardFirst'])) : null;
-  const layout = { timber, port, starboard, joints: jointsOf(timber, port, starboard) };
-  known.set(hull, { key, layout });
-  return layout;
+/** @throws a sentence where boards can't be laid along the edge */
+export function layOut(timber: LongTimber, first: FirstBoards): Layout {
+  const port = laidSide(timber, first.port);
+  const starboard = timber.pair ? laidSide(timber, first.starboard) : null;
+  return { timber, port, starboard, joints: jointsOf(timber, port, starboard) };
 }

@@ -1,0 +1,63 @@
+/**
+ * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
+ * person holds, and the modulus of each wood in bending alone. Brought by the cells that ask for them.
+ */
+import { easyBend } from '../trade/bend-grades';
+import { citation, look } from '../trade/table';
+import { bendingRaise, timber } from '../trade/timber';
+import type { Layout } from './lists';
+import type { Derived, Given } from './quantity';
+
+/** Entries of the boat: what is typed of them in one cell holds in all. */
+export const bendingRules: readonly Given[] = [
+  {
+    name: 'bending.allowed',
+    kind: 'share',
+    meaning: 'share of rupture that a bend may take',
+    source:
+      'common practice: 50 % for clear, straight wood, up to 67 % for picked wood bent slowly, 33 % with small knots',
+    preset: '50 %',
+    min: '10 %',
+    max: '67 %',
+    step: '1 %',
+  },
+  {
+    name: 'bending.easyFrom',
+    kind: 'number',
+    meaning: 'thicknesses of radius from which a bend is easy, and below which it is tight',
+    source: easyBend.source,
+    preset: String(easyBend.value),
+    min: '10',
+    max: '2000',
+    step: '10',
+  },
+  {
+    name: 'bending.onePerson',
+    kind: 'force',
+    meaning: 'pull that one person holds',
+    source: 'common practice: 200 to 300 N at arm’s reach',
+    preset: '250 N',
+    min: '10 N',
+    max: '2 kN',
+    step: '10 N',
+  },
+];
+
+export const bendingModuli = timber.rows.flatMap(({ id, label }): Derived[] => {
+  const printed = look(timber, id, 'modulus');
+  if (!printed) return [];
+  return [
+    {
+      name: `timber.${id}.bendingModulus`,
+      kind: 'stress',
+      meaning: `modulus of ${label} in bending alone, at 12 % moisture`,
+      source: `${citation(printed)}, raised by a tenth; ${citation(bendingRaise)}`,
+      from: () => printed.value * bendingRaise.value,
+    },
+  ];
+});
+
+/** Without a boat there are no entries for cells to share; the woods are the same everywhere. */
+export function bendingQuantities({ edges }: Layout): readonly (Derived | Given)[] {
+  return edges.length > 0 ? [...bendingRules, ...bendingModuli] : bendingModuli;
+}

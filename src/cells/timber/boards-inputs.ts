@@ -1,0 +1,186 @@
+/** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
+import type { Option } from '../../boat';
+import { longParts } from '../../boat/piece-plan';
+import { soldKeys } from '../../boat/piece-plan-quantities';
+import { choice, input, type InputSpec } from '../define';
+import { partKeys } from './boards-plan';
+
+/** Pieces that the cut list holds. */
+export const LISTED = 40;
+
+const pieceOptions: readonly Option[] = Array.from({ length: LISTED }, (_, i) => ({
+  id: `cut${i + 1}`,
+  label: `${i + 1}`,
+}));
+
+const lengthOf = (
+  label: string,
+  { preset, min, max, step = '1 mm', ...more }: Omit<InputSpec, 'kind' | 'label'>,
+) =>
+  input('length', label, {
+    preset,
+    ...(min === undefined ? {} : { min }),
+    ...(max === undefined ? {} : { max }),
+    step,
+    ...more,
+  });
+
+/** What is asked of each part: how many, how it is laid, and the section bought for it. */
+const ofParts = longParts.flatMap(({ id, label }) => {
+  const key = partKeys[id];
+  const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
+  const ofBoat = (from: string) => ({ from: `${id}.${from}`, ofBoat: true, seldom: true });
+  return [
+    [
+      `${key}Pieces`,
+      input('count', `${name}: how many`, {
+        from: `${id}.pieces`,
+        preset: '0',
+        min: '0',
+        max: '12',
+        step: '1',
+        note: 'as in the boat; 0 where you have it',
+      }),
+    ],
+    [
+      `${key}Board`,
+      lengthOf(`${name}: length of board it is laid in`, {
+        ...ofBoat('boardLength'),
+        preset: '8 ft',
+        min: '300 mm',
+        max: '12 m',
+        step: '100 mm',
+      }),
+    ],
+    [
+      `${key}Port`,
+      lengthOf(`${name}: first board to port`, {
+        ...ofBoat('portFirst'),
+        preset: '8 ft',
+        min: '10 mm',
+        max: '100 m',
+      }),
+    ],
+    [
+      `${key}Starboard`,
+      lengthOf(`${name}: first board to starboard`, {
+        ...ofBoat('starboardFirst'),
+        preset: '6 ft',
+        min: '10 mm',
+        max: '100 m',
+      }),
+    ],
+    [
+      `${key}Thickness`,
+      lengthOf(`${name} thickness`, { ...ofBoat('thickness'), preset: '19 mm', min: '1 mm', max: '150 mm' }),
+    ],
+    [
+      `${key}Width`,
+      lengthOf(`${name} width, of the board`, {
+        from: `${id}.boardWidth`,
+        seldom: true,
+        preset: '38 mm',
+        min: '3 mm',
+        max: '2 m',
+        note: 'its own, or more where it is cut to shape from a wider board',
+      }),
+    ],
+  ] as const;
+});
+
+const sold = soldKeys.flatMap((key, at) => {
+  const stock = { A: '8 ft', B: '10 ft', C: '12 ft', D: '14 ft' }[key];
+  return [
+    [
+      `stock${key}`,
+      lengthOf(`Board length sold, ${at + 1}`, {
+        from: `lumber.length${key}`,
+        ofBoat: true,
+        preset: stock,
+        min: '0 mm',
+        max: '12 m',
+        step: '100 mm',
+      }),
+    ],
+    [
+      `price${key}`,
+      input('timberPrice', `Price of that board, ${at + 1}`, {
+        from: `lumber.price${key}`,
+        ofBoat: true,
+        preset: '1500 /m³',
+        min: '0 /m³',
+        max: '100000 /m³',
+        step: '50 /m³',
+      }),
+    ],
+  ] as const;
+});
+
+const asInputs = (pairs: readonly (readonly [string, InputSpec])[]) =>
+  Object.fromEntries<InputSpec>(pairs.map(([key, spec]) => [key, spec]));
+
+export const boardsInputs = {
+  ...asInputs(ofParts.filter(([, spec]) => !('seldom' in spec))),
+  ...asInputs(sold),
+  ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
+  otherPieces: input('count', 'Other parts: how many', {
+    preset: '0',
+    min: '0',
+    max: '12',
+    step: '1',
+    seldom: true,
+  }),
+  otherLength: lengthOf('Other parts: length of each', {
+    preset: '1 m',
+    min: '100 mm',
+    max: '12 m',
+    step: '10 mm',
+    seldom: true,
+    note: 'each in one piece',
+  }),
+  otherThickness: lengthOf('Other part thickness', {
+    preset: '19 mm',
+    min: '1 mm',
+    max: '150 mm',
+    seldom: true,
+  }),
+  otherWidth: lengthOf('Other part width', { preset: '38 mm', min: '3 mm', max: '2 m', seldom: true }),
+  trim: lengthOf('Left on each part for trimming', {
+    from: 'pieces.trim',
+    ofBoat: true,
+    preset: '50 mm',
+    min: '0 mm',
+    max: '1 m',
+    step: '10 mm',
+    seldom: true,
+  }),
+  slope: input('slope', 'Slope of the scarfs', {
+    from: 'pieces.slope',
+    ofBoat: true,
+    preset: '8',
+    min: '4',
+    max: '20',
+    step: '1',
+    seldom: true,
+  }),
+  kerf: lengthOf('Saw kerf', {
+    preset: '3 mm',
+    min: '0 mm',
+    max: '10 mm',
+    step: '0.5 mm',
+    seldom: true,
+    note: 'common practice: 3 mm on a table saw',
+  }),
+  jointPrice: input('money', 'What a joint is worth to you', {
+    preset: '2',
+    min: '0',
+    max: '1000',
+    step: '1',
+    seldom: true,
+    note: 'made up: glue and an hour with the plane',
+  }),
+  piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1', seldom: true }),
+};
+
+/** What the cut list follows from. */
+export const planUses: readonly string[] = Object.keys(boardsInputs).filter((key) => key !== 'piece');
