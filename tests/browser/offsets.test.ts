@@ -108,6 +108,13 @@ describe('by keyboard alone', () => {
     await press(page, 'Enter');
     await expect.poll(() => figures(page)).toStrictEqual(wanted.figures);
     expect(await sideArea(page)).toBe(wanted.side);
+    // A first hull is the news, and not all that comes with her; nothing had kept a limit before.
+    const ripple = page.locator('.ripple');
+    await reads(ripple.locator('h2'), 'The hull is drawn');
+    await reads(ripple.locator('p').first(), /^4220 mm long, 1422 mm wide, 443 mm deep\.$/);
+    expect(await ripple.innerText()).not.toMatch(/past a limit|numbers moved/);
+    // There is no plan that the typed numbers could be written over.
+    expect(await cell(page, 'offsets').locator('.box.written').count()).toBe(0);
     expect(await page.locator('.offsets-faults').count()).toBe(0);
     expect(await leftovers(page)).toStrictEqual([]);
     await reload(page);

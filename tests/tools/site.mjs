@@ -19,18 +19,19 @@ export function buildSite(dir) {
 }
 
 /**
- * Serves a built site on a free port of this machine.
+ * Serves a built site on a port of this machine.
  * @param {string} dir
+ * @param {number} [port] this one, or the next that is free; left out, any free one
  * @returns {Promise<{ url: string, close: () => Promise<void> }>}
  */
-export async function serveSite(dir) {
+export async function serveSite(dir, port = 0) {
   const { preview } = await import('vite');
   const server = await preview({
     root: inRoot(''),
     configFile: false,
     logLevel: 'error',
     build: { outDir: dir },
-    preview: { host: '127.0.0.1', port: 0 },
+    preview: { host: '127.0.0.1', port, strictPort: false },
   });
   const url = server.resolvedUrls?.local[0];
   if (!url) throw new Error('the preview server gave no address');

@@ -6,6 +6,7 @@ import type { Moved } from '../../notebook';
 import { sayOf, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital, inShort } from '../words';
+import { edgesOf } from './snapshot';
 import { hullWords, inBrief, isStill } from './words';
 
 /** How many moves are listed before "and so many more". */
@@ -48,8 +49,10 @@ export function RippleView() {
 function OfHull({ drawn }: { drawn: boolean }) {
   const bench = useBench();
   const graph = bench.book.inHand.value;
-  const hull = graph.hull();
-  if (!drawn) return html`<p>${isIssue(hull) ? `${capital(hull.issue)}.` : ''}</p>`;
+  if (!drawn) {
+    const missing = edgesOf(bench, graph).find(isIssue);
+    return html`<p>${missing ? `${capital(missing.issue)}.` : ''}</p>`;
+  }
   const say = (key: string) => sayOf(graph, `hull.${key}`, graph.value(`hull.${key}`), bench.shown.value);
   const faults = [...bench.instances.value.values()]
     .filter(({ cell, name }) => cell.stage === 'shape' && name === cell.id)

@@ -1,4 +1,5 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
+import { lists, type Value } from '../../boat';
 import { compiled, type Instance, type Tell, valueOf, warningsOf } from '../../cells';
 import { isIssue, plainShown, write } from '../../measure';
 import type { Graph, Ripple, Snapshot } from '../../notebook';
@@ -35,7 +36,12 @@ export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): M
     );
     for (const { name, tell } of applies) warnings.set(name, tell);
   }
-  return { values, warnings, unweighed, hull: !isIssue(graph.hull()) };
+  return { values, warnings, unweighed, hull: edgesOf(bench, graph).every((length) => !isIssue(length)) };
+}
+
+/** The length of each edge, or why it can't be drawn: the hull is there when all of them are. */
+export function edgesOf(bench: Bench, graph: Graph): Value[] {
+  return lists(bench.table.peek()).edges.map(({ id }) => graph.value(`${id}.length`));
 }
 
 /** Warnings that can't be weighed, because a number of theirs is missing. */
