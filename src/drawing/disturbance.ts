@@ -61,6 +61,7 @@ export function disturbsGround(berth: Berth, ground: Ground): number {
   let cost = 0;
   if (berth.slab) {
     const { strokes, hatched } = ground.under(berth.slab);
+    cost += COST.collision * ground.struck(berth.slab);
     cost += (strokes > 0 ? COST.textOnStroke + COST.strokeCell * strokes : 0) + COST.hatchedCell * hatched;
   }
   const [leader] = berth.strokes;
@@ -74,9 +75,11 @@ export function collisionsOf(
   { slab, ...berth }: Berth,
   others: Iterable<{ readonly berth: Berth }>,
   edges: Edges,
+  ground: Ground,
 ): number {
   if (!slab) return 0;
-  let count = slab.x - slab.reachX < edges.left || slab.x + slab.reachX > edges.right ? 1 : 0;
+  let count = ground.struck(slab);
+  count += slab.x - slab.reachX < edges.left || slab.x + slab.reachX > edges.right ? 1 : 0;
   for (const { berth: other } of others) {
     if (other.slab === slab || apart(berth, other)) continue;
     count += (other.slab && slabsMeet(slab, other.slab, CLEAR) ? 1 : 0) + linesUnder(slab, other);

@@ -1,10 +1,11 @@
 // A coarse map of the sheet that remembers where strokes and hatching lie, so that texts
-// can keep off them. It only ranks berths: a text over an outline is ugly, not wrong.
+// can keep off them. It only ranks berths: a text over an outline is ugly, not wrong. What a text must
+// not lie on at all, thin lines and heads of arrows that it would pass for its own, is kept exactly.
 
 import { onPaper, type Paper } from './berth';
 import { flatten } from './flatten';
 import { isText, type Shape } from './shapes';
-import type { Slab, Stroke } from './slab';
+import { type Slab, type Stroke, within } from './slab';
 
 /** Side of a cell, px. */
 const CELL = 4;
@@ -27,6 +28,36 @@ export interface Ground {
   readonly under: (slab: Slab) => Count;
   /** Cells with a stroke along a thin line. */
   readonly along: (stroke: Stroke) => number;
+  /** Thin lines and heads of arrows under a text. */
+  readonly struck: (slab: Slab) => number;
+}
+
+/** Length of an arrow's head, and half its width with some air, px. */
+const HEAD = 9;
+const HEAD_CLEAR = 4;
+
+interface Thin {
+  readonly stroke: Stroke;
+  /** Paper to be kept beside it, px. */
+  readonly clear: number;
+}
+
+/** The strokes of shapes that no text may lie on, px. */
+function thinStrokes(shapes: readonly Shape[], paper: Paper): Thin[] {
+  return shapes.flatMap((shape): Thin[] => {
+    if (shape.shape === 'arrow') {
+      const [x1, y1] = onPaper(paper, shape.from);
+      const [x2, y2] = onPaper(paper, shape.to);
+      const length = Math.hypot(x2 - x1, y2 - y1);
+      if (length < 0.5) return [];
+      const share = HEAD / length; // a short arrow is all head
+      const stroke: Stroke = [x2, y2, x2 - share * (x2 - x1), y2 - share * (y2 - y1)];
+      return [{ stroke, clear: HEAD_CLEAR }];
+    }
+    if (shape.shape !== 'line' || shape.pen !== 'dimension') return [];
+    const points = shape.points.map((point) => onPaper(paper, point));
+    return points.slice(1).map((to, i) => ({ stroke: [...points[i]!, ...to], clear: CLEAR })); // the list shifted by one
+  });
 }
 
 export function mapGround(shapes: readonly Shape[], paper: Paper): Ground {
@@ -123,7 +154,9 @@ export function mapGround(shapes: readonly Shape[], paper: Paper): Ground {
     return count;
   };
 
+  const thin = thinStrokes(shapes, paper);
   return {
+    struck: (slab) => thin.filter(({ stroke, clear }) => within(slab, stroke, clear)).length,
     under: (slab) => (slab.cos === 1 || slab.cos === 0 ? countUpright(slab) : countTurned(slab)),
     along: ([x1, y1, x2, y2]) => {
       const steps = Math.max(1, Math.ceil(Math.hypot(x2 - x1, y2 - y1) / CELL));

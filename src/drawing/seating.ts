@@ -185,12 +185,13 @@ function best(
 
 /** Turns texts into numbers, and numbers into silence, until no text lies on another, on a foreign line or off the sheet. */
 export function giveWay(seats: readonly Seat[], shapes: readonly Shape[], seating: Seating): void {
-  for (let loser = worst(seats, seating.edges); loser; loser = worst(seats, seating.edges)) {
+  const ground = mapGround(shapes, seating.paper);
+  const next = () => worst(seats, seating.edges, ground);
+  for (let loser = next(); loser; loser = next()) {
     const seat = loser;
     if (seat.manner === 'full' && !isAgain(seat.shape)) {
       seat.manner = 'numbered';
       const others = seats.filter((s) => s !== seat);
-      const ground = mapGround(shapes, seating.paper);
       Object.assign(seat, best(seat.shape, [numbered(0)], others, ground, seating, null));
     } else {
       seat.manner = 'silent';
@@ -200,12 +201,12 @@ export function giveWay(seats: readonly Seat[], shapes: readonly Shape[], seatin
 }
 
 /** Of the seats in collision the one that should give way: the most entangled, a label before a dimension, a long text before a short one. */
-function worst(seats: readonly Seat[], edges: Edges): Seat | null {
+function worst(seats: readonly Seat[], edges: Edges, ground: Ground): Seat | null {
   let found: Seat | null = null;
   let most = 0;
   for (const seat of seats) {
     if (seat.manner === 'silent') continue;
-    const count = collisionsOf(seat.berth, seats, edges);
+    const count = collisionsOf(seat.berth, seats, edges, ground);
     const weight = 10 * count + TURN[seat.shape.shape] + 0.01 * seat.shape.text.length;
     if (count > 0 && weight > most) {
       most = weight;

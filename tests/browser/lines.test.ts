@@ -180,7 +180,7 @@ test('follows an edit at once, shows a second version, and lets go of the graphi
   await hull.scrollIntoViewIfNeeded();
   await expect.poll(() => picture(hull)).not.toBe(two);
   expect((await watchedIn(page)).live).toBe(1);
-  await hull.getByRole('button', { name: 'Put the hull down' }).click();
+  await hull.getByRole('button', { name: 'Show the still picture' }).click();
   await expect.poll(async () => (await watchedIn(page)).live).toBe(0);
   expect(await hull.locator('canvas').count()).toBe(0);
   expect(await hull.locator('svg.hull-still').isVisible()).toBe(true);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { dim, label, rect, type TextShape } from '../../src/drawing';
 import { berth, settings, slabAt, type Paper } from '../../src/drawing/berth';
 import { collisionsOf } from '../../src/drawing/disturbance';
+import { mapGround } from '../../src/drawing/ground';
 import { giveWay, seatAll, type Seat, type Seating } from '../../src/drawing/seating';
 
 const paper: Paper = { scale: 1, origin: [100, 200], left: 100, top: 100, right: 300, bottom: 200, size: 13 };
@@ -44,7 +45,8 @@ describe('giving way', () => {
     const seats = [seated(long, 0, 200, 250), seated(short, 1, 2, 50)];
     giveWay(seats, [long, short], seating);
     expect(seats.map((s) => s.manner)).toEqual(['full', 'numbered']);
-    for (const { berth: taken } of seats) expect(collisionsOf(taken, seats, edges)).toBe(0);
+    for (const { berth: taken } of seats)
+      expect(collisionsOf(taken, seats, edges, mapGround([long, short], paper))).toBe(0);
   });
 });
 

@@ -299,45 +299,45 @@ export const batten = defineCell({
     },
   ],
   inWords:
-    'Bent round {radius} near {near}, a batten {thickness} thick takes {share} of what breaks this wood. The duck at {hardest} holds {greatest}, all of them together {allDucks}. Buy {length}: the line is {curve}, and the rest runs past its ends.',
+    'Near {near} the batten bends to a radius of {radius}; {thickness} thick, it takes {share} of what breaks this wood. The duck at {hardest} holds it with {greatest}, all ducks together with {allDucks}. Buy {length}: the line is {curve} long, and the rest runs past its ends.',
   table: {
     caption: 'The batten at every station',
     over: 'station',
     columns: [
       { of: 'offset', label: 'offset' },
-      { of: 'radiusHere', label: 'tightest about there' },
+      { of: 'radiusHere', label: 'tightest radius nearby' },
       { of: 'duck', label: 'duck' },
-      { of: 'shareHere', label: 'of breaking' },
+      { of: 'shareHere', label: 'share of breaking' },
     ],
   },
   warnings: [
     {
       when: 'share > allowed and share <= 0.67',
-      says: 'The bend near {near} takes {share} of the rupture, over the {allowed} allowed: at most {thickest} across the bend.',
+      says: 'The bend near {near} takes {share} of what breaks this wood, more than the {allowed} allowed: take a batten of at most {thickest} across the bend.',
       limit: 'the share allowed: 50 % for clear, straight wood is common practice',
       weight: 'mind',
     },
     {
       when: 'share > 0.67',
-      says: 'The bend near {near} takes {share} of what breaks this wood on average: at most {thickest} across the bend.',
+      says: 'The bend near {near} takes {share} of what breaks this wood on average: take a batten of at most {thickest} across the bend.',
       limit: '67 % of the mean modulus of rupture, for picked wood bent slowly: common practice',
       weight: 'stop',
     },
     {
       when: 'greatest > holds',
-      says: 'The duck at {hardest} has to hold {greatest}. Loose on the floor it would have to weigh {duckMass}; with {holds} a duck, at most {thickestHeld} across the bend.',
+      says: 'The duck at {hardest} has to hold {greatest}; loose on the floor it would have to weigh {duckMass}. Ducks that hold {holds} each take a batten of at most {thickestHeld} across the bend.',
       limit: 'what one duck or nail holds, as entered above',
       weight: 'mind',
     },
     {
       when: 'thickness < thinnest',
-      says: 'A limp batten: {push} in the middle of the longest bay moves it by up to {dent}. It follows every number, the wrong one too; take {thinnest} or more.',
+      says: 'The batten is limp: a push of {push} in the middle of the longest bay moves it by up to {dent}. It follows every number, the wrong one too. Take {thinnest} or more across the bend.',
       limit: 'the push and the move entered above; common practice, no source',
       weight: 'mind',
     },
   ],
   cautions: [
-    'A bent batten is a spring: let go, or broken, it strikes. Take the ducks off from the middle outward, one hand on the batten, and keep faces out of its plane.',
+    'A bent batten is a spring: let go, or broken, it strikes. Take the ducks off from the middle outward with one hand on the batten, and keep your face out of its way.',
     'Moduli are means of small, clear, straight-grained wood: single battens vary by about a sixth in rupture and a fifth in stiffness (from memory: Wood Handbook, Table 5-6), and a knot or grain that runs out takes far more.',
     'Forces and radii are those of small slopes: good while the line runs at less than about 0.3, or 17°, to the base of its view (common practice); steeper, they are estimates.',
   ],

@@ -93,7 +93,7 @@ export function runChart(v: Values, { hull, say }: Saying): Chart {
   if (proposed === 0) {
     return {
       ...bare,
-      says: 'A fair line’s third differences run on without leaps. No one correction would better these by enough to tell.',
+      says: 'The third differences of a fair line run on without leaps. No single correction would make them run better by enough to tell.',
       lines: [stands],
     };
   }

@@ -54,6 +54,7 @@ export const lines = defineCell({
       min: '1 mm',
       max: '1.5 m',
       step: '5 mm',
+      when: 'by != "weight"',
       note: 'from the lowest point of the hull up to the design waterline',
     }),
     weight: input('mass', 'Weight with all aboard', {
@@ -61,7 +62,8 @@ export const lines = defineCell({
       min: '1 kg',
       max: '20 t',
       step: '10 kg',
-      note: 'boat, motor, gear and crew; used where the weight is what is known',
+      when: 'by == "weight"',
+      note: 'boat, motor, gear and crew',
     }),
     station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
     panel: choice('Panel measured', { seldom: true, options: 'panels', preset: 'side' }),

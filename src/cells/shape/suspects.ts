@@ -111,6 +111,9 @@ export function signsInWords(signs: readonly boolean[]): string {
   return `${COUNTS[agree]!} of ${all} ${agree > 1 ? 'agree' : 'agrees'}`;
 }
 
+/** Spread of the flare of a side so wide, rad: both of its corners are rounded, each by its own. Both arguments m. */
+export const flareSpread = (nearest: number, width: number) => (Math.SQRT2 * spreadOf(nearest)) / width;
+
 /** The station where a panel's run of flare is oddest, or null where it is too short to tell. */
 function oddestFlare(hull: Hull, panel: number, line: LongLine, nearest: number): number | null {
   const corner = (edge: Edge | undefined, i: number): Vec2 => {
@@ -131,7 +134,7 @@ function oddestFlare(hull: Hull, panel: number, line: LongLine, nearest: number)
   const run = fairRun(
     sides.map(({ x }) => x),
     sides.map(({ flare }) => flare),
-    spreadOf(nearest) / width,
+    flareSpread(nearest, width),
   );
   return sides[oddOneOut(run).index]!.i;
 }

@@ -83,12 +83,12 @@ export function HullView({ instance }: { instance: Instance }) {
     <p class=${standing === 'in hand' ? 'plain on-screen-only' : 'plain'} role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
     ${
       standing === 'in hand'
-        ? html`<p class="hull-hint plain" id=${hint}>Drag to turn the hull. With the picture in hand, arrow keys turn it, + and − or the wheel or two fingers bring it nearer and farther, and Home puts it back.</p>`
+        ? html`<p class="hull-hint plain" id=${hint}>Drag to turn the hull. Once the picture is selected the arrow keys turn it too; + and −, the wheel or two fingers bring it nearer or farther, and Home puts it back.</p>`
         : null
     }
     <div class="hull-keys">
       <button type="button" aria-expanded=${standing === 'in hand'} onClick=${open}>
-        ${standing === 'in hand' ? 'Put the hull down' : 'Turn the hull by hand'}
+        ${standing === 'in hand' ? 'Show the still picture' : 'Turn the hull by hand'}
       </button>
       ${namedLooks.map(({ words, look: from }) => html`<button type="button" class="quiet" onClick=${() => setLook(from)}>${words}</button>`)}
     </div>

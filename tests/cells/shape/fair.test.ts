@@ -5,7 +5,13 @@ import { onHand, plainInstance, type Values } from '../../../src/cells';
 import { fair } from '../../../src/cells/shape/fair';
 import { longLine, type LineView } from '../../../src/cells/shape/long-line';
 import { movedHull } from '../../../src/cells/shape/moved-hull';
-import { rivalOn, signsInWords, suspectOn, witnessesOf } from '../../../src/cells/shape/suspects';
+import {
+  flareSpread,
+  rivalOn,
+  signsInWords,
+  suspectOn,
+  witnessesOf,
+} from '../../../src/cells/shape/suspects';
 import { fairRun, hollows, type Vec2 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
@@ -515,6 +521,26 @@ test('a moved hull moves the one point and keeps the rest', () => {
   expect(movedHull(hull, [{ ...move, by: 0 }])).toBe(hull);
   expect(hollows(moved.edge('sheer').batten, 'profile', 1, 0.001)).not.toStrictEqual([]);
 });
+
+test('rounding spreads the flare of a side by √2 marks / √12 over its width (closed form)', () => {
+  // A side 0.6 m wide at 27° of flare, each number of its two corners anywhere within half a mark of 1.5 mm.
+  const [width, flare, nearest] = [0.6, (27 * Math.PI) / 180, 0.0015];
+  const parts = 8;
+  const off = Array.from({ length: parts }, (_, i) => ((i + 0.5) / parts - 0.5) * nearest);
+  let sum = 0;
+  for (const [y0, z0] of pairs(off)) {
+    for (const [y1, z1] of pairs(off)) {
+      const out = width * Math.sin(flare) + y1 - y0;
+      sum += (Math.atan2(out, width * Math.cos(flare) + z1 - z0) - flare) ** 2;
+    }
+  }
+  const found = Math.sqrt(sum / parts ** 4);
+  // Eight even steps have a spread of √(1 − 1/64) of what lies anywhere between.
+  expect(flareSpread(nearest, width) * Math.sqrt(1 - 1 / parts ** 2)).toBeNear(found, 1e-4);
+  expect(flareSpread(0.012 ** 0.5, 1)).toBeNear(Math.sqrt((2 * 0.012) / 12), 1e-12);
+});
+
+const pairs = (numbers: readonly number[]) => numbers.flatMap((a) => numbers.map((b) => [a, b] as const));
 
 test('counts the other signs in words', () => {
   expect(signsInWords([true, true, true])).toBe('all three agree');

@@ -1,0 +1,53 @@
+/**
+ * No text of any drawing lies on another or on a thin line, or leaves its sheet: every cell on every starter and some odd
+ * boats, in millimetres and in inches, as wide as a phone gives, as the column gives, and on a card.
+ */
+import { expect, test } from 'vitest';
+import { starters, type Table } from '../../src/boat';
+import type { Cell } from '../../src/cells';
+import { cells } from '../../src/cells/all';
+import { collisions, type Drawing, LEAST_TEXT, overlay, setOut, type SetOut } from '../../src/drawing';
+import { plainShown, type Shown } from '../../src/measure';
+import { withOtherNames, withoutChines, withTwoChines } from './odd-boats';
+import { tryCell } from './try-cell';
+
+const boats: readonly (readonly [string, Table])[] = [
+  ...starters.map(({ id, table }) => [id, table] as const),
+  ['no chine', withoutChines],
+  ['two chines', withTwoChines],
+  ['other names', withOtherNames],
+];
+const inches: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '$' };
+
+/** The sheets a drawing is seen on, px: a phone of 390, beside the inputs or over the column at 1280, a card's 190 mm. */
+function sheetsFor({ wide = false }: Cell): readonly SetOut[] {
+  const maxHeight = wide === 'tall' ? 1000 : wide ? 640 : 420;
+  return [
+    { width: 324, maxHeight },
+    { width: wide ? 610 : 330, maxHeight },
+    { width: 497, maxHeight: 360, text: LEAST_TEXT },
+  ];
+}
+
+const clear = (drawing: Drawing, cell: Cell, of: string): string[] =>
+  sheetsFor(cell).flatMap((options) =>
+    collisions(setOut(drawing, options)).map(
+      ({ what, a }) => `${of}, ${options.width} px: ${what}: ${a.lines.join(' / ')}`,
+    ),
+  );
+
+test.each(cells.filter(({ draw }) => draw).map((cell) => [cell.id, cell] as const))(
+  '%s has its texts clear on every boat',
+  { timeout: 120_000 },
+  (_, cell) => {
+    const found = boats.flatMap(([id, table]) => {
+      const [metric, inch] = [plainShown, inches].map((shown) => tryCell(cell, {}, table, shown).drawing);
+      return [
+        ...(metric ? clear(metric, cell, id) : []),
+        ...(inch ? clear(inch, cell, `${id} in inches`) : []),
+        ...(metric && inch ? clear(overlay(metric, inch), cell, `${id}, two versions`) : []),
+      ];
+    });
+    expect(found).toStrictEqual([]);
+  },
+);
