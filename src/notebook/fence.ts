@@ -1,5 +1,6 @@
-/** The two fenced blocks of our own: a calculator cell, and a second version ready to look at. */
-import type { CellPlace, Fault, TryPlace } from './page-text';
+/** The fenced blocks of our own: a calculator cell, a second version ready to look at, and a boat to be brought. */
+import { boatsToBring } from './front-matter';
+import type { BoatPlace, CellPlace, Fault, TryPlace } from './page-text';
 
 export interface Fence {
   /** What stands after the opening fence: `cell scarf as keelsonScarf`. */
@@ -16,13 +17,23 @@ const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
 const LONGEST = 300;
 
 /** A fence that begins with one of our words; null where it is a plain code block. */
-export function readFence(fence: Fence): CellPlace | TryPlace | Fault[] | null {
+export function readFence(fence: Fence): CellPlace | TryPlace | BoatPlace | Fault[] | null {
   const word = fence.info.split(/\s+/, 1)[0];
-  if (word !== 'cell' && word !== 'try') return null;
+  if (word !== 'cell' && word !== 'try' && word !== 'boat') return null;
   const open = openFault(fence);
   if (open) return [open];
   const rest = fence.info.slice(word.length).trim();
+  if (word === 'boat') return readBoat(fence, rest);
   return word === 'cell' ? readCell(fence, rest) : readTry(fence, rest);
+}
+
+function readBoat(fence: Fence, boat: string): BoatPlace | Fault[] {
+  if (!boatsToBring.includes(boat))
+    return [
+      faultOf(fence, `A boat to be brought is one of ${boatsToBring.join(', ')}; "${boat}" is none of them.`),
+    ];
+  if (fence.text.trim() !== '') return [faultOf(fence, 'A block that brings a boat has no lines in it.')];
+  return { type: 'boat', boat, line: fence.line };
 }
 
 /** A fence that is never closed swallows all below it. */

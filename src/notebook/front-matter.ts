@@ -31,7 +31,8 @@ const stages = Object.keys({
 const isStage = (text: string): text is Stage => stages.includes(text);
 
 /** What a notebook may say it is about; one that says nothing follows the builder's own boat. */
-const boats = ['none', ...starters.map(({ id }) => id)];
+export const boatsToBring = starters.map(({ id }) => id);
+const boats = ['none', ...boatsToBring];
 
 /** Notebooks that don't say where they stand come after those that do. */
 export const LAST = 1000;

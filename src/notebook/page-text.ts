@@ -72,6 +72,7 @@ export type Block =
   | Rule
   | CellPlace
   | TryPlace
+  | BoatPlace
   | WhenPlace
   | Fault;
 
@@ -137,6 +138,14 @@ export interface WhenPlace {
   readonly type: 'when';
   readonly holds: Condition;
   readonly blocks: readonly Block[];
+  readonly line: number;
+}
+
+/** Where a notebook begins to tell of a certain boat: a key that brings her on a sheet of her own. */
+export interface BoatPlace {
+  readonly type: 'boat';
+  /** Id of the starter. */
+  readonly boat: string;
   readonly line: number;
 }
 

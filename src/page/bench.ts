@@ -47,8 +47,8 @@ export interface Bench {
   readonly shelf: Shelves | null;
   readonly windowShelf: Shelf | null;
   readonly keeping: Keeping;
-  /** Notebooks with a boat of their own that are read with the builder's. */
-  readonly readOwn: Signal<ReadonlySet<string>>;
+  /** The boat chosen to read a notebook with, by the notebook's id: one it brings along, or with null the builder's. */
+  readonly readWith: Signal<ReadonlyMap<string, string | null>>;
   /** What the builder calls the boat; without one, what the notebook is called. */
   readonly name: ReadonlySignal<string>;
   /** The plan's table of the boat in hand; changes only when another boat is opened. */

@@ -38,10 +38,10 @@ import { fetchTheRest, instancesOn, openHead } from './library';
 const shelf = shelfFrom(() => localStorage);
 const windowShelf = shelfFrom(() => sessionStorage);
 const ownBoat = signal(boatInHand(windowShelf, shelf));
-const readOwn = signal<ReadonlySet<string>>(new Set());
-const wanted = computed(() => sheetFor(openHead(), ownBoat.value, readOwn.value));
+const readWith = signal<ReadonlyMap<string, string | null>>(new Map());
+const wanted = computed(() => sheetFor(openHead(), ownBoat.value, readWith.value));
 // Until the first sheet is laid, there is one with nothing on it.
-const sheet = signal<Sheet>({ kind: 'loose', key: '', notebook: '' });
+const sheet = signal<Sheet>({ kind: 'loose', key: '', notebook: '', boat: null });
 const boats = signal<typeof Boats | null>(null);
 const boatless = computed(() => sheet.value.kind === 'loose');
 const instances = computed(() => instancesOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null));
@@ -88,7 +88,7 @@ const bench: Bench = {
   shelf,
   windowShelf,
   keeping,
-  readOwn,
+  readWith,
   instances,
   inHand: signal(null),
   boatOpen,
@@ -114,13 +114,13 @@ effect(() => {
   onBench = next.key;
   const fetched = boats.peek();
   if (next.kind === 'loose') untracked(() => lay(next, noBoat));
-  else if (fetched) untracked(() => lay(next, boatFor(fetched)));
+  else if (fetched) untracked(() => lay(next, boatFor(next, fetched)));
   else void fetchBoats(next);
 });
 
 /** For a sheet on which nothing is kept yet: the boat that the open notebook brings along, else the one to begin with. */
-function boatFor({ starter, demoBoat }: typeof Boats): Table {
-  return starter(openHead()?.boat ?? '') ?? demoBoat;
+function boatFor({ boat }: Sheet, { starter, demoBoat }: typeof Boats): Table {
+  return starter(boat ?? '') ?? demoBoat;
 }
 
 async function fetchBoats(next: Sheet): Promise<void> {
@@ -128,7 +128,7 @@ async function fetchBoats(next: Sheet): Promise<void> {
   boats.value = fetched;
   // By now another may be wanted.
   if (onBench !== next.key) return;
-  if (fetched) lay(next, boatFor(fetched));
+  if (fetched) lay(next, boatFor(next, fetched));
   else {
     onBench = null;
     notice.value = { says: 'The boat did not arrive. Load the page again when you are online.' };

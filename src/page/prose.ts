@@ -12,6 +12,8 @@ import { LiveValue } from './live-value';
 
 const When = later(async () => (await import('./when')).When, 'when-to-come');
 
+const WhoseBoat = later(async () => (await import('./boat/whose-boat')).WhoseBoat, 'whose-boat');
+
 export function Prose({ page }: { page: NotebookPage }) {
   return html`<article class="prose">${page.blocks.map((block, index) => blockView(block, index, page.id))}</article>`;
 }
@@ -46,6 +48,8 @@ function blockView(block: Block, key: number, notebook: string): VNode {
       return html`<div class="try-this"><p>${block.title}</p>${use(TryKey, { changes: block.changes, what: block.title })}</div>`;
     case 'when':
       return use(When, { condition: block.holds, says: () => blocks(block.blocks) });
+    case 'boat':
+      return use(WhoseBoat, { boat: block.boat });
     case 'fault':
       return html`<p class="notice">Line ${block.line}: ${block.says} <code>${block.text}</code></p>`;
   }

@@ -207,6 +207,41 @@ describe('a notebook without a boat', () => {
   });
 });
 
+describe('a story that is true of one boat', () => {
+  test('brings her on a sheet of her own, and leaves the builder’s alone', async () => {
+    const page = await openNotebook('the-build');
+    await boat(page).selectOption('list');
+    const name = page.getByLabel('Name of the boat in hand');
+    await name.fill('Evening dory');
+    await name.blur();
+    await begin(page, 'Creek punt');
+    await type(page, 'scarf.thickness', '20');
+    await reads(answer(page, 'scarf.taper'), '160 mm');
+    await page.evaluate(() => void (location.hash = '#/fair-lines'));
+    await arrived(page);
+    await onBench(page, 'Creek punt');
+    await press(page, 'Bring Ferry dory');
+    await onBench(page, 'Ferry dory');
+    await reads(page.locator('.notices .whose-boat p'), /Your boat, Creek punt, lies untouched/);
+    await reads(page.locator('article.prose'), /Her sheer stands\s+851 mm/);
+    await page.locator('.try-this', { hasText: 'read as a 0' }).getByRole('button').click();
+    await page.locator('.versions').waitFor();
+
+    // Another notebook is read with the builder’s own boat again.
+    await page.evaluate(() => void (location.hash = '#/the-build'));
+    await onBench(page, 'Creek punt');
+    await arrived(page);
+    await reads(answer(page, 'scarf.taper'), '160 mm');
+    expect(await page.locator('.figure.second').count()).toBe(0);
+    await page.evaluate(() => void (location.hash = '#/fair-lines'));
+    await onBench(page, 'Ferry dory');
+    await page.locator('.notices .whose-boat').getByRole('button', { name: 'Back to your boat' }).click();
+    await onBench(page, 'Creek punt');
+    await boat(page).selectOption('list');
+    await expect.poll(() => names(page)).toStrictEqual(['Evening dory', 'Creek punt (in hand)']);
+  });
+});
+
 const answersOf = (page: Page, name: string) =>
   cell(page, name)
     .locator('.answer')

@@ -31,6 +31,7 @@ function saidIn(block: Block, graph: Graph): readonly Said[] {
       return [block.head, ...block.rows].flat().map((cell) => saying(cell, graph));
     case 'try':
       return [{ words: block.title, values: [] }];
+    case 'boat':
     case 'cell':
     case 'code':
     case 'rule':

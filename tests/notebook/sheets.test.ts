@@ -99,25 +99,33 @@ describe('the sheet for a notebook', () => {
   const plain = headOf(parseNotebook('# A', 'a.md'));
 
   test('is the builder’s boat where it asks for none other', () => {
-    const sheet = sheetFor(plain, 'mine', new Set());
-    expect(sheet).toStrictEqual({ kind: 'boat', key: 'mine', notebook: null });
+    const sheet = sheetFor(plain, 'mine', new Map());
+    expect(sheet).toStrictEqual({ kind: 'boat', key: 'mine', notebook: null, boat: null });
     expect(freshSheet(sheet, plain, demoBoat, () => null).state).toStrictEqual(freshState(demoBoat));
   });
 
   test.each(starters.map(({ id, table }) => [id, table] as const))(
     'is the %s’s own, apart from the builder’s',
     (id, table) => {
-      const sheet = sheetFor(head(id), 'mine', new Set());
-      expect(sheet).toStrictEqual({ kind: 'lesson', key: 'battenbook lesson a', notebook: 'a' });
+      const sheet = sheetFor(head(id), 'mine', new Map());
+      expect(sheet).toStrictEqual({
+        kind: 'lesson',
+        key: `battenbook lesson a ${id}`,
+        notebook: 'a',
+        boat: id,
+      });
       expect(freshSheet(sheet, head(id), table, () => null).state).toStrictEqual(freshState(table));
-      expect(sheetFor(head(id), 'mine', new Set(['a']))).toStrictEqual(sheetFor(plain, 'mine', new Set()));
+      expect(sheetFor(plain, 'mine', new Map([['a', id]]))).toStrictEqual(sheet);
+      expect(sheetFor(head(id), 'mine', new Map([['a', null]]))).toStrictEqual(
+        sheetFor(plain, 'mine', new Map()),
+      );
     },
   );
 
   test('is one without a boat where it knows none, and no boat can be read there', () => {
-    const sheet = sheetFor(head('none'), 'mine', new Set());
-    expect(sheet).toStrictEqual({ kind: 'loose', key: 'battenbook loose a', notebook: 'a' });
-    expect(sheetFor(head('none'), 'mine', new Set(['a']))).toStrictEqual(sheet);
+    const sheet = sheetFor(head('none'), 'mine', new Map());
+    expect(sheet).toStrictEqual({ kind: 'loose', key: 'battenbook loose a', notebook: 'a', boat: null });
+    expect(sheetFor(head('none'), 'mine', new Map([['a', null]]))).toStrictEqual(sheet);
   });
 
   test('without a boat takes over what its cells were given when that was kept with the boat', () => {
@@ -128,7 +136,7 @@ describe('the sheet for a notebook', () => {
       'quickScarf.width': '80 mm',
       'bend.radius': '2 m',
     });
-    const { state } = freshSheet(sheetFor(quick, 'mine', new Set()), quick, noBoat, () => boat);
+    const { state } = freshSheet(sheetFor(quick, 'mine', new Map()), quick, noBoat, () => boat);
     expect(state).toMatchObject({
       table: noBoat,
       entries: { 'quickScarf.slope': '9' },
@@ -149,4 +157,25 @@ test('a notebook that asks for a boat there is not is told which there are', () 
       says: expect.stringMatching(/none, ferry-dory.*tall ship/) as string,
     }),
   ]);
+});
+
+describe('a block that brings a boat', () => {
+  const blocks = (text: string) => parseNotebook(text, 'a.md').blocks;
+
+  test('stands where the story begins', () => {
+    expect(blocks('A\n\n```boat creek-punt\n```\n')[1]).toStrictEqual({
+      type: 'boat',
+      boat: 'creek-punt',
+      line: 3,
+    });
+  });
+
+  test.each([
+    '```boat\n```',
+    '```boat tall ship\n```',
+    '```boat creek-punt\nkeel = 3\n```',
+    '```boat creek-punt',
+  ])('%j is told what it lacks', (text) => {
+    expect(blocks(`${text}\n`)).toStrictEqual([expect.objectContaining({ type: 'fault', line: 1 })]);
+  });
 });

@@ -52,13 +52,14 @@ function begin(bench: Bench, kept: Kept): void {
 
 /** Takes up a boat of the builder's own, and leads away from where no such boat can be worked on. */
 export function openBoat(bench: Bench, key: string, name: string): void {
-  const { ownBoat, book, sheet, shelf, notice, readOwn } = bench;
+  const { ownBoat, book, sheet, shelf, notice, readWith } = bench;
   bench.keeping.save();
   const before = ownBoat.peek();
   const left = book.state.peek().name;
   const { kind, notebook } = sheet.peek();
   if (key === before && kind === 'boat') return;
-  if (kind === 'lesson' && notebook !== null) readOwn.value = new Set([...readOwn.peek(), notebook]);
+  if (kind === 'lesson' && notebook !== null)
+    readWith.value = new Map([...readWith.peek(), [notebook, null]]);
   takeInHand(key, bench.windowShelf, shelf);
   ownBoat.value = key;
   const head = notebooks.find(({ boat }) => boat === null);

@@ -9,17 +9,24 @@ export interface Sheet {
   readonly key: string;
   /** The notebook it belongs to; null for a boat of the builder's own. */
   readonly notebook: string | null;
+  /** The starter that the notebook brings along; null for any other sheet. */
+  readonly boat: string | null;
 }
 
 /**
  * @param own key of the builder's boat in hand
- * @param readOwn notebooks that are to be read with the builder's own boat
+ * @param chosen the boat to read a notebook with, by the notebook's id: a starter, or with null the builder's own
  */
-export function sheetFor(head: NotebookHead | undefined, own: string, readOwn: ReadonlySet<string>): Sheet {
-  if (!head || head.boat === null || (head.boat !== 'none' && readOwn.has(head.id)))
-    return { kind: 'boat', key: own, notebook: null };
-  const kind = head.boat === 'none' ? 'loose' : 'lesson';
-  return { kind, key: `battenbook ${kind} ${head.id}`, notebook: head.id };
+export function sheetFor(
+  head: NotebookHead | undefined,
+  own: string,
+  chosen: ReadonlyMap<string, string | null>,
+): Sheet {
+  if (head?.boat === 'none')
+    return { kind: 'loose', key: `battenbook loose ${head.id}`, notebook: head.id, boat: null };
+  const boat = head && (chosen.has(head.id) ? chosen.get(head.id) : head.boat);
+  if (!boat) return { kind: 'boat', key: own, notebook: null, boat: null };
+  return { kind: 'lesson', key: `battenbook lesson ${head.id} ${boat}`, notebook: head.id, boat };
 }
 
 /**
