@@ -49,7 +49,10 @@ export function waysOf(height: number, width: number, named: boolean, landing: L
     row: rows(width),
     columns: deep,
   }));
-  const all = [...fromBox, ...down, ...across.filter((way) => isRoom(width, way.row))];
+  // The first box is in hand before one is chosen; a block as tall as the table is then likelier of one kind.
+  const isChosen = row > 0 || column > 0 || height !== stations.length;
+  const beginning = isChosen ? [...fromBox, ...down] : [...down, ...fromBox];
+  const all = [...beginning, ...across.filter((way) => isRoom(width, way.row))];
   // What asks for more stations than there are is the last to be thought of.
   const fits = (way: Way) => isRoom(way.across ? width : height, way.row);
   return unrepeated([...all.filter(fits), ...all.filter((way) => !fits(way))]);

@@ -479,6 +479,10 @@ describe('a block without headings', () => {
       'Distances forward of chine and sheer, a row for each station',
     ]);
   });
+  test('in the first box, as tall as the table, is first taken for one kind of number', () => {
+    expect(says(tall)[0]).toBe('Half-breadths of chine and sheer, a row for each station');
+    expect(says('1\t2\n3\t4')[0]).toBe('Keel forward, keel half-breadth, from transom on');
+  });
   test('goes where the way chosen has it', () => {
     const halves = waysIn(tall, landingOn(skiff, { row: 3, column: 4 })).find(({ says: way }) =>
       way.startsWith('Half'),

@@ -27,7 +27,7 @@ export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say
   const height = say(Number(v['height']), 'length');
   return drawing({
     title: `${here.label}, among the other sections`,
-    says: `At ${here.label} the ${edge.label} lies ${halfBreadth} from the centreline and ${height} above the base line. The other sections in thin lines: those forward of the widest to the right, those abaft it to the left.`,
+    says: `Here ${here.label}, ${edge.label}: ${halfBreadth} from the centreline and ${height} above the base line. The other sections are in thin lines: those forward of the widest to the right, those aft of it to the left.`,
     shapes: [
       centreLine([0, 0], [0, top]),
       line(

@@ -204,7 +204,7 @@ export const offsets = defineCell({
       says: 'Every number is there, but the table has {faults} faults. Each is told below, and marked in its box where it has one.',
     },
     {
-      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. {station}, {edge}: {halfBreadth} out from the centreline, {height} above the base line.',
+      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. Looked at: {station}, {edge}, {halfBreadth} out from the centreline and {height} above the base line.',
     },
   ],
   table: {

@@ -31,7 +31,7 @@ describe('on the class skiff', () => {
     expect(tried.number('flare')).toBeCloseTo(Math.atan2(642 - 495, 540 - 96), 12);
     expect(tried.number('deadrise')).toBeCloseTo(0, 12);
     expect(tried.number('frame1.flare')).toBeCloseTo(Math.atan2(666 - 526, 525 - 96), 12);
-    expect(tried.words).toContain('frame 3, sheer: 642 mm out from the centreline, 540 mm above');
+    expect(tried.words).toContain('frame 3, sheer, 642 mm out from the centreline and 540 mm above');
   });
 
   test('the drawing measures what the numbers say', () => {
