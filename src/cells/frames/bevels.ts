@@ -41,7 +41,7 @@ export const bevels = defineCell({
       step: '1 mm',
       note: 'fore and aft; measure the wood in hand',
     }),
-    flare: input('angle', 'Flare above the chine', {
+    flare: input('angle', 'Flare of the skin at the chine', {
       from: '{frame}.{chine}.above.flare',
       preset: '20 deg',
       min: '-60 deg',
@@ -49,7 +49,7 @@ export const bevels = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    sheerFlare: input('angle', 'Flare at the sheer', {
+    sheerFlare: input('angle', 'Flare of the skin at the sheer', {
       seldom: true,
       from: '{frame}.{sheer}.below.flare',
       preset: '20 deg',
@@ -58,7 +58,7 @@ export const bevels = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    deadrise: input('angle', 'Deadrise below the chine', {
+    deadrise: input('angle', 'Deadrise of the skin at the chine', {
       from: '{frame}.{chine}.below.deadrise',
       preset: '0 deg',
       min: '-20 deg',
@@ -71,7 +71,7 @@ export const bevels = defineCell({
     sheerPlan: slope('Sheer, slope in plan', '{frame}.{sheer}.planSlope'),
     sheerProfile: { seldom: true, ...slope('Sheer, slope in profile', '{frame}.{sheer}.profileSlope') },
     keelProfile: { seldom: true, ...slope('Keel, slope in profile', '{frame}.{keel}.profileSlope') },
-    keelDeadrise: input('angle', 'Deadrise at the keel', {
+    keelDeadrise: input('angle', 'Deadrise of the skin at the keel', {
       seldom: true,
       from: '{frame}.{keel}.above.deadrise',
       preset: '0 deg',
@@ -141,8 +141,8 @@ export const bevels = defineCell({
     chineInProfile: step('angle', 'atan(chineProfile)', 'angle of the chine in profile, off level', GEOMETRY),
     sheerInPlan: step('angle', 'atan(sheerPlan)', 'angle of the sheer in plan, off the centreline', GEOMETRY),
     sheerInProfile: step('angle', 'atan(sheerProfile)', 'angle of the sheer in profile, off level', GEOMETRY),
-    flareThere: step('angle', 'flare', 'flare of the side above the chine', GEOMETRY),
-    deadriseThere: step('angle', 'deadrise', 'deadrise of the bottom below the chine', GEOMETRY),
+    flareThere: step('angle', 'flare', 'flare of the side’s skin at the chine', GEOMETRY),
+    deadriseThere: step('angle', 'deadrise', 'deadrise of the bottom’s skin at the chine', GEOMETRY),
     chineGauge: step(
       'angle',
       '90° - abs(chineBevel)',
@@ -271,8 +271,8 @@ export const bevels = defineCell({
       { of: 'bottomRemoval', label: 'off bottom at chine' },
       { of: 'keelRemoval', label: 'off bottom at keel' },
       { of: 'chineAngle', label: 'side to bottom' },
-      { of: 'flareThere', label: 'flare' },
-      { of: 'deadriseThere', label: 'deadrise' },
+      { of: 'flareThere', label: 'flare, skin' },
+      { of: 'deadriseThere', label: 'deadrise, skin' },
       { of: 'chineInPlan', label: 'chine in plan' },
       { of: 'chineInProfile', label: 'chine in profile' },
       { of: 'sheerInPlan', label: 'sheer in plan' },

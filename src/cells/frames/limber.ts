@@ -76,7 +76,7 @@ export const limber = defineCell({
       note: 'fore and aft',
     }),
     keelSlope: slopeOfLine('Keel, slope in profile', '{frame}.{keel}.profileSlope'),
-    deadrise: input('angle', 'Deadrise', {
+    deadrise: input('angle', 'Deadrise of the section', {
       seldom: true,
       from: '{frame}.{bottom}.deadrise',
       preset: '0 deg',

@@ -124,7 +124,7 @@ export const notch = defineCell({
       when: CLAMP,
       note: 'square to the clamp, from the sheer mark to its upper edge; the pattern of the frame takes none',
     }),
-    flare: input('angle', 'Flare above the chine', {
+    flare: input('angle', 'Flare of the skin at the chine', {
       when: LOG,
       seldom: true,
       from: '{frame}.{chine}.above.flare',
@@ -134,7 +134,7 @@ export const notch = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    deadrise: input('angle', 'Deadrise below the chine', {
+    deadrise: input('angle', 'Deadrise of the skin at the chine', {
       when: LOG,
       seldom: true,
       from: '{frame}.{chine}.below.deadrise',
@@ -146,7 +146,7 @@ export const notch = defineCell({
     }),
     chinePlan: { ...slopeOfLine('Chine, slope in plan', '{frame}.{chine}.planSlope'), when: LOG },
     chineProfile: { ...slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'), when: LOG },
-    sheerFlare: input('angle', 'Flare at the sheer', {
+    sheerFlare: input('angle', 'Flare of the skin at the sheer', {
       when: CLAMP,
       seldom: true,
       from: '{frame}.{sheer}.below.flare',

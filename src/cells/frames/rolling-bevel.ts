@@ -75,21 +75,21 @@ export const rollingBevel = defineCell({
       step: '10 mm',
       note: 'along the bent log, at the chine; type any other place',
     }),
-    flare: input('angle', 'Flare of the side there', {
+    flare: input('angle', 'Side off plumb, square to the log', {
       from: '{self}.hullFlare',
       preset: '20 deg',
       min: '-60 deg',
       max: '85 deg',
       step: '0.5 deg',
-      note: 'square to the log, from plumb, + outward',
+      note: '+ outward; where the log runs aslant it is not the flare of the frame',
     }),
-    deadrise: input('angle', 'Deadrise of the bottom there', {
+    deadrise: input('angle', 'Bottom off level, square to the log', {
       from: '{self}.hullDeadrise',
       preset: '0 deg',
       min: '-40 deg',
       max: '85 deg',
       step: '0.5 deg',
-      note: 'square to the log, from level, + where the bottom rises outboard',
+      note: '+ where the bottom rises outboard; where the log runs aslant it is not the deadrise of the frame',
     }),
     logThickness: input('length', 'Chine log thickness', {
       from: 'chineLog.thickness',
@@ -138,14 +138,14 @@ export const rollingBevel = defineCell({
       says: 'the side’s plane at the chine, cut square to the chine',
       uses: AT,
       find: (hull, values) => cornerOf(hull, values).flare,
-      meaning: 'flare of the side, square to the log',
+      meaning: 'side off plumb, square to the log',
       source: 'geometry: normals of the ruled panels',
     }),
     hullDeadrise: hullStep('angle', {
       says: 'the bottom’s plane at the chine, cut square to the chine',
       uses: AT,
       find: (hull, values) => cornerOf(hull, values).deadrise,
-      meaning: 'deadrise of the bottom, square to the log',
+      meaning: 'bottom off level, square to the log',
       source: 'geometry: normals of the ruled panels',
     }),
     angle: step(

@@ -153,14 +153,14 @@ export const offsets = defineCell({
     deadrise: ofHull(
       'angle',
       'of the straight section of the lowest panel at that station, from level',
-      'deadrise at that station, + rising outward',
+      'deadrise of the straight section at that station, + rising outward',
       (hull, v) => stationOf(hull, v).deadrise(hull.panels[0]!.name), // two edges have a panel
       ['station'],
     ),
     flare: ofHull(
       'angle',
       'of the straight section of the highest panel at that station, from plumb',
-      'flare of the side at that station, + outward',
+      'flare of the straight section of the side at that station, + outward',
       (hull, v) => stationOf(hull, v).flare(hull.panels.at(-1)!.name),
       ['station'],
     ),
@@ -214,8 +214,8 @@ export const offsets = defineCell({
       { of: 'forward', label: 'forward' },
       { of: 'halfBreadth', label: 'half-breadth' },
       { of: 'height', label: 'height' },
-      { of: 'deadrise', label: 'deadrise' },
-      { of: 'flare', label: 'flare' },
+      { of: 'deadrise', label: 'deadrise, section' },
+      { of: 'flare', label: 'flare, section' },
     ],
   },
   warnings: [
