@@ -264,7 +264,7 @@ const gluing: readonly Check[] = [
     tolerance: 0.01,
     source: 'length of a cylinder',
     known: 'closed form',
-    obtain: each(glue, 'fromPack', 1, { pack: '300 mL', bead: '6 mm' }),
+    obtain: each(glue, 'fromPack', 1, { glue: 'polyurethane', pack: '300 mL', bead: '6 mm' }),
   },
   {
     id: 'W84a',

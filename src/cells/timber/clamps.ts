@@ -1,8 +1,10 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
 import type { Layout } from '../../boat';
+import { bendingQuantities } from '../../boat/bending-quantities';
 import { partRadiusQuantities } from '../../boat/part-radius-quantities';
 import { drawing, mm, note } from '../../drawing';
 import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../trade/adhesives';
+import { easyBend } from '../../trade/bend-grades';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step, type WordsWhen } from '../define';
 import { clampedJoint, SHOWN } from './clamps-picture';
@@ -22,7 +24,11 @@ import { woods } from './woods';
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
-const brings = (layout: Layout) => [...glueQuantities(), ...partRadiusQuantities(layout)];
+const brings = (layout: Layout) => [
+  ...glueQuantities(),
+  ...partRadiusQuantities(layout),
+  ...bendingQuantities(layout),
+];
 
 /** From the glue cell, which knows the boat's joints. */
 const ofJoint = (
@@ -211,11 +217,13 @@ export const clamps = defineCell({
     }),
     tightness: input('number', 'Tight below, in thicknesses', {
       seldom: true,
-      preset: '300',
-      min: '50',
-      max: '1000',
+      from: 'bending.easyFrom',
+      ofBoat: true,
+      preset: `${easyBend.value}`,
+      min: '10',
+      max: '2000',
       step: '10',
-      note: 'radius over thickness from which a bend asks for closer clamps: common practice, no source',
+      note: `radius over thickness below which clamps stand closer; ${easyBend.source}`,
     }),
     screwPitch: input('length', 'Screw to screw, where screws press', {
       seldom: true,

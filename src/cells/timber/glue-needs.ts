@@ -21,6 +21,7 @@ import { glues } from './glues';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
+const EPOXY = 'glue == "epoxy"';
 export const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
 
 /** `glue == "epoxy" ? … : …`, the last kind without a condition. */
@@ -38,12 +39,13 @@ const isPaste = (id: string) => id === 'epoxy' || id === 'polyurethane';
 export const glueNeedInputs = {
   spread: input('areaDensity', 'Spread, both faces together', {
     seldom: true,
+    when: 'glue != "epoxy" and glue != "polyurethane"',
     from: '{self}.usualSpread',
     preset: '325 g/m^2',
     min: '0 g/m^2',
     max: '20 kg/m^2',
     step: '10 g/m^2',
-    note: 'counts for glues that are spread thin; from the sheet of the glue in hand',
+    note: 'from the sheet of the glue in hand',
   }),
   waste: input('share', 'Squeezed out and left in the cup, on top', {
     seldom: true,
@@ -55,6 +57,7 @@ export const glueNeedInputs = {
   }),
   primer: input('areaDensity', 'Neat epoxy first, each face', {
     seldom: true,
+    when: EPOXY,
     preset: `${primer.value * 1000} g/m^2`,
     min: '0 g/m^2',
     max: '500 g/m^2',
@@ -63,6 +66,7 @@ export const glueNeedInputs = {
   }),
   fillerShare: input('share', 'Filler to epoxy, by weight', {
     seldom: true,
+    when: EPOXY,
     from: 'fillet.fillerShare',
     preset: `${flourShare.value * 100} %`,
     min: '0 %',
@@ -72,6 +76,7 @@ export const glueNeedInputs = {
   }),
   density: input('density', 'Density of the glue', {
     seldom: true,
+    when: 'glue != "epoxy"',
     preset: `${glueDensity.value} kg/m^3`,
     min: '500 kg/m^3',
     max: '3000 kg/m^3',

@@ -10,6 +10,7 @@ import { DOUBLING, glueCautions, glueQuantities, glues, glueSources, ofGlue, usu
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
+const BEADED = 'glue == "polyurethane"';
 const ON_ALL = 'on {pieces} pieces, {length} together';
 const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
 const PASTE =
@@ -48,6 +49,7 @@ export const glue = defineCell({
     }),
     beads: input('count', 'Beads side by side', {
       seldom: true,
+      when: BEADED,
       from: '{self}.usualBeads',
       preset: '1',
       min: '0',
@@ -57,6 +59,7 @@ export const glue = defineCell({
     }),
     bead: input('length', 'Thickness of the bead', {
       seldom: true,
+      when: BEADED,
       from: '{self}.beadNeeded',
       preset: '5 mm',
       min: '0 mm',
@@ -99,6 +102,7 @@ export const glue = defineCell({
     }),
     hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
       seldom: true,
+      when: 'glue == "epoxy"',
       from: 'resin.hardenerPer100',
       preset: '43',
       min: '0',
@@ -123,7 +127,7 @@ export const glue = defineCell({
     area: step('area', 'length * width', 'glue face', GEOMETRY),
     beadNeeded: step(
       'length',
-      'sqrt(4 * width * film / (pi * max(1, beads)))',
+      `${BEADED} ? sqrt(4 * width * film / (pi * max(1, beads))) : 0 mm`,
       'thickness of the bead that makes this film when closed',
       'geometry: the round bead is pressed flat',
       'least',
@@ -141,8 +145,8 @@ export const glue = defineCell({
     ),
     fromPack: step(
       'length',
-      'pack / (pi * max(bead, 1 mm)^2 / 4)',
-      'bead from one cartridge',
+      `${BEADED} ? pack / (pi * max(bead, 1 mm)^2 / 4) : 0 m`,
+      'bead from one cartridge; 0 with glues that are not laid as one',
       'geometry: length of a round bead',
     ),
     mixed: step(

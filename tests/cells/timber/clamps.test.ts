@@ -39,7 +39,7 @@ describe('clamps', () => {
     expect(tryCell(clamps, epoxy).number('clamps')).toBe(Math.ceil(4 / 0.175));
     expect(tryCell(clamps, epoxy).words).toContain('so many to press it evenly');
     expect(tryCell(clamps, { ...epoxy, radius: '3 m' }).number('clamps')).toBe(Math.ceil(4 / 0.0875));
-    expect(tryCell(clamps, { ...epoxy, radius: '5.4 m' }).number('clamps')).toBe(Math.ceil(4 / 0.175));
+    expect(tryCell(clamps, { ...epoxy, radius: '3.6 m' }).number('clamps')).toBe(Math.ceil(4 / 0.175));
   });
 
   test('a rigid glue takes the high end of its pressure on dense wood, the low end on light wood', () => {

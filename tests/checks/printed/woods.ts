@@ -202,6 +202,8 @@ export const woods: Printed = {
   ),
   ...movement(0, 'shrinkRadial', 'moveRadial'),
   ...movement(1, 'shrinkTangential', 'moveTangential'),
+  /** Footnote of Table 5-3, from memory: the printed modulus holds shear; a tenth more is that of bending alone. */
+  'timber.bendingRaise': 1.1,
   /** Table 5-6, from memory. */
   'timber.timberSpread.rupture': 0.16,
   'timber.timberSpread.modulus': 0.22,
