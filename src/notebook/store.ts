@@ -1,7 +1,7 @@
 /**
- * Saving by itself in the browser, and finding it again.
+ * Saving by itself in the browser, and finding it again: a boat, or a sheet without one, under a key of its own.
  *
- * Several windows may hold the same boat. Each save looks first whether the text on the shelf is
+ * Several windows may hold the same one. Each save looks first whether the text on the shelf is
  * still the one this window last read or wrote; if not, another window has saved since, and the
  * page asks its builder which to keep. What is given up, and what can't be read, is set aside
  * under another key, never thrown away.
@@ -46,7 +46,7 @@ const FULL =
   "This browser's storage is full, so the last changes are not kept. Your work goes on; save the boat to a file, or clear other sites' data.";
 const FULL_OF_STEPS =
   "This browser's storage is full. The boat is kept, but not the steps that Undo goes back by: they last until the window is closed.";
-const CONFLICT = 'This boat was changed in another window since. Which of the two is to be kept?';
+const CONFLICT = 'This was changed in another window since. Which of the two is to be kept?';
 
 const keptOf = ({ state, earlier, later }: Kept): Kept => ({ state, earlier, later });
 const isFull = (fault: unknown): boolean => fault instanceof DOMException && /quota/i.test(fault.name);
@@ -87,7 +87,7 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
       revision = saved.revision;
       return { kept: keptOf(saved) };
     }
-    const why = `The boat kept in this browser can't be read: ${saved.because}.`;
+    const why = `What this browser keeps can't be read: ${saved.because}.`;
     try {
       setAside(on, text);
       return { kept: null, says: `${why} Its text is set aside, and the notebook begins afresh.` };

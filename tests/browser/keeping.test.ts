@@ -79,7 +79,7 @@ test('after a reload all is as it was: entries, second version, units, notebook'
   expect(await units(page).inputValue()).toBe('ft-in 1/16, lb');
   // As typed, whatever the units shown.
   expect(await field(page, 'scarf.thickness').inputValue()).toBe('20 mm');
-  expect(await page.getByRole('radio', { name: 'Trying' }).isChecked()).toBe(true);
+  expect(await page.getByRole('radio', { name: 'the version tried' }).isChecked()).toBe(true);
   await openSheet(page);
   await holds(page, 'frame3.side.flare', '31°');
 });

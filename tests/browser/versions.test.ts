@@ -55,10 +55,10 @@ test('both numbers and their difference in answers, inputs, sentences and warnin
     page.locator('article.prose > p', { hasText: 'Mark the taper' }),
     /Mark the taper, 144 mm\s+trying: 192 mm \(\+48 mm\) back from the end/,
   );
-  await reads(versions(page), /Trying is drawn dashed and differs in one entry/);
+  await reads(versions(page), /The version tried is drawn dashed\. It differs in one place/);
 
   // Edits of the version kept leave the one tried alone.
-  await versions(page).getByRole('radio', { name: 'Kept' }).check();
+  await versions(page).getByRole('radio', { name: 'the version kept' }).check();
   await holds(page, 'scarf.thickness', '18 mm');
   expect(await textOf(row(page, 'scarf.thickness').locator('.other'))).toBe('Trying: 24 mm');
   await type(page, 'scarf.thickness', '20');
@@ -96,7 +96,7 @@ test('swap, take, drop; each a step that can be undone', async () => {
   await press(page, 'Undo');
   await reads(answer(page, 'scarf.taper'), '144 mm');
 
-  await press(page, 'Take the one tried');
+  await press(page, 'Keep the one tried');
   await reads(answer(page, 'scarf.taper'), '192 mm');
   expect(await page.locator('.figure.second').count()).toBe(0);
   await holds(page, 'scarf.thickness', '24 mm');

@@ -301,6 +301,21 @@ describe('one thick board or two thin', () => {
     for (const at of [2, 3]) expect(after[at]).toBeGreaterThan(before[at]!);
   });
 
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    'ends in a try that changes the boat when it is kept, and what follows from her: %s',
+    (_id, table) => {
+      const book = bookOf(table);
+      const own = triesOf(page('one-thick-or-two-thin')).at(-1)!;
+      const plain = cells.flatMap(({ id, steps }) => Object.keys(steps).map((key) => `${id}.${key}`));
+      const before = plain.map((name) => book.first.value.value(name));
+      book.tryAnother(own.changes);
+      book.keepOnly('second');
+      expect(numberIn(book, 'chineLog.thickness')).toBeCloseTo(0.015, 12);
+      const moved = plain.filter((name, at) => book.first.value.value(name) !== before[at]);
+      expect(new Set(moved.map((name) => name.split('.')[0]!)).size).toBeGreaterThan(1);
+    },
+  );
+
   test('leaves the boat as it is', () => {
     const book = bookOf(demoBoat);
     book.tryAnother({ ...twoThin!.changes, ...fourThin!.changes });

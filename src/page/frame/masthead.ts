@@ -8,7 +8,12 @@ import { unitChoices, unitWords } from './units';
 const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
 const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');
 
-const dresses: readonly Dress[] = ['by the light', 'paper', 'slate', 'sun'];
+const dresses: Readonly<Record<Dress, string>> = {
+  'by the light': 'as this device is set',
+  paper: 'paper',
+  slate: 'slate',
+  sun: 'full sun',
+};
 
 export function Masthead() {
   return html`<header class="masthead plain">
@@ -48,7 +53,7 @@ function Desk() {
       <label>
         <span>Page colours</span>
         <select value=${dress.value} onChange=${pick}>
-          ${dresses.map((one) => html`<option value=${one} selected=${one === dress.value}>${one}</option>`)}
+          ${Object.entries(dresses).map(([one, words]) => html`<option value=${one} selected=${one === dress.value}>${words}</option>`)}
         </select>
       </label>
       ${use(BoatKeeping, {})}

@@ -1,8 +1,11 @@
 /** Two versions: keep this and try another; hold one, swap them, keep one. */
 import { useEffect, useRef } from 'preact/hooks';
 import type { Version } from '../../notebook';
-import { useBench, versionWords } from '../bench';
+import { useBench } from '../bench';
 import { html } from '../html';
+
+/** As the answers to "you are changing". */
+const words: Readonly<Record<Version, string>> = { first: 'the version kept', second: 'the version tried' };
 
 export function VersionsView() {
   const { book } = useBench();
@@ -16,18 +19,18 @@ export function VersionsView() {
   const changed = Object.keys(second).length;
   const holds = (version: Version) => html`<label>
     <input type="radio" name="in-hand" checked=${inHand === version} onChange=${() => book.hold(version)} />
-    ${versionWords[version]}
+    ${words[version]}
   </label>`;
   return html`<section class="versions plain" aria-label="Two versions" ref=${host}>
     <fieldset>
-      <legend>Edits go into</legend>
+      <legend>You are changing</legend>
       ${holds('first')} ${holds('second')}
     </fieldset>
     <p>
-      ${versionWords.second} is drawn dashed and differs in ${changed === 1 ? 'one entry' : `${changed} entries`}.
+      The version tried is drawn dashed. It differs in ${changed === 1 ? 'one place' : `${changed} places`}.
     </p>
     <div class="keys">
-      <button type="button" onClick=${() => keepFocus(() => book.keepOnly('second'))}>Take the one tried</button>
+      <button type="button" onClick=${() => keepFocus(() => book.keepOnly('second'))}>Keep the one tried</button>
       <button type="button" onClick=${() => keepFocus(() => book.keepOnly('first'))}>Drop it</button>
       <button type="button" onClick=${() => book.swap()}>Swap the two</button>
     </div>
