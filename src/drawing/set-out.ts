@@ -28,7 +28,7 @@ export interface SetOut {
   /** Fixed, px for each mm: for patterns at full size. The sheet then takes what it needs. */
   readonly scale?: number;
   /** The last sheet of the same drawing, so that texts keep their places while a slider moves. */
-  readonly like?: Sheet;
+  readonly like?: Pick<Sheet, 'width' | 'layout'>;
 }
 
 /** The smallest text that may stand on a screen, px. */
@@ -44,8 +44,13 @@ const LOOSE_LOYALTY = 0.3;
  * of them empty, whatever the numbers, so that a page need only set what changed.
  */
 export function setOut(drawing: Drawing, options: SetOut): Sheet {
-  const laid = layOut(drawing, options);
-  const { seats, margins } = laid;
+  const first = layOut(drawing, options);
+  // Set out once more from itself, so that it is what a slider's next move starts from.
+  const laid =
+    options.like || options.scale
+      ? first
+      : layOut(drawing, { ...options, like: asGuide(first, drawing, options) });
+  const { seats } = laid;
 
   // Only now is it known how far up (and, at a fixed scale, how far to the left) things reach.
   const reach = marginsOf(seats, laid.paper);
@@ -92,9 +97,20 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
     origin: paper.origin,
     marks,
     key,
-    layout: { margins, choices: key.length > 0 ? NONE : choicesOf(seats), shapes: drawing.shapes.length },
+    layout: layoutOf(laid, drawing),
   };
 }
+
+/** What the next setting out of the same drawing goes by: nothing of texts, where some went to the key. */
+function layoutOf({ seats, margins }: Layout, { shapes }: Drawing): Sheet['layout'] {
+  const choices = keyOf(seats).length > 0 ? NONE : choicesOf(seats);
+  return { margins, choices, shapes: shapes.length };
+}
+
+const asGuide = (laid: Layout, drawing: Drawing, { width }: SetOut): Pick<Sheet, 'width' | 'layout'> => ({
+  width,
+  layout: layoutOf(laid, drawing),
+});
 
 const NONE: ReadonlyMap<number, number> = new Map();
 

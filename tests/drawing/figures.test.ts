@@ -1,19 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { overlay, setOut, thumbnail, type Drawing, type SetOut } from '../../src/drawing';
-import { bend, crowded, limber, scarf, skiffLines, skiffPlan } from './demonstrations';
+import { bend, boats, crowded, limber, lines, scarf, skiffLines } from './demonstrations';
 import { svgText } from './svg-text';
 
 // Looked at as pictures when they change: `npx vitest run --project unit -u tests/drawing/figures` writes them anew.
 const figures: readonly (readonly [name: string, drawing: Drawing, options: SetOut])[] = [
-  ['scarf-phone', scarf(), { width: 340 }],
-  ['scarf', scarf(), { width: 700 }],
-  ['limber-phone', limber(), { width: 340 }],
+  ...boats.flatMap((boat) => [
+    [`scarf-${boat}-phone`, scarf(19, 8, boat), { width: 324 }] as const,
+    [`limber-${boat}-phone`, limber(boat), { width: 324 }] as const,
+    [`bend-${boat}-phone`, bend(boat), { width: 324 }] as const,
+    [`lines-${boat}-phone`, lines(boat), { width: 324, maxHeight: 1000 }] as const,
+  ]),
   ['limber', limber(), { width: 700 }],
-  ['bend-phone', bend(), { width: 340 }],
-  ['bend', bend(), { width: 700 }],
+  ['lines', lines(), { width: 610, maxHeight: 1000, units: 'inch' }],
   ['crowded-phone', crowded(), { width: 340, units: 'inch' }],
-  ['lines-phone', skiffPlan('tall'), { width: 340 }],
-  ['lines', skiffPlan('wide'), { width: 700, units: 'inch' }],
   [
     'lines-small',
     thumbnail(skiffLines(), { title: 'Hull', says: 'The hull in three views.' }),

@@ -11,9 +11,9 @@ describe('two versions in one drawing', () => {
     expect(texts(both.shapes)).toEqual([
       '152 mm [190 mm]',
       '19 mm',
-      '1 in 8 [1 in 10]',
-      'glue line',
-      'keelson, after length',
+      'glue face 153.2 mm, 7.1° [glue face 190.9 mm, 5.7°]',
+      'square across the face to be cut away',
+      '90 mm',
       'Solid: this version. Dashed and in [brackets]: the other version.',
     ]);
   });

@@ -86,9 +86,15 @@ export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper):
     note('aft', { at: [start[0], start[1] + down] }),
     note('forward', { at: [end[0], end[1] + down] }),
     note(
-      `The ${edge.label} in ${view}, aft to the left; drawn ${paper.across === 1 ? 'as large' : `${paper.across} times as large`} across as along.`,
+      `The ${edge.label} in ${view}, aft to the left; drawn ${timesAsLarge(paper.across)} across as along.`,
     ),
   ];
+}
+
+/** `as large`, `twice as large`, `5 times as large`. */
+function timesAsLarge(times: number): string {
+  if (times === 1) return 'as large';
+  return times === 2 ? 'twice as large' : `${times} times as large`;
 }
 
 /** Clear of the words at the two ends, and of each other, of the length. */
