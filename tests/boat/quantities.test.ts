@@ -320,6 +320,22 @@ describe('tables of other kinds', () => {
     expect(presets.get('frame1.sheer.height')).toBe('668.123456789 mm');
   });
 
+  test('a number as large as none can be is kept whole, so that it is refused for what it is', () => {
+    for (const y of [1e21, 1e30, 123e40]) {
+      const table: Table = {
+        ...dory,
+        stations: dory.stations.map((station, s) =>
+          s === 1
+            ? { ...station, points: station.points.map((p, e) => (e === 2 ? { ...p, y } : p)) }
+            : station,
+        ),
+      };
+      const entry = boatQuantities(table).given.find(({ name }) => name === 'frame1.sheer.halfBreadth')!;
+      expect(Number(entry.preset.replace(' mm', ''))).toBe(y);
+      expect(entry.preset).not.toContain('e');
+    }
+  });
+
   test('a missing number is an empty entry, and the hull waits for it', () => {
     const table: Table = {
       ...dory,

@@ -5,7 +5,7 @@ import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import classSkiff from '../../src/boat/starters/class-skiff.json';
 import { inRoot } from '../tools/root.mjs';
-import { arrived, cell, leftovers, reads, reload } from './steps';
+import { arrived, cell, leftovers, reads, reload, row } from './steps';
 import { openPage, type PageOptions } from './harness';
 
 async function openFairLines(options: PageOptions = {}): Promise<Page> {
@@ -279,6 +279,9 @@ describe('a block from a spreadsheet', () => {
     await form.getByLabel('Stations').fill('3');
     await form.getByRole('button', { name: 'Begin the table' }).click();
     await reads(page.locator('.offsets-grid caption'), /in feet-inches-eighths/);
+    // Nothing is over a plan that is not there, no hull was good yet, and no name stands where a number is due.
+    await reads(page.locator('.hull-in-sight .speaks'), /^(?!.*Last good hull)/);
+    expect(await row(page, 'offsets.planLength').locator('input').inputValue()).toBe('');
     expect(await page.locator('.unit-pick').inputValue()).toBe('ft-in 1/16, lb');
     const plan = [
       'Station\tTransom\tFrame 1\tStem',
@@ -296,6 +299,7 @@ describe('a block from a spreadsheet', () => {
     await paste(box(page, 'transom.keel.x'), plan.join('\n'));
     await reads(told(page), /^\d+ numbers pasted\. One diagonal is left out/);
     expect(await box(page, 'frame1.keel.height').inputValue()).toBe('0-3-4+');
+    expect(await page.locator('.offsets-grid .box.written').count()).toBe(0);
     await reads(offsets.locator('.in-words'), /4 numbers are still missing/);
   });
 

@@ -87,3 +87,35 @@ describe.each(starters)('$table.name', ({ table }) => {
     expect(allOf(graphOf(blank, pastedOver(table)))).toStrictEqual(fromFile);
   });
 });
+
+describe('a number that can’t be used', () => {
+  const dory = starters[0]!.table;
+  const name = 'frame2.sheer.halfBreadth';
+  test.each([
+    ['54O', /no unit "O"/],
+    ['60 m', /must be at most/],
+    ['-20 mm', /measured out from the centreline/],
+  ])('%s: the hull says of it what its own box says', (typed, why) => {
+    const graph = graphOf(dory, { [name]: typed });
+    const hull = graph.hull();
+    if (isIssue(hull)) throw new Error(hull.issue);
+    const own = graph.value(name);
+    const said = hull.faults.map(({ says }) => says).join('; ');
+    expect(said).toMatch(why);
+    expect(said).not.toMatch(/missing/);
+    const length = graph.value('hull.length');
+    expect(isIssue(length) && length.issue).toBe(isIssue(own) ? own.issue : hull.faults[0]!.says);
+  });
+  test('1e30 in a file is too much, and no metre', () => {
+    const table = {
+      ...dory,
+      stations: dory.stations.map((station, s) =>
+        s === 2
+          ? { ...station, points: station.points.map((p, e) => (e === 2 ? { ...p, y: 1e30 } : p)) }
+          : station,
+      ),
+    };
+    const value = graphOf(table).value(name);
+    expect(isIssue(value) && value.issue).toMatch(/must be at most/);
+  });
+});

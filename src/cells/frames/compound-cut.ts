@@ -206,7 +206,7 @@ export const compoundCut = defineCell({
   warnings: [
     {
       when: 'ends < 1',
-      says: 'This boat has no {end}: lean, rake and plan are not hers, only the numbers that stand here.',
+      says: 'This boat has no {end}: the lean, rake and plan used here are not hers.',
       limit: 'the plan’s table',
       weight: 'mind',
     },

@@ -457,7 +457,7 @@ export const framePattern = defineCell({
     },
     {
       when: 'proud > 0.5 mm',
-      says: 'Somewhere on this frame the face away from the line is the larger one, by up to {proud}: the pattern shows it dashed outside the line. Leave the wood to the outer of the two and plane back on the face that stands on the line.',
+      says: 'On part of this frame the face away from the line is the larger one, by up to {proud}; the pattern shows it dashed, outside the line. Saw to the outer of the two lines and plane back on the face that stands on the line.',
       limit: 'geometry',
       weight: 'mind',
     },

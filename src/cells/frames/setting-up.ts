@@ -214,7 +214,7 @@ export const settingUp = defineCell({
       says: 'The frame stands true within what is accepted: {alongTolerance} along, {acrossTolerance} across and in height. Prop it both ways, then measure once more.',
     },
     {
-      says: 'Not true yet. Put right what stands below, in that order: on the string, on its line, square, plumb, level. Each move stirs the others, so tape all of it again afterwards.',
+      says: 'Not true yet. Put right the faults below, in this order: on the string, on its line, square, plumb, level. Each move disturbs the others, so measure everything again afterwards.',
     },
   ],
   warnings: [
