@@ -155,7 +155,7 @@ test('flare at one frame moves bevels, panel area, resin and the drawing', async
   const now = await answerNumber(page, 'resin.total');
   expect(now).toBeGreaterThan(total);
   expect(now / (await resinByHand(page))).toBeCloseTo(1, 2);
-  await reads(cell(page, 'resin').locator('.in-words'), new RegExp(`^Mix ${now} L in all`));
+  await reads(cell(page, 'resin').locator('.in-words'), new RegExp(`mix ${now} L in all`));
   // The sentence further down says the same as the cell.
   await reads(
     page.locator('article.prose > p', { hasText: 'For this hull you mix' }),

@@ -36,6 +36,12 @@ const density = (label: string, preset: string, note: string) =>
     note,
   });
 
+const stir = (word: 'Stir' | 'stir') =>
+  `${word} {fillerMass} of filler into {epoxy} of mixed epoxy: that makes {paste} of paste.`;
+const OPEN =
+  'In so open a corner a tool of {radius} leaves {throat} in the throat; for as much as in a square corner take one of {evenRadius}.';
+const CLOSED = 'The fillet reaches {width} along each face and is {throat} thick in the throat.';
+
 export const fillet = defineCell({
   id: 'fillet',
   stage: 'finish',
@@ -189,12 +195,12 @@ export const fillet = defineCell({
   ],
   inWords: [
     {
-      when: 'angle > 100°',
-      says: 'Stir {fillerMass} of filler into {epoxy} of mixed epoxy for {paste} of paste. In this open corner a tool of {radius} leaves {throat} in the throat; to leave as much as in a square corner it would have to be {evenRadius}.',
+      when: 'angle > 100° and sides > 1',
+      says: `For {sides} seams of {length} each ${stir('stir')} ${OPEN}`,
     },
-    {
-      says: 'Stir {fillerMass} of filler into {epoxy} of mixed epoxy for {paste} of paste; the fillet reaches {width} along each face and is {throat} thick in the throat.',
-    },
+    { when: 'angle > 100°', says: `${stir('Stir')} ${OPEN}` },
+    { when: 'sides > 1', says: `For {sides} seams of {length} each ${stir('stir')} ${CLOSED}` },
+    { says: `${stir('Stir')} ${CLOSED}` },
   ],
   warnings: [
     {

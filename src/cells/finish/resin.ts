@@ -364,7 +364,7 @@ export const resin = defineCell({
     { of: 'hardener', label: 'hardener', from: 'by volume, to be measured apart from the resin' },
   ],
   inWords:
-    'Mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. Packs: {small} small, {middle} middle, {large} large, for {cost}.',
+    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. Packs: {small} small, {middle} middle, {large} large, for {cost}.',
   warnings: [
     {
       when: 'glassShare > 60 %',

@@ -16,8 +16,9 @@ const ON_FRAMES = `${BOTH}. Glued on the frames they stay there; fastenings to h
 const ON_FORM = `${BOTH}; for {radius} make the form {formRadius}, which is {moreRise} more rise over the whole length.`;
 const CHANCE =
   'A layer breaks in no more than about 1 of {oneIn} such stacks, the board in 1 of {solidOneIn}.';
-const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: the pitch asks for more than the pressure.';
-const BY_FORCE = 'Put on {clamps} clamps: the pressure asks for more than the pitch of {clampPitch}.';
+const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: so many to press it evenly.';
+const BY_FORCE =
+  'Put on {clamps} clamps: so many for the pressure; to press it evenly one every {clampPitch} would do.';
 const PAY = 'Glue {glueMass}; wood and glue {cost}, where one board costs {solidCost}.';
 
 export const laminate = defineCell({

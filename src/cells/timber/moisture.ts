@@ -246,14 +246,14 @@ export const moisture = defineCell({
   inWords: [
     {
       when: 'offGlue > 0 and now > wettest',
-      says: 'In this air wood settles at {settled}. Now it holds {now}, too much for this glue, which takes {wettest} at most; on the way the {width} change by {change}.',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, too much for this glue, which takes {wettest} at most. On the way to {later} a width of {width} changes by {change}.',
     },
     {
       when: 'offGlue > 0',
-      says: 'In this air wood settles at {settled}. Now it holds {now}, too little for this glue, which asks for {driest} at least; on the way the {width} change by {change}.',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, too little for this glue, which asks for {driest} at least. On the way to {later} a width of {width} changes by {change}.',
     },
     {
-      says: 'In this air wood settles at {settled}. Now it holds {now}, which this glue takes ({driest} to {wettest}); going to {later} the {width} change by {change}, to {widthLater}. It weighs {density} now.',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, and this glue takes {driest} to {wettest}. On the way to {later} a width of {width} changes by {change}, to {widthLater}. The wood weighs {density} now.',
     },
   ],
   table: {
@@ -286,19 +286,19 @@ export const moisture = defineCell({
     },
     {
       when: 'now < 10 % or now > 14 %',
-      says: 'Building at {now}: the boat will live at more or less than that, and joints will work.',
+      says: 'Wood for a boat is built in at 10 to 14 %, and this holds {now}: it will move once she is in use, and the joints will work.',
       limit: `10 to 14 % to build: ${CUSTOM}`,
       weight: 'mind',
     },
     {
       when: 'min(now, later) < 6 % or max(now, later) > 14 %',
-      says: 'From {now} to {later} goes beyond what the coefficients are made for; take the change as a rough one.',
+      says: 'The coefficients hold from 6 to 14 %. From {now} to {later} the change is only a rough one.',
       limit: 'Wood Handbook, Table 13-5: from 6 to 14 % moisture',
       weight: 'mind',
     },
   ],
   cautions: [
-    'How long it takes is not said here, and nobody can promise it: it goes with the wood, its thickness and the moving air. Let a meter tell when it has settled.',
+    'How long it takes to settle nobody can promise: it depends on the wood, its thickness and the moving air. Go by a meter.',
     'Wood in a hull is seldom free: glue, screws and paint hold it, and what cannot move pulls or splits. Single boards move more or less than the mean.',
     'Coefficients and strengths are for clear wood; damp wood bends more easily and breaks at less. For strength go by the tables of the wood at its own moisture.',
     'Wet dust and rot: a mask when you cut or sand doubtful wood. The sheet of the glue in hand outranks its range here.',
