@@ -110,7 +110,9 @@ describe('fillet', () => {
     expect(tryCell(fillet, { angle: '120 deg' }).words).toContain('square corner');
     expect(tryCell(fillet, { angle: '90 deg' }).words).not.toContain('square corner');
     // How many seams the paste is for stands in the sentence.
-    expect(tryCell(fillet, { angle: '90 deg', length: '4 m' }).words).toMatch(/^For 2 seams of 4000 mm each stir /);
+    expect(tryCell(fillet, { angle: '90 deg', length: '4 m' }).words).toMatch(
+      /^For 2 seams of 4000 mm each stir /,
+    );
     expect(tryCell(fillet, { angle: '90 deg', sides: '1' }).words).toMatch(/^Stir /);
   });
 
