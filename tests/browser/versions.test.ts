@@ -40,17 +40,17 @@ test('both numbers and their difference in answers, inputs, sentences and warnin
   const page = await tried();
   expect(await textOf(answer(page, 'scarf.taper'))).toBe('144 mm');
   expect(await textOf(difference(page, 'scarf.taper'))).toBe(`+${192 - 144} mm`);
-  // Three boards of 8 ft less two tapers; 4772 mm are to be reached.
-  const joined = (taper: number) => 3 * 2438.4 - 2 * taper;
+  // Two boards of 10 ft less a taper; 4772 mm are to be reached.
+  const joined = (taper: number) => 2 * 3048 - taper;
   expect(await answerNumber(page, 'scarf.joinedLength')).toBe(Math.round(joined(144)));
   expect(await answerNumber(page, 'scarf.joinedLength', 'second')).toBe(Math.round(joined(192)));
-  expect(await textOf(difference(page, 'scarf.joinedLength'))).toBe(`−${2 * (192 - 144)} mm`);
+  expect(await textOf(difference(page, 'scarf.joinedLength'))).toBe(`−${192 - 144} mm`);
   // Slope is the same, and so is the strength.
   expect(await textOf(difference(page, 'scarf.strengthKept'))).toBe('the same');
   expect(await textOf(difference(page, 'bend.share'))).toBe('the same');
 
   expect(await textOf(row(page, 'scarf.thickness').locator('.other'))).toBe('Kept: 18 mm');
-  expect(await row(page, 'scarf.slope').locator('.other').count()).toBe(0);
+  expect(await row(page, 'pieces.slope').locator('.other').count()).toBe(0);
   await reads(
     page.locator('article.prose > p', { hasText: 'Mark the taper' }),
     /Mark the taper, 144 mm\s+trying: 192 mm \(\+48 mm\) back from the end/,
@@ -116,7 +116,7 @@ test('undo goes back edit by edit to the beginning, redo to the end', async () =
   const page = await openNotebook('the-build');
   const start = await allAnswers(page);
   await type(page, 'scarf.thickness', '20');
-  await type(page, 'scarf.slope', '12');
+  await type(page, 'pieces.slope', '12');
   await reads(answer(page, 'scarf.taper'), '240 mm');
   const end = await allAnswers(page);
   await press(page, 'Undo');

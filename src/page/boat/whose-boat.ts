@@ -21,8 +21,8 @@ export function WhoseBoat({ boat }: { boat: string }) {
     <p>
       ${
         isHere
-          ? `On the bench is ${brought.name}, on a sheet that belongs to this notebook: what you change on her stays here. Your boat${own} lies untouched.`
-          : `This is told of ${brought.name}. She comes on a sheet of her own, and your boat${own} is left alone.`
+          ? `The boat on the bench is ${brought.name}. She belongs to this notebook: what you change on her stays here. Your boat${own} lies untouched.`
+          : `This part is about a boat called ${brought.name}. She comes on a sheet of her own; your boat${own} is left alone.`
       }
     </p>
     <div class="keys">
