@@ -23,7 +23,8 @@ const PENS: { readonly [pen in Pen]: Stroke } = {
   grid: { width: 0.7, colour: 'ink', opacity: 0.4 },
   waterline: { width: 0.9, colour: 'bottom-blue' },
   design: { width: 1.9, colour: 'bottom-blue' },
-  buttock: { width: 0.9, colour: 'cedar' },
+  // Dotted, so that paper printed black tells it from a waterline.
+  buttock: { width: 0.9, colour: 'ink', dash: '2 2' },
 };
 
 const FILLS: { readonly [fill in Fill]: { colour: Colour; opacity: number } } = {
