@@ -429,9 +429,14 @@ export const clamps = defineCell({
     // A joint that the boat has not is drawn with a length that can be seen.
     const length = v.length > 0 ? v.length / v.places : 0.1;
     const order = from === 'end' ? 'from one end' : 'from the middle outward';
+    const these = `${count} ${clamps === 1 ? 'clamp' : 'clamps'}`;
+    const apart = clamps > 1 ? `${these} ${say(v.evenPitch)} apart` : these;
+    const where = seats
+      ? `${apart} at one place, on ${say(length)} of glue`
+      : `${apart} over ${say(length)}, set ${order}`;
     return drawing({
       title: seats ? 'Clamps at one place' : 'Clamps in the order in which they are set',
-      says: `${count} clamps ${say(v.evenPitch)} apart over ${say(length)}${seats ? ', one place of it' : `, set ${order}`}; each presses ${say(v.spread)} of the glue, through ${say(v.caul)} of caul and ${say(v.ply)} of wood.`,
+      says: `${where}; each presses ${say(v.spread)} of the glue, through ${say(v.caul)} of caul and ${say(v.ply)} of wood.`,
       shapes: [
         clampedJoint(
           {

@@ -65,6 +65,7 @@ describe('clamps', () => {
     expect(tried.words).toBe(
       'Each of the 2 pieces takes 7 clamps, 1 at each of 7 places. Leave them for 24 h.',
     );
+    expect(tried.drawing?.says).toMatch(/^1 clamp at one place, on 57 mm of glue; each presses /);
     // A broad seat takes two, and a tight bend of the timber elsewhere asks for no more.
     expect(tryCell(clamps, { ...seats, length: `${7 * 0.2} m` }).number('clamps')).toBe(14);
     expect(tryCell(clamps, { ...seats, length: `${7 * 0.1} m`, radius: '1 m' }).number('clamps')).toBe(7);
