@@ -23,7 +23,7 @@ import type { Derived, Given, Read } from './quantity';
 
 const PRACTICE = 'common practice, no source';
 
-type Limits = Pick<Given, 'preset' | 'min' | 'max' | 'step'>;
+type Limits = Pick<Given, 'preset' | 'presetFrom' | 'min' | 'max' | 'step'>;
 
 const given = (name: string, kind: KindId, meaning: string, source: string, limits: Limits): Given => ({
   name,
@@ -35,20 +35,25 @@ const given = (name: string, kind: KindId, meaning: string, source: string, limi
 
 /** Which the yard sells; as many as a builder asks about. */
 export const soldKeys = ['A', 'B', 'C', 'D'] as const;
-const soldLengths = { A: '8 ft', B: '10 ft', C: '12 ft', D: '14 ft' } as const;
+/** By three tenths of a metre, or by two feet, as the yard of the place sells: common practice, no source. */
+export const soldLengths = {
+  metric: { A: '2.4 m', B: '3 m', C: '3.6 m', D: '4.2 m' },
+  inch: { A: '8 ft', B: '10 ft', C: '12 ft', D: '14 ft' },
+} as const;
 
 const yard: readonly Given[] = [
   ...soldKeys.flatMap((key, i) => [
     given(
       `lumber.length${key}`,
-      'length',
+      'stockLength',
       `length of board sold, ${i + 1}`,
-      '0 where it is not sold; sold by two feet: common practice',
+      '0 where it is not sold; sold by 0.3 m or by two feet: common practice',
       {
-        preset: soldLengths[key],
+        preset: soldLengths.metric[key],
+        presetFrom: (read) => soldLengths[read.inches() ? 'inch' : 'metric'][key],
         min: '0 mm',
         max: '12 m',
-        step: '100 mm',
+        step: '0.3 m',
       },
     ),
     given(
@@ -68,20 +73,28 @@ const yard: readonly Given[] = [
     'lumber.sheetLength',
     'length',
     'length of a sheet of plywood',
-    'sold as 4 by 8 ft: common practice',
+    'sold as 1220 by 2440 mm or 4 by 8 ft: common practice',
     {
-      preset: '8 ft',
+      preset: '2440 mm',
+      presetFrom: (read) => (read.inches() ? '8 ft' : '2440 mm'),
       min: '500 mm',
       max: '4 m',
       step: '10 mm',
     },
   ),
-  given('lumber.sheetWidth', 'length', 'width of a sheet of plywood', 'sold as 4 by 8 ft: common practice', {
-    preset: '4 ft',
-    min: '300 mm',
-    max: '3 m',
-    step: '10 mm',
-  }),
+  given(
+    'lumber.sheetWidth',
+    'length',
+    'width of a sheet of plywood',
+    'sold as 1220 by 2440 mm or 4 by 8 ft: common practice',
+    {
+      preset: '1220 mm',
+      presetFrom: (read) => (read.inches() ? '4 ft' : '1220 mm'),
+      min: '300 mm',
+      max: '3 m',
+      step: '10 mm',
+    },
+  ),
 ];
 
 const rules: readonly Given[] = [

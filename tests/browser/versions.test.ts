@@ -40,8 +40,8 @@ test('both numbers and their difference in answers, inputs, sentences and warnin
   const page = await tried();
   expect(await textOf(answer(page, 'scarf.taper'))).toBe('144 mm');
   expect(await textOf(difference(page, 'scarf.taper'))).toBe(`+${192 - 144} mm`);
-  // Two boards of 10 ft less a taper; 4772 mm are to be reached.
-  const joined = (taper: number) => 2 * 3048 - taper;
+  // Two boards of 3 m, as a metric yard sells them, less one taper; 4772 mm and 50 mm to trim are to be reached.
+  const joined = (taper: number) => 2 * 3000 - taper;
   expect(await answerNumber(page, 'scarf.joinedLength')).toBe(Math.round(joined(144)));
   expect(await answerNumber(page, 'scarf.joinedLength', 'second')).toBe(Math.round(joined(192)));
   expect(await textOf(difference(page, 'scarf.joinedLength'))).toBe(`−${192 - 144} mm`);

@@ -1,8 +1,9 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
 import type { Option } from '../../boat';
 import { longParts } from '../../boat/piece-plan';
-import { soldKeys } from '../../boat/piece-plan-quantities';
+import { soldKeys, soldLengths } from '../../boat/piece-plan-quantities';
 import { choice, input, type InputSpec } from '../define';
+import { soldLength } from '../lumber-sold';
 import { partKeys } from './boards-plan';
 
 /** Pieces that the cut list holds. */
@@ -89,17 +90,16 @@ const ofParts = longParts.flatMap(({ id, label }) => {
 });
 
 const sold = soldKeys.flatMap((key, at) => {
-  const stock = { A: '8 ft', B: '10 ft', C: '12 ft', D: '14 ft' }[key];
   return [
     [
       `stock${key}`,
-      lengthOf(`Board length sold, ${at + 1}`, {
+      soldLength(`Board length sold, ${at + 1}`, {
         from: `lumber.length${key}`,
         ofBoat: true,
-        preset: stock,
+        preset: soldLengths.metric[key],
+        presetInch: soldLengths.inch[key],
         min: '0 mm',
         max: '12 m',
-        step: '100 mm',
       }),
     ],
     [

@@ -69,7 +69,7 @@ function boardsOf(sections: readonly BoughtSection[]): readonly Drawn[] {
 }
 
 const headOf = ({ number, length, section }: Drawn, on: OnHand) =>
-  `Board ${number}: ${on.say(length, 'length')}, ${on.say(section.thickness, 'length')} × ${on.say(section.width, 'length')}`;
+  `Board ${number}: ${on.say(length, 'stockLength')}, ${on.say(section.thickness, 'length')} × ${on.say(section.width, 'length')}`;
 
 interface Place {
   readonly kerf: number;

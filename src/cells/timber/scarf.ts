@@ -2,6 +2,7 @@
 import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
 import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../define';
+import { soldLength } from '../lumber-sold';
 import { longPartOptions } from './long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-picture';
 
@@ -56,14 +57,14 @@ export const scarf = defineCell({
       max: '3 m',
       step: '5 mm',
     }),
-    boardLength: input('length', 'Length of one board', {
+    boardLength: soldLength('Length of one board', {
       from: '{part}.boardLength',
       fromBy: { choice: 'part', links: { panel: 'lumber.sheetLength', spar: '' } },
       ofBoat: true,
-      preset: '8 ft',
+      preset: '2.4 m',
+      presetInch: '8 ft',
       min: '300 mm',
       max: '12 m',
-      step: '100 mm',
     }),
     wanted: input('length', 'Length to reach', {
       from: '{part}.roughLength',

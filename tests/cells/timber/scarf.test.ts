@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { scarf } from '../../../src/cells/timber/scarf';
+import { plainShown } from '../../../src/measure';
 import { tryCell } from '../try-cell';
 import { starters } from '../../../src/boat';
 import { measured, testDrawings, testSense } from '../proofs';
@@ -106,10 +107,18 @@ describe('scarf', () => {
     expect(log.number('thickness')).toBeCloseTo(0.025, 12);
     expect(log.number('width')).toBeCloseTo(0.045, 12);
     expect(log.number('wanted')).not.toBeCloseTo(tryCell(scarf, { part: 'sheerClamp' }).number('wanted'), 3);
-    // 1 in 8 for plywood, of a 9 mm bottom, across a sheet of 4 ft; 1 in 12 for spars: common practice.
+    // 1 in 8 for plywood, of a 9 mm bottom, across a sheet of 1220 mm, or of 4 ft for who works in feet; 1 in 12 for spars: common practice.
     const panel = tryCell(scarf, { part: 'panel' });
     expect(panel.number('taper')).toBeCloseTo(0.072, 12);
-    expect(panel.number('width')).toBeCloseTo(4 * FOOT, 12);
+    expect(panel.number('width')).toBeCloseTo(1.22, 12);
+    const feet = { ...plainShown, length: 'feet' } as const;
+    expect(tryCell(scarf, { part: 'panel' }, undefined, feet).number('width')).toBeCloseTo(4 * FOOT, 12);
+  });
+
+  test('boards come in the lengths of the place: tenths of a metre, or feet', () => {
+    const feet = { ...plainShown, length: 'feet' } as const;
+    expect(tryCell(scarf).words).toMatch(/boards of \d\.\d m then reach/);
+    expect(tryCell(scarf, {}, undefined, feet).words).toMatch(/boards of \d+ ft then reach/);
     expect(tryCell(scarf, { part: 'spar' }).number('slope')).toBe(12);
   });
 
