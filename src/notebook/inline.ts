@@ -48,7 +48,7 @@ function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
     case 'br':
       return [{ type: 'break' }];
     case 'checkbox':
-      return [text(token.checked ? '☑ ' : '☐ ')];
+      return [{ type: 'box', says: '', ticked: token.checked }];
     case 'link':
       // A web or mail address typed in passing is literal; in a link's brackets it may hold entities.
       if (token.autolink)

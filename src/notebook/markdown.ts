@@ -9,7 +9,7 @@ import { Lexer, type MarkedToken, type Token } from 'marked';
 import { readCondition } from './condition';
 import { type Fence, faultOf, openFault, readFence } from './fence';
 import { LAST, readFrontMatter } from './front-matter';
-import { joined, linesIn, readInlines } from './inline';
+import { linesIn, readInlines } from './inline';
 import { type Block, type CellPlace, type Fault, type Inline, type NotebookPage, wordsOf } from './page-text';
 
 export { headOf } from './head';
@@ -82,13 +82,14 @@ function blockReader(): (tokens: readonly Token[], line: number) => Block[] {
 
   /** In a list without gaps the box to tick stands before the item's first line, not in it. */
   function readItem(tokens: readonly Token[], line: number, depth: number): Block[] {
-    const [box, ...rest] = tokens;
+    const [box, ...rest] = tokens as readonly MarkedToken[];
     if (box?.type !== 'checkbox') return readBlocks(tokens, line, depth);
     const [first, ...others] = readBlocks(rest, line, depth);
-    const ticked = readInlines([box], line);
+    const words = first?.type === 'paragraph' ? first.inside : [];
+    const ticked: Inline = { type: 'box', says: wordsOf(words).trim(), ticked: box.checked };
     if (first?.type !== 'paragraph')
-      return [{ type: 'paragraph', inside: ticked }, ...(first ? [first] : []), ...others];
-    return [{ ...first, inside: joined([...ticked, ...first.inside]) }, ...others];
+      return [{ type: 'paragraph', inside: [ticked] }, ...(first ? [first] : []), ...others];
+    return [{ ...first, inside: [ticked, ...first.inside] }, ...others];
   }
 
   /** The text within is Markdown again. */

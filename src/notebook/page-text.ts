@@ -9,7 +9,17 @@
 import type { Stage } from '../cells';
 
 /** A stretch of text within a block. */
-export type Inline = Text | Strong | Emphasis | CodeSpan | Link | LiveValue | WordsWhen | LineBreak | Fault;
+export type Inline =
+  | Text
+  | Strong
+  | Emphasis
+  | CodeSpan
+  | Link
+  | LiveValue
+  | WordsWhen
+  | Box
+  | LineBreak
+  | Fault;
 
 export interface Text {
   readonly type: 'text';
@@ -47,6 +57,14 @@ export interface WordsWhen {
   readonly inside: readonly Inline[];
   readonly otherwise: readonly Inline[];
   readonly line: number;
+}
+/** A box to tick, at the head of an item of a list. */
+export interface Box {
+  readonly type: 'box';
+  /** What is ticked off: the item's own words. */
+  readonly says: string;
+  /** As the notebook comes. */
+  readonly ticked: boolean;
 }
 export interface LineBreak {
   readonly type: 'break';
@@ -242,5 +260,6 @@ export function wordsOf(inlines: readonly Inline[]): string {
 function wordsOfOne(inline: Inline): string {
   if ('inside' in inline) return wordsOf(inline.inside);
   if (inline.type === 'value') return inline.of;
+  if (inline.type === 'box') return '';
   return inline.type === 'break' ? ' ' : inline.text;
 }

@@ -11,6 +11,7 @@ import { later } from './later';
 import { LiveValue } from './live-value';
 
 const When = later(async () => (await import('./when')).When, 'when-to-come');
+const TickBox = later(async () => (await import('./tick-box')).TickBox, 'tick-to-come');
 
 const WhoseBoat = later(async () => (await import('./boat/whose-boat')).WhoseBoat, 'whose-boat');
 
@@ -91,6 +92,8 @@ function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
           says: () => inlines(inline.inside, notebook),
           otherwise: () => inlines(inline.otherwise, notebook),
         });
+      case 'box':
+        return use(TickBox, { notebook, says: inline.says, ticked: inline.ticked });
       case 'break':
         return html`<br />`;
       case 'fault':

@@ -108,3 +108,12 @@ test('heads the print with boat, notebook and units, and prints both versions', 
   const { text } = await extractText(await getDocumentProxy(new Uint8Array(pdf)), { mergePages: true });
   expect(text.replaceAll(/\s+/g, ' ')).toContain('192 mm');
 });
+
+test('no notice of the page is printed', async () => {
+  const page = await openNotebook('the-build');
+  await page.getByRole('combobox', { name: 'Boat' }).selectOption({ label: 'Class skiff' });
+  const notices = page.locator('.notices');
+  await expect.poll(() => notices.isVisible()).toBe(true);
+  await page.emulateMedia({ media: 'print' });
+  expect(await notices.isVisible()).toBe(false);
+});

@@ -1,7 +1,7 @@
 /** The words of a notebook follow the boat on the bench. */
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
-import { openNotebook, openSheet, reads, textOf, type, unfold } from './steps';
+import { openNotebook, openSheet, reads, reload, textOf, type, unfold } from './steps';
 
 const prose = (page: Page) => page.locator('.prose');
 const choose = (page: Page, boat: string) =>
@@ -31,4 +31,21 @@ test('a story of one boat is told with her on the bench, with what it tries', as
   expect(await tried.count()).toBe(0);
   expect(await textOf(prose(page))).not.toMatch(/the 5 of 851/);
   expect(await page.locator('.prose .notice').count()).toBe(0);
+});
+
+test('boxes are ticked on the page, kept with the boat, and drawn on paper', async () => {
+  const page = await openNotebook('the-build');
+  const box = page.getByRole('checkbox', { name: /^All frames bevelled/ });
+  expect(await box.isChecked()).toBe(false);
+  await box.check();
+  await reload(page);
+  expect(await box.isChecked()).toBe(true);
+  expect(await page.getByRole('checkbox', { name: /^Scarfs lie/ }).isChecked()).toBe(false);
+  // Drawn, not a letter that the type may lack.
+  expect(await textOf(prose(page))).not.toMatch(/[☐☑]/);
+  await page.emulateMedia({ media: 'print' });
+  const { width, height } = (await box.boundingBox())!;
+  expect(Math.min(width, height)).toBeGreaterThan(12);
+  await choose(page, 'Class skiff');
+  await expect.poll(() => box.isChecked()).toBe(false);
 });

@@ -13,6 +13,7 @@ import { liveValuesOf, triesOf } from './places';
 
 const read = (text: string) => parseNotebook(text, 'shed/a-page.md');
 const text = (words: string): Inline => ({ type: 'text', text: words });
+const box = (says: string, ticked: boolean): Inline => ({ type: 'box', says, ticked });
 const paragraph = (...inside: Inline[]): Block => ({ type: 'paragraph', inside });
 /** The blocks of a text that has no faults. */
 const blocks = (source: string): readonly Block[] => {
@@ -116,7 +117,14 @@ describe('blocks', () => {
 
   test('things to tick keep their box', () => {
     expect(blocks('- [ ] cut\n- [x] marked')).toStrictEqual([
-      { type: 'list', from: null, items: [[paragraph(text('☐ cut'))], [paragraph(text('☑ marked'))]] },
+      {
+        type: 'list',
+        from: null,
+        items: [
+          [paragraph(box('cut', false), text('cut'))],
+          [paragraph(box('marked', true), text('marked'))],
+        ],
+      },
     ]);
   });
 });

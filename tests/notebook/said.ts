@@ -51,6 +51,8 @@ function saying(inlines: readonly Inline[], graph: Graph): Said {
             return written(inline.of, graph);
           case 'when':
             return words(isTrue(inline.holds, graph) ? inline.inside : inline.otherwise);
+          case 'box':
+            return '';
           case 'break':
             return ' ';
           case 'strong':

@@ -74,7 +74,6 @@ export const fillet = defineCell({
       step: '100 mm',
     }),
     sides: input('count', 'How many such seams', {
-      seldom: true,
       preset: '2',
       min: '1',
       max: '20',

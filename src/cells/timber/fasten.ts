@@ -34,7 +34,6 @@ export const fasten = defineCell({
       step: '100 mm',
     }),
     sides: input('count', 'How many such edges', {
-      seldom: true,
       preset: '2',
       min: '1',
       max: '20',

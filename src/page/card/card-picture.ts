@@ -49,7 +49,9 @@ const ENLARGED = LETTERS / LEAST_TEXT;
 export async function cardPictures(instance: Instance, bench: Bench): Promise<Picture[]> {
   const [first, second] = graphsOf(bench).map(([, graph]) => picturesOf(instance, graph, bench, null)?.drawn);
   const pictures: Picture[] = [];
-  if (first?.drawing) pictures.push(drawn(first.drawing, other(first.drawing, second?.drawing), bench));
+  const least = instance.cell.wide ? LEAST_WIDE : LEAST_EXTENT;
+  if (first?.drawing)
+    pictures.push(drawn(first.drawing, other(first.drawing, second?.drawing), bench, least));
   if (first?.chart) {
     const { drawChart: draw } = await import('../picture/chart');
     pictures.push(charted(first.chart, other(first.chart, second?.chart), bench, draw));
@@ -61,7 +63,8 @@ function other<T>(first: T, second: T | undefined): T | undefined {
   return second !== undefined && !sameData(second, first) ? second : undefined;
 }
 
-function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Picture {
+/** @param leastExtent of what is drawn, px as on a screen */
+function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench, leastExtent: number): Picture {
   const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
   // The same sizes are asked for again and again while the card is fitted to its page.
@@ -81,7 +84,7 @@ function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench): Pic
   const free = sheetIn(CARD_WIDTH)(TALLEST, true);
   const { left, right, bottom, top } = extents(both);
   const extent = Math.max(right - left, top - bottom);
-  const least = Math.min(LEAST_EXTENT, extent * free.sheet.scale);
+  const least = Math.min(leastExtent, extent * free.sheet.scale);
   return {
     title: '',
     says: [],
@@ -110,6 +113,8 @@ const TALLEST = 560;
 const LOWEST_FIELD = 60;
 /** Of what is drawn, the longer way, px: 40 mm on the card, eight letters high. With less, letters crowd it out. */
 const LEAST_EXTENT = ((40 / MM_PER_INCH) * 96) / ENLARGED;
+/** The same of a drawing that has the whole width in the notebook: 120 mm on the card. */
+const LEAST_WIDE = 3 * LEAST_EXTENT;
 /** Each try is lower by this much at least. */
 const LESS = 0.8;
 

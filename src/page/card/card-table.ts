@@ -1,5 +1,6 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
 import { type Instance, isChoice } from '../../cells';
+import { offsetName, offsetsOf } from '../../boat';
 import { rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
@@ -23,6 +24,7 @@ export interface CardRow {
 export function cardTable(instance: Instance, bench: Bench): CardTable | null {
   const { cell, name } = instance;
   const { table } = cell;
+  if (cell.view === 'offsets') return offsetsTable(instance, bench);
   if (!table) return null;
   const choiceName = `${name}.${table.over}`;
   const spec = cell.inputs[table.over];
@@ -46,5 +48,33 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
     over: spec && isChoice(spec) ? spec.label : '',
     columns: table.columns.map(({ label }) => label),
     rows,
+  };
+}
+
+/** The whole table of offsets, as it is typed on the page. */
+function offsetsTable({ name }: Instance, bench: Bench): CardTable {
+  const { offsetsTo } = bench.table.value;
+  const { edges, stations } = offsetsOf(bench.table.value);
+  const kinds = [
+    ['halfBreadth', 'out'],
+    ['height', 'up'],
+    ['x', 'forward'],
+  ] as const;
+  const columns = kinds.flatMap(([column, word]) =>
+    edges.map((edge) => ({ edge: edge.name, column, label: `${edge.label} ${word}` })),
+  );
+  const inHand = bench.book.inHand.value.value(`${name}.station`);
+  return {
+    caption: `The table, to the ${offsetsTo}`,
+    over: 'Station',
+    columns: columns.map(({ label }) => label),
+    rows: stations.map((station) => ({
+      head: station.label,
+      inHand: station.name === inHand,
+      cells: columns.map(({ edge, column }) => {
+        const of = offsetName(station.name, edge, column);
+        return inEach(graphsOf(bench), (graph) => tiedValue(graph.value(of), of, graph, bench));
+      }),
+    })),
   };
 }

@@ -51,7 +51,7 @@ export function pageView(card: Card, part: Part, rung: Rung, { table, told, pict
 }
 
 function headView({ boat, versions, title, day }: Card, page: string): VNode {
-  return html`<p class="card-head"><b>${boat}</b>, ${versions} · <b>${title}</b>${page} · ${day}</p>`;
+  return html`<p class="card-head"><b>${boat}</b>${versions ? `, ${versions}` : ''} · <b>${title}</b>${page} · ${day}</p>`;
 }
 
 /** Who has more to say of where it is measured gets more of the width. */

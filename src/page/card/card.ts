@@ -108,7 +108,7 @@ function sourceInShort({ text, known }: Source): string {
 /** Says which version it is where there are two. */
 function versionsInHand({ book }: Bench): string {
   const { first, second } = versionWords;
-  if (!book.second.value) return first.toLowerCase();
+  if (!book.second.value) return '';
   const inHand = book.inHand.value === book.second.value ? second : first;
   return `${first.toLowerCase()} and ${second.toLowerCase()}, in hand: ${inHand.toLowerCase()}`;
 }

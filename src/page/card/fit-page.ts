@@ -68,6 +68,13 @@ function fittedTo(fitting: Fitting, part: Part, rung: Rung): VNode | null {
   };
   const all = fitting.table.rows;
   if (rung.table === 'as far as it goes') {
+    // A picture that can be read is worth more than the last rows: they stand in the notebook.
+    for (let rows = all - 1; rows > 0 && drawn.length > 0; rows -= 1) {
+      const bare = at([], rows);
+      if (!bare.fits) continue;
+      for (const pictures of tries(drawn, rung, bare.room))
+        if (at(pictures, rows).fits) return filled(pictures, rows);
+    }
     const pictures = drawn.slice(0, 1).map((picture) => picture.draw(0).node);
     const rows = mostOf(0, all, (more) => at(pictures, more).fits);
     return at(pictures, rows).fits ? filled(pictures, rows) : null;

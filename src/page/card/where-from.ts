@@ -29,7 +29,9 @@ export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
   if (entry?.written)
     return { standing: 'written', says: from ? `written here, from ${from}` : 'written here' };
   if (from) return { standing: 'linked', says: `from ${from}` };
-  const note = beginning(graph.quantity(name)?.source ?? '');
+  const { kind, source = '' } = graph.quantity(name) ?? {};
+  const note = beginning(source);
+  if (kind === 'choice') return { standing: 'usual', says: note || 'as usual' };
   return { standing: 'usual', says: note ? `usual value: ${note}` : 'usual value' };
 }
 

@@ -43,5 +43,5 @@ function fieldOf({ cell, name, presets }: Instance, key: string, graph: Graph) {
   // Where nothing is written the entry is the link, a choice of the cell's filled in.
   return isOwn || !graph.has(entry.text)
     ? own
-    : { name: entry.text, usual: 'usual value · the boat’s own: other cells follow it' };
+    : { name: entry.text, usual: 'the boat’s own: other cells follow it' };
 }

@@ -14,7 +14,7 @@ export function Alongside() {
   const [open, setOpen] = useState(false);
   // Where no boat is known, nothing of one stands alongside.
   if (bench.boatless.value)
-    return html`<aside class="alongside" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;
+    return html`<aside class="alongside without-boat" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;
   return html`<aside class=${open ? 'alongside open' : 'alongside'} aria-label="The hull and what moves">
     ${use(HullInSight, { open, onOpen: () => setOpen(!open) })}
     <p class="sheet-key">

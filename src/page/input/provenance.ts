@@ -52,19 +52,22 @@ function Origin({ name, usual }: Omit<ProvenanceProps, 'measure'>): VNode | null
   }
   if (entry.names.length > 0) return html`<span>from ${jumps}</span>`;
   if (usual !== undefined) return html`<span>${usual}</span>`;
-  return use(UsualValue, { note: graph.quantity(name)?.source ?? '' });
+  const { kind, source: note = '' } = graph.quantity(name) ?? {};
+  // Of an answer to a choice it goes without saying.
+  return use(UsualValue, { note, word: kind === 'choice' ? '' : 'usual value' });
 }
 
 /** A longer note than this shows its beginning only, until the rest is asked for. */
 const LONGEST = 44;
 
-function UsualValue({ note }: { note: string }): VNode {
+function UsualValue({ note, word }: { note: string; word: string }): VNode | null {
   const [whole, setWhole] = useState(false);
   const head = beginning(note);
-  if (note === '') return html`<span>usual value</span>`;
-  if (head === note) return html`<span>usual value · ${note}</span>`;
+  if (note === '') return word ? html`<span>${word}</span>` : null;
+  const before = word ? `${word} · ` : '';
+  if (head === note) return html`<span>${before}${note}</span>`;
   return html`<span>
-    usual value · ${whole ? note : `${head} … `}
+    ${before}${whole ? note : `${head} … `}
     <button type="button" tabindex="-1" data-row-key class="jump" aria-expanded=${whole} onClick=${() => setWhole(!whole)}>${whole ? 'less' : 'more'}</button>
   </span>`;
 }
