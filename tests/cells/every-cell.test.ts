@@ -35,6 +35,7 @@ import {
   plainShown,
   read,
   sameDimension,
+  type Shown,
   write,
   writeInPicture,
 } from '../../src/measure';
@@ -481,6 +482,39 @@ test('takes whatever the number that it is linked to may be: its limits are no n
     ),
   );
   expect([...new Set(narrow)]).toStrictEqual([]);
+});
+
+test('a size of custom is round in inches as well, about as large, and within the limits', () => {
+  const amiss = cells.flatMap((cell) =>
+    Object.entries(cell.inputs).flatMap(([key, spec]) => {
+      if (isChoice(spec) || spec.presetInch === undefined) return [];
+      const [metric, inch] = [spec.preset, spec.presetInch].map((text) => limitOf(spec.kind, text, 0)) as [
+        number,
+        number,
+      ];
+      const isIn =
+        inch >= limitOf(spec.kind, spec.min, -Infinity) && inch <= limitOf(spec.kind, spec.max, Infinity);
+      return isIn && Math.abs(inch / metric - 1) <= 0.35
+        ? []
+        : [`${cell.id}.${key}: ${spec.preset}, ${spec.presetInch}`];
+    }),
+  );
+  expect(amiss).toStrictEqual([]);
+});
+
+test('a length that nothing fills is round in the units of who reads it', () => {
+  const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '' };
+  const ragged = cells.flatMap((cell) =>
+    Object.entries(cell.inputs).flatMap(([key, spec]) => {
+      if (isChoice(spec) || spec.kind !== 'length' || spec.from !== undefined) return [];
+      const preset = spec.presetInch ?? spec.preset;
+      const { text, remainder } = write(limitOf('length', preset, 0), 'length', feet, { within: 0.0004 });
+      return remainder === '' ? [] : [`${cell.id}.${key}: ${preset} is ${text}, ${remainder}`];
+    }),
+  );
+  expect(ragged).toStrictEqual([]);
+  // What a sum leaves in its last bits is no text of ours.
+  expect(JSON.stringify(cells.map(({ inputs }) => inputs)).match(/\d\.\d{9,}[^"]*/g)).toBeNull();
 });
 
 test('links are filled in by the cell’s own choices', () => {

@@ -95,6 +95,7 @@ export const framePattern = defineCell({
     }),
     levelLine: input('length', 'Level line above the base', {
       preset: '250 mm',
+      presetInch: '10 in',
       min: '-500 mm',
       max: '3 m',
       step: '10 mm',
@@ -150,6 +151,7 @@ export const framePattern = defineCell({
       bound: 'most',
       seldom: true,
       preset: '2 mm',
+      presetInch: '1/16 in',
       min: '0.1 mm',
       max: '20 mm',
       step: '0.5 mm',

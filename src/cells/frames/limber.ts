@@ -97,6 +97,7 @@ export const limber = defineCell({
     bucket: input('volume', 'Bucket', {
       seldom: true,
       preset: '10 L',
+      presetInch: '2 1/2 gal',
       min: '0.1 L',
       max: '500 L',
       step: '1 L',
@@ -104,6 +105,7 @@ export const limber = defineCell({
     head: input('length', 'Depth of the puddle at the frame', {
       seldom: true,
       preset: '20 mm',
+      presetInch: '3/4 in',
       min: '1 mm',
       max: '500 mm',
       step: '1 mm',

@@ -102,6 +102,7 @@ export const notch = defineCell({
     fit: input('length', 'Play in the width', {
       seldom: true,
       preset: '0.3 mm',
+      presetInch: '1/64 in',
       min: '0 mm',
       max: '10 mm',
       step: '0.1 mm',

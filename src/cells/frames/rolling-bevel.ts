@@ -62,6 +62,7 @@ export const rollingBevel = defineCell({
     }),
     interval: input('length', 'From mark to mark', {
       preset: '150 mm',
+      presetInch: '6 in',
       min: '20 mm',
       max: '1 m',
       step: '10 mm',

@@ -88,6 +88,7 @@ export const settingUp = defineCell({
     alongTolerance: input('length', 'Accepted along the jig', {
       seldom: true,
       preset: '3 mm',
+      presetInch: '1/8 in',
       min: '0.1 mm',
       max: '50 mm',
       step: '0.5 mm',
@@ -96,6 +97,7 @@ export const settingUp = defineCell({
     acrossTolerance: input('length', 'Accepted across, and in height', {
       seldom: true,
       preset: '1.5 mm',
+      presetInch: '1/16 in',
       min: '0.1 mm',
       max: '50 mm',
       step: '0.5 mm',

@@ -53,6 +53,7 @@ export const squareCheck = defineCell({
     accepted: input('length', 'Slide accepted as true', {
       seldom: true,
       preset: '3 mm',
+      presetInch: '1/8 in',
       min: '0.1 mm',
       max: '50 mm',
       step: '0.5 mm',

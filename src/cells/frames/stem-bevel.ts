@@ -74,6 +74,7 @@ export const stemBevel = defineCell({
     }),
     landing: input('length', 'Landing wanted for the side', {
       preset: '30 mm',
+      presetInch: '1 1/4 in',
       min: '3 mm',
       max: '200 mm',
       step: '1 mm',

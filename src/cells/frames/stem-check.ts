@@ -62,6 +62,7 @@ export const stemCheck = defineCell({
     alongAccepted: input('length', 'Accepted along the boat', {
       seldom: true,
       preset: '6 mm',
+      presetInch: '1/4 in',
       min: '0.1 mm',
       max: '100 mm',
       step: '0.5 mm',

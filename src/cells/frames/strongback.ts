@@ -69,6 +69,7 @@ export const strongback = defineCell({
     }),
     jigTop: input('length', 'Jig’s top above the floor', {
       preset: '400 mm',
+      presetInch: '16 in',
       min: '40 mm',
       max: '1.5 m',
       step: '10 mm',
@@ -76,6 +77,7 @@ export const strongback = defineCell({
     }),
     gauge: input('length', 'Width of the jig over its rails', {
       preset: '600 mm',
+      presetInch: '24 in',
       min: '100 mm',
       max: '4 m',
       step: '10 mm',
@@ -83,6 +85,7 @@ export const strongback = defineCell({
     }),
     overhang: input('length', 'Jig beyond the boat at each end', {
       preset: '300 mm',
+      presetInch: '12 in',
       min: '0 mm',
       max: '3 m',
       step: '10 mm',
@@ -97,14 +100,18 @@ export const strongback = defineCell({
         'for a hand, a clamp and the plane; common practice, no source',
       ),
       bound: 'least',
+      presetInch: '6 in',
     },
-    stemHead: size(
-      'Stem left above the sheer',
-      '50 mm',
-      '0 mm',
-      '1 m',
-      'trimmed later; common practice, no source',
-    ),
+    stemHead: {
+      ...size(
+        'Stem left above the sheer',
+        '50 mm',
+        '0 mm',
+        '1 m',
+        'trimmed later; common practice, no source',
+      ),
+      presetInch: '2 in',
+    },
     markLine: input('length', 'Level mark on the frames, above the base', {
       seldom: true,
       from: 'framePattern.levelLine',
@@ -158,9 +165,12 @@ export const strongback = defineCell({
     sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
     bottomThickness: thickness('Bottom thickness', 'bottom.thickness', '9 mm'),
     bilgeThickness: thickness('Thickness of panels between', 'bilge.thickness', '9 mm'),
-    railDepth: size('Depth of the rails', '140 mm', '20 mm', '400 mm'),
-    spallBeyond: size('Cross-spall beyond the leg, each side', '50 mm', '0 mm', '500 mm'),
-    legOverlap: size('Leg lapped on the frame', '200 mm', '0 mm', '1 m'),
+    railDepth: { ...size('Depth of the rails', '140 mm', '20 mm', '400 mm'), presetInch: '5 1/2 in' },
+    spallBeyond: {
+      ...size('Cross-spall beyond the leg, each side', '50 mm', '0 mm', '500 mm'),
+      presetInch: '2 in',
+    },
+    legOverlap: { ...size('Leg lapped on the frame', '200 mm', '0 mm', '1 m'), presetInch: '8 in' },
     stock: soldLength('Length of the lumber sold', {
       seldom: true,
       preset: '4.8 m',
@@ -176,7 +186,7 @@ export const strongback = defineCell({
       max: '100 %',
       note: PRACTICE,
     }),
-    reach: size('Highest you care to work over', '1.4 m', '0.5 m', '2.5 m'),
+    reach: { ...size('Highest you care to work over', '1.4 m', '0.5 m', '2.5 m'), presetInch: '54 in' },
   },
   steps: {
     stands: hullStep('choice', {

@@ -76,6 +76,7 @@ export const transomCut = defineCell({
     }),
     pads: input('length', 'Pads under the clamps', {
       preset: '18 mm',
+      presetInch: '3/4 in',
       min: '0 mm',
       max: '100 mm',
       step: '1 mm',
@@ -92,6 +93,7 @@ export const transomCut = defineCell({
     bracket: input('length', 'Bracket of the motor, width', {
       seldom: true,
       preset: '250 mm',
+      presetInch: '10 in',
       min: '50 mm',
       max: '1 m',
       step: '5 mm',
@@ -100,6 +102,7 @@ export const transomCut = defineCell({
     swing: input('length', 'Steering swing, each side', {
       seldom: true,
       preset: '100 mm',
+      presetInch: '4 in',
       min: '0 mm',
       max: '600 mm',
       step: '5 mm',
@@ -123,6 +126,7 @@ export const transomCut = defineCell({
     bracketHeight: input('length', 'Bracket of the motor, height', {
       seldom: true,
       preset: '200 mm',
+      presetInch: '8 in',
       min: '20 mm',
       max: '600 mm',
       step: '5 mm',
@@ -132,6 +136,7 @@ export const transomCut = defineCell({
       bound: 'least',
       seldom: true,
       preset: '200 mm',
+      presetInch: '8 in',
       min: '0 mm',
       max: '1 m',
       step: '10 mm',

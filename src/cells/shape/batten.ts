@@ -36,6 +36,7 @@ export const batten = defineCell({
     species: choice('Wood', { options: woods, preset: 'sitkaSpruce', note: 'dry, 12 % moisture' }),
     thickness: input('length', 'Across the bend', {
       preset: '19 mm',
+      presetInch: '3/4 in',
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',
@@ -44,6 +45,7 @@ export const batten = defineCell({
     }),
     width: input('length', 'The other way', {
       preset: '19 mm',
+      presetInch: '3/4 in',
       min: '2 mm',
       max: '300 mm',
       step: '1 mm',
@@ -58,6 +60,7 @@ export const batten = defineCell({
     }),
     holds: input('force', 'What a duck or a nail holds', {
       preset: '50 N',
+      presetInch: '10 lbf',
       min: '1 N',
       max: '2000 N',
       step: '5 N',
@@ -66,6 +69,7 @@ export const batten = defineCell({
     past: input('length', 'Batten past each end', {
       seldom: true,
       preset: '750 mm',
+      presetInch: '30 in',
       min: '0 mm',
       max: '3 m',
       step: '50 mm',
@@ -74,6 +78,7 @@ export const batten = defineCell({
     push: input('force', 'Push of a finger', {
       seldom: true,
       preset: '5 N',
+      presetInch: '1 lbf',
       min: '0.1 N',
       max: '500 N',
       step: '1 N',
@@ -82,6 +87,7 @@ export const batten = defineCell({
     gives: input('length', 'That may move it by', {
       seldom: true,
       preset: '3 mm',
+      presetInch: '1/8 in',
       min: '0.1 mm',
       max: '50 mm',
       step: '1 mm',

@@ -137,6 +137,7 @@ export const fair = defineCell({
     nearest: input('length', 'Table written to the nearest', {
       seldom: true,
       preset: '1.5 mm',
+      presetInch: '1/16 in',
       min: '0.1 mm',
       max: '10 mm',
       step: '0.5 mm',
@@ -145,6 +146,7 @@ export const fair = defineCell({
     blunder: input('length', 'Smallest error worth a thought', {
       seldom: true,
       preset: '6 mm',
+      presetInch: '1/4 in',
       min: '1 mm',
       max: '50 mm',
       step: '1 mm',

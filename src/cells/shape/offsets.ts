@@ -54,6 +54,7 @@ export const offsets = defineCell({
     within: input('length', 'Look into a difference of more than', {
       seldom: true,
       preset: '10 mm',
+      presetInch: '3/8 in',
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',

@@ -22,6 +22,7 @@ export const curveInputs = {
   },
   chord: input('length', 'Chord', {
     preset: '2 m',
+    presetInch: '6 ft',
     min: '20 mm',
     max: '50 m',
     step: '50 mm',
@@ -30,6 +31,7 @@ export const curveInputs = {
   }),
   chordRise: input('length', 'Rise of the chord', {
     preset: '250 mm',
+    presetInch: '10 in',
     min: '1 mm',
     max: '20 m',
     step: '5 mm',

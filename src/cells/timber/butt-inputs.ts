@@ -70,6 +70,7 @@ export const buttInputs = {
   limberGap: input('length', 'Gap at both ends for water', {
     seldom: true,
     preset: '12 mm',
+    presetInch: '1/2 in',
     min: '0 mm',
     max: '100 mm',
     step: '1 mm',
@@ -78,6 +79,7 @@ export const buttInputs = {
   rowIn: input('length', 'Rows from the joint and from the block’s edges', {
     seldom: true,
     preset: '20 mm',
+    presetInch: '3/4 in',
     min: '5 mm',
     max: '100 mm',
     step: '1 mm',
@@ -87,6 +89,7 @@ export const buttInputs = {
     bound: 'most',
     seldom: true,
     preset: '75 mm',
+    presetInch: '3 in',
     min: '20 mm',
     max: '500 mm',
     step: '5 mm',
@@ -161,6 +164,7 @@ export const buttInputs = {
   firstPly: input('length', 'Narrowest ply', {
     seldom: true,
     preset: '75 mm',
+    presetInch: '3 in',
     min: '20 mm',
     max: '500 mm',
     step: '5 mm',
@@ -169,6 +173,7 @@ export const buttInputs = {
   stepDown: input('length', 'Each next ply wider by', {
     seldom: true,
     preset: '25 mm',
+    presetInch: '1 in',
     min: '5 mm',
     max: '100 mm',
     step: '5 mm',

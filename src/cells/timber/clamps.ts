@@ -140,6 +140,7 @@ export const clamps = defineCell({
     }),
     caul: input('length', 'Caul under the clamps', {
       preset: '18 mm',
+      presetInch: '3/4 in',
       min: '0 mm',
       max: '100 mm',
       step: '1 mm',
@@ -172,6 +173,7 @@ export const clamps = defineCell({
       note: 'from the sheet of the glue in hand',
     }),
     capacity: input('force', 'Force of one clamp', {
+      presetInch: '700 lbf',
       preset: `${clampForce.value} N`,
       min: '50 N',
       max: '20000 N',

@@ -51,6 +51,7 @@ export const fasten = defineCell({
     rowGap: input('length', 'Row to row', {
       seldom: true,
       preset: '20 mm',
+      presetInch: '3/4 in',
       min: '3 mm',
       max: '200 mm',
       step: '1 mm',

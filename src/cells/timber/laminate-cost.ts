@@ -12,6 +12,7 @@ export const costInputs = {
   kerf: input('length', 'Saw kerf, each layer', {
     seldom: true,
     preset: '3 mm',
+    presetInch: '1/8 in',
     min: '0 mm',
     max: '10 mm',
     step: '0.5 mm',
@@ -20,6 +21,7 @@ export const costInputs = {
   planing: input('length', 'Planed off, each layer', {
     seldom: true,
     preset: '1 mm',
+    presetInch: '1/32 in',
     min: '0 mm',
     max: '10 mm',
     step: '0.5 mm',

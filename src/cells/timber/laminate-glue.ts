@@ -100,6 +100,7 @@ export const glueInputs = {
     note: 'stiff thin glues: softwood 690 to 1030 kPa, hardwood 1200 to 1720 kPa, a glue maker’s advice',
   }),
   clampForce: input('force', 'One clamp presses with', {
+    presetInch: '700 lbf',
     seldom: true,
     preset: `${clampForce.value} N`,
     min: '50 N',
@@ -129,6 +130,7 @@ export const glueInputs = {
   caul: input('length', 'Caul under the clamps', {
     seldom: true,
     preset: '18 mm',
+    presetInch: '3/4 in',
     min: '0 mm',
     max: '150 mm',
     step: '1 mm',

@@ -107,6 +107,7 @@ export const moisture = defineCell({
     pith: input('length', 'From the face to the pith', {
       seldom: true,
       preset: '100 mm',
+      presetInch: '4 in',
       min: '1 mm',
       max: '2 m',
       step: '10 mm',

@@ -65,6 +65,7 @@ export const screwCount = defineCell({
     }),
     framePitch: input('length', 'On frames, screw to screw', {
       preset: '125 mm',
+      presetInch: '5 in',
       min: '20 mm',
       max: '1 m',
       step: '5 mm',

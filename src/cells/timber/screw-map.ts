@@ -124,6 +124,7 @@ export const screwMap = defineCell({
       bound: 'least',
       seldom: true,
       preset: '20 mm',
+      presetInch: '3/4 in',
       min: '3 mm',
       max: '100 mm',
       step: '1 mm',
