@@ -132,6 +132,7 @@ export const boardsInputs = {
   }),
   otherLength: lengthOf('Other parts: length of each', {
     preset: '1 m',
+    presetInch: '3 ft',
     min: '100 mm',
     max: '12 m',
     step: '10 mm',
@@ -140,11 +141,18 @@ export const boardsInputs = {
   }),
   otherThickness: lengthOf('Other part thickness', {
     preset: '19 mm',
+    presetInch: '3/4 in',
     min: '1 mm',
     max: '150 mm',
     seldom: true,
   }),
-  otherWidth: lengthOf('Other part width', { preset: '38 mm', min: '3 mm', max: '2 m', seldom: true }),
+  otherWidth: lengthOf('Other part width', {
+    preset: '38 mm',
+    presetInch: '1 1/2 in',
+    min: '3 mm',
+    max: '2 m',
+    seldom: true,
+  }),
   trim: lengthOf('Left on each part for trimming', {
     from: 'pieces.trim',
     ofBoat: true,
@@ -165,6 +173,7 @@ export const boardsInputs = {
   }),
   kerf: lengthOf('Saw kerf', {
     preset: '3 mm',
+    presetInch: '1/8 in',
     min: '0 mm',
     max: '10 mm',
     step: '0.5 mm',
