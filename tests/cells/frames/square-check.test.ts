@@ -56,7 +56,7 @@ describe('square by its diagonals', () => {
       tried(entries)
         .warnings.map((one) => one.says)
         .join(' ');
-    expect(says({ diagonalAC: '2690 mm', diagonalBD: '2676 mm' })).toContain('Out of square by 0.4°');
+    expect(says({ diagonalAC: '2690 mm', diagonalBD: '2676 mm' })).toContain('Out of square by 0.37°');
     expect(says({ diagonalAC: '2685 mm', diagonalBD: '2682 mm' })).toBe('');
     expect(says({ diagonalAC: '2700 mm', diagonalBD: '2700 mm' })).toContain('was misread');
   });

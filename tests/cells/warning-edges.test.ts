@@ -1,0 +1,155 @@
+/**
+ * Every warning is made to speak and to fall silent by an input of its cell. At that edge, to a millionth of the input,
+ * the condition typed in `warning-edges.ts` turns too: a limit moved by a hair in the cell is noticed.
+ */
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { buildHull, demoBoat, offsetsOf } from '../../src/boat';
+import { type Cell, compiled, isChoice, plainInstance, runSteps, type Values } from '../../src/cells';
+import { cells } from '../../src/cells/all';
+import { isIssue, plainShown, read } from '../../src/measure';
+import { catalogueOf } from '../../src/notebook/catalogue';
+import { bench } from '../notebook/small-graph';
+import { acceptedEntries } from './proofs';
+import { edges, outOfReach } from './warning-edges';
+
+const hull = buildHull(offsetsOf(demoBoat));
+type Inputs = Readonly<Record<string, number | string>>;
+
+/** The cell's inputs as they stand on the demo boat. */
+function standing(cell: Cell): Inputs {
+  const { given, derived, hull: of } = catalogueOf(demoBoat, [plainInstance(cell)]);
+  const { graph } = bench(given, derived, of);
+  return Object.fromEntries(
+    Object.keys(cell.inputs).map((key) => [key, graph.value(`${cell.id}.${key}`) as number | string]),
+  );
+}
+
+/** Entries as the values they say. */
+function valuesOf(cell: Cell, entries: Readonly<Record<string, string>>): Inputs {
+  return Object.fromEntries(
+    Object.entries(entries).map(([key, text]) => {
+      const spec = cell.inputs[key]!; // entries are of the cell's inputs
+      if (isChoice(spec)) return [key, text];
+      const reading = read(text, { kind: spec.kind, shown: plainShown, field: key });
+      const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
+      if (isIssue(value)) throw new Error(value.issue);
+      return [key, value];
+    }),
+  );
+}
+
+const isTrue = (cell: Cell, condition: string, values: Values): boolean => {
+  const verdict = compiled(cell, condition).evaluate(values);
+  return !isIssue(verdict) && verdict !== 0;
+};
+
+/** The parts of a condition that have an edge of their own; of choices alone all of it is one. */
+function partsOf(condition: string): string[] {
+  const parts = condition.split(/ and | or /).map(bare);
+  const measured = parts.filter((part) => !/[=!]= *["\d]/.test(part));
+  // Which way a thing is off has no edge of its own where it has first to be off by more than is accepted.
+  const sized = measured.filter((part) => !/[<>]=? 0( \S+)?$/.test(part));
+  return sized.length > 0 ? sized : measured.length > 0 ? measured : [condition];
+}
+
+/** Without the brackets that the split left open, and without a "not". */
+function bare(part: string): string {
+  let text = part.replace(/^not /, '');
+  const count = (sign: string) => text.split(sign).length - 1;
+  while (count('(') > count(')')) text = text.replace('(', '');
+  while (count(')') > count('(')) text = text.replace(/\)([^)]*)$/, '$1');
+  return text.trim();
+}
+
+/** Two settings, alike but for one input, of which one is said and one is not. */
+interface Edge {
+  readonly silent: Values;
+  readonly said: Values;
+}
+
+/** Halves the way between two values of one input until they lie side by side. */
+function closeIn(cell: Cell, when: string, key: string, [a, b]: readonly [Values, Values]): Edge | null {
+  let [one, other] = [a, b];
+  const first = isTrue(cell, when, one);
+  for (let i = 0; i < 60; i += 1) {
+    const [x, y] = [one[key] as number, other[key] as number];
+    const spec = cell.inputs[key]!; // a key of the inputs
+    const whole = spec.kind === 'count';
+    const middle = whole ? Math.round((x + y) / 2) : (x + y) / 2;
+    if (middle === x || middle === y || Math.abs(x - y) < 1e-7 * Math.max(Math.abs(x), Math.abs(y), 1e-9))
+      break;
+    const half = run(cell, { ...inputsOf(cell, one), [key]: middle });
+    if (half === null) return null;
+    if (isTrue(cell, when, half) === first) one = half;
+    else other = half;
+  }
+  return first ? { said: one, silent: other } : { said: other, silent: one };
+}
+
+const inputsOf = (cell: Cell, values: Values): Inputs =>
+  Object.fromEntries(Object.keys(cell.inputs).map((key) => [key, values[key]!])); // every input has a value
+
+function run(cell: Cell, inputs: Inputs): Values | null {
+  const values = runSteps(cell, inputs, hull);
+  return isIssue(values) ? null : values;
+}
+
+/** Edges of a warning on the way from setting to setting, one input at a time. */
+function* edgesOf(cell: Cell, when: string, settings: readonly Inputs[]): Generator<Edge> {
+  for (let at = 1; at < settings.length; at += 1) {
+    let here = run(cell, settings[at - 1]!); // in range by the loop
+    if (here === null) continue;
+    for (const key of Object.keys(cell.inputs)) {
+      const next = run(cell, { ...inputsOf(cell, here), [key]: settings[at]![key]! });
+      if (next === null) continue;
+      if (isTrue(cell, when, next) !== isTrue(cell, when, here)) {
+        const spec = cell.inputs[key]!; // a key of the inputs
+        const said = isTrue(cell, when, next) ? next : here;
+        const edge = isChoice(spec)
+          ? { said, silent: said === next ? here : next }
+          : closeIn(cell, when, key, [here, next]);
+        if (edge) yield edge;
+      }
+      here = next;
+    }
+  }
+}
+
+test('every cell has a condition typed for each of its warnings', () => {
+  expect(Object.fromEntries(Object.entries(edges).map(([id, typed]) => [id, typed.length]))).toStrictEqual(
+    Object.fromEntries(cells.map(({ id, warnings }) => [id, warnings.length])),
+  );
+});
+
+describe.each(cells.filter(({ id }) => id in edges).map((cell) => [cell.id, cell] as const))(
+  '%s',
+  (id, cell) => {
+    const plain = standing(cell);
+    const settings = fc
+      .sample(acceptedEntries(cell), { seed: 41, numRuns: 50 })
+      .flatMap((entries) => [{ ...plain, ...valuesOf(cell, entries) }, plain]);
+    test.each(cell.warnings.map(({ when }, i) => [i + 1, when, edges[id]?.[i] ?? ''] as const))(
+      'warning %i turns where its source says',
+      (_, when, typed) => {
+        const reached = (part: string) => !(outOfReach[id] ?? []).includes(part);
+        const unseen = new Set(partsOf(typed).filter(reached));
+        const amiss: string[] = [];
+        for (const { silent, said } of edgesOf(cell, when, [
+          plain,
+          { ...plain, ...near[id] },
+          plain,
+          ...settings,
+        ])) {
+          if (!isTrue(cell, typed, said) || isTrue(cell, typed, silent))
+            amiss.push(JSON.stringify({ silent, said }));
+          for (const part of unseen)
+            if (isTrue(cell, part, said) !== isTrue(cell, part, silent)) unseen.delete(part);
+          if (unseen.size === 0 || amiss.length > 0) break;
+        }
+        expect(amiss).toStrictEqual([]);
+        expect([...unseen]).toStrictEqual([]);
+      },
+    );
+  },
+);
