@@ -2,7 +2,7 @@
  * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
  * person holds, and the modulus of each wood in bending alone. Brought by the cells that ask for them.
  */
-import { easyBend } from '../trade/bend-grades';
+import { easyBend, layerRatio } from '../trade/bend-grades';
 import { citation, look } from '../trade/table';
 import { bendingRaise, timber } from '../trade/timber';
 import type { Layout } from './lists';
@@ -54,10 +54,49 @@ export const bendingModuli = timber.rows.flatMap(({ id, label }): Derived[] => {
       source: `${citation(printed)}, raised by a tenth; ${citation(bendingRaise)}`,
       from: () => printed.value * bendingRaise.value,
     },
+    {
+      name: `timber.${id}.layerRatio`,
+      kind: 'number',
+      meaning: `least radius over thickness of a glued layer of ${label}`,
+      source: layerRatio(id).source,
+      from: () => layerRatio(id).value,
+    },
   ];
 });
 
+const lies = new WeakMap<Layout, readonly Derived[]>();
+
+/** `chineLog.edge` and the like: along which edge a part lies, of two chines the lower; without a chine the sheer. */
+export function partEdges(layout: Layout): readonly Derived[] {
+  const before = lies.get(layout);
+  if (before) return before;
+  const { edges } = layout;
+  const options = edges.map(({ name, label }) => ({ id: name, label }));
+  const edgeOf = {
+    keelson: edges[0],
+    chineLog: edges.length > 2 ? edges[1] : edges.at(-1),
+    sheerClamp: edges.at(-1),
+    rubRail: edges.at(-1),
+  };
+  const all = Object.entries(edgeOf).flatMap(([part, edge]): Derived[] =>
+    edge
+      ? [
+          {
+            name: `${part}.edge`,
+            kind: 'choice',
+            meaning: `edge of the hull along which it lies`,
+            source: 'custom of the trade',
+            options,
+            from: () => edge.name,
+          },
+        ]
+      : [],
+  );
+  lies.set(layout, all);
+  return all;
+}
+
 /** Without a boat there are no entries for cells to share; the woods are the same everywhere. */
-export function bendingQuantities({ edges }: Layout): readonly (Derived | Given)[] {
-  return edges.length > 0 ? [...bendingRules, ...bendingModuli] : bendingModuli;
+export function bendingQuantities(layout: Layout): readonly (Derived | Given)[] {
+  return layout.edges.length > 0 ? [...bendingRules, ...bendingModuli, ...partEdges(layout)] : bendingModuli;
 }

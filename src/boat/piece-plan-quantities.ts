@@ -3,7 +3,7 @@
  * board it is laid in, its first boards and the width to buy. They come with the cells that ask for them.
  */
 import type { KindId } from '../measure';
-import { bendingModuli, bendingRules } from './bending-quantities';
+import { bendingModuli, bendingRules, partEdges } from './bending-quantities';
 import { frameStands } from './frame-stands';
 import type { Hull } from './hull';
 import type { JointRules } from './joint-layout';
@@ -307,6 +307,6 @@ const all: readonly (Derived | Given)[] = [
 ];
 
 /** Without a boat there is nothing to plan, and no entry for cells to share. */
-export function piecePlanQuantities({ edges }: Layout): readonly (Derived | Given)[] {
-  return edges.length > 0 ? all : [];
+export function piecePlanQuantities(layout: Layout): readonly (Derived | Given)[] {
+  return layout.edges.length > 0 ? [...all, ...partEdges(layout)] : [];
 }

@@ -129,16 +129,16 @@ export interface EdgewiseRules extends LaidAs {
   readonly allowed: number;
 }
 
-/** Share of breaking at the corner of a section, bent through its face and edgewise at once: the greatest along an edge. */
-export function cornerShare(
+/** Stretch at the corner of a section that is bent through its face and edgewise at once: the greatest along an edge. */
+export function cornerStrain(
   hull: Hull,
   edge: string,
-  { thickness, width, modulus, rupture }: Omit<EdgewiseRules, 'allowed' | keyof LaidAs>,
+  { thickness, width }: { readonly thickness: number; readonly width: number },
 ): number {
   const strains = laidBoard(hull, edge).places.map(
     ({ bend }) => (Math.abs(bend.flat) * thickness + Math.abs(bend.edgewise) * width) / 2,
   );
-  return (modulus / rupture) * Math.max(...strains);
+  return Math.max(...strains);
 }
 
 /**
@@ -147,7 +147,7 @@ export function cornerShare(
  */
 export function widthToBuy(hull: Hull, part: LongPart, rules: EdgewiseRules): number {
   const spares = edgesAsked(hull, part).map((edge) => {
-    if (cornerShare(hull, edge.name, rules) <= rules.allowed) return 0;
+    if ((rules.modulus / rules.rupture) * cornerStrain(hull, edge.name, rules) <= rules.allowed) return 0;
     return Math.max(
       ...[rules.first.port, ...(edge.index === 0 ? [] : [rules.first.starboard])].flatMap((first) =>
         laidPieces(edge.length + rules.trim, rules.board, rules.taper, Math.min(first, rules.board)).map(

@@ -1,5 +1,7 @@
 /** How a shop grades a bend: by the radius over the thickness of what is bent. */
 
+import { hardwoods } from './fastening-woods';
+
 const PRACTICE = 'common practice, no source';
 
 /**
@@ -8,3 +10,14 @@ const PRACTICE = 'common practice, no source';
  * steam.
  */
 export const easyBend = { value: 200, source: `over 200 easy: ${PRACTICE}` } as const;
+
+const southernPines: readonly string[] = ['loblollyPine', 'shortleafPine', 'longleafPine', 'slashPine'];
+
+const LAYERS =
+  'from memory: National Design Specification 5.3.8, glued laminated timber: t/R at most 1/100 in hardwood and southern pine, 1/125 in other softwood';
+
+/** Least radius of a layer over its thickness, in glued laminated timber of this wood. */
+export const layerRatio = (timber: string) => ({
+  value: hardwoods.includes(timber) || southernPines.includes(timber) ? 100 : 125,
+  source: LAYERS,
+});

@@ -78,8 +78,8 @@ test.each(widths)('axe with all opened and two versions, %i px', async (width) =
   await press(page, 'Keep this and try another');
   if (width < 500) await toHull.click();
   await field(page, 'scarf.thickness').fill('24');
-  await field(page, 'scarf.slope').fill('3 kg');
-  await field(page, 'scarf.slope').blur();
+  await field(page, 'pieces.slope').fill('3 kg');
+  await field(page, 'pieces.slope').blur();
   await unfold(cell(page, 'scarf'));
   await unfold(cell(page, 'bevels'));
   await page.locator('.desk > summary').click();
@@ -153,7 +153,7 @@ describe('by keyboard alone', () => {
       expect(await focused(page).inputValue()).toBe('10');
       await page.keyboard.press('Tab');
     }
-    await holds(page, 'scarf.slope', '1 in 10');
+    await holds(page, 'pieces.slope', '1 in 10');
     await reads(answer(page, 'scarf.taper'), '100 mm');
   });
 

@@ -89,7 +89,7 @@ test('plywood that calipers thinner: its weight and the bend move in both versio
 
 test('what can’t be read is said at the place, kept, and the rest goes on; by keyboard alone', async () => {
   const page = await openNotebook('the-build');
-  await field(page, 'scarf.slope').focus();
+  await field(page, 'pieces.slope').focus();
   await key(page, 'scarf.thickness').focus();
   await page.keyboard.press('Enter');
   await measured(page, 'scarf.thickness').waitFor();

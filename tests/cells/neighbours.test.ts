@@ -1,70 +1,153 @@
-/** Cells side by side: where two of them answer one question, they answer it alike on every boat. */
+/**
+ * Neighbours: cells that ask the same question of a boat give one answer, on every starter and on the odd boats.
+ *
+ * A row is a question and who answers it, by names of quantities as the notebook has them. New cells add rows.
+ */
 import { describe, expect, test } from 'vitest';
-import { starters, type Table } from '../../src/boat';
-import { isChoice, plainInstance, warningsOf } from '../../src/cells';
-import { cells } from '../../src/cells/all';
-import { singleJoints } from '../../src/cells/timber/glued-joints';
-import { usualGlue } from '../../src/cells/timber/glues';
-import { plainShown, write } from '../../src/measure';
+import { type Table, type Value, starters } from '../../src/boat';
+import { isIssue, plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
-import { withoutChines, withTwoChines } from './odd-boats';
+import { withOtherNames, withoutChines, withTwoChines } from './odd-boats';
 
-const boats = [
-  ...starters,
-  { id: 'no chines', table: withoutChines },
-  { id: 'two chines', table: withTwoChines },
-];
-
-/** All cells on one boat, linked as in a notebook that holds them all. */
-function together(table: Table, entries: Readonly<Record<string, string>> = {}) {
-  const graph = createGraph({
-    ...wholeCatalogue(table),
-    written: (name) => entries[name],
-    shown: plainShown,
-  });
-  const number = (name: string): number => {
-    const value = graph.value(name);
-    if (typeof value !== 'number') throw new Error(`${name}: ${JSON.stringify(value)}`);
-    return value;
-  };
-  return { graph, number };
+interface Question {
+  readonly asks: string;
+  /** What is answered to the cells first: `bend.part` as `chineLog`. */
+  readonly with?: Readonly<Record<string, string>>;
+  /** Two names or more. */
+  readonly of: readonly string[];
+  /** How near is the same; 1e-9 of the whole where not said. */
+  readonly within?: number;
 }
 
-describe.each(boats)('on the $id', ({ table }) => {
-  test('clamps and glue speak of one joint: its length, its pace, how much is closed at once', () => {
-    const { number } = together(table);
-    for (const { id } of singleJoints) {
-      const [run, pieces] = [number(`glue.${id}.run`), number(`glue.${id}.pieces`)];
-      const clamps = number(`clamps.${id}.clamps`);
-      expect([id, clamps > 0]).toStrictEqual([id, run > 0]);
-      if (run === 0) continue;
-      expect(number(`clamps.${id}.evenPitch`) * clamps).toBeCloseTo(run / pieces, 9);
-      // What the one says can be closed at once takes the other just its open time.
-      const atOnce = number(`glue.${id}.atOnce`);
-      expect((number(`clamps.${id}.pace`) * atOnce) / number(`clamps.${id}.open`)).toBeCloseTo(1, 9);
-      expect(number(`glue.${id}.goes`)).toBe(pieces * Math.max(1, number(`clamps.${id}.goesByTime`)));
+const parts = ['keelson', 'sheerClamp', 'rubRail'] as const;
+
+const questions: readonly Question[] = [
+  ...parts.flatMap((part): readonly Question[] => [
+    {
+      asks: `how thick and how wide the ${part} is`,
+      with: { 'scarf.part': part, 'bend.part': part, 'holding.part': part, 'laminate.part': part },
+      of: [
+        'scarf.thickness',
+        'bend.thickness',
+        'holding.thickness',
+        'laminate.thickness',
+        `${part}.thickness`,
+      ],
+    },
+    {
+      asks: `how wide the ${part} is`,
+      with: { 'scarf.part': part, 'bend.part': part, 'holding.part': part, 'laminate.part': part },
+      of: ['scarf.width', 'bend.width', 'holding.width', 'laminate.width', `${part}.width`],
+    },
+    {
+      asks: `how hard the whole bend of the edge asks the ${part}`,
+      with: { 'bend.part': part, 'holding.part': part },
+      of: ['bend.share', 'holding.wholeShare'],
+    },
+    {
+      asks: `of how many pieces a side of the ${part} is laid`,
+      with: { 'scarf.part': part, 'joints.part': part },
+      of: ['scarf.boards', 'joints.piecesMost'],
+    },
+    {
+      asks: `in boards of what length the ${part} is laid`,
+      with: { 'scarf.part': part, 'joints.part': part },
+      of: ['scarf.boardLength', 'joints.boardLength', `${part}.boardLength`],
+    },
+    {
+      asks: `how long a taper is in the ${part}`,
+      with: { 'scarf.part': part, 'joints.part': part },
+      of: ['scarf.taper', 'joints.taper'],
+    },
+    {
+      asks: `what board is bought for the ${part}`,
+      with: { 'holding.part': part },
+      of: [
+        'holding.buys',
+        `boards.${{ keelson: 'keelson', sheerClamp: 'clamp', rubRail: 'rail' }[part]}Width`,
+      ],
+    },
+  ]),
+  {
+    asks: 'how many scarfs the boat has, when the keelson alone is cut',
+    with: {
+      'joints.part': 'keelson',
+      'boards.logPieces': '0',
+      'boards.clampPieces': '0',
+      'boards.railPieces': '0',
+    },
+    of: ['joints.jointsAll', 'boards.joints'],
+  },
+  {
+    asks: 'how many scarfs the boat has, when the sheer clamps alone are cut',
+    with: {
+      'joints.part': 'sheerClamp',
+      'boards.keelsonPieces': '0',
+      'boards.logPieces': '0',
+      'boards.railPieces': '0',
+    },
+    of: ['joints.jointsAll', 'boards.joints'],
+  },
+  {
+    asks: 'from when on a bend is easy',
+    of: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],
+  },
+  { asks: 'what one person holds', of: ['bend.holds', 'holding.holds', 'laminate.holds'] },
+  { asks: 'what share of breaking is allowed', of: ['bend.allowed', 'holding.allowed', 'laminate.allowed'] },
+  { asks: 'at what slope long timbers are scarfed', of: ['scarf.slope', 'joints.slope', 'boards.slope'] },
+  {
+    asks: 'on which side of their lines the frames stand',
+    of: ['joints.stands', 'framePattern.side', 'strongback.side'],
+  },
+];
+
+/** What is said once, in any of the cells, holds in all: the boat's own number, and who follows it. */
+const followed: readonly { readonly says: string; readonly entry: string; readonly by: readonly string[] }[] =
+  [
+    { says: 'pieces.slope', entry: '12', by: ['scarf.slope', 'joints.slope', 'boards.slope'] },
+    {
+      says: 'bending.easyFrom',
+      entry: '250',
+      by: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],
+    },
+    { says: 'bending.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
+    { says: 'sheerClamp.portFirst', entry: '2 m', by: ['joints.portFirst', 'boards.clampPort'] },
+    { says: 'sheerClamp.boardLength', entry: '9 ft', by: ['joints.boardLength', 'boards.clampBoard'] },
+    { says: 'frame.stands', entry: 'aft', by: ['joints.stands', 'framePattern.side', 'strongback.side'] },
+  ];
+
+const boats: readonly Table[] = [
+  ...starters.map(({ table }) => table),
+  withoutChines,
+  withTwoChines,
+  withOtherNames,
+];
+
+describe.each(boats.map((table) => [table.name, table] as const))('%s', (_, table) => {
+  const catalogue = wholeCatalogue(table);
+  const answers = (
+    of: readonly string[],
+    entries: Readonly<Record<string, string>> = {},
+  ): readonly Value[] => {
+    const graph = createGraph({ ...catalogue, written: (name) => entries[name], shown: plainShown });
+    return of.map((name) => graph.value(name));
+  };
+
+  test.each(questions)('one answer to: $asks', ({ of, with: entries = {}, within = 1e-9 }) => {
+    const [first, ...others] = answers(of, entries);
+    if (first === undefined || isIssue(first)) throw new Error(`${of[0]}: ${JSON.stringify(first)}`);
+    expect(others.length).toBeGreaterThan(0);
+    for (const other of others) {
+      if (typeof first !== 'number' || typeof other !== 'number') expect(other).toBe(first);
+      else expect(Math.abs(other - first)).toBeLessThanOrEqual(within * Math.max(1, Math.abs(first)));
     }
   });
 
-  test('glue, clamps and moisture warn of nothing as they stand', () => {
-    const { graph } = together(table);
-    for (const cell of cells.filter(({ id }) =>
-      ['glue', 'clamps', 'moisture', 'fillet', 'resin'].includes(id),
-    )) {
-      const said = warningsOf(plainInstance(cell), graph.work, (value, kind, options) =>
-        write(value, kind, plainShown, options),
-      );
-      expect([cell.id, said.map(({ says }) => says)]).toStrictEqual([cell.id, []]);
-    }
+  test.each(followed)('$says, said once, holds wherever it is asked', ({ says, entry, by }) => {
+    const [said, ...others] = answers([says, ...by], { [says]: entry });
+    const before = answers([says])[0];
+    expect(said).not.toEqual(before);
+    for (const other of others) expect(other).toEqual(said);
   });
-});
-
-test('all cells ask about the same glue until another is chosen', () => {
-  const asking = cells.flatMap(({ id, inputs }) => {
-    const spec = inputs['glue'];
-    return spec && isChoice(spec) ? [[id, spec.preset] as const] : [];
-  });
-  expect(asking.length).toBeGreaterThan(3);
-  expect(asking.filter(([, preset]) => preset !== usualGlue)).toStrictEqual([]);
 });

@@ -101,7 +101,7 @@ const wood: readonly Check[] = [
     tolerance: 0.02,
     source: `${HANDBOOK}, ch. 5: P12 (P12/Pg)^((12 - M)/(Mp - 12))`,
     known: 'from memory',
-    obtain: each('modulusNow', 1e9, { species: 'douglasFirCoast', moisture: '20 %' }),
+    obtain: each('modulusNow', 1e9, { species: 'douglasFirCoast', modulus: '13.4 GPa', moisture: '20 %' }),
   },
   {
     id: 'W05a',

@@ -87,8 +87,8 @@ const bending: readonly Check[] = [
       bend,
       'leastRadius',
       MM,
-      { species: 'whiteOak', thickness: '1 mm', allowed: '50 %' },
-      { species: 'whiteOak', thickness: '1 mm', allowed: '67 %' },
+      { species: 'whiteOak', modulus: '12.3 GPa', thickness: '1 mm', allowed: '50 %' },
+      { species: 'whiteOak', modulus: '12.3 GPa', thickness: '1 mm', allowed: '67 %' },
     ),
   },
   {

@@ -1,6 +1,8 @@
 /** Will this board bend to this curve, cold, and how often does one of its wood break in it? */
+import { bendingQuantities } from '../../boat/bending-quantities';
 import { steamed, strappedRadius } from '../../trade/steam';
 import { citation } from '../../trade/table';
+import { bendingRaise } from '../../trade/timber';
 import { defineCell, input, step } from '../define';
 import { chanceCaution, chanceFunctions, chanceInputs, chanceSources, chanceSteps } from './bend-chance';
 import { curveInputs, curveSteps } from './bend-curve';
@@ -9,7 +11,7 @@ import { pullFunctions, pullInputs, pullSources, pullSteps } from './bend-pull';
 import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps } from './bend-wood';
 import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
-const { along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
+const { part, along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
 
 const IN_WORDS =
   'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.';
@@ -20,8 +22,9 @@ export const bend = defineCell({
   title: 'Bending a board',
   question: 'Will this board bend to this curve, and how hard does it push back?',
   inputs: {
+    part,
     thickness: input('length', 'Board thickness', {
-      from: 'keelson.thickness',
+      from: '{part}.thickness',
       preset: '18 mm',
       min: '1 mm',
       max: '150 mm',
@@ -58,6 +61,12 @@ export const bend = defineCell({
       'stress / ruptureNow',
       'stress as a share of what breaks this wood',
       'Wood Handbook, modulus of rupture',
+    ),
+    sharePrinted: step(
+      'share',
+      `share / ${bendingRaise.value}`,
+      'the same by the modulus as it is printed',
+      `${citation(bendingRaise)}; a long board bends with next to no shear, so the raised one holds`,
     ),
     leastRadius: step(
       'length',
@@ -157,9 +166,9 @@ export const bend = defineCell({
       weight: 'stop',
     },
     {
-      when: 'force > 300 N',
-      says: 'It pulls with {force}: more than one person holds. Use clamps or a twisted rope, not hands.',
-      limit: 'one person holds about 200 to 300 N at arm’s reach: common practice',
+      when: 'force > holds',
+      says: 'It pulls with {force}, and one person holds {holds}. Use clamps or a twisted rope, not hands.',
+      limit: 'what one person holds, as entered above: 200 to 300 N is common practice',
       weight: 'mind',
     },
     {
@@ -191,7 +200,7 @@ export const bend = defineCell({
     SPRINGS_BACK,
     chanceCaution,
     'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise, cut out of a wider board.',
-    'Wet wood pulls less, but its share of breaking is no less: it gains by yielding, which no formula here reckons. Steamed wood goes by another rule, the two radii in the working: try an offcut, and follow the local rules on boilers.',
+    'Wet wood pulls less, but its share of breaking is no less: what it gains is that it yields, and these formulas leave that out. Steamed wood goes by another rule, the two radii in the working: try an offcut, and follow the local rules on boilers.',
   ],
   sources: [
     ...bentSources,
@@ -215,5 +224,5 @@ export const bend = defineCell({
   lights: ['{along}'],
   draw: drawBoard,
   chart: shareChart,
-  brings: woodStateQuantities,
+  brings: (layout) => [...woodStateQuantities(), ...bendingQuantities(layout)],
 });

@@ -1,11 +1,18 @@
 /** What bending one board and laminating several have in common: the wood, the curve, the picture of it. */
 import type { Point } from '../../drawing';
 import { choice, input, type Source } from '../define';
+import { longPartOptions } from './long-parts';
 import { woods } from './woods';
 
 /** What timber bent round an edge is asked for in every case. */
 export const bentStock = {
-  along: choice('Bent along', { options: 'longEdges', preset: 'keel' }),
+  part: choice('What is bent', { options: longPartOptions, preset: 'keelson' }),
+  along: choice('Bent along', {
+    options: 'longEdges',
+    from: '{part}.edge',
+    preset: 'keel',
+    note: 'where the part lies, unless another edge is chosen',
+  }),
   radius: input('length', 'Radius of the curve, tightest', {
     from: '{along}.leastRadius',
     preset: '2 m',
@@ -15,7 +22,7 @@ export const bentStock = {
   }),
   width: input('length', 'Width', {
     seldom: true,
-    from: 'keelson.width',
+    from: '{part}.width',
     preset: '90 mm',
     min: '3 mm',
     max: '1 m',
@@ -31,18 +38,18 @@ export const bentStock = {
   }),
   species: choice('Wood', {
     options: woods,
-    from: 'keelson.timber',
+    from: '{part}.timber',
     preset: 'douglasFirCoast',
     note: 'dry, 12 % moisture',
   }),
   modulus: input('stress', 'Bending modulus', {
     seldom: true,
-    from: 'timber.{species}.modulus',
-    preset: '13.4 GPa',
+    from: 'timber.{species}.bendingModulus',
+    preset: '14.7 GPa',
     min: '1 GPa',
     max: '40 GPa',
     step: '0.1 GPa',
-    note: 'mean of clear wood, Wood Handbook',
+    note: 'mean of clear wood, Wood Handbook, and a tenth: the printed one holds the shear of a short test beam',
   }),
   rupture: input('stress', 'Modulus of rupture', {
     seldom: true,
@@ -61,6 +68,16 @@ export const bentStock = {
     step: '1 %',
     slider: true,
     note: 'common practice: 50 % for clear, straight wood, up to 67 % for picked wood bent slowly, 33 % with small knots',
+  }),
+  holds: input('force', 'What one person holds', {
+    seldom: true,
+    from: 'bending.onePerson',
+    ofBoat: true,
+    preset: '250 N',
+    min: '10 N',
+    max: '2 kN',
+    step: '10 N',
+    note: 'common practice: 200 to 300 N at arm’s reach',
   }),
 };
 

@@ -3,6 +3,8 @@ import type { Hull } from '../../boat';
 import { type BoardEnds, type LaidBoard, laidBoard } from '../../boat/laid-board';
 import { torsionConstant } from '../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
+import { cornerStrain } from '../../boat/piece-plan';
 import { bentStock } from './bent-stock';
 import { drawHolding, sharesChart } from './holding-picture';
 
@@ -18,6 +20,11 @@ const heldKeys = ['along', 'ends'] as const;
 const STATE =
   'mean of clear wood at 12 %, Wood Handbook; for wood wetter or warmer write here what the cell on bending works out';
 
+const HELD =
+  'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}. It twists by up to {mostTurn} from one station to the next.';
+const TAKES =
+  'Bent across its thickness it takes {flatShare} of what breaks it; the whole bend of the edge would take {wholeShare}.';
+
 export const holding = defineCell({
   id: 'holding',
   stage: 'timber',
@@ -25,7 +32,8 @@ export const holding = defineCell({
   question:
     'How hard does the bent board pull at each frame, how far does it twist, and what does the curve ask edgewise?',
   inputs: {
-    along: { ...bentStock.along, preset: 'chine' },
+    part: { ...bentStock.part, preset: 'chineLog' },
+    along: { ...bentStock.along, preset: 'chine', seldom: true },
     ends: choice('Its ends', {
       options: [
         { id: 'free', label: 'held, but free to turn' },
@@ -35,7 +43,7 @@ export const holding = defineCell({
       note: 'free while it goes on with a clamp at each end; fast once it is let into stem and transom, which spares the frame next to them. The shares go by the edge’s own curve in both cases',
     }),
     thickness: input('length', 'Board thickness', {
-      from: 'chineLog.thickness',
+      from: '{part}.thickness',
       preset: '19 mm',
       min: '1 mm',
       max: '150 mm',
@@ -43,15 +51,9 @@ export const holding = defineCell({
       slider: true,
       note: 'square to its face, which lies on the skin',
     }),
-    width: { ...bentStock.width, from: 'chineLog.width', seldom: false, note: 'of its face' },
-    species: { ...bentStock.species, from: 'chineLog.timber' },
-    holds: input('force', 'What one person holds', {
-      preset: '250 N',
-      min: '10 N',
-      max: '2 kN',
-      step: '10 N',
-      note: 'common practice: 200 to 300 N at arm’s reach',
-    }),
+    width: { ...bentStock.width, seldom: false, note: 'of its face' },
+    species: bentStock.species,
+    holds: { ...bentStock.holds, seldom: false },
     modulus: { ...bentStock.modulus, note: STATE },
     rupture: { ...bentStock.rupture, note: STATE },
     allowed: { ...bentStock.allowed, seldom: true, slider: false },
@@ -71,6 +73,15 @@ export const holding = defineCell({
       max: '40',
       step: '1',
       note: 'the Wood Handbook’s usual 16, as quoted in papers on it; single woods lie from about 10 to 20',
+    }),
+    buys: input('length', 'Width of board that its pieces are cut from', {
+      seldom: true,
+      from: '{part}.boardWidth',
+      preset: '38 mm',
+      min: '3 mm',
+      max: '2 m',
+      step: '1 mm',
+      note: 'by the plan of pieces',
     }),
     station: choice('Station looked at', { seldom: true, options: 'stations', preset: 'frame2' }),
   },
@@ -157,7 +168,47 @@ export const holding = defineCell({
       meaning: 'what the curve asks edgewise over the whole length',
       source: STRIP,
     }),
-    wideBoard: step('length', 'width + crook', 'width of the board to cut it from in one length', 'geometry'),
+    spare: hullStep('length', {
+      says: 'the same line: from its farthest place on one side of that straight line to its farthest on the other',
+      uses: boardKeys,
+      find: (hull, v) => {
+        const board = boardOf(hull, v);
+        return board.spareFor({ from: 0, to: board.edge.length });
+      },
+      meaning: 'what it takes up edgewise over the whole length',
+      source: STRIP,
+    }),
+    wideBoard: step('length', 'width + spare', 'width of the board to cut it from in one length', 'geometry'),
+    cornerStrain: hullStep('ratio', {
+      says: 'half the thickness times the bend across it and half the width times the bend edgewise, in the same places',
+      uses: [...boardKeys, 'thickness', 'width'],
+      find: (hull, v) =>
+        cornerStrain(hull, String(v['along']), {
+          thickness: Number(v['thickness']),
+          width: Number(v['width']),
+        }),
+      meaning: 'stretch at the corner of the section, were it sprung both ways at once',
+      source: BEAM,
+    }),
+    cornerShare: step(
+      'share',
+      'modulus * cornerStrain / rupture',
+      'share of breaking there, were it sprung edgewise and not cut to shape',
+      BEAM,
+    ),
+    wholeBend: hullStep('curvature', {
+      says: 'one over the tightest radius of the edge; none where it is straight',
+      uses: boardKeys,
+      find: (hull, v) => 1 / (hull.edge(String(v['along'])).leastRadius?.radius ?? Infinity),
+      meaning: 'hardest bend of the edge, whichever way',
+      source: 'geometry',
+    }),
+    wholeShare: step(
+      'share',
+      'modulus * thickness * wholeBend / (2 * rupture)',
+      'share of breaking if all of that bend lay across the thickness, as the cell on bending a board takes it',
+      BEAM,
+    ),
     mostTurn: hullStep('angle', {
       says: 'the most of the turn of the face about the edge from one station to the next',
       uses: boardKeys,
@@ -240,11 +291,15 @@ export const holding = defineCell({
   ],
   inWords: [
     {
-      when: 'crook > 5 mm',
-      says: 'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}. It twists by up to {mostTurn} from one station to the next, and lies {crook} hollow or round on its face: cut from one board, that is {wideBoard} wide.',
+      when: 'cornerShare > allowed',
+      says: `${HELD} ${TAKES} On its face it lies {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.`,
     },
     {
-      says: 'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}. It twists by up to {mostTurn} from one station to the next, and edgewise the curve asks next to nothing.',
+      when: 'crook <= 5 mm',
+      says: `${HELD} ${TAKES} Edgewise the curve asks next to nothing.`,
+    },
+    {
+      says: `${HELD} ${TAKES} On its face it lies {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.`,
     },
   ],
   table: {
@@ -266,8 +321,8 @@ export const holding = defineCell({
       weight: 'mind',
     },
     {
-      when: 'edgeShare > allowed',
-      says: 'Forced edgewise to this curve it would take {edgeShare} of its strength. Cut it to shape from a board {wideBoard} wide, scarf it from shorter crooked pieces, or laminate narrow strips.',
+      when: 'cornerShare > allowed',
+      says: 'Sprung edgewise to this curve as well, its corner would take {cornerShare} of breaking. Cut it to shape: its pieces from boards {buys} wide. Or laminate it of narrow strips.',
       limit: 'the share allowed: 50 % for clear, straight wood is common practice',
       weight: 'mind',
     },
@@ -301,6 +356,7 @@ export const holding = defineCell({
     { text: 'One person holds 200 to 300 N; edge-set is planned away', known: 'common practice' },
   ],
   lights: ['{along}'],
+  brings: piecePlanQuantities,
   draw: drawHolding,
   chart: sharesChart,
 });

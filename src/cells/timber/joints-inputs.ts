@@ -45,7 +45,7 @@ export const jointInputs = {
   joint: choice('Joint', { options: jointOptions, preset: 'port1', note: 'counted from aft' }),
   along: choice('Along', {
     options: 'longEdges',
-    from: '{self}.usualEdge',
+    from: '{part}.edge',
     preset: 'sheer',
     seldom: true,
     note: 'of two chines, the one looked at: the logs on both begin with the same boards',

@@ -3,7 +3,6 @@ import type { Hull } from '../../boat';
 import { faultsOf, type Joint, verdictOf } from '../../boat/joint-layout';
 import { hullStep, step, type Values } from '../define';
 import { layoutKeys, layoutOf } from './joints-in-hand';
-import { usualEdge } from './long-parts';
 
 const GEOMETRY = 'geometry';
 const EDGE = 'the batten of the edge, measured along its bend';
@@ -59,7 +58,6 @@ const counted = (meaning: string, counts: (joint: Joint) => boolean) =>
   ofAll('count', 'counted', meaning, (joints) => joints.filter(counts).length);
 
 export const jointSteps = {
-  usualEdge,
   sides: hullStep('choice', {
     says: 'one along the keel, else a pair',
     uses: ['along'],
@@ -95,6 +93,12 @@ export const jointSteps = {
     meaning: 'pieces to starboard',
     source: GEOMETRY,
   }),
+  piecesMost: step(
+    'count',
+    'max(piecesPort, piecesStarboard)',
+    'pieces of a side, the side with more',
+    GEOMETRY,
+  ),
   shortest: hullStep('length', {
     says: 'the least of all pieces',
     uses: layoutKeys,

@@ -69,6 +69,13 @@ export const bendingSteps = {
     BEAM,
     'least',
   ),
+  thickestCustom: step(
+    'length',
+    'radius / layerRatio',
+    'thickest layer of glued laminated timber for this radius',
+    'from memory: National Design Specification 5.3.8',
+    'most',
+  ),
   pliesNeeded: step(
     'count',
     'max(2, ceil(modulus * whole / (2 * allowed * rupture * radius) - 0.001))',

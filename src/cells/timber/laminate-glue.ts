@@ -120,12 +120,13 @@ export const glueInputs = {
   }),
   tightness: input('number', 'Tight below, in thicknesses of a layer', {
     seldom: true,
-    from: 'clamps.tightness',
-    preset: '300',
-    min: '50',
-    max: '1000',
+    from: 'bending.easyFrom',
+    ofBoat: true,
+    preset: '200',
+    min: '10',
+    max: '2000',
     step: '10',
-    note: 'radius over thickness from which clamps stand closer: common practice, no source',
+    note: 'radius over thickness from which a bend is easy: common practice, no source',
   }),
   caul: input('length', 'Caul under the clamps', {
     seldom: true,

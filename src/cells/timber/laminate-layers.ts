@@ -3,6 +3,8 @@ import { layersOf, ownStrains, stackOf } from '../../kernel/layers';
 import { type CellFunction, choice, input } from '../define';
 import { bentStock } from './bent-stock';
 
+const { part, ...stock } = bentStock;
+
 const ofTheList = (label: string, more: { readonly from?: string; readonly preset: string }) =>
   input('length', label, {
     seldom: true,
@@ -15,8 +17,9 @@ const ofTheList = (label: string, more: { readonly from?: string; readonly prese
   });
 
 export const layerInputs = {
+  part,
   thickness: input('length', 'Thickness, all layers together', {
-    from: 'keelson.thickness',
+    from: '{part}.thickness',
     preset: '38 mm',
     min: '2 mm',
     max: '300 mm',
@@ -50,7 +53,7 @@ export const layerInputs = {
   layer2: ofTheList('Layer 2', { from: '{self}.evenPly', preset: '19 mm' }),
   layer3: ofTheList('Layer 3', { preset: '0 mm' }),
   layer4: ofTheList('Layer 4', { preset: '0 mm' }),
-  ...bentStock,
+  ...stock,
   length: input('length', 'Length of the stack', {
     seldom: true,
     from: '{along}.length',
@@ -67,6 +70,16 @@ export const layerInputs = {
     max: '50 m',
     step: '10 mm',
     note: 'from a string stretched between its ends',
+  }),
+  layerRatio: input('number', 'Radius over thickness of a layer, at least', {
+    bound: 'least',
+    seldom: true,
+    from: 'timber.{species}.layerRatio',
+    preset: '125',
+    min: '50',
+    max: '300',
+    step: '5',
+    note: 'by the wood: 100 for hardwood and southern pine, 125 for other softwood; from memory: National Design Specification 5.3.8',
   }),
   screwHolds: input('force', 'One fastening holds', {
     seldom: true,

@@ -1,5 +1,6 @@
 /** One thick board or several thin ones: stress, force, spring-back, stiffness, glue, clamps, wood and money. */
 import { defineCell } from '../define';
+import { bendingQuantities } from '../../boat/bending-quantities';
 import { riseQuantities } from '../../boat/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
 import { bentCautions, bentSources } from './bent-stock';
@@ -89,16 +90,16 @@ export const laminate = defineCell({
       weight: 'mind',
     },
     {
-      when: 'ply > radius / 100',
-      says: 'Layers of {ply} are thicker than a hundredth of the radius.',
+      when: 'ply > thickestCustom',
+      says: 'Layers of {ply} are thicker than glued laminated timber of this wood is allowed: at most {thickestCustom} for this radius.',
       limit:
         'glued laminated timber: 1/100 of the radius for hardwood and southern pine, 1/125 for other softwood; from memory: National Design Specification 5.3.8',
       weight: 'mind',
     },
     {
-      when: 'force > 300 N',
-      says: 'The loose layers pull with {force}: more than one person holds. Clamp from the middle outward.',
-      limit: 'one person holds about 200 to 300 N at arm’s reach: common practice',
+      when: 'force > holds',
+      says: 'The loose layers pull with {force}, and one person holds {holds}. Clamp from the middle outward.',
+      limit: 'what one person holds, as entered above: 200 to 300 N is common practice',
       weight: 'mind',
     },
     {
@@ -163,7 +164,7 @@ export const laminate = defineCell({
     },
   ],
   lights: ['{along}'],
-  brings: riseQuantities,
+  brings: (layout) => [...riseQuantities(layout), ...bendingQuantities(layout)],
   draw: drawStack,
   chart: chartStack,
 });

@@ -81,10 +81,12 @@ describe('bend', () => {
 
   test('takes wood, curve and frames from the boat', () => {
     const hull = buildHull(offsetsOf(ferryDory));
-    const tried = tryCell(bend, { along: 'sheer', 'keelson.timber': 'whiteOak' });
+    const tried = tryCell(bend, { part: 'sheerClamp', 'sheerClamp.timber': 'whiteOak' });
     expect(tried.number('radius')).toBeCloseTo(hull.edge('sheer').leastRadius?.radius ?? 0, 9);
     expect(tried.all['species']).toBe('whiteOak');
-    expect(tried.number('modulus')).toBeCloseTo(12.3e9, 0);
+    // 12.3 GPa as printed, and a tenth for the shear in it: Wood Handbook, Table 5-3, footnote, from memory.
+    expect(tried.number('modulus')).toBeCloseTo(1.1 * 12.3e9, 0);
+    expect(tried.number('sharePrinted')).toBeCloseTo(tried.number('share') / 1.1, 12);
     expect(tried.number('rupture')).toBeCloseTo(105e6, 0);
   });
 
@@ -95,7 +97,7 @@ describe('bend', () => {
     test('near breaking', () => expect(says(sitka)).toContain('breaks this wood on average'));
     test('more than one person holds', () =>
       expect(says({ ...sitka, thickness: '12 mm', width: '300 mm', radius: '2.2 m' })).toContain(
-        'more than one person',
+        'one person holds 250 N',
       ));
     test('a bay wider than the circle', () =>
       expect(says({ ...sitka, thickness: '1 mm', radius: '250 mm', rupture: '200 MPa' })).toContain(
@@ -217,7 +219,7 @@ describe('the wood', () => {
         12,
       );
       expect(green.number('modulusNow') / look(timber, species, `modulus${column}`)!.value).toBeCloseTo(
-        1,
+        1.1,
         12,
       );
       const said = green.warnings.map((warning) => warning.says).join();

@@ -98,7 +98,8 @@ describe('holding', () => {
     test('none for a log of a dory', () => expect(says(log)).toBe(''));
     test('more than one person', () =>
       expect(says({ ...log, thickness: '60 mm', width: '90 mm' })).toContain('people'));
-    test('forced edgewise', () => expect(says({ ...log, width: '400 mm' })).toContain('Forced edgewise'));
+    test('sprung edgewise as well', () =>
+      expect(says({ ...log, width: '400 mm' })).toContain('Sprung edgewise'));
     test('twisted', () =>
       expect(says({ ...log, thickness: '100 mm', width: '150 mm', shear: '3 MPa' })).toContain(
         'shear strength',
