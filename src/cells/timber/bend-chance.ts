@@ -100,4 +100,4 @@ export const chanceSources: readonly Source[] = [
 ];
 
 export const chanceCaution =
-  'Means and chance are of clear, straight-grained boards picked blindly, lognormal about the printed means, at the tightest place alone. Knots, run-out grain, checks and length are not in it: look at the grain of the board in hand.';
+  'The chance is that of a clear, straight-grained board taken from the pile unseen, at the tightest place alone. Knots, checks and grain that runs out make it greater, and so does length: look at the board in hand.';

@@ -49,7 +49,7 @@ export const pullSteps = {
   endPull: step(
     'force',
     'loadOfElastica(drawnIn / loose) * modulusNow * secondMoment / loose^2',
-    'the same for any slope',
+    'the same pull, however steep the end runs',
     ELASTICA,
   ),
   amiss: step(
