@@ -274,7 +274,7 @@ export const butt = defineCell({
     },
     {
       when: 'kind == "strap" and plies < pliesExact - 0.001',
-      says: '{plies} plies {plies?parts:part} before the panel does: {pliesNeeded} {pliesNeeded?is:are} wanted on each face.',
+      says: '{plies} plies on each face {plies?parts:part} before the panel does: {pliesNeeded} {pliesNeeded?is:are} wanted.',
       limit: 'the strengths entered above',
       weight: 'mind',
     },

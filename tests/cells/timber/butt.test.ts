@@ -156,8 +156,11 @@ describe('warnings', () => {
   test('a block too thin for any screw', () =>
     expect(says({ thickness: '5 mm', plateThickness: '5 mm' })).toContain('take a thicker block'));
   test('no room for two rows', () => expect(says({ plateLength: '90 mm' })).toContain('no room'));
-  test('too little glass', () =>
-    expect(says({ kind: 'strap', plies: '1' })).toContain('part before the panel'));
+  test('too little glass', () => {
+    const short = ' before the panel does: 3 are wanted.';
+    expect(says({ kind: 'strap', plies: '1' })).toContain(`1 ply on each face parts${short}`);
+    expect(says({ kind: 'strap', plies: '2' })).toContain(`2 plies on each face part${short}`);
+  });
   test('a narrow strap', () =>
     expect(says({ kind: 'strap', plateLength: '150 mm' })).toContain('widest ply'));
   test('a thick strap', () => expect(says({ kind: 'strap', thickness: '12 mm' })).toContain('stand proud'));
