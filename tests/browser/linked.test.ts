@@ -283,7 +283,10 @@ test('the way to a source lands on it with focus: same page, boat’s sheet, oth
 
 test('a live number in a sentence leads to its answer', async () => {
   const page = await openNotebook('the-build', { reducedMotion: 'reduce' });
-  await press(page, '144 mm');
+  await page
+    .locator('p', { hasText: 'Mark the taper' })
+    .getByRole('button', { name: '144 mm', exact: true })
+    .click();
   const place = page.locator('.answer[data-quantity="scarf.taper"]');
   await expect
     .poll(async () => {
