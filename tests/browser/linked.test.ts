@@ -14,7 +14,6 @@ import {
   openNotebook,
   openSheet,
   paths,
-  press,
   reads,
   row,
   texts,
