@@ -144,6 +144,8 @@ test('both versions, and which is in hand', async () => {
   expect(text).toMatch(/Kept144mmTrying192mm\+48mm/);
   expect(text).toMatch(/Boardthicknesskept18mm,trying24mm/);
   expect(text).toMatch(/Kept:Taper144mm.*Trying:Taper192mm/);
+  // What both end with is said once.
+  expect(text.match(/Ajointkeepsabout80%ofthestrength/g)).toHaveLength(1);
 });
 
 test('black on white from a dark page, and the page is as it was when the dialog is put away', async () => {

@@ -16,7 +16,7 @@ import { type Bench, optionsFor, sayOf, sayValue, tiedWith, versionWords } from 
 import { within } from '../within';
 import { capital, waitsFor } from '../words';
 import { type CardTable, cardTable } from './card-table';
-import { graphsOf, inEach, type Said, tiedValue, type Versions } from './versions';
+import { graphsOf, inEach, type Said, sentencesInEach, tiedValue, type Versions } from './versions';
 import { type Standing, whereFrom } from './where-from';
 
 export interface CardFigure extends Said {
@@ -89,7 +89,7 @@ export function cardOf(instance: Instance, bench: Bench): Card {
         figures: figuresOf(`${instance.name}.${of}`, bench),
       }),
     ),
-    words: inEach(versions, (graph) => wordsFrom(instance, graph, bench)),
+    words: sentencesInEach(versions, (graph) => wordsFrom(instance, graph, bench)),
     warnings: warningsFrom(instance, versions, bench),
     cautions: cell.cautions,
     inputs: askedOf(instance, bench).map(([key]) => inputOf(instance, key, bench)),

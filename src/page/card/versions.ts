@@ -29,6 +29,28 @@ export function inEach(versions: Versions, say: (graph: Graph) => string): Said[
   return first && (!second || second.text === first.text) ? [{ ...first, word: '' }] : said;
 }
 
+/** Sentences of each version; those that end both alike are said once, after them. */
+export function sentencesInEach(versions: Versions, say: (graph: Graph) => string): Said[] {
+  const said = inEach(versions, say);
+  const [first, second] = said.map(({ text }) => text.split(END_OF_SENTENCE));
+  if (!first || !second) return said;
+  const alike = alikeFromTheEnd(first, second);
+  if (alike === 0) return said;
+  return [
+    ...said.map((one) => ({ ...one, text: one.text.split(END_OF_SENTENCE).slice(0, -alike).join(' ') })),
+    { version: 'first' as const, word: '', text: first.slice(-alike).join(' ') },
+  ].filter(({ text }) => text !== '');
+}
+
+const END_OF_SENTENCE = /(?<=[.?!]) (?=\p{Lu})/u;
+
+function alikeFromTheEnd(first: readonly string[], second: readonly string[]): number {
+  const most = Math.min(first.length, second.length);
+  for (let count = 0; count < most; count += 1)
+    if (first.at(-1 - count) !== second.at(-1 - count)) return count;
+  return most;
+}
+
 /** A version's word before its text, where there are two. */
 export const headed = ({ word, text }: Said): string | readonly (VNode | string)[] =>
   word ? [html`<em>${word}: </em>`, text] : text;
