@@ -67,3 +67,19 @@ describe.each(notebooks)('drawings of %s', (notebook) => {
     expect(small).toStrictEqual([]);
   });
 });
+
+test.each(['the-build', 'fair-lines', 'frames-standing-true'] as const)(
+  'no table of %s is cut in a window of 1280 px',
+  async (notebook) => {
+    const page = await openNotebook(notebook, { reducedMotion: 'reduce' });
+    await lookThrough(page);
+    const [tables, cut] = await page.evaluate(() => {
+      const all = [...document.querySelectorAll<HTMLElement>('.cell table')];
+      const seen = all.filter((table) => table.offsetWidth > 0);
+      const isCut = (table: HTMLElement) => table.offsetWidth > (table.parentElement?.clientWidth ?? 0);
+      return [seen.length, seen.filter(isCut).map((table) => table.textContent.trim().slice(0, 40))] as const;
+    });
+    expect(tables).toBeGreaterThan(2);
+    expect(cut).toStrictEqual([]);
+  },
+);

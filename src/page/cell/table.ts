@@ -1,4 +1,4 @@
-/** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. */
+/** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. A table of many columns stands in parts, one under the other. */
 import { useRef } from 'preact/hooks';
 import { type Cell, type Instance, isChoice } from '../../cells';
 import { rowsOf } from '../../cells/rows';
@@ -40,35 +40,40 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
     book.write({ [choiceName]: id });
     book.settle();
   };
+  const parts = partsOf(table.columns.length);
   return html`<div class="table-wrap cell-table" tabindex="0" role="region" aria-label=${table.caption}>
-    <table>
-      <caption>${table.caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">${spec && isChoice(spec) ? spec.label : ''}</th>
-          ${table.columns.map((column) => html`<th scope="col">${column.label}</th>`)}
-        </tr>
-      </thead>
-      <tbody>
-        ${rows.map(
-          ({ option, texts }) => html`<tr class=${option.id === present ? 'present' : ''}>
-            <th scope="row">
-              <button type="button" class="quiet" aria-pressed=${option.id === present} onClick=${() => choose(option.id)}>
-                ${option.label}
-              </button>
-            </th>
-            ${texts.map(
-              ({ text, isNumber, other }) => html`<td class=${isNumber ? 'number' : ''}>
-                ${text}
-                ${other !== null && beside ? html`<span class=${`other ${beside.version}`}><span class="unseen">${versionWords[beside.version]}: </span>${other}</span>` : null}
-              </td>`,
-            )}
-          </tr>`,
-        )}
-      </tbody>
-    </table>
+    ${parts.map(
+      ([from, to]) => html`<table>
+        <caption>${from === 0 ? table.caption : html`<span class="unseen">${table.caption}, further columns</span>`}</caption>
+        <thead>
+          <tr>
+            <th scope="col">${spec && isChoice(spec) ? spec.label : ''}</th>
+            ${table.columns.slice(from, to).map((column) => html`<th scope="col">${column.label}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(
+            ({ option, texts }) => html`<tr class=${option.id === present ? 'present' : ''}>
+              <th scope="row">${from === 0 ? rowKey(option) : option.label}</th>
+              ${texts.slice(from, to).map(
+                ({ text, isNumber, other }) => html`<td class=${isNumber ? 'number' : ''}>
+                  ${text}
+                  ${other !== null && beside ? html`<span class=${`other ${beside.version}`}><span class="unseen">${versionWords[beside.version]}: </span>${other}</span>` : null}
+                </td>`,
+              )}
+            </tr>`,
+          )}
+        </tbody>
+      </table>`,
+    )}
     ${beside && rows.some(({ texts }) => texts.some(({ other }) => other !== null)) ? html`<p class=${`other ${beside.version}`}>Below a figure, where it differs: ${versionWords[beside.version].toLowerCase()}.</p>` : null}
   </div>`;
+
+  function rowKey({ id, label }: { readonly id: string; readonly label: string }) {
+    return html`<button type="button" class="quiet" aria-pressed=${id === present} onClick=${() => choose(id)}>
+      ${label}
+    </button>`;
+  }
 
   function textIn(of: Graph, option: string, key: string) {
     // The row in hand says what the answers say, numbers typed for this one place among them.
@@ -76,4 +81,13 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
     const text = isIssue(value) ? 'no value yet' : sayOf(of, `${name}.${key}`, value, bench.shown.value);
     return { text, isNumber: typeof value === 'number' };
   }
+}
+
+/** So many columns beside the rows' names can be read in the width of a cell. */
+const MOST_COLUMNS = 8;
+
+/** From which column to which each part goes: as few parts as can be, all about as wide. */
+function partsOf(columns: number): readonly (readonly [from: number, to: number])[] {
+  const each = Math.ceil(columns / Math.ceil(columns / MOST_COLUMNS));
+  return Array.from({ length: Math.ceil(columns / each) }, (_, part) => [part * each, (part + 1) * each]);
 }
