@@ -145,10 +145,10 @@ describe('by keyboard alone', () => {
   test('what stands in a field is selected by Tab, and Tab goes on to the next field', async () => {
     const page = await openNotebook('the-build');
     await field(page, 'scarf.thickness').focus();
-    for (const key of ['thickness', 'slope', 'boardLength', 'wanted']) {
+    for (const name of ['scarf.thickness', 'pieces.slope', 'keelson.boardLength', 'scarf.wanted']) {
       expect(
         await focused(page).locator('xpath=ancestor::*[@data-quantity][1]').getAttribute('data-quantity'),
-      ).toBe(`scarf.${key}`);
+      ).toBe(name);
       await page.keyboard.type('10');
       expect(await focused(page).inputValue()).toBe('10');
       await page.keyboard.press('Tab');
