@@ -131,7 +131,7 @@ test('an offset that can’t be read: said there, the last good hull is drawn, c
   // The scarf of the keelson asks nothing of the sheer.
   expect(await answer(page, 'scarf.taper').innerText()).toBe(scarf);
   await reads(page.locator('.answer[data-quantity="resin.total"] .figure'), /^waits for /);
-  await reads(cell(page, 'resin').locator('.in-words'), /frame 3, sheer: the half-breadth/i);
+  await reads(cell(page, 'resin').locator('.in-words'), /half-breadth of the sheer at frame 3: .*"5-3-9"/is);
   expect(await leftovers(page)).toStrictEqual([]);
 
   await reload(page);
