@@ -8,6 +8,7 @@
 import { type Dimension, sameDimension } from './dimension';
 import { type Issue, isIssue, issue } from './issue';
 import { type KindId, kindOf, sayDimension } from './kinds';
+import { unknownName } from './names';
 import { plainText } from './signs';
 import type { DimensionOf } from './sorts';
 import { type Sum, sumOf } from './sum';
@@ -56,7 +57,7 @@ export function formula(
       unitWords: false,
       isName: (word) => !constants.has(word),
       isFunction: (name) => more.has(name),
-      known,
+      unknown: (name) => unknownName(name, known()),
       fault: issue,
     },
     more,

@@ -23,7 +23,29 @@ export function nearestNames(name: string, known: Iterable<string>, most = 3): s
   )
     return own;
   found.sort((a, b) => a.misses - b.misses || a.name.length - b.name.length || (a.name < b.name ? -1 : 1));
-  return found.slice(0, most).map((candidate) => candidate.name);
+  // Beside one that is all but right, strangers are no help.
+  const least = found[0]?.misses ?? 0;
+  return found
+    .filter(({ misses }) => misses <= least + 1)
+    .slice(0, most)
+    .map((candidate) => candidate.name);
+}
+
+/**
+ * The sentence for a name that no quantity has: the nearest of `known`, each with what it is, or else `instead`.
+ * @param meaningOf what a known name stands for, in words
+ */
+export function unknownName(
+  name: string,
+  known: Iterable<string>,
+  meaningOf: (name: string) => string | undefined = () => undefined,
+  instead = '',
+): string {
+  const near = nearestNames(name, known).map((other) => {
+    const meaning = meaningOf(other);
+    return meaning === undefined ? other : `${other} (${meaning})`;
+  });
+  return `there is no quantity "${name}"${near.length > 0 ? `; nearest: ${near.join(', ')}` : instead}`;
 }
 
 /** Names under the same first word: those whose last word holds the wanted one, then those most alike. */
@@ -46,7 +68,9 @@ function missesBetween(wanted: string, candidate: string, allowed: number): numb
   let least = editDistance(wanted, candidate, allowed);
   const parts = candidate.split('.');
   if (parts.length > 1) {
-    const pieces = new Set([...parts, parts.slice(1).join('.'), parts.slice(0, -1).join('.')]);
+    // A row's name stands between and tells nothing alone: `three` is no way to ask for `laminate.three.ply`.
+    const ends = [parts[0]!, parts.at(-1)!]; // more than one, so both are there
+    const pieces = new Set([...ends, parts.slice(1).join('.'), parts.slice(0, -1).join('.')]);
     for (const piece of pieces) least = Math.min(least, editDistance(wanted, piece, allowed) + 0.5);
   }
   return least;

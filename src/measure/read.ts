@@ -4,6 +4,7 @@ import { divide as quotient, nearestDouble } from './exact';
 import { type Issue, isIssue, issue } from './issue';
 import { type Kind, type KindId, kindOf, sayDimension } from './kinds';
 import { type Literal, literalAt, valueOf } from './literal';
+import { unknownName } from './names';
 import { type Shown, shownUnit } from './shown';
 import { plainText } from './signs';
 import { type Sum, sumOf } from './sum';
@@ -34,6 +35,10 @@ export interface ReadOptions {
   readonly kindOf?: (name: string) => KindId | undefined;
   /** Names to offer in the place of one that is not there. */
   readonly known?: () => Iterable<string>;
+  /** What a name to offer stands for, in words. */
+  readonly meaningOf?: (name: string) => string | undefined;
+  /** The units that sentences are told in, where they are not those that bare numbers take. */
+  readonly told?: () => Shown;
   /** The unit that a bare number takes, where the field has one of its own. */
   readonly unit?: string;
 }
@@ -172,7 +177,8 @@ function readSum(text: string, kept: string, field: Field, options: ReadOptions)
     unitWords: true,
     isName: (word) => options.kindOf?.(word) !== undefined,
     isFunction: () => false,
-    known: options.known ?? (() => []),
+    unknown: (name) =>
+      unknownName(name, fitting(options), options.meaningOf, `; write ${exampleOf(field, options)}`),
     fault: (predicate) => issue(`${field.name} ${predicate}`),
   });
   if (isIssue(sum)) return issue(`${field.name}: ${sum.issue}`);
@@ -199,6 +205,28 @@ function readSum(text: string, kept: string, field: Field, options: ReadOptions)
       return isIssue(value) ? value : checkWhole(value * factor, field);
     },
   };
+}
+
+/** Names worth offering: those that measure what the field holds. */
+function* fitting({ kind, known, kindOf: kindOfName }: ReadOptions): Iterable<string> {
+  const wanted = dimensionOfKind(kind);
+  for (const name of known?.() ?? []) {
+    const given = dimensionOfKind(kindOfName?.(name));
+    if (given !== undefined && given !== 'choice' && wanted !== 'choice' && sameDimension(given, wanted!))
+      yield name;
+  }
+}
+
+/** What can be typed instead: `a length, as 12 mm`. */
+function exampleOf({ kind }: Field, { shown, told, unit }: ReadOptions): string {
+  const symbol = unit ?? shownUnit(kind.id, told?.() ?? shown);
+  const figures =
+    kind.id === 'slope'
+      ? '1 in 8'
+      : symbol === 'in'
+        ? '3/4 in'
+        : withUnit('12', symbol === '' ? undefined : knownUnit(symbol));
+  return `${kind.noun}, as ${figures}`;
 }
 
 function dimensionOfKind(id: KindId | undefined): Dimension | 'choice' | undefined {

@@ -27,8 +27,8 @@ export interface ScanRules {
   readonly isName: (word: string) => boolean;
   /** True for a function besides those of the vocabulary. */
   readonly isFunction: (word: string) => boolean;
-  /** What to offer in the place of an unknown word. */
-  readonly known: () => Iterable<string>;
+  /** What to say of an unknown word. */
+  readonly unknown: (word: string) => string;
   /** Makes the issue of a sentence that lacks its subject: `divides by zero`. */
   readonly fault: (predicate: string) => Issue;
 }
@@ -182,12 +182,7 @@ function unknownWord(name: string, last: Token | undefined, rules: ScanRules): s
   if (last?.is === 'value' && last.meaning.is === 'literal' && last.meaning.made === 'bare') {
     return `there is no unit "${name}"${offer(nearestNames(name, unitSpellings))}`;
   }
-  return unknownName(name, rules.known);
-}
-
-/** The sentence for a name that no quantity has. */
-export function unknownName(name: string, known: () => Iterable<string>): string {
-  return `there is no quantity "${name}"${offer(nearestNames(name, known()))}`;
+  return rules.unknown(name);
 }
 
 function offer(near: readonly string[]): string {

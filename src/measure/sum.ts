@@ -2,7 +2,7 @@
 import type { Dimension } from './dimension';
 import { type Issue, isIssue, issue } from './issue';
 import { parse, type Run, type Tree } from './parser';
-import { scan, type ScanRules, unknownName } from './scan';
+import { scan, type ScanRules } from './scan';
 import { asksTruth, type DimensionOf, dimensionOfTree } from './sorts';
 import type { Meaning } from './tokens';
 import { constants, functions, type MathFunction, NoAnswer } from './vocabulary';
@@ -55,7 +55,7 @@ export function sumOf(
         meanings,
         of,
         called: more,
-        unknown: (name) => unknownName(name, rules.known),
+        unknown: rules.unknown,
       }),
     reckon: (get) => {
       for (const [symbol, name] of names) {

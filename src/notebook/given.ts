@@ -20,6 +20,7 @@ export interface Surroundings {
   readonly told: () => Shown;
   readonly kindOf: (name: string) => KindId | undefined;
   readonly known: () => Iterable<string>;
+  readonly meaningOf: (name: string) => string | undefined;
 }
 
 /** An entry's text and what it says: an expression, the id or name of a choice, or an issue. */
@@ -93,6 +94,5 @@ function limitOf(definition: Given, text: string | undefined, around: Surroundin
 }
 
 function readNumber({ kind, meaning }: Given, text: string, around: Surroundings): Reading {
-  const { shown, kindOf, known } = around;
-  return read(text, { kind, shown, field: meaning, kindOf, known });
+  return read(text, { ...around, kind, field: meaning });
 }

@@ -7,7 +7,7 @@
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import { attempt, type Derived, type Found, type Given, type Hull, type Read, type Value } from '../boat';
-import { type Issue, isIssue, issue, nearestNames, type Shown } from '../measure';
+import { type Issue, isIssue, issue, type Shown, unknownName } from '../measure';
 import { createDependencies } from './dependencies';
 import {
   chosenBy,
@@ -99,16 +99,17 @@ export function createGraph(parts: GraphParts): Graph {
     told: chosen,
     kindOf: (name) => quantity(name)?.kind,
     known: () => names,
+    meaningOf: (name) =>
+      quantity(name)
+        ?.meaning.split(/[,;:(]/)[0]
+        ?.trim(),
   };
 
   /** The value of `name` for `asker`; never an issue. */
   function ask(asker: string, name: string): number | string {
     dependencies.note(asker, name);
     if (!quantity(name)) {
-      const near = nearestNames(name, names);
-      throw new Waiting(
-        issue(`there is no quantity "${name}"${near.length ? `; nearest: ${near.join(', ')}` : ''}`),
-      );
+      throw new Waiting(issue(unknownName(name, names, around.meaningOf)));
     }
     const value = guardCircle(asker, name, () => valueSignal(name).value);
     if (isIssue(value)) throw new Waiting(waitFor(asker, name, value));

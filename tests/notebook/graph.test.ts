@@ -2,7 +2,8 @@
 import { effect } from '@preact/signals-core';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, type Read } from '../../src/boat';
-import { isIssue } from '../../src/measure';
+import { isIssue, plainShown } from '../../src/measure';
+import { createGraph } from '../../src/notebook';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, choice, derived, given, sentence, sum } from './small-graph';
 
@@ -69,11 +70,33 @@ describe('links', () => {
     expect(graph.dependsOn('scarf.thickness')).toStrictEqual([]);
   });
 
+  test('offer only a name that helps, with what it is; else what can be typed, in the units chosen', () => {
+    const says = (text: string, name = 'keelson.width', chosen = plainShown) => {
+      const written = (asked: string) => (asked === name ? text : undefined);
+      const parts = { ...wholeCatalogue(demoBoat), written, shown: plainShown, chosen: () => chosen };
+      const value = createGraph(parts).value(name);
+      return sentence(value).replace(/^.*?there is/, 'there is');
+    };
+    expect(says('keelson.thicknes')).toBe(
+      'there is no quantity "keelson.thicknes"; nearest: keelson.thickness (thickness of the keelson)',
+    );
+    for (const word of ['twelve', 'three', 'no.such']) {
+      const text = word.includes('.') ? word : `${word} mm`;
+      expect(says(text)).toBe(`there is no quantity "${word}"; write a length, as 12 mm`);
+      const inches = { ...plainShown, length: 'feet' } as const;
+      expect(says(text, 'keelson.width', inches)).toBe(
+        `there is no quantity "${word}"; write a length, as 3/4 in`,
+      );
+    }
+    // What measures something else would be refused in its turn.
+    expect(says('keelson.thicknes', 'scarf.slope')).not.toContain('keelson.thickness');
+  });
+
   test('to what is not there offer the nearest name', () => {
     const { graph, write } = plank();
     write('scarf.thickness', 'keelson.thicknes');
     expect(sentence(graph.value('scarf.thickness'))).toBe(
-      'scarf.thickness as given: there is no quantity "keelson.thicknes"; nearest: keelson.thickness'.replace(
+      'scarf.thickness as given: there is no quantity "keelson.thicknes"; nearest: keelson.thickness (keelson thickness as given)'.replace(
         'scarf.thickness',
         'scarf thickness',
       ),
@@ -216,7 +239,7 @@ describe('a fault', () => {
     expect(sentence(graph.value('plank.a'))).toBe('plank.wood is a choice, not a number');
     expect(sentence(graph.value('plank.b'))).toBe('plank.width is a number, not a choice');
     expect(sentence(graph.value('plank.c'))).toBe(
-      'there is no quantity "plank.length"; nearest: plank.width',
+      'there is no quantity "plank.length"; nearest: plank.width (plank width as given)',
     );
   });
 });
