@@ -11,7 +11,7 @@ const PRACTICE = 'common practice, no source';
 const BEGIN_ONE =
   'Begin aft with {portFirst}, then whole boards: {piecesPort} pieces {piecesPort?makes:make} the {length} along the {along}.';
 const BEGIN_PAIR =
-  'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} and {piecesStarboard} pieces make the {length} along the {along}.';
+  'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} pieces to port and {piecesStarboard} to starboard make the {length} along the {along}.';
 const EASY = 'The edge bends easily all along: its tightest radius is {bendRatio} thicknesses.';
 const HARD =
   'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.';

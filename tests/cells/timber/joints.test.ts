@@ -29,6 +29,17 @@ const plain = {
   trim: '0 mm',
 };
 
+test('pieces are counted a side, one as one', () => {
+  const length = 1000 * tryCell(joints, plain).number('length');
+  const tried = tryCell(joints, {
+    ...plain,
+    boardLength: '24 ft',
+    portFirst: `${length + 300} mm`,
+    starboardFirst: `${length - 1500} mm`,
+  });
+  expect(tried.words).toContain(': 1 piece to port and 2 to starboard make the ');
+});
+
 describe('boards laid as they come', () => {
   const tried = tryCell(joints, plain);
   const FOOT = 0.3048;
