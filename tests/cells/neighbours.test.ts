@@ -5,6 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { type Table, type Value, starters } from '../../src/boat';
+import { glues } from '../../src/cells/timber/glues';
 import { isIssue, plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
@@ -21,6 +22,33 @@ interface Question {
 }
 
 const parts = ['keelson', 'sheerClamp', 'rubRail'] as const;
+
+/** Two layers of a part, glued: what the stack says of its one line, and the cells on glue and on clamps of the same. */
+function gluedLayers(glue: string, part: string, joint: string, length?: string): readonly Question[] {
+  const entries: Record<string, string> = {
+    'laminate.part': part,
+    'laminate.glue': glue,
+    'glue.joint': joint,
+    'glue.glue': glue,
+    'clamps.joint': joint,
+    'clamps.glue': glue,
+  };
+  if (length !== undefined)
+    for (const cell of ['laminate', 'glue', 'clamps']) entries[`${cell}.length`] = length;
+  const of = `between two layers of the ${part}, of ${glue}`;
+  const both = (key: string) => [`laminate.${key}`, `glue.${key}`];
+  return [
+    { asks: `how large a face is glued ${of}`, of: ['laminate.glueArea', 'glue.area'], with: entries },
+    { asks: `how thick a line is ${of}`, of: ['laminate.line', 'glue.film'], with: entries },
+    { asks: `how many grams are spread ${of}`, of: both('spread'), with: entries },
+    { asks: `what glue to have ${of}`, of: both('volume'), within: 1e-12, with: entries },
+    { asks: `what weight of glue to have ${of}`, of: both('glueMass'), with: entries },
+    { asks: `what filler to have ${of}`, of: both('filler'), with: entries },
+    { asks: `what part does not stay ${of}`, of: both('squeezedOut'), with: entries },
+    { asks: `how far apart clamps stand ${of}`, of: ['laminate.clampPitch', 'clamps.pitch'], with: entries },
+    { asks: `how many clamps press ${of}`, of: ['laminate.clamps', 'clamps.clamps'], with: entries },
+  ];
+}
 
 const questions: readonly Question[] = [
   ...parts.flatMap((part): readonly Question[] => [
@@ -89,6 +117,11 @@ const questions: readonly Question[] = [
     },
     of: ['joints.jointsAll', 'boards.joints'],
   },
+  ...glues.flatMap(({ id: glue }) => [
+    ...gluedLayers(glue, 'keelson', 'keelsonLayers'),
+    // The cell on glue counts the clamps of both sides, the stack is one of them.
+    ...gluedLayers(glue, 'sheerClamp', 'clampLayers', '3 m'),
+  ]),
   {
     asks: 'from when on a bend is easy',
     of: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],

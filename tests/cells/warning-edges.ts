@@ -131,7 +131,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'whole >= radius',
     'held == "form" and layers < 3',
     'held == "frames" and pressure > 0.2 MPa',
-    'line * glueDensity > spread',
+    'glue != "epoxy" and glue != "polyurethane" and line * density > spread',
     'layup == "listed" and abs(whole - thickness) > 0.5 mm',
   ],
   scarf: [

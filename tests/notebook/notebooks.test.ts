@@ -14,6 +14,7 @@ import { faultsOf, instancesOf, type NotebookPage } from '../../src/notebook/pag
 import { freshState, noBoat } from '../../src/notebook/state';
 import { triesOf } from './places';
 import { saidOn } from './said';
+import { epoxyDensity, flourDensity } from '../../src/trade/paste';
 
 const root = new URL('../../', import.meta.url);
 const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');
@@ -271,9 +272,13 @@ describe('one thick board or two thin', () => {
     ] as const)
       expect([layers, of(layers) < of(solid)]).toStrictEqual([layers, true]);
     const [long, wide] = [of('length'), of('width')];
-    // One line along the whole log: what it is spread with, and what stays in the pot.
+    // One line along the whole log: neat epoxy on both faces, then paste that fills it, of epoxy and of filler.
     expect(of('glueArea')).toBeCloseTo(long * wide, 12);
-    expect(of('glueMass')).toBeCloseTo(long * wide * of('spread') * (1 + of('glueWaste')), 12);
+    const neat = 2 * long * wide * of('primer') * (1 + of('waste'));
+    const inPaste = of('glueMass') - neat;
+    const paste = inPaste / epoxyDensity.value + of('filler') / flourDensity.value;
+    expect(of('filler')).toBeCloseTo(of('fillerShare') * inPaste, 12);
+    expect(paste).toBeCloseTo(long * wide * of('line') * (1 + of('waste')), 12);
     expect(of('clamps')).toBe(Math.ceil(long / of('clampPitch')));
     expect(of('clampsByForce')).toBeLessThan(of('clampsByPitch'));
     expect(of('laterForce') / of('force')).toBeCloseTo(2 / 3, 1);

@@ -52,7 +52,8 @@ export const costInputs = {
 
 /** Wood with kerf and planing for so many layers; one board is bought as it is. */
 const wood = (layers: string) => `(whole + ${layers} * (kerf + planing)) * width * length`;
-const massOf = (layers: string) => `(${layers} - 1) * width * length * spread * (1 + glueWaste)`;
+/** Glue goes with the number of lines, and a stack has one at least. */
+const massOf = (layers: string) => `glueMass * (${layers} - 1) / (layers - 1)`;
 
 export const costSteps = {
   bought: step('lumber', wood('layers'), 'wood to buy, kerf and planing counted for each layer', GEOMETRY),

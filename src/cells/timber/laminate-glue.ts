@@ -1,43 +1,17 @@
 /** Glue and clamps for a stack of layers: how much, pressed how hard, by how many. */
 import { layersOf } from '../../kernel/layers';
-import {
-  type AdhesiveColumn,
-  adhesives,
-  clampForce,
-  clampPitch,
-  primer,
-  screwPressure,
-} from '../../trade/adhesives';
-import { waste } from '../../trade/epoxy';
-import { glueDensity, glueLines } from '../../trade/glue-lines';
-import { scrapings } from '../../trade/paste';
+import { type AdhesiveColumn, adhesives, clampForce, clampPitch, screwPressure } from '../../trade/adhesives';
+import { glueLines } from '../../trade/glue-lines';
 import { citation, look } from '../../trade/table';
 import { type CellFunction, choice, input, step } from '../define';
-import { glues } from './glues';
+import { byGlue, glueNeedInputs, glueNeeds, usualLineStep, usualSpreadStep } from './glue-needs';
+import { glues, usualGlue } from './glues';
 
 const STATICS = 'statics: pressure over the face of the stack';
 const CONE = 'common practice: a clamp presses 45° to each side of its jaw through caul and wood';
 
-/** `glue == "epoxy" ? a : glue == … : d` with the text of each glue, the last for the rest. */
-function byGlue(textOf: (id: string) => string): string {
-  const ids = adhesives.rows.map(({ id }) => id);
-  const last = ids.at(-1);
-  if (last === undefined) throw new Error('the table of glues is empty');
-  return ids
-    .slice(0, -1)
-    .reduceRight((rest, id) => `glue == "${id}" ? ${textOf(id)} : ${rest}`, textOf(last));
-}
-
 const cell = (id: string, column: AdhesiveColumn): number | null =>
   look(adhesives, id, column)?.value ?? null;
-
-/** Both faces primed and the middle of the paste for epoxy, the middle of the custom else; a filled line where there is none. */
-function spreadText(id: string): string {
-  const [least, most] = [cell(id, 'leastSpread'), cell(id, 'mostSpread')];
-  if (least === null || most === null) return `line * glueDensity * ${1 + scrapings.value}`;
-  const primed = id === 'epoxy' ? 2 * primer.value : 0;
-  return `${(least + most) / 2 + primed} kg/m^2`;
-}
 
 /** A glue that fills gaps takes the middle of its range, a stiff one the low end, as on softwood. */
 function pressureText(id: string): string {
@@ -54,7 +28,7 @@ const SCREWS_PRESS = '0.2 MPa';
 export const glueInputs = {
   glue: choice('Glue', {
     options: glues,
-    preset: 'epoxy',
+    preset: usualGlue,
   }),
   line: input('length', 'Thickness of a glue line', {
     seldom: true,
@@ -65,31 +39,7 @@ export const glueInputs = {
     step: '0.1 mm',
     note: `epoxy ${citation(glueLines['epoxy']!)}; stiff thin glues 0.08 to 0.15 mm, Wood Handbook, ch. 10`, // a row of that table
   }),
-  spread: input('areaDensity', 'Glue spread on a line, both faces together', {
-    seldom: true,
-    from: '{self}.usualSpread',
-    preset: '575 g/m^2',
-    min: '50 g/m^2',
-    max: '5 kg/m^2',
-    step: '25 g/m^2',
-    note: `epoxy: ${citation(primer)}, and 250 to 400 g/m² of paste; common practice: the sheet of your glue goes first`,
-  }),
-  glueDensity: input('density', 'Density of the glue', {
-    seldom: true,
-    preset: `${glueDensity.value} kg/m^3`,
-    min: '800 kg/m^3',
-    max: '2000 kg/m^3',
-    step: '10 kg/m^3',
-    note: citation(glueDensity),
-  }),
-  glueWaste: input('share', 'Left in pots and on rollers, on top', {
-    seldom: true,
-    preset: `${waste.value * 100} %`,
-    min: '0 %',
-    max: '100 %',
-    step: '5 %',
-    note: `${citation(waste)}, for epoxy over cloth`,
-  }),
+  ...glueNeedInputs,
   pressure: input('pressure', 'Pressure on the glue', {
     seldom: true,
     from: '{self}.usualPressure',
@@ -157,38 +107,15 @@ export const evenPitchOver = (layer: string, pitch: string): string =>
   `pressure > ${SCREWS_PRESS} ? min(${pitch}, 2 * (caul + ${layer})) : ${pitch}`;
 
 export const glueSteps = {
-  usualLine: step(
-    'length',
-    byGlue((id) => `${(glueLines[id]?.value ?? 0) * 1000} mm`),
-    'usual thickness of a line of this glue',
-    `${citation(glueLines['epoxy']!)}; ${citation(glueLines['resorcinol']!)}; ${citation(glueLines['pva']!)}`, // rows of that table
-  ),
-  usualSpread: step(
-    'areaDensity',
-    byGlue(spreadText),
-    'usual spread of this glue on one line',
-    `common practice, no source: epoxy, both faces primed and the middle of 250 to 400 g/m² of paste; the others, the middle of their range, or a full line and ${scrapings.value * 100} % squeezed out`,
-  ),
+  usualLine: usualLineStep,
+  usualSpread: usualSpreadStep('line'),
   usualPressure: step(
     'pressure',
     byGlue(pressureText),
     'usual pressure on this glue, on softwood',
     `glues that fill gaps: the middle of their range; stiff ones: the low end, as on softwood. Resorcinol ${citation(look(adhesives, 'resorcinol', 'leastPressure')!)}`, // a row of that table
   ),
-  glueMass: step(
-    'mass',
-    'glueArea * spread * (1 + glueWaste)',
-    'glue to mix or to open',
-    'geometry, spread and waste as typed',
-  ),
-  glueVolume: step('volume', 'glueMass / glueDensity', 'the same by volume', 'geometry'),
-  inLines: step('volume', 'glueArea * line', 'glue that stays in the lines', 'geometry'),
-  squeezedOut: step(
-    'share',
-    'max(0, 1 - line * glueDensity / spread)',
-    'part of what is spread that is pressed out and wiped off',
-    'geometry',
-  ),
+  ...glueNeeds({ area: 'glueArea', line: 'line' }),
   thicker: step(
     'length',
     '(layers - 1) * line',

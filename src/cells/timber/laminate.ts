@@ -121,7 +121,7 @@ export const laminate = defineCell({
       weight: 'mind',
     },
     {
-      when: 'line * glueDensity > spread',
+      when: 'inLines > laid',
       says: 'Lines of {line} hold more than the {spread} that is spread: the joint would starve.',
       limit: 'geometry',
       weight: 'stop',

@@ -203,35 +203,54 @@ describe('laminate', () => {
     test('two lines of 0.4 m2 at 500 g/m2 and a tenth left in the pot: 440 g, 0.4 L', () => {
       const tried = tryCell(laminate, {
         ...glued,
+        glue: 'resorcinol',
         spread: '500 g/m^2',
-        glueWaste: '10 %',
-        glueDensity: '1100 kg/m^3',
+        waste: '10 %',
+        density: '1100 kg/m^3',
         line: '0.25 mm',
       });
       expect(tried.number('glueMass')).toBeCloseTo(0.44, 12);
-      expect(tried.number('glueVolume')).toBeCloseTo(0.0004, 12);
-      // 0.8 m2 of 0.25 mm stays: 0.2 L, or 275 of the 500 g on a square metre.
+      expect(tried.number('volume')).toBeCloseTo(0.0004, 12);
+      // 0.8 m2 of 0.25 mm stays: 0.2 of the 0.4 L.
       expect(tried.number('inLines')).toBeCloseTo(0.0002, 12);
-      expect(tried.number('squeezedOut')).toBeCloseTo(0.45, 12);
+      expect(tried.number('squeezedOut')).toBeCloseTo(0.5, 12);
       expect(tried.number('thicker')).toBeCloseTo(0.0005, 12);
     });
 
     test.each([
-      // primed on both faces, 2 x 125 g, and the middle of 250 to 400 g of paste; the middle of 20 to 100 kPa
-      ['epoxy', 0.575, 60e3, 0.0005],
-      ['resorcinol', 0.325, 0.7e6, 0.000115],
-      // a full line of half a millimetre at 1100 kg/m3 and a quarter squeezed out
-      ['polyurethane', 0.0005 * 1100 * 1.25, 125e3, 0.0005],
-      ['pva', 0.2, 0.7e6, 0.0001],
-    ])('of %s is spread, pressed and thick as is usual', (glue, spread, pressure, line) => {
+      // 20 to 100 kPa, the middle; a paste fills its line
+      ['epoxy', 60e3, 0.0005],
+      ['polyurethane', 125e3, 0.0005],
+      ['resorcinol', 0.7e6, 0.000115],
+      ['pva', 0.7e6, 0.0001],
+    ])('of %s is pressed and thick as is usual', (glue, pressure, line) => {
       const tried = tryCell(laminate, { ...glued, glue });
-      expect(tried.number('spread')).toBeCloseTo(spread, 9);
       expect(tried.number('pressure')).toBeCloseTo(pressure, 3);
       expect(tried.number('line')).toBeCloseTo(line, 9);
     });
 
+    test('of a thin glue is spread what is usual', () => {
+      expect(tryCell(laminate, { ...glued, glue: 'resorcinol' }).number('spread')).toBeCloseTo(0.325, 9);
+      expect(tryCell(laminate, { ...glued, glue: 'pva' }).number('spread')).toBeCloseTo(0.2, 9);
+    });
+
+    test('epoxy primes both faces of each line and fills it with paste, a part of which is filler', () => {
+      const tried = tryCell(laminate, { ...glued, glue: 'epoxy', waste: '0 %', fillerShare: '0 %' });
+      // 0.8 m2: 2 x 125 g on each, and 0.5 mm of it, all at the density of epoxy.
+      expect(tried.number('priming') * tried.number('glueMass')).toBeCloseTo(
+        0.2 * tried.number('volume'),
+        12,
+      );
+      expect(tried.number('volume') - tried.number('priming')).toBeCloseTo(0.0004, 12);
+      const filled = tryCell(laminate, { ...glued, glue: 'epoxy', waste: '0 %' });
+      expect(filled.number('glueMass')).toBeLessThan(tried.number('glueMass'));
+      expect(filled.number('filler')).toBeGreaterThan(0);
+    });
+
     test('too little of it starves the joint, and is told', () => {
-      expect(says({ ...glued, spread: '200 g/m^2', line: '0.5 mm' })).toContain('starve');
+      const thin = { ...glued, glue: 'resorcinol', line: '0.5 mm' };
+      expect(says({ ...thin, spread: '200 g/m^2' })).toContain('starve');
+      expect(says({ ...thin, spread: '600 g/m^2' })).not.toContain('starve');
     });
   });
 
@@ -275,8 +294,9 @@ describe('laminate', () => {
       kerf: '3 mm',
       planing: '1 mm',
       price: '2000 /m^3',
+      glue: 'resorcinol',
       spread: '500 g/m^2',
-      glueWaste: '0 %',
+      waste: '0 %',
       gluePrice: '30 /kg',
     });
     // (38 + 2 x 4) x 100 mm x 4 m
