@@ -73,13 +73,16 @@ test.each(['the-build', 'fair-lines', 'frames-standing-true'] as const)(
   async (notebook) => {
     const page = await openNotebook(notebook, { reducedMotion: 'reduce' });
     await lookThrough(page);
-    const [tables, cut] = await page.evaluate(() => {
-      const all = [...document.querySelectorAll<HTMLElement>('.cell table')];
-      const seen = all.filter((table) => table.offsetWidth > 0);
-      const isCut = (table: HTMLElement) => table.offsetWidth > (table.parentElement?.clientWidth ?? 0);
-      return [seen.length, seen.filter(isCut).map((table) => table.textContent.trim().slice(0, 40))] as const;
-    });
-    expect(tables).toBeGreaterThan(2);
-    expect(cut).toStrictEqual([]);
+    expect(await page.locator('.cell table').filter({ visible: true }).count()).toBeGreaterThan(2);
+    const cut = () =>
+      page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('.cell table')]
+          .filter((table) => table.offsetWidth > (table.parentElement?.clientWidth ?? 0))
+          .map((table) => table.textContent.trim().slice(0, 40)),
+      );
+    expect(await cut()).toStrictEqual([]);
+    await page.locator('.unit-pick').selectOption('ft-in 1/16, lb');
+    await expect.poll(() => page.locator('.cell-table').first().innerText()).toContain(' in');
+    await expect.poll(cut).toStrictEqual([]);
   },
 );

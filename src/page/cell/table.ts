@@ -40,10 +40,12 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
     book.write({ [choiceName]: id });
     book.settle();
   };
-  const parts = partsOf(table.columns.length);
+  const most = bench.shown.value.length === 'mm' ? MOST_COLUMNS : MOST_IN_INCHES;
+  const parts = partsOf(table.columns.length, most);
+  const close = table.columns.length >= Math.min(most, CLOSE_FROM);
   return html`<div class="table-wrap cell-table" tabindex="0" role="region" aria-label=${table.caption}>
     ${parts.map(
-      ([from, to]) => html`<table>
+      ([from, to]) => html`<table class=${close ? 'close' : ''}>
         <caption>${from === 0 ? table.caption : html`<span class="unseen">${table.caption}, further columns</span>`}</caption>
         <thead>
           <tr>
@@ -85,9 +87,13 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
 
 /** So many columns beside the rows' names can be read in the width of a cell. */
 const MOST_COLUMNS = 8;
+/** `2 ft 7 5/16 in scant` is wider than its millimetres. */
+const MOST_IN_INCHES = 5;
+/** From so many columns on, each is set closer. */
+const CLOSE_FROM = 7;
 
 /** From which column to which each part goes: as few parts as can be, all about as wide. */
-function partsOf(columns: number): readonly (readonly [from: number, to: number])[] {
-  const each = Math.ceil(columns / Math.ceil(columns / MOST_COLUMNS));
+function partsOf(columns: number, most: number): readonly (readonly [from: number, to: number])[] {
+  const each = Math.ceil(columns / Math.ceil(columns / most));
   return Array.from({ length: Math.ceil(columns / each) }, (_, part) => [part * each, (part + 1) * each]);
 }
