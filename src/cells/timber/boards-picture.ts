@@ -16,8 +16,12 @@ interface Drawn {
   readonly left: number;
 }
 
-/** Width of a letter, as a share of the longest board, on the narrowest sheet. */
-const LETTER = 1 / 42;
+/** Sizes as shares of the longest board, so that on the narrowest sheet a text fits its row. */
+const PITCH = 1 / 6;
+const BAR = 0.92 * PITCH;
+/** Width of a letter, and of what all rows together leave it where they fill the lowest sheet. */
+const LETTER = 1 / 24;
+const ROWS_OF_LETTER = 16;
 
 export function drawBoards(v: Values, on: OnHand): Drawing {
   const title = 'The boards and their cuts';
@@ -28,22 +32,26 @@ export function drawBoards(v: Values, on: OnHand): Drawing {
   if (isIssue(sections)) return drawing({ title, says: sections.issue, shapes: [note(sections.issue)] });
   const boards = boardsOf(sections);
   const longest = mm(Math.max(...boards.map(({ length }) => length)));
-  const kerf = mm(Number(v['kerf']));
-  // High enough for a number inside, on a phone too.
-  const height = longest / 18;
+  const rows = boards.length + sections.length;
+  const sizes = {
+    kerf: mm(Number(v['kerf'])),
+    slope: Number(v['slope']),
+    pitch: PITCH * longest,
+    letter: LETTER * longest * Math.max(1, rows / ROWS_OF_LETTER),
+  };
+  let row = 0;
   return drawing({
     title,
     says: boards.map((board) => inWords(board, on)).join(' '),
     shapes: [
-      boards.map((board, i) =>
-        boardShapes(
-          board,
-          { kerf, slope: Number(v['slope']), y: -2.4 * height * (i + 1), height, longest },
-          on,
-        ),
-      ),
+      sections.map((section) => [
+        headShape(section, { ...sizes, y: -sizes.pitch * row++ }, on),
+        boards
+          .filter((board) => board.section === section)
+          .map((board) => boardShapes(board, { ...sizes, y: -sizes.pitch * row++ }, on)),
+      ]),
       note(
-        'Pieces are numbered as in the cut list, their after ends to the left. A line across: from there to the end the piece is tapered. Hatched: left over.',
+        'Numbered as in the cut list, after ends to the left. Tapered beyond a line across. Hatched: left over.',
       ),
     ],
   });
@@ -68,58 +76,67 @@ function boardsOf(sections: readonly BoughtSection[]): readonly Drawn[] {
     });
 }
 
-const headOf = ({ number, length, section }: Drawn, on: OnHand) =>
-  `Board ${number}: ${on.say(length, 'stockLength')}, ${on.say(section.thickness, 'length')} × ${on.say(section.width, 'length')}`;
-
 interface Place {
   readonly kerf: number;
   readonly slope: number;
+  readonly pitch: number;
+  readonly letter: number;
+  /** Of the middle of the row. */
   readonly y: number;
-  readonly height: number;
-  readonly longest: number;
 }
 
-function boardShapes(board: Drawn, { kerf, slope, y, height, longest }: Place, on: OnHand): Shape[] {
+/** The section of the boards in the rows below it. */
+function headShape({ thickness, width }: BoughtSection, { letter, y }: Place, on: OnHand): Shape {
+  const text = `${on.say(thickness, 'length')} × ${on.say(width, 'length')}`;
+  return note(text, { at: [(text.length * letter) / 2, y] });
+}
+
+function boardShapes(board: Drawn, { kerf, slope, pitch, letter, y }: Place, on: OnHand): Shape[] {
   const taper = slope * mm(board.section.thickness);
-  const head = headOf(board, on);
+  const height = (BAR / PITCH) * pitch;
+  const [low, high] = [y - height / 2, y + height / 2];
+  const across = (at: number) =>
+    line(
+      [
+        [at, low],
+        [at, high],
+      ],
+      { pen: 'thin' },
+    );
   const pieces: Shape[] = [];
   let x = 0;
   for (const [at, cut] of board.cuts.entries()) {
-    const long = mm(cut.length);
-    const number = `${board.first + at}`;
-    const texts = [
-      `${number}: ${cut.name} · ${on.say(cut.length, 'length')}`,
-      `${number}: ${cut.name}`,
-      number,
-    ];
-    const text = texts.find((one) => one.length * LETTER * longest < long - height) ?? number;
-    const across = (at: number) =>
-      line(
-        [
-          [at, y],
-          [at, y + height],
-        ],
-        { pen: 'thin' },
-      );
+    const end = x + mm(cut.length);
+    const clear = [x + (cut.scarfed.aft ? taper : 0), end - (cut.scarfed.fore ? taper : 0)] as const;
+    const text = nameWithin((clear[1] - clear[0]) / letter, board.first + at, cut);
     pieces.push(
-      rectHatch(x, y, long, height, 'plain'),
-      ...(cut.scarfed.aft ? [across(x + taper)] : []),
-      ...(cut.scarfed.fore ? [across(x + long - taper)] : []),
-      note(text, { at: [x + long / 2, y + height / 2] }),
+      rectHatch(x, low, end - x, height, 'plain'),
+      ...(cut.scarfed.aft ? [across(clear[0])] : []),
+      ...(cut.scarfed.fore ? [across(clear[1])] : []),
+      note(text, { at: [(clear[0] + clear[1]) / 2, y] }),
     );
-    x += long + kerf;
+    x = end + kerf;
   }
-  const left = mm(board.length) - x;
+  const length = mm(board.length);
+  const name = `Board ${board.number}`;
+  const long = on.say(board.length, 'stockLength');
+  const beside = (text: string) => ((text.length + 1) * letter) / 2;
   return [
-    note(head, {
-      at: [Math.max(mm(board.length) / 2, (head.length * LETTER * longest) / 2), y + 1.6 * height],
-    }),
+    note(name, { at: [-beside(name), y] }),
     ...pieces,
-    left > 0 ? rectHatch(x, y, left, height, 'cedar') : rect(0, y, mm(board.length), height),
+    length > x ? rectHatch(x, low, length - x, height, 'cedar') : rect(0, low, length, height),
+    note(long, { at: [length + beside(long), y] }),
   ];
 }
 
-function inWords(board: Drawn, on: OnHand): string {
-  const cut = board.cuts.map((one) => `${one.name} at ${on.say(one.length, 'length')}`).join('; ');
-  return `${headOf(board, on)}: ${cut}; ${on.say(board.left, 'length')} left over.`;
+/** The number of a piece in the cut list, and as much of its name as there are letters' room for. */
+function nameWithin(room: number, number: number, { name }: Cut): string {
+  const words = name.split(', ');
+  const texts = words.map((_, at) => `${number}: ${words.slice(0, words.length - at).join(', ')}`);
+  return texts.find((text) => text.length < room) ?? `${number}`;
+}
+
+function inWords({ number, first, length, cuts, left }: Drawn, on: OnHand): string {
+  const listed = cuts.map((cut, at) => `${first + at}, ${cut.name} at ${on.say(cut.length, 'length')}`);
+  return `Board ${number}, ${on.say(length, 'stockLength')}: ${listed.join('; ')}; ${on.say(left, 'length')} left over.`;
 }

@@ -241,7 +241,7 @@ export const boards = defineCell({
   ],
   lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
   brings: piecePlanQuantities,
-  wide: true,
+  wide: 'tall',
   draw: drawBoards,
   search: {
     by: 'boards',
