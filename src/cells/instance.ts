@@ -5,8 +5,16 @@ import type { Cell, ChoiceSpec, InputSpec } from './define';
 export interface Instance {
   readonly cell: Cell;
   readonly name: string;
-  /** Entries that replace the cell's own links and presets, by input. */
+  /** Entries that replace the cell's own links and presets, by input; after a bar that of who works in inches. */
   readonly presets: Readonly<Record<string, string>>;
+}
+
+/** A placing's entry for who works in millimetres and for who works in feet and inches: `18 mm | 3/4 in`. */
+export function bySystem(
+  entry: string | undefined,
+): readonly [metric: string | undefined, inch: string | undefined] {
+  const [metric, inch] = entry?.split('|').map((text) => text.trim()) ?? [];
+  return [metric, inch];
 }
 
 /** The cell under its own name with its own links. */

@@ -8,7 +8,7 @@
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
 import { wordsOf } from '../measure';
 import { type Cell, type ChoiceSpec, type InputSpec, isHullStep } from './define';
-import { type Instance, isChoice } from './instance';
+import { bySystem, type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
 import { runStep, valueOf } from './steps';
 
@@ -68,7 +68,7 @@ export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly O
 }
 
 function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {
-  const own = instance.presets[key];
+  const [own, ownInch] = bySystem(instance.presets[key]);
   const link = own === undefined ? spec.from : undefined;
   const base = {
     name: `${instance.name}.${key}`,
@@ -78,7 +78,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...written(instance.cell, key),
   };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
-  const twin = own === undefined ? spec.presetInch : undefined;
+  const twin = own === undefined ? spec.presetInch : ownInch;
   const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
   const linked =
     (link !== undefined &&

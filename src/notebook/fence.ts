@@ -59,7 +59,7 @@ function readCell(fence: Fence, rest: string): CellPlace | Fault[] {
     const form = 'a small letter first, then letters and digits, as in keelScarf';
     return [faultOf(fence, `"${name}" can't be the name of a cell; a name has ${form}.`)];
   }
-  const { entries, faults } = readEntries(fence, KEY, 'thickness = 18 mm');
+  const { entries, faults } = readEntries(fence, KEY, 'thickness = 18 mm', true);
   if (faults.length > 0) return faults;
   if (Object.keys(entries).length > 0 && (instance === undefined || instance === cell)) {
     const why = `The plain cell keeps its own links, so lines in it are not taken; give it a name first`;
@@ -81,8 +81,8 @@ function readTry(fence: Fence, title: string): TryPlace | Fault[] {
   return { type: 'try', title, changes: entries, line: fence.line };
 }
 
-/** Lines `name = entry`; blank ones are passed over. */
-function readEntries(fence: Fence, form: RegExp, example: string) {
+/** Lines `name = entry`; blank ones are passed over. An entry may have a twin in inches after a bar where `twins`. */
+function readEntries(fence: Fence, form: RegExp, example: string, twins = false) {
   const entries: Record<string, string> = {};
   const faults: Fault[] = [];
   fence.text.split('\n').forEach((text, at) => {
@@ -95,6 +95,12 @@ function readEntries(fence: Fence, form: RegExp, example: string) {
       fault(`A line in this block is a name, "=" and an entry, as in "${example}".`);
     else if (entry.length > LONGEST)
       fault(`The entry for ${name} is too long; ${LONGEST} characters is the most.`);
+    else if (!(twins ? /^[^|]*[^|\s][^|]*(\|[^|]*[^|\s][^|]*)?$/ : /^[^|]*$/).test(entry))
+      fault(
+        twins
+          ? 'A bar parts an entry for millimetres from one for inches, as in "thickness = 18 mm | 3/4 in".'
+          : 'A second version has one entry a line, without a bar.',
+      );
     else if (Object.hasOwn(entries, name)) fault(`${name} is already given in this block.`);
     else entries[name] = entry;
   });

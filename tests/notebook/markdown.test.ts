@@ -317,6 +317,10 @@ describe('cells', () => {
     [fence('cell scarf as b', '__proto__ = 8'), 2, /a name, "=" and an entry/],
     [fence('cell scarf as b', 'slope ='), 2, /a name, "=" and an entry/],
     [fence('cell scarf as b', 'slope = 8', 'slope = 9'), 3, /slope is already given/],
+    [fence('cell scarf as b', 'thickness = 18 mm |'), 2, /A bar parts an entry for millimetres/],
+    [fence('cell scarf as b', 'thickness = | 3/4 in'), 2, /A bar parts an entry for millimetres/],
+    [fence('cell scarf as b', 'thickness = 18 mm | 3/4 in | 1 in'), 2, /A bar parts an entry/],
+    [fence('try Thicker', 'b.thickness = 18 mm | 3/4 in'), 2, /one entry a line, without a bar/],
     [fence('cell scarf as b', `slope = ${'9'.repeat(301)}`), 2, /too long/],
     ['```cell scarf as b\nslope = 8\n\nMore words', 1, /never closed/],
     [

@@ -444,3 +444,36 @@ function withoutValues(one: NotebookPage): NotebookPage {
       : part,
   ) as NotebookPage;
 }
+
+describe('the calculators on their own', () => {
+  const quick = page('quick-answers');
+  const inFeet = { ...plainShown, length: 'feet', fraction: 16, mass: 'lb' } as const;
+  const inInches = createBook(
+    freshState(noBoat),
+    () => looseCatalogue(placed(quick)),
+    () => null,
+    () => inFeet,
+  );
+
+  test('begin with sizes of the builder’s own system', () => {
+    expect(numberIn(bookFor(quick, demoBoat), 'quickScarf.thickness')).toBeCloseTo(0.018, 12);
+    expect(numberIn(inInches, 'quickScarf.thickness')).toBeCloseTo(0.75 * 0.0254, 12);
+  });
+
+  test('show no length in inches that a tape could not be set to at once', () => {
+    const half = 0.0254 / 2;
+    const odd = placed(quick).flatMap(({ name, presets }) =>
+      Object.keys(presets).flatMap((key) => {
+        const of = `${name}.${key}`;
+        const value = inInches.first.value.value(of);
+        if (inInches.first.value.quantity(of)?.kind !== 'length' || typeof value !== 'number') return [];
+        // Over a foot and a half in whole or half inches, except what a tape has just read.
+        const taped = /Length$|^diagonal/.test(key) && key !== 'boardLength' && key !== 'jointLength';
+        const mark = value > 0.45 && !taped ? half : half / 32;
+        const off = Math.abs(value / mark - Math.round(value / mark));
+        return off < 1e-6 || value < 0.005 ? [] : [`${of}: ${value / 0.0254} in`];
+      }),
+    );
+    expect(odd).toStrictEqual([]);
+  });
+});
