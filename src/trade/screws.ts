@@ -142,7 +142,7 @@ export function screwToBuy(wanted: number, longest: number, sold: readonly numbe
  * No. 10 through more. Common practice, no source; it names no gauge beyond 12 mm plywood.
  */
 export function usualGauge(topThickness: number): number {
-  // Half a millimetre of grace: sheets are sold as 6 mm and measure 6.4.
+  // Half a millimetre of grace: sheets are sold as 6 and 9 mm and measure 1/4 and 3/8 in.
   if (topThickness <= 0.0065) return 6;
-  return topThickness <= 0.0095 ? 8 : 10;
+  return topThickness <= 0.00953 ? 8 : 10;
 }

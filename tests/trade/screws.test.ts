@@ -95,7 +95,7 @@ describe('the screw to buy', () => {
 });
 
 test('the usual gauge by thickness of plywood', () => {
-  expect([0.004, 0.006, 0.0064, 0.009, 0.0095, 0.012, 0.019].map(usualGauge)).toEqual([
-    6, 6, 6, 8, 8, 10, 10,
+  expect([0.004, 0.006, 0.0064, 0.009, 0.0095, 0.375 * 0.0254, 0.012, 0.019].map(usualGauge)).toEqual([
+    6, 6, 6, 8, 8, 8, 10, 10,
   ]);
 });

@@ -19,10 +19,11 @@ const area = (label: string, from: string, preset: string, note: string) =>
   input('area', label, { from, preset, min: '0 m^2', max: '200 m^2', step: '0.1 m^2', note });
 const layers = (label: string, note: string) =>
   input('count', label, { preset: '1', min: '0', max: '6', step: '1', note });
-const pack = (label: string, preset: string) =>
+const pack = (label: string, preset: string, presetInch: string) =>
   input('volume', label, {
     seldom: true,
     preset,
+    presetInch,
     min: '0 L',
     max: '250 L',
     step: '0.5 L',
@@ -212,11 +213,11 @@ export const resin = defineCell({
       step: '0.5 L',
       note: 'resin and hardener together',
     }),
-    smallPack: pack('Small pack', '1 L'),
+    smallPack: pack('Small pack', '1 L', '1 qt'),
     smallPrice: price('Small pack costs', '30'),
-    middlePack: pack('Middle pack', '4 L'),
+    middlePack: pack('Middle pack', '4 L', '1 gal'),
     middlePrice: price('Middle pack costs', '96'),
-    largePack: pack('Large pack', '15 L'),
+    largePack: pack('Large pack', '15 L', '4 gal'),
     largePrice: price('Large pack costs', '300'),
   },
   functions: {
@@ -364,7 +365,7 @@ export const resin = defineCell({
     { of: 'hardener', label: 'hardener', from: 'by volume, to be measured apart from the resin' },
   ],
   inWords:
-    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. Packs: {small} small, {middle} middle, {large} large, for {cost}.',
+    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. Buy {small} {small?small pack:small packs}, {middle} middle and {large} large, for {cost}.',
   warnings: [
     {
       when: 'glassShare > 60 %',

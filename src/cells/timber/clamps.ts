@@ -231,6 +231,7 @@ export const clamps = defineCell({
       seldom: true,
       from: 'fasten.pitch',
       preset: '75 mm',
+      presetInch: '3 in',
       min: '10 mm',
       max: '1 m',
       step: '5 mm',

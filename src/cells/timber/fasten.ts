@@ -18,6 +18,9 @@ import { woods } from './woods';
 
 const GEOMETRY = 'geometry';
 
+const COUNT =
+  '{perRow} to a row. That is {total} {total?screw:screws} for {sides} {sides?edge:edges}, {rows} {rows?row:rows} on each; with spares buy {toBuy}, in {boxes} {boxes?box:boxes} of {box}.';
+
 export const fasten = defineCell({
   id: 'fasten',
   stage: 'timber',
@@ -228,8 +231,8 @@ export const fasten = defineCell({
     ...ruleSteps,
     customPitch: step(
       'length',
-      '75 mm',
-      'screw to screw by shop custom: with glue, 60 to 75 mm along the long timbers',
+      'soldIn == "inch" ? 3 in : 75 mm',
+      'screw to screw by shop custom: with glue, 60 to 75 mm, or 2 1/2 to 3 in, along the long timbers',
       CUSTOM,
       'most',
     ),
@@ -336,10 +339,10 @@ export const fasten = defineCell({
     },
     {
       when: 'light > 0',
-      says: 'Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {perRow} to a row. Rows on an edge: {rows}; edges: {sides}; in all {total}, with spares {toBuy}. Boxes of {box} to buy: {boxes}.',
+      says: `Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, ${COUNT}`,
     },
     {
-      says: 'Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {perRow} to a row. Rows on an edge: {rows}; edges: {sides}; in all {total}, with spares {toBuy}. Boxes of {box} to buy: {boxes}. Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.',
+      says: `Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, ${COUNT} Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.`,
     },
   ],
   warnings: [

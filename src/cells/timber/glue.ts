@@ -68,8 +68,10 @@ export const glue = defineCell({
       note: 'the nozzle is cut to it',
     }),
     pack: input('volume', 'One pack or cartridge', {
-      from: '{self}.usualPack',
-      preset: '0.3 L',
+      from: '{self}.cartridge',
+      fromBy: { choice: 'glue', links: { epoxy: '', resorcinol: '', pva: '' } },
+      preset: '1 L',
+      presetInch: '32 fl oz',
       min: '10 mL',
       max: '250 L',
       step: '10 mL',
@@ -122,7 +124,7 @@ export const glue = defineCell({
     ...jointSteps,
     usualFilm: usualLineStep,
     usualSpread: usualSpreadStep('film'),
-    usualPack: step('volume', 'glue == "polyurethane" ? 0.3 L : 1 L', 'pack usual in a shop', CUSTOM),
+    cartridge: step('volume', '0.3 L', 'cartridge usual in a shop', CUSTOM),
     run: step('length', 'length', 'length of this joint, all pieces', GEOMETRY),
     area: step('area', 'length * width', 'glue face', GEOMETRY),
     beadNeeded: step(

@@ -52,6 +52,10 @@ describe('fasten', () => {
   test('in feet and inches screws come from inch lengths, and holes are called by their drills', () => {
     const feet = { ...plainShown, length: 'feet', fraction: 8 } as const;
     const tried = tryCell(fasten, chine, undefined, feet);
+    expect(tried.number('customPitch')).toBeCloseTo(3 * 0.0254, 12);
+    expect(tried.words).toMatch(
+      /That is \d+ screws for 2 edges, 1 row on each; with spares buy \d+, in \d+ box(es)? of 100/,
+    );
     // 9 + 25 mm is 1.34 in: sold above it is 1 1/2 in
     expect(tried.number('screwLength') / 0.0254).toBeCloseTo(1.5, 9);
     expect(tried.words).toContain('No. 8 screws, 1 1/2 in long');
