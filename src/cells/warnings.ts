@@ -91,17 +91,36 @@ function inWords(instance: Instance, { says, when }: WordsWhen, read: Read): Tel
     const numbers = condition ? fineEnough(condition, values, written) : written(0);
     return says.replace(
       ARTICLED,
-      (_, article: string | undefined, key: string, one?: string, many?: string, noun?: string) => {
+      (
+        _,
+        article: string | undefined,
+        key: string,
+        one?: string,
+        many?: string,
+        noun?: string,
+        at?: number,
+      ) => {
         const value = values[key]!; // of the same keys
         const isOne = numbers[key]?.text === '1';
         if (one !== undefined) return ((isOne ? one : many) ?? '') + (noun ?? '');
         const text = typeof value === 'string' ? optionLabel(instance, key, value) : numbers[key]!.told;
         const after =
           noun !== undefined && isOne && isWhole(cell, key) ? ` ${oneOf(noun.trim())}` : (noun ?? '');
+        if (MEASURES.test(noun ?? '')) return ledBy(article, text, at === 0) + after;
         return (article ? articleOf(article, text) : '') + text + after;
       },
     );
   };
+}
+
+/** What a length measures: said right behind it. */
+const MEASURES = /^ (?:deep|long|wide|thick|high|tall|across|apart)$/;
+
+/** A length as it stands before its measure, `a scant 3/4 in` deep: there is no `3/4 in scant deep`. */
+function ledBy(article: string | undefined, text: string, first: boolean): string {
+  const [, length, way] = /^(.*) (strong|scant)$/.exec(text) ?? [];
+  if (length === undefined) return (article ? articleOf(article, text) : '') + text;
+  return `${first || article?.startsWith('A') ? 'A' : 'a'} ${way} ${length}`;
 }
 
 type Numbers = Readonly<Record<string, Written>>;

@@ -1,5 +1,6 @@
 /** Articles and plurals of a sentence are right for whatever number it is given. */
 import { describe, expect, test } from 'vitest';
+import { demoBoat } from '../../src/boat';
 import { type Cell, keysIn, kindOfKey, oneOf, plainInstance, warningsOf } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { plainShown, write } from '../../src/measure';
@@ -75,4 +76,19 @@ test.each([
 ])('the article of %s', (thickness, told) => {
   const cell: Cell = { ...scarf, inWords: 'Take a {thickness} board.' };
   expect(tryCell(cell, { thickness }).words).toBe(`Take ${told}.`);
+});
+
+test.each([
+  ['It is {thickness} deep.', 'It is a scant 3/4 in deep.', 'It is a strong 3/4 in deep.'],
+  ['A {thickness} thick board.', 'A scant 3/4 in thick board.', 'A strong 3/4 in thick board.'],
+  ['{thickness} across is it.', 'A scant 3/4 in across is it.', 'A strong 3/4 in across is it.'],
+  ['It is {thickness}.', 'It is 3/4 in scant.', 'It is 3/4 in strong.'],
+])('what the tape leaves out leads before a measure: %s', (inWords, scant, strong) => {
+  const told = (thickness: string) => {
+    const shown = { ...plainShown, length: 'feet' } as const;
+    return tryCell({ ...scarf, inWords }, { thickness }, demoBoat, shown).words;
+  };
+  expect(told('0.74 in')).toBe(scant);
+  expect(told('0.76 in')).toBe(strong);
+  expect(told('0.75 in')).toBe(inWords.replace('{thickness}', '3/4 in'));
 });
