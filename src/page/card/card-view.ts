@@ -10,7 +10,7 @@ import { headed } from './versions';
 /** What stands on one page. */
 export interface Part extends Pick<Card, 'words' | 'warnings' | 'cautions'> {
   /** The first page has the question and the answers. */
-  readonly page: 'first' | 'second';
+  readonly page: 'first' | 'second' | 'third';
   readonly pictured: boolean;
   /** Why there is no picture; empty where there is one. */
   readonly noPicture: string;
@@ -35,7 +35,7 @@ export function pageView(card: Card, part: Part, rung: Rung, { table, told, pict
   const { closeness } = rung;
   const beside = isBeside(rung) && pictures.length > 0;
   return html`<section class="card-page" data-closeness=${closeness}>
-    ${headView(card, part.page === 'second' ? ', second page' : '')}
+    ${headView(card, part.page === 'first' ? '' : `, ${part.page} page`)}
     ${part.page === 'first' ? [html`<h1>${card.question}</h1>`, answersView(card)] : null}
     ${part.words.map((said) => html`<p class="card-words">${headed(said)}</p>`)}
     ${part.warnings.map(

@@ -6,7 +6,7 @@ import type { Picture } from './card-picture';
 import { pageView, type Part } from './card-view';
 import { type Fitted, type Fitting, fitPage, leastPage } from './fit-page';
 import { BEFORE_A_PICTURE_GOES_OVER, BEFORE_A_TABLE_GOES_OVER, LADDER } from './ladder';
-import { arrangements, onePage, parted, withoutPicture } from './parts';
+import { arrangements, onePage, parted, pictureAndTableApart, withoutPicture } from './parts';
 import type { TableSetting } from './table-view';
 
 /**
@@ -23,7 +23,10 @@ export function fitCard(
   const fitting = { card, pictures, table: tableSetting(card, whole, place), place };
   const rungs = card.table ? BEFORE_A_TABLE_GOES_OVER : LADDER.length;
   const one = fitPage(fitting, whole, rungs);
-  const pages = one ? [one.view] : (onTwo(fitting, whole) ?? inPieces(fitting, whole));
+  const two = one ? null : onTwo(fitting, whole);
+  const asksThree = !one && !two?.whole && whole.pictured && whole.tabled;
+  const three = asksThree ? onThree(fitting, whole) : null;
+  const pages = one ? [one.view] : (three ?? two?.pages ?? inPieces(fitting, whole));
   render(html`<div>${pages}</div>`, place);
 }
 
@@ -45,9 +48,15 @@ function tableSetting(card: Card, whole: Part, place: HTMLElement): TableSetting
   return settings.find((setting) => !isTooWide(setting)) ?? { parts: columns, breaks: 'anywhere', rows };
 }
 
+interface Paged {
+  readonly pages: readonly VNode[];
+  /** No row of the table is left out. */
+  readonly whole: boolean;
+}
+
 /** Of the ways to part the card the one whose lower page stands highest; null where the first page can't hold what must stand there. */
-function onTwo(fitting: Fitting, whole: Part): readonly VNode[] | null {
-  let best: readonly VNode[] | null = null;
+function onTwo(fitting: Fitting, whole: Part): Paged | null {
+  let best: Paged | null = null;
   let rungs = LADDER.length;
   for (const [first, second] of arrangements(whole, fitting.card)) {
     const yields = second.pictured ? BEFORE_A_PICTURE_GOES_OVER : 0;
@@ -56,10 +65,18 @@ function onTwo(fitting: Fitting, whole: Part): readonly VNode[] | null {
     const one: Fitted | null = fitPage(fitting, first, within);
     const two: Fitted | null = one && fitPage(fitting, second, within);
     if (!one || !two) continue;
-    best = [one.view, two.view];
+    best = { pages: [one.view, two.view], whole: LADDER[two.rung]?.table === 'whole' };
     rungs = Math.max(one.rung, two.rung) + yields;
   }
   return best;
+}
+
+/** The drawing on the second page and the table on the third; null where even so one of them is not whole. */
+function onThree(fitting: Fitting, whole: Part): readonly VNode[] | null {
+  const pages = pictureAndTableApart(whole, fitting.card).map((part) =>
+    fitPage(fitting, part, LADDER.length - 1),
+  );
+  return pages.every((page) => page !== null) ? pages.map(({ view }) => view) : null;
 }
 
 /** As many words, warnings and cautions as the first page holds, the others on the second with all the rest. */

@@ -21,7 +21,8 @@
  * A card with a table that is not on one page by the second rung takes two: rows are to be read, not
  * counted. A card without one takes two only where it is on one page on no rung. The first page then
  * says what goes on overleaf, and each page stands on a rung of its own. What stands first stands on the
- * first page: cautions go over only where they alone are more than it holds.
+ * first page: cautions go over only where they alone are more than it holds. A table that two pages don't
+ * hold whole beside the drawing goes on a third, where that holds all its rows: a cut list is cut from.
  */
 import { MM_PER_INCH } from '../../measure/si';
 export type Closeness = 'roomy' | 'close' | 'tight' | 'tightest';

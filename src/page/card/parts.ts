@@ -21,6 +21,15 @@ export function arrangements(whole: Part, card: Card): readonly TwoPages[] {
   return ways.map((keeps) => inTwo(whole, card, keeps));
 }
 
+/** In three, so that neither the drawing nor the table gives way to the other. */
+export function pictureAndTableApart(
+  whole: Part,
+  card: Card,
+): readonly [first: Part, second: Part, third: Part] {
+  const [first, rest] = inTwo(whole, card, { pictured: false, noPicture: '' });
+  return [first, { ...rest, tabled: false }, { ...rest, page: 'third', pictured: false, noPicture: '' }];
+}
+
 /** With this many words, warnings and cautions on the first page, and nothing besides. */
 export function parted(whole: Part, card: Card, held: number): TwoPages {
   const { words, warnings, cautions } = whole;
