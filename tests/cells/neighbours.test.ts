@@ -50,7 +50,30 @@ function gluedLayers(glue: string, part: string, joint: string, length?: string)
   ];
 }
 
+const anyWood = {
+  'bend.species': 'whiteAsh',
+  'laminate.species': 'whiteAsh',
+  'holding.species': 'whiteAsh',
+  'batten.species': 'whiteAsh',
+};
+
 const questions: readonly Question[] = [
+  {
+    asks: 'how stiff a wood is in bending',
+    with: anyWood,
+    of: [
+      'bend.modulus',
+      'holding.modulus',
+      'laminate.modulus',
+      'batten.modulus',
+      'timber.whiteAsh.bendingModulus',
+    ],
+  },
+  {
+    asks: 'what breaks it',
+    with: anyWood,
+    of: ['bend.rupture', 'holding.rupture', 'laminate.rupture', 'batten.rupture', 'timber.whiteAsh.rupture'],
+  },
   ...parts.flatMap((part): readonly Question[] => [
     {
       asks: `how thick and how wide the ${part} is`,

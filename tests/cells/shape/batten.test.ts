@@ -22,7 +22,8 @@ describe('a line on a circle', () => {
   test('has its radius amidships, and a strain of half the thickness over it', () => {
     // Over chords of 1/27 of the radius the bend of a cubic is off by a few ten-thousandths of itself.
     expect(tried.number('frame10.radiusHere')).toBeNear(8, 1e-3);
-    expect(tried.number('frame10.shareHere')).toBeNear((10.8e9 * 0.019) / (2 * 8) / 70e6, 1e-3);
+    // Printed 10.8 GPa, and a tenth for bending without the shear of the short test beam.
+    expect(tried.number('frame10.shareHere')).toBeNear((1.1 * 10.8e9 * 0.019) / (2 * 8) / 70e6, 1e-3);
   });
 
   test('is bent 2 − √3 harder at the second duck, where free ends leave the first without a bend', () => {
