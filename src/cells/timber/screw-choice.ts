@@ -191,10 +191,20 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   },
 };
 
-/** How near and how far screws usually stand along the long timbers and on the frames. */
+/** How near and how far screws usually stand along the long timbers and on the frames, as each system has it. */
 export const usualSpaces = {
-  usualLeast: step('length', '60 mm', 'closest that screws usually stand, with glue', CUSTOM),
-  usualMost: step('length', '125 mm', 'widest that screws usually stand, with glue', CUSTOM),
+  usualLeast: step(
+    'length',
+    'soldIn == "inch" ? 2.5 in : 60 mm',
+    'closest that screws usually stand, with glue',
+    CUSTOM,
+  ),
+  usualMost: step(
+    'length',
+    'soldIn == "inch" ? 5 in : 125 mm',
+    'widest that screws usually stand, with glue',
+    CUSTOM,
+  ),
 } as const;
 
 /** Shown wherever screws are chosen. */

@@ -4,7 +4,7 @@ import { distance2 } from '../../kernel';
 import { isIssue } from '../../measure';
 import { screwsInLine } from '../../trade/screw-spacing';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import { usualSpaces } from './screw-choice';
+import { screwInputs, usualSpaces } from './screw-choice';
 
 const GEOMETRY = 'geometry';
 const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
@@ -71,6 +71,7 @@ export const screwCount = defineCell({
       step: '5 mm',
       note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
     }),
+    soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
     spare: input('share', 'Spare', {
       seldom: true,
       from: 'fasten.spare',
