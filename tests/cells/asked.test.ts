@@ -73,8 +73,9 @@ describe.each(conditional)('$name', ({ cell, key, when }) => {
 
   /** Whether another entry moves one of these. */
   function moves(entries: Readonly<Record<string, string>>, of: readonly string[]): boolean {
-    const others = isChoice(cell.inputs[key]!)
-      ? lists(withTwoChines).edges.map(({ id }) => id)
+    const spec = cell.inputs[key]!;
+    const others = isChoice(spec)
+      ? (typeof spec.options === 'string' ? lists(withTwoChines).edges : spec.options).map(({ id }) => id)
       : ['7 mm', '1.7 m', '11 deg', '40 deg', '0.3', '4', '90 g/m^2', '900 kg/m^3', '400 kg'];
     const first = bookOf(cell, entries).first.value;
     return others.some((text) => {

@@ -111,7 +111,8 @@ const functions: Readonly<Record<string, (...values: Value[]) => Value>> = {
     const [first, second] = alike(yes, no);
     if (isUnit(first!) !== isUnit(second!) || typeof first !== typeof second)
       throw new Error(`the answers ${String(yes)} and ${String(no)} are not alike`);
-    if (isUnit(first!)) inOneUnit([first, second!]);
+    // Adding tells whether they are of one dimension; toSI, as inOneUnit has it, knows no money.
+    if (isUnit(first!)) originals['add']!(first, second!);
     return truth(asked) ? first! : second!;
   },
   both: (...halves) => !halves.map(truth).includes(false),

@@ -2,9 +2,10 @@
 import type { Option } from '../../boat';
 import { longParts } from '../../boat/piece-plan';
 import { soldKeys, soldLengths } from '../../boat/piece-plan-quantities';
-import { choice, input, type InputSpec } from '../define';
+import { choice, type FormulaStep, input, type InputSpec, step } from '../define';
 import { soldLength } from '../lumber-sold';
 import { partKeys } from './boards-plan';
+import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from './wood-price';
 
 /** Pieces that the cut list holds. */
 export const LISTED = 40;
@@ -89,6 +90,9 @@ const ofParts = longParts.flatMap(({ id, label }) => {
   ] as const;
 });
 
+/** By the usual price per length, rounded. */
+const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
+
 const sold = soldKeys.flatMap((key, at) => {
   return [
     [
@@ -102,17 +106,9 @@ const sold = soldKeys.flatMap((key, at) => {
         max: '12 m',
       }),
     ],
-    [
-      `price${key}`,
-      input('timberPrice', `Price of that board, ${at + 1}`, {
-        from: `lumber.price${key}`,
-        ofBoat: true,
-        preset: '1500 /m³',
-        min: '0 /m³',
-        max: '100000 /m³',
-        step: '50 /m³',
-      }),
-    ],
+    [`price${key}`, byVolume(`Price of that board, ${at + 1}`, { from: `lumber.price${key}`, ofBoat: true })],
+    [`perLength${key}`, byLength(`Price by length of that board, ${at + 1}`)],
+    [`each${key}`, byBoard(`Price of one such board, ${at + 1}`, usualEach[key])],
   ] as const;
 });
 
@@ -121,6 +117,13 @@ const asInputs = (pairs: readonly (readonly [string, InputSpec])[]) =>
 
 export const boardsInputs = {
   ...asInputs(ofParts.filter(([, spec]) => !('seldom' in spec))),
+  quoted: quotedAs('Prices are'),
+  pricedFor: choice('Priced for', {
+    options: [...longParts, { id: 'other', label: 'other parts' }],
+    preset: 'keelson',
+    note: 'boards of its section; others cost the same by volume',
+    when: 'quoted != "volume"',
+  }),
   ...asInputs(sold),
   ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
   otherPieces: input('count', 'Other parts: how many', {
@@ -191,5 +194,40 @@ export const boardsInputs = {
   piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1', seldom: true }),
 };
 
-/** What the cut list follows from. */
-export const planUses: readonly string[] = Object.keys(boardsInputs).filter((key) => key !== 'piece');
+const section = (key: string) => `${key}Thickness * ${key}Width`;
+
+/** What each board length costs by volume, however it is quoted. */
+export const priceSteps = {
+  pricedSection: step(
+    'area',
+    longParts.reduceRight(
+      (rest, { id }) => `pricedFor == "${id}" ? ${section(partKeys[id])} : ${rest}`,
+      section('other'),
+    ),
+    'end of the board that prices by length and by board are for',
+    'geometry',
+  ),
+  ...Object.fromEntries<FormulaStep>(
+    soldKeys.map((key, at) => [
+      `paid${key}`,
+      pricePerVolume(
+        {
+          volume: `price${key}`,
+          length: `perLength${key}`,
+          each: `each${key}`,
+          section: 'pricedSection',
+          board: `stock${key}`,
+        },
+        `price by volume of board ${at + 1}`,
+      ),
+    ]),
+  ),
+};
+
+/** What the cut list follows from: of all prices, those by volume that follow. */
+export const planUses: readonly string[] = [
+  ...Object.keys(boardsInputs).filter(
+    (key) => !/^(piece|quoted|pricedFor|(price|perLength|each)[A-D])$/.test(key),
+  ),
+  ...soldKeys.map((key) => `paid${key}`),
+];

@@ -56,7 +56,7 @@ const MICRON = 1e-6;
  */
 export function sectionsOf(hull: Hull, v: Values): Section[] {
   const stocks = soldKeys
-    .map((key) => ({ length: number(v, `stock${key}`), price: number(v, `price${key}`) }))
+    .map((key) => ({ length: number(v, `stock${key}`), price: number(v, `paid${key}`) }))
     .filter(({ length }) => length > 0);
   if (stocks.length === 0) throw new Error('give the length of at least one board that is sold');
   const bySection = new Map<string, { thickness: number; width: number; cuts: Cut[] }>();

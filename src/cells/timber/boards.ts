@@ -3,7 +3,7 @@ import type { Found, Hull } from '../../boat';
 import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
 import { costAtLeast, costOf } from '../../kernel/cutting';
 import { defineCell, hullStep, step, type Values } from '../define';
-import { boardsInputs, LISTED, planUses } from './boards-inputs';
+import { boardsInputs, LISTED, planUses, priceSteps } from './boards-inputs';
 import { drawBoards } from './boards-picture';
 import {
   bestOf,
@@ -62,6 +62,7 @@ export const boards = defineCell({
   question: 'Which boards do I buy for the long parts, and how do I cut them?',
   inputs: boardsInputs,
   steps: {
+    ...priceSteps,
     boards: hullStep('count', {
       says: 'boards of the cheaper of two plans: the one by the rule of the shop, and the best that the search has found',
       uses: planUses,

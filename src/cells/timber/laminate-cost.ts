@@ -1,12 +1,16 @@
 /** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
 import { choice, input, step } from '../define';
+import { soldLength } from '../lumber-sold';
 import { chanceBeside } from './laminate-chance';
 import { evenPitchOver, usualPitchOver } from './laminate-glue';
+import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from './wood-price';
 
 const GEOMETRY = 'geometry';
 const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
+
+const ofBoard = { seldom: true, when: 'quoted != "volume"' } as const;
 
 export const costInputs = {
   kerf: input('length', 'Saw kerf, each layer', {
@@ -27,13 +31,33 @@ export const costInputs = {
     step: '0.5 mm',
     note: 'common practice: both faces together',
   }),
-  price: input('timberPrice', 'Price of the wood', {
+  quoted: quotedAs('Wood is priced', { seldom: true }),
+  price: byVolume('Price of the wood', { seldom: true }),
+  perLength: byLength('Price of the wood by length', { seldom: true }),
+  each: byBoard('Price of one board', '7', { seldom: true }),
+  boardThickness: input('length', 'Thickness of the board priced', {
+    ...ofBoard,
+    preset: '19 mm',
+    presetInch: '3/4 in',
+    min: '1 mm',
+    max: '150 mm',
+    step: '1 mm',
+  }),
+  boardWidth: input('length', 'Width of the board priced', {
+    ...ofBoard,
+    preset: '89 mm',
+    presetInch: '3 1/2 in',
+    min: '3 mm',
+    max: '2 m',
+    step: '1 mm',
+  }),
+  boardSold: soldLength('Length of the board priced', {
     seldom: true,
-    preset: '1500 /m³',
-    min: '0 /m³',
-    max: '100000 /m³',
-    step: '50 /m³',
-    note: 'made up: write what your yard asks',
+    preset: '2.4 m',
+    presetInch: '8 ft',
+    min: '300 mm',
+    max: '12 m',
+    when: 'quoted == "each"',
   }),
   gluePrice: input('pricePerMass', 'Price of the glue', {
     seldom: true,
@@ -63,11 +87,16 @@ export const costSteps = {
     'part of it that becomes dust and shavings',
     GEOMETRY,
   ),
-  woodCost: step('money', 'bought * price', 'price of the wood', GEOMETRY),
+  boardSection: step('area', 'boardThickness * boardWidth', 'end of the board priced', GEOMETRY),
+  paid: pricePerVolume(
+    { volume: 'price', length: 'perLength', each: 'each', section: 'boardSection', board: 'boardSold' },
+    'price of the wood by volume',
+  ),
+  woodCost: step('money', 'bought * paid', 'price of the wood', GEOMETRY),
   glueCost: step('money', 'glueMass * gluePrice', 'price of the glue', GEOMETRY),
   cost: step('money', 'woodCost + glueCost', 'price of wood and glue', GEOMETRY),
   solidBought: step('lumber', 'whole * width * length', 'wood of one solid board, bought as it is', GEOMETRY),
-  solidCost: step('money', 'solidBought * price', 'price of one solid board', GEOMETRY),
+  solidCost: step('money', 'solidBought * paid', 'price of one solid board', GEOMETRY),
 };
 
 export const besideSteps = {
@@ -121,7 +150,7 @@ export const besideSteps = {
   ),
   besideCost: step(
     'money',
-    'besideBought * price + besideGlue * gluePrice',
+    'besideBought * paid + besideGlue * gluePrice',
     'price of wood and glue for those',
     ALIKE,
   ),

@@ -141,6 +141,52 @@ describe('what it costs', () => {
     expect(cell.number('cost')).toBeCloseTo(1000 * cell.number('bought') + cell.number('joints') * 2, 9);
   });
 
+  // Prices as a yard hangs them out, made up; the rest is arithmetic by hand.
+  describe('prices as the yard quotes them', () => {
+    const one = {
+      ...own,
+      otherThickness: '3/4 in',
+      otherWidth: '3 1/2 in',
+      otherLength: '5 ft',
+      pricedFor: 'other',
+      jointPrice: '0',
+    };
+    /** 8 ft of 3/4 by 3 1/2 in are 1.75 board feet. */
+    const boardFoot = 144 * INCH ** 3;
+
+    test.each([
+      { quoted: 'each', eachA: '6.49 each' },
+      { quoted: 'each', eachA: '$6.49 each' },
+      { quoted: 'length', perLengthA: '(6.49/8)/ft' },
+      { quoted: 'volume', priceA: '(6.49/1.75) /bf' },
+    ])('6.49 for an 8 ft board of 3/4 by 3 1/2 in: %o', (quoted) => {
+      const cell = tryCell(boards, { ...one, ...quoted });
+      expect(cell.issues).toEqual({});
+      expect(cell.number('paidA') * 1.75 * boardFoot).toBeCloseTo(6.49, 9);
+      expect(cell.number('cost')).toBeCloseTo(6.49, 9);
+      expect(tryCell(boards, { ...one, ...quoted, otherPieces: '3' }).number('cost')).toBeCloseTo(
+        3 * 6.49,
+        9,
+      );
+    });
+
+    test('0.89 a foot is 7.12 for 8 ft; a section of half the width costs half', () => {
+      const foot = { ...one, quoted: 'length', perLengthA: '0.89/ft' };
+      expect(tryCell(boards, foot).number('cost')).toBeCloseTo(7.12, 9);
+      const keelson = { keelsonThickness: '3/4 in', keelsonWidth: '7 in', pricedFor: 'keelson' };
+      expect(tryCell(boards, { ...foot, ...keelson }).number('cost')).toBeCloseTo(3.56, 9);
+    });
+
+    test('each length has its own price, and a length that is not sold needs none', () => {
+      const two = { ...one, quoted: 'each', stockB: '12 ft', otherPieces: '2' };
+      // Two of 5 ft: two boards of 8 ft, or one of 12 ft.
+      expect(tryCell(boards, { ...two, eachA: '6.49', eachB: '12.50' }).number('cost')).toBeCloseTo(12.5, 9);
+      const none = tryCell(boards, { ...two, stockB: '0 mm', eachA: '6.49' });
+      expect(none.issues).toEqual({});
+      expect(none.number('cost')).toBeCloseTo(12.98, 9);
+    });
+  });
+
   test('a longer board never costs more boards', () => {
     const counts = ['2.4 m', '3 m', '3.6 m', '4.8 m', '6 m'].map((stockA) =>
       tryCell(boards, { ...own, otherPieces: '8', otherLength: '1.1 m', stockA }).number('boards'),

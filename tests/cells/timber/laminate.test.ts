@@ -307,6 +307,19 @@ describe('laminate', () => {
     expect(tried.number('solidCost')).toBeCloseTo(0.0152 * 2000, 9);
   });
 
+  // Made-up prices; by hand: 8 ft of 3/4 by 3 1/2 in are 1.75 board feet.
+  test.each([
+    { quoted: 'each', each: '6.49 each', boardSold: '8 ft' },
+    { quoted: 'length', perLength: '(6.49/8)/ft' },
+    { quoted: 'volume', price: '(6.49/1.75) /bf' },
+  ])('its wood costs by volume what a board of it does: %o', (quoted) => {
+    const board = { boardThickness: '3/4 in', boardWidth: '3 1/2 in' };
+    const tried = tryCell(laminate, { ...stack, ...board, ...quoted });
+    expect(tried.issues).toEqual({});
+    const boards = tried.number('bought') / (1.75 * 144 * 0.0254 ** 3);
+    expect(tried.number('woodCost')).toBeCloseTo(6.49 * boards, 9);
+  });
+
   describe('set beside the stack', () => {
     const names = ['two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
     test.each(['epoxy', 'resorcinol'])(
