@@ -307,8 +307,18 @@ describe('a block from a spreadsheet', () => {
     const page = await openFairLines();
     const rows = () => page.locator('.offsets-grid tbody th').count();
     const before = await rows();
+    // A key may follow at once: what asks takes the focus as it comes, not a frame later.
+    await page.evaluate(() => {
+      const seen = new MutationObserver(() => {
+        const asks = document.querySelector<HTMLElement>('.offsets-paste');
+        if (!asks || 'focusCame' in asks.dataset) return;
+        asks.dataset['focusCame'] = String(asks.contains(document.activeElement));
+      });
+      seen.observe(document.body, { childList: true, subtree: true });
+    });
     await paste(box(page, 'stem.keel.x'), '4400\t300\n4500\t310');
     await reads(page.locator('.offsets-paste'), /What is this block\?[^]*there is 1 station/);
+    expect(await page.locator('.offsets-paste').getAttribute('data-focus-came')).toBe('true');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: 'Add a station and paste' }).click();
     await expect.poll(rows).toBe(before + 1);

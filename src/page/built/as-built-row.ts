@@ -1,6 +1,6 @@
 /** What stands in place of a designed value: a field for what the tape reads, or what the part was cut to. */
 import type { TargetedEvent } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { type Given, partOf } from '../../boat';
 import { isIssue, write, writeDifference } from '../../measure';
 import { optionsFor, sayValue, useBench } from '../bench';
@@ -70,7 +70,7 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
   const value = graph.value(name);
   const says = reading !== undefined && isIssue(value) ? value.issue : null;
   const text = draft ?? reading ?? '';
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (open) field.current?.focus();
   }, []);
 
@@ -147,7 +147,7 @@ function UsedInstead({ quantity, reading, open, setOpen }: MeasuredProps) {
   const field = useRef<HTMLSelectElement>(null);
   const graph = book.inHand.value;
   const { name, options = [] } = quantity;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (open) field.current?.focus();
   }, []);
   const change = (event: TargetedEvent<HTMLSelectElement>) => {

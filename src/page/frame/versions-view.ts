@@ -1,5 +1,5 @@
 /** Two versions: keep this and try another; hold one, swap them, keep one. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Version } from '../../notebook';
 import { useBench } from '../bench';
 import { html } from '../html';
@@ -41,7 +41,7 @@ export function VersionsView() {
 function useKeptFocus(isOne: boolean) {
   const host = useRef<HTMLElement>(null);
   const wanted = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (wanted.current)
       host.current?.querySelector<HTMLElement>('input:checked, button')?.focus({ preventScroll: true });
     wanted.current = false;

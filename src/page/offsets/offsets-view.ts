@@ -1,7 +1,7 @@
 /** The grid of offsets with what belongs to it: notation, face, columns shown, paste, faults, stations and edges, a new table. */
 import './offsets.css';
 import type { TargetedEvent } from 'preact';
-import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
+import { useId, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { type Column, type Face, offsetsOf } from '../../boat';
 import { type Notation, notations } from '../../boat/offset-notation';
 import { toFace } from '../../boat/table-edits';
@@ -44,7 +44,7 @@ export function OffsetsView() {
   const begun = () => {
     isNew.current = true;
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     // The first box of a new table is there once it is drawn.
     if (isNew.current) place()?.querySelector<HTMLInputElement>('.offsets-grid input')?.focus();
     isNew.current = false;

@@ -1,6 +1,6 @@
 /** A block without headings: what it may be, and what it would become, before any of it is taken. */
 import type { TargetedEvent } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { offsetName, offsetsOf } from '../../boat';
 import { writeOffset } from '../../boat/offset-notation';
 import { isAsking, isRefused } from '../../boat/pasted-table';
@@ -21,7 +21,7 @@ function Ask({ state, asked }: { state: GridState; asked: PasteAsked }) {
   const id = useId();
   const [at, setAt] = useState(0);
   const take = useRef<HTMLButtonElement>(null);
-  useEffect(() => take.current?.focus(), []);
+  useLayoutEffect(() => take.current?.focus(), []);
   const way = asked.ways[at] ?? asked.ways[0];
   if (!way) return null;
   const pasted = pastedOn(bench, state, { ...asked, way });
