@@ -4,7 +4,8 @@ import { leaveOut, notebooks, offline, policy, leanParser } from './src/build/in
 export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
-  plugins: [notebooks(), leanParser(), policy(), offline()],
+  // NOTEBOOKS names another folder of notebooks than the project's own.
+  plugins: [notebooks(process.env['NOTEBOOKS']), leanParser(), policy(), offline()],
   worker: { format: 'es', plugins: () => [leaveOut('node:module')] },
   build: {
     target: 'es2022',

@@ -3,13 +3,14 @@
  * built, so that a reader's browser need not, and a mistake in one stops the build.
  * `notebooks/*.md?head` is what the list of contents needs: titles and which cells, no text.
  */
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';
 import type * as Markdown from '../notebook/markdown';
 
 type Parser = typeof Markdown;
 
-export function notebooks(): Plugin {
+/** @param from the folder of notebooks, from the root of the project */
+export function notebooks(from = 'notebooks'): Plugin {
   let folder = '';
   let root = '';
   let parser: Promise<Parser> | undefined;
@@ -21,9 +22,10 @@ export function notebooks(): Plugin {
   };
   return {
     name: 'notebooks',
-    configResolved(config) {
-      root = config.root;
-      folder = normalizePath(join(root, 'notebooks'));
+    config(config) {
+      root = resolve(config.root ?? '');
+      folder = normalizePath(join(root, from));
+      return { resolve: { alias: { '#notebooks': folder } } };
     },
     transform: {
       filter: { id: /\.md(\?head)?$/ },

@@ -7,12 +7,12 @@ import { type Cell, type Instance, registry } from '../cells';
 import { instancesOf, type NotebookHead, type NotebookPage } from '../notebook';
 import { way } from './frame/way';
 
-const headModules = import.meta.glob<NotebookHead>('../../notebooks/*.md', {
+const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
   eager: true,
   import: 'default',
   query: '?head',
 });
-const textModules = import.meta.glob<NotebookPage>('../../notebooks/*.md', { import: 'default' });
+const textModules = import.meta.glob<NotebookPage>('#notebooks/*.md', { import: 'default' });
 
 export const shelf: readonly NotebookHead[] = Object.values(headModules).sort(
   (a, b) => a.order - b.order || (a.title < b.title ? -1 : 1),

@@ -5,8 +5,8 @@ import { entriesOf, manifestOf, neededBy, opensOn, stylesOf } from '../tools/fir
 import { builtSite } from './site';
 import type { Section } from './table';
 
-export function firstLoad(): Section {
-  const site = builtSite();
+export async function firstLoad(): Promise<Section> {
+  const site = await builtSite();
   const manifest = manifestOf(site);
   const first = neededBy(manifest, [...entriesOf(site, manifest), ...opensOn]);
   const everything = readdirSync(site, { recursive: true, withFileTypes: true })

@@ -58,7 +58,7 @@ interface Edit {
 const columns = ['work', 'script', 'handled', 'cells', 'painted', 'alongside'] as const;
 
 export async function pageResponse(): Promise<Section> {
-  const site = await serveSite(builtSite());
+  const site = await serveSite(await builtSite());
   const browser = await chromium.launch(launchOptions());
   const rows: (readonly (string | number)[])[] = [];
   for (const slower of [1, 4]) {

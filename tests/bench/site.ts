@@ -3,15 +3,14 @@ import { rmSync } from 'node:fs';
 import { inRoot } from '../tools/root.mjs';
 import { buildSite } from '../tools/site.mjs';
 
-let folder: string | undefined;
+let folder: Promise<string> | undefined;
 
 /** The folder of the built site. */
-export function builtSite(): string {
-  if (folder === undefined) {
-    const made = inRoot(`node_modules/.cache/bench-${process.pid}`);
-    buildSite(made);
+export function builtSite(): Promise<string> {
+  const made = inRoot(`node_modules/.cache/bench-${process.pid}`);
+  folder ??= buildSite(made).then(() => {
     process.on('exit', () => rmSync(made, { recursive: true, force: true }));
-    folder = made;
-  }
+    return made;
+  });
   return folder;
 }

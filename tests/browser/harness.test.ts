@@ -1,6 +1,25 @@
-import { expect, test } from 'vitest';
+import { readdirSync } from 'node:fs';
+import { expect, inject, test } from 'vitest';
 import { contentSecurityPolicy } from '../../src/build/policy';
+import { manifestOf } from '../tools/first-load';
+import { inRoot } from '../tools/root.mjs';
 import { openPage, troublesOf } from './harness';
+import { smallNotebooks } from './steps';
+
+test.each([
+  ['the site that ships', 'site', 'notebooks'],
+  ['the site of the small ones', 'smallSite', 'tests/browser/notebooks'],
+] as const)('%s holds the notebooks of its folder and no other', (_, site, folder) => {
+  const built = Object.keys(manifestOf(inject(site))).filter((key) => key.endsWith('.md'));
+  const written = readdirSync(inRoot(folder)).map((file) => `${folder}/${file}`);
+  expect(written.length).toBeGreaterThan(1);
+  expect(built.toSorted()).toStrictEqual(written.toSorted());
+});
+
+test('every small notebook can be named by a journey', () => {
+  const written = readdirSync(inRoot('tests/browser/notebooks')).map((file) => file.replace(/\.md$/, ''));
+  expect([...smallNotebooks].toSorted()).toStrictEqual(written.toSorted());
+});
 
 test('opens the built page in English and in universal time', async () => {
   const page = await openPage();

@@ -25,6 +25,8 @@ export interface PageOptions {
   readonly storage?: Readonly<Record<string, string>>;
   /** Lets the service worker in; journeys that are not about it go quicker without. */
   readonly offline?: boolean;
+  /** The site of the small notebooks in place of the one that ships. */
+  readonly small?: boolean;
   /** Another server than the one all journeys of the file share. */
   readonly url?: string;
 }
@@ -32,17 +34,24 @@ export interface PageOptions {
 type Site = Awaited<ReturnType<typeof serveSite>>;
 
 let browser: Promise<Browser> | undefined;
-let shared: Promise<Site> | undefined;
+const shared = new Map<'site' | 'smallSite', Promise<Site>>();
 const troubles = new WeakMap<Page, string[]>();
 
 afterAll(async () => {
   await (await browser)?.close();
-  await (await shared)?.close();
+  for (const site of shared.values()) await (await site).close();
 });
 
 /** A server of the built site for one test alone, which may close it early. */
 export async function serve(): Promise<Site> {
   return serveSite(inject('site'));
+}
+
+/** The address of a site that all journeys of the file share. */
+async function addressOf(which: 'site' | 'smallSite'): Promise<string> {
+  const site = shared.get(which) ?? serveSite(inject(which));
+  shared.set(which, site);
+  return (await site).url;
 }
 
 /**
@@ -51,8 +60,7 @@ export async function serve(): Promise<Site> {
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
   browser ??= chromium.launch(launchOptions());
-  shared ??= serve();
-  const url = options.url ?? (await shared).url;
+  const url = options.url ?? (await addressOf(options.small ? 'smallSite' : 'site'));
   const profile = await browser;
   const context = await profile.newContext({
     viewport: { width: options.width ?? 1280, height: options.height ?? 900 },

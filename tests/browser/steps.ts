@@ -13,9 +13,20 @@ export const notebooks = [
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 
+/**
+ * Notebooks made for journeys (`tests/browser/notebooks`): two or three cells under their own names. A page of
+ * twenty cells takes seconds to open and to draw anew; a journey that works with one of them needs no more.
+ */
+export const smallNotebooks = ['offsets', 'scarf-and-resin'] as const;
+export type SmallNotebook = (typeof smallNotebooks)[number];
+
 /** Opens a notebook and waits until all its cells have come. */
-export async function openNotebook(notebook: Notebook, options: PageOptions = {}): Promise<Page> {
-  const page = await openPage({ ...options, at: `${options.at ?? ''}#/${notebook}` });
+export async function openNotebook(
+  notebook: Notebook | SmallNotebook,
+  options: PageOptions = {},
+): Promise<Page> {
+  const small = smallNotebooks.some((one) => one === notebook);
+  const page = await openPage({ ...options, small, at: `${options.at ?? ''}#/${notebook}` });
   await arrived(page);
   return page;
 }

@@ -19,7 +19,7 @@ const shots = inRoot('node_modules/.cache/shots');
 const name =
   `${values.url} ${values.cell}`.replaceAll(/[^a-z0-9]+/gi, '-').replaceAll(/^-|-$/g, '') || 'page';
 mkdirSync(shots, { recursive: true });
-buildSite(dir);
+await buildSite(dir);
 const site = await serveSite(dir);
 const browser = await chromium.launch(launchOptions());
 

@@ -1,21 +1,25 @@
 // Builds the site as it ships and serves it, for tests and for looking at it.
 
-import { spawnSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
+import { promisify } from 'node:util';
 import { inRoot } from './root.mjs';
 
 /**
  * Builds into `dir`. In a process of its own, since a test run sets NODE_ENV=test, under
  * which the build would leave out what only the shipped page has.
  * @param {string} dir
+ * @param {string} [notebooks] the folder of notebooks to build in place of the project's own
+ * @returns {Promise<void>}
  */
-export function buildSite(dir) {
+export async function buildSite(dir, notebooks) {
   const vite = inRoot('node_modules/vite/bin/vite.js');
-  const run = spawnSync(process.execPath, [vite, 'build', '--outDir', dir, '--logLevel', 'warn'], {
+  const run = promisify(execFile)(process.execPath, [vite, 'build', '--outDir', dir, '--logLevel', 'warn'], {
     cwd: inRoot(''),
-    env: { ...process.env, NODE_ENV: 'production' },
-    encoding: 'utf8',
+    env: { ...process.env, NODE_ENV: 'production', ...(notebooks ? { NOTEBOOKS: notebooks } : {}) },
   });
-  if (run.status !== 0) throw new Error(`the site could not be built:\n${run.stdout}${run.stderr}`);
+  await run.catch((/** @type {{ stdout: string, stderr: string }} */ fault) => {
+    throw new Error(`the site could not be built:\n${fault.stdout}${fault.stderr}`);
+  });
 }
 
 /**

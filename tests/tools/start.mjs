@@ -5,6 +5,6 @@ import { inRoot } from './root.mjs';
 
 const { buildSite, serveSite } = await import('./site.mjs');
 const site = inRoot('dist');
-buildSite(site);
+await buildSite(site);
 const { url } = await serveSite(site, 4173);
 console.log(`Battenbook is open at ${url}\nCtrl+C closes it.`);
