@@ -59,7 +59,7 @@ const rows = {
   number: same('a number', '1', ''),
   length: row('a length', 'm', 'length', 'mm', 'in'),
   area: row('an area', 'm2', 'length', ['m²', 'cm²', 0.01, 'm²'], ['ft²', 'in²', 1, 'ft²']),
-  volume: row('a volume', 'm3', 'length', ['L', 'mL', 1, 'L'], ['gal', 'fl oz', 0.25, 'gal']),
+  volume: row('a volume', 'm3', 'length', ['L', 'mL', 1, 'L'], ['gal', 'fl oz', 1, 'qt', 1, 'gal']),
   mass: row('a mass', 'kg', 'mass', ['kg', 'g', 1, 'kg'], ['lb', 'oz', 1, 'lb']),
   density: row('a density', 'kg/m3', 'mass', 'kg/m³', 'lb/ft³'),
   areaDensity: row(
@@ -90,6 +90,9 @@ const rows = {
   shankDrill: row('a length', 'm', 'length', 'mm', 'in'),
   screwLength: row('a length', 'm', 'length', 'mm', 'in'),
   stockLength: row('a length', 'm', 'length', 'm', 'ft'),
+  // One pack as it is sold; what must be bought in packs to have so much.
+  pack: row('a volume', 'm3', 'length', ['L', 'mL', 1, 'L'], ['gal', 'fl oz', 1, 'pt', 1, 'qt', 1, 'gal']),
+  packs: row('a volume', 'm3', 'length', ['L', 'mL', 1, 'L'], ['gal', 'fl oz', 1, 'pt', 1, 'qt', 1, 'gal']),
   film: row('a thickness', 'm', 'length', 'µm', 'thou'),
   curvature: row('a number per length', '1/m', 'length', '/m', '/ft'),
   perLength: row('a number per length', '1/m', 'length', '/m', '/ft'),

@@ -1,5 +1,5 @@
 /**
- * What is bought in sizes: drills, screws, lengths of lumber. Such a thing is not written as a tape reads it but as
+ * What is bought in sizes: drills, screws, lengths of lumber, packs. Such a thing is not written as a tape reads it but as
  * the shop calls it, in the system that the builder buys by.
  *
  * The tables of sizes come with the cells that need them; until one is put up here its kind is written as a length.
@@ -12,14 +12,14 @@ export interface SoldSize {
   readonly text: string;
   /** In words, for the ear. */
   readonly spoken: string;
-  /** Its true size, m. */
+  /** Its true size, SI. */
   readonly size: number;
 }
 
 export interface Shelf {
-  /** The size sold that answers to a length in metres; undefined where none does. */
-  readonly called: (metres: number, shown: Shown) => SoldSize | undefined;
-  /** Lengths to pick from, m, rising: where the builder says which is bought. */
+  /** The size sold that answers to a value, SI; undefined where none does. */
+  readonly called: (value: number, shown: Shown) => SoldSize | undefined;
+  /** Sizes to pick from, SI, rising: where the builder says which is bought. */
   readonly sizes?: (shown: Shown) => readonly number[];
 }
 

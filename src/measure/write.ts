@@ -1,4 +1,5 @@
 /** Writes values in the units which the builder has chosen: for reading, for speaking, and exactly for keeping. */
+import { sameDimension } from './dimension';
 import { add, divide, type Exact, exactDecimal, exactDouble, multiply, nearestDouble, negate } from './exact';
 import { type Bound, readable, shortestDecimal, wholeMarks } from './figures';
 import { isIssue } from './issue';
@@ -52,7 +53,7 @@ export function write(value: number, kind: KindId, shown: Shown, options: WriteO
     return { text: 'no value', remainder: '', told: 'no value', spoken: 'no value', written: Number.NaN };
   const sold = options.unit === undefined && !options.sign && shelfOf(kind)?.called(value, shown);
   if (sold) {
-    const remainder = pastSold(value, sold.size, shown);
+    const remainder = pastSold(value, sold.size, kind, shown);
     return { ...sold, remainder, told: sold.text + besides(remainder), written: value };
   }
   const bare = writeUnsigned(value, kindOf(kind), shown, options);
@@ -81,10 +82,15 @@ export function writeDifference(value: number, kind: KindId, shown: Shown): stri
   return write(value, differs[kind] ?? kind, shown, { sign: true }).text;
 }
 
+const isLength = (kind: KindId) => sameDimension(kindOf(kind).dimension, kindOf('length').dimension);
+
+/** Read off a tape, or a length sold that is none of the sizes kept. */
+const isTaped = (kind: KindId) => kind === 'length' || (shelfOf(kind) !== undefined && isLength(kind));
+
 type Bare = Omit<Written, 'told'>;
 
 function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOptions): Bare {
-  if ((kind.id === 'length' || shelfOf(kind.id)) && options.unit === undefined) {
+  if (isTaped(kind.id) && options.unit === undefined) {
     if (options.eighths === true) return marked(value, inEighths(value));
     if (shown.length === 'feet') return inFeet(value, kind, shown, options);
     if (shown.length === 'mm' && options.tape === true) return wholeMillimetres(value);
@@ -147,8 +153,10 @@ function inUnits(number: string, unit: Unit | undefined): Omit<Bare, 'written'> 
   return { text: withUnit(number, unit), remainder: '', spoken: speak(number, unit) };
 }
 
-/** What was asked, where the size sold is another: `exactly 0.092 in`. */
-function pastSold(value: number, size: number, shown: Shown): string {
+/** What was asked, where the size sold is another: `exactly 0.092 in`, `for 12.3 fl oz`. */
+function pastSold(value: number, size: number, kind: KindId, shown: Shown): string {
+  if (!isLength(kind))
+    return Math.abs(size - value) <= 1e-6 * size ? '' : `for ${write(value, 'volume', shown).text}`;
   const [unit, decimals] = shown.length === 'mm' ? (['mm', 2] as const) : (['in', 3] as const);
   const [exactly, bought] = [value, size].map((metres) =>
     inUnit(metres, knownUnit(unit), kindOf('length')).toFixed(decimals),
@@ -243,12 +251,7 @@ export function writeExact(
     const reading = read(text, { kind, shown, field: 'value', ...(own !== undefined && { unit: own }) });
     return !isIssue(reading) && reading.evaluate(() => Number.NaN) === value;
   };
-  if (
-    (kind === 'length' || shelfOf(kind)) &&
-    own === undefined &&
-    (eighths || shown.length === 'feet') &&
-    Math.abs(value) < 1e6
-  ) {
+  if (isTaped(kind) && own === undefined && (eighths || shown.length === 'feet') && Math.abs(value) < 1e6) {
     const onMark = [...(eighths ? [inEighths(value)] : []), onTape(value, 64)].find(({ text }) =>
       isRight(text),
     );

@@ -93,9 +93,9 @@ describe('other kinds have the figures that a builder reads', () => {
     // SI value, metric, customary
     ['area', 2.97289728, '2.97 m²', '32 ft²'],
     ['area', 0.0012, '12 cm²', '1.86 in²'],
-    ['volume', 0.00125, '1.25 L', '0.33 gal'],
+    ['volume', 0.00125, '1.25 L', '1.32 qt'],
     ['volume', 0.00035, '350 mL', '11.8 fl oz'],
-    ['volume', 0.00099999, '1 L', '0.264 gal'],
+    ['volume', 0.00099999, '1 L', '1.06 qt'],
     ['mass', 12.345, '12.3 kg', '27.2 lb'],
     ['mass', 0.25, '250 g', '8.8 oz'],
     ['density', 512.4, '512 kg/m³', '32 lb/ft³'],

@@ -11,6 +11,7 @@ import {
 } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../define';
+import { packsToBuy } from '../packs-sold';
 import { filletSection } from './fillet-section';
 
 const GEOMETRY = 'geometry';
@@ -180,11 +181,16 @@ export const fillet = defineCell({
       'mixed epoxy in the paste, resin and hardener together',
       MIXING,
     ),
+    toBuy: packsToBuy('epoxy', 'epoxy to buy for it, resin and hardener together'),
     fillerMass: step('mass', 'fillerShare * epoxy * epoxyDensity', 'filler to weigh out', MIXING),
   },
   answers: [
     { of: 'paste', label: 'paste', from: 'for all these seams, scrapings included' },
-    { of: 'epoxy', label: 'epoxy in it', from: 'resin and hardener together, before the filler goes in' },
+    {
+      of: 'toBuy',
+      label: 'epoxy to buy',
+      from: 'in packs that shops sell; resin and hardener together, before the filler goes in',
+    },
     {
       of: 'width',
       label: 'width on each face',

@@ -4,7 +4,8 @@ import { fillFilm, laterCoat, partDensity, uptake, waste } from '../../trade/epo
 import { curedResinDensity, glassDensity, layups } from '../../trade/glass';
 import { cheapestPacks } from '../../trade/packs';
 import { citation } from '../../trade/table';
-import { type CellFunction, choice, defineCell, input, step } from '../define';
+import { type CellFunction, choice, defineCell, input, step, type WordsWhen } from '../define';
+import { soldPack } from '../packs-sold';
 import { counted, sheathing } from './sheathing-section';
 
 const GEOMETRY = 'geometry';
@@ -20,7 +21,7 @@ const area = (label: string, from: string, preset: string, note: string) =>
 const layers = (label: string, note: string) =>
   input('count', label, { preset: '1', min: '0', max: '6', step: '1', note });
 const pack = (label: string, preset: string, presetInch: string) =>
-  input('volume', label, {
+  soldPack(label, {
     seldom: true,
     preset,
     presetInch,
@@ -29,10 +30,11 @@ const pack = (label: string, preset: string, presetInch: string) =>
     step: '0.5 L',
     note: 'resin and hardener together; 0 for a size that is not sold',
   });
-const price = (label: string, preset: string) =>
+const price = (label: string, preset: string, presetInch = preset) =>
   input('money', label, {
     seldom: true,
     preset,
+    presetInch,
     min: '0',
     max: '100000',
     step: '1',
@@ -60,6 +62,25 @@ const usualShare = layups.rows
     (rest, row) => `layup == "${row.id}" ? ${row.cells.glassShare?.value} : ${rest}`,
     `${layups.rows[0]?.cells.glassShare?.value}`,
   );
+
+/** What is bought, in words, for each set of sizes of which any is: `Buy 1 pack of 4 L and 2 of 1 L, for …`. */
+const purchases: readonly Required<WordsWhen>[] = [7, 6, 5, 4, 3, 2, 1, 0].map((set) => {
+  const sizes = (['large', 'middle', 'small'] as const).map((size, i) => ({
+    size,
+    any: ((set >> (2 - i)) & 1) === 1,
+  }));
+  const bought = sizes.filter(({ any }) => any);
+  const lots = bought.map(
+    ({ size }, i) => `{${size}} ${i === 0 ? `{${size}?pack:packs} ` : ''}of {${size}Pack}`,
+  );
+  return {
+    when: sizes.map(({ size, any }) => `${size} ${any ? '>' : '=='} 0`).join(' and '),
+    says:
+      lots.length === 0
+        ? 'There is nothing to buy.'
+        : `Buy ${[lots.slice(0, -1).join(', '), lots.at(-1)].filter(Boolean).join(' and ')}, for {cost}.`,
+  };
+});
 
 export const resin = defineCell({
   id: 'resin',
@@ -217,8 +238,8 @@ export const resin = defineCell({
     smallPrice: price('Small pack costs', '30'),
     middlePack: pack('Middle pack', '4 L', '1 gal'),
     middlePrice: price('Middle pack costs', '96'),
-    largePack: pack('Large pack', '15 L', '4 gal'),
-    largePrice: price('Large pack costs', '300'),
+    largePack: pack('Large pack', '15 L', '5 gal'),
+    largePrice: price('Large pack costs', '300', '380'),
   },
   functions: {
     smallPacks: packsOf(0, 'small packs in the cheapest purchase that covers the need'),
@@ -364,8 +385,10 @@ export const resin = defineCell({
     { of: 'resin', label: 'resin', from: 'by volume, to be measured apart from the hardener' },
     { of: 'hardener', label: 'hardener', from: 'by volume, to be measured apart from the resin' },
   ],
-  inWords:
-    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. Buy {small} {small?small pack:small packs}, {middle} middle and {large} large, for {cost}.',
+  inWords: purchases.map(({ when, says }) => ({
+    when,
+    says: `For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. ${says}`,
+  })),
   warnings: [
     {
       when: 'glassShare > 60 %',

@@ -2,6 +2,7 @@
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { choice, defineCell, input, step } from '../define';
+import { soldPack } from '../packs-sold';
 import { glueNeedInputs, glueNeeds, MIXING, usualLineStep, usualPace, usualSpreadStep } from './glue-needs';
 import { gluedJoint } from './glue-picture';
 import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
@@ -11,10 +12,12 @@ const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
 const BEADED = 'glue == "polyurethane"';
+const PACKS = '{packs} {packs?pack:packs} of {pack}';
 const ON_ALL = 'on {pieces} pieces, {length} together';
 const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
 const PASTE =
-  'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all.';
+  'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all, from ' +
+  `${PACKS}.`;
 
 export const glue = defineCell({
   id: 'glue',
@@ -67,11 +70,11 @@ export const glue = defineCell({
       step: '0.5 mm',
       note: 'the nozzle is cut to it',
     }),
-    pack: input('volume', 'One pack or cartridge', {
+    pack: soldPack('One pack or cartridge', {
       from: '{self}.cartridge',
       fromBy: { choice: 'glue', links: { epoxy: '', resorcinol: '', pva: '' } },
       preset: '1 L',
-      presetInch: '32 fl oz',
+      presetInch: '1 qt',
       min: '10 mL',
       max: '250 L',
       step: '10 mL',
@@ -124,7 +127,7 @@ export const glue = defineCell({
     ...jointSteps,
     usualFilm: usualLineStep,
     usualSpread: usualSpreadStep('film'),
-    cartridge: step('volume', '0.3 L', 'cartridge usual in a shop', CUSTOM),
+    cartridge: step('pack', '0.3 L', 'cartridge usual in a shop', CUSTOM),
     run: step('length', 'length', 'length of this joint, all pieces', GEOMETRY),
     area: step('area', 'length * width', 'glue face', GEOMETRY),
     beadNeeded: step(
@@ -206,27 +209,27 @@ export const glue = defineCell({
     { when: 'length <= 0', says: 'This boat has no such joint.' },
     {
       when: 'joint == "all" and glue == "epoxy"',
-      says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Mix it joint by joint.',
+      says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Buy {packs} {packs?pack:packs} of {pack}, and mix it joint by joint.',
     },
     {
       when: 'joint == "all"',
-      says: 'All joints together take {volume} on {area}, which is {packs} of {pack}.',
+      says: `All joints together take {volume} on {area}: ${PACKS}.`,
     },
     {
       when: 'glue == "polyurethane" and beads <= 1 and pieces > 1',
-      says: `Lay one bead {bead} thick ${ON_ALL}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+      says: `Lay one bead {bead} thick ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
     },
     {
       when: 'glue == "polyurethane" and beads <= 1',
-      says: `Lay one bead {bead} thick on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+      says: `Lay one bead {bead} thick on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
     },
     {
       when: 'glue == "polyurethane" and pieces > 1',
-      says: `Lay {beads} beads side by side, {bead} thick, ${ON_ALL}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+      says: `Lay {beads} beads side by side, {bead} thick, ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
     },
     {
       when: 'glue == "polyurethane"',
-      says: `Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, {packs} of {pack}; one lays {fromPack}. ${CLOSE}`,
+      says: `Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
     },
     {
       when: 'glue == "epoxy" and pieces > 1',
@@ -235,9 +238,9 @@ export const glue = defineCell({
     { when: 'glue == "epoxy"', says: `${PASTE} ${CLOSE}` },
     {
       when: 'pieces > 1',
-      says: `Spread {spread} ${ON_ALL}, {area}: {volume}, {packs} of {pack}. ${CLOSE}`,
+      says: `Spread {spread} ${ON_ALL}, {area}: {volume}, ${PACKS}. ${CLOSE}`,
     },
-    { says: `Spread {spread} over {area}: {volume}, {packs} of {pack}. ${CLOSE}` },
+    { says: `Spread {spread} over {area}: {volume}, ${PACKS}. ${CLOSE}` },
   ],
   table: {
     caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',

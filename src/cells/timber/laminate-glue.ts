@@ -4,6 +4,7 @@ import { type AdhesiveColumn, adhesives, clampForce, clampPitch, screwPressure }
 import { glueLines } from '../../trade/glue-lines';
 import { citation, look } from '../../trade/table';
 import { type CellFunction, choice, input, step } from '../define';
+import { packsToBuy } from '../packs-sold';
 import { byGlue, glueNeedInputs, glueNeeds, usualLineStep, usualSpreadStep } from './glue-needs';
 import { glues, usualGlue } from './glues';
 
@@ -116,6 +117,7 @@ export const glueSteps = {
     `glues that fill gaps: the middle of their range; stiff ones: the low end, as on softwood. Resorcinol ${citation(look(adhesives, 'resorcinol', 'leastPressure')!)}`, // a row of that table
   ),
   ...glueNeeds({ area: 'glueArea', line: 'line' }),
+  toBuy: packsToBuy('volume', 'glue to buy; of epoxy resin and hardener together'),
   thicker: step(
     'length',
     '(layers - 1) * line',

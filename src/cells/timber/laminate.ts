@@ -20,7 +20,7 @@ const CHANCE =
 const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: so many to press it evenly.';
 const BY_FORCE =
   'Put on {clamps} clamps: so many for the pressure; to press it evenly one every {clampPitch} would do.';
-const PAY = 'Glue {glueMass}; wood and glue {cost}, where one board costs {solidCost}.';
+const PAY = 'Glue {glueMass}, which is {toBuy}; wood and glue {cost}, where one board costs {solidCost}.';
 
 export const laminate = defineCell({
   id: 'laminate',

@@ -93,9 +93,12 @@ export function sliderEnds({ from, step, min, max }: Marks): { min: number; max:
   };
 }
 
-/** The text of an entry for a value that was not typed. */
+/** The text of an entry for a value that was not typed; a size that is sold is called as in the shop. */
 export function entryOf(value: number, kind: KindId, shown: Shown): string {
-  return writeExact(tidy(value), kind, shown);
+  const shelf = shelfOf(kind);
+  const isSold = shelf?.sizes?.(shown).some((size) => Math.abs(size - value) <= 1e-9 * size);
+  const sold = isSold ? shelf?.called(value, shown)?.text : undefined;
+  return sold ?? writeExact(tidy(value), kind, shown);
 }
 
 /** A mark of the tape for lengths in inches, else the declared step, else one of the number's second figure. */

@@ -172,6 +172,9 @@ export const shop: Printed = {
     '1.8 2.1 2.4 2.7 3.0 3.3 3.6 3.9 4.2 4.5 4.8 5.1 5.4 5.7 6.0 6.3',
   ),
   ...listed('lengths-sold.lumberLengths.inch', '6 8 10 12 14 16 18 20', FT),
+  // Common practice, no source: litres; half a pint, pint, quart, gallon and five gallons of 231 cubic inches.
+  ...listed('packs-sold.packsSold.metric', '.25 .5 1 4 15', 1e-3),
+  ...listed('packs-sold.packsSold.inch', '.0625 .125 .25 1 5', 231 * IN ** 3),
   // National Design Specification (2018), Table 2.3.2; ten minutes stands for a test.
   'load-duration.testFactor': 1.6,
   'load-duration.lastings.minutes.codeFactor': 1.6,
