@@ -1,9 +1,10 @@
 /** Tins, bottles and cartridges as shops sell resin, glue and paint, and which of them hold what is needed. */
+import { INCH } from '../measure/si';
 import type { Shelf, SoldSize } from '../measure';
 
 const LITRE = 1e-3;
 /** US gallon, m³: 231 cubic inches. */
-const GALLON = 231 * 0.0254 ** 3;
+const GALLON = 231 * INCH ** 3;
 /** Sizes that differ by less than this share are the same. */
 const HAIR = 1e-6;
 

@@ -39,8 +39,7 @@ test('no quart is a quarter of a gallon, in no cell that speaks of packs', () =>
   expect(wordsIn(feet, glue)).toContain('1 pack of 1 quart');
   expect(wordsIn(plainShown, glue)).toContain('1 pack of 1 L');
   expect(wordsIn(feet, glue, { glue: 'polyurethane' })).toContain('1 pack of 10.1 fl oz');
-  for (const cell of [resin, glue, fillet, laminate])
-    expect(wordsIn(feet, cell), cell.id).not.toMatch(/0\.25 gal/);
+  for (const cell of [resin, glue, fillet, laminate]) expect(wordsIn(feet, cell)).not.toMatch(/0\.25 gal/);
 });
 
 test('the epoxy of a fillet and of a stack is told in packs, with the exact volume beside it', () => {
