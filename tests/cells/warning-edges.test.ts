@@ -7,10 +7,11 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, offsetsOf } from '../../src/boat';
 import { type Cell, compiled, isChoice, plainInstance, runSteps, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
-import { isIssue, plainShown, read } from '../../src/measure';
+import { isIssue } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { bench } from '../notebook/small-graph';
 import { acceptedEntries } from './proofs';
+import { entriesAsValues } from './settings';
 import { edges, outOfReach } from './warning-edges';
 
 const hull = buildHull(offsetsOf(demoBoat));
@@ -22,20 +23,6 @@ function standing(cell: Cell): Inputs {
   const { graph } = bench(given, derived, of);
   return Object.fromEntries(
     Object.keys(cell.inputs).map((key) => [key, graph.value(`${cell.id}.${key}`) as number | string]),
-  );
-}
-
-/** Entries as the values they say. */
-function valuesOf(cell: Cell, entries: Readonly<Record<string, string>>): Inputs {
-  return Object.fromEntries(
-    Object.entries(entries).map(([key, text]): [string, number | string] => {
-      const spec = cell.inputs[key]!; // entries are of the cell's inputs
-      if (isChoice(spec)) return [key, text];
-      const reading = read(text, { kind: spec.kind, shown: plainShown, field: key });
-      const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
-      if (isIssue(value)) throw new Error(value.issue);
-      return [key, value];
-    }),
   );
 }
 
@@ -128,7 +115,7 @@ describe.each(cells.filter(({ id }) => id in edges).map((cell) => [cell.id, cell
     const plain = standing(cell);
     const settings = fc
       .sample(acceptedEntries(cell), { seed: 41, numRuns: 50 })
-      .flatMap((entries) => [{ ...plain, ...valuesOf(cell, entries) }, plain]);
+      .flatMap((entries) => [{ ...plain, ...entriesAsValues(cell, entries) }, plain]);
     test.each(cell.warnings.map(({ when }, i) => [i + 1, when, edges[id]?.[i] ?? ''] as const))(
       'warning %i turns where its source says',
       (_, when, typed) => {
