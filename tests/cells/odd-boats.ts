@@ -14,18 +14,19 @@ export const withTwoChines = remade(
 /** Edges that her builder calls by other names than keel, chine and sheer. */
 export const withOtherNames = remade('ferry-dory', ['rabbet', 'knuckle', 'gunwale'], (corners) => corners);
 
-/** One frame raked forward by its sheer. */
-export const withLeaningFrame: Table = {
-  ...withOtherNames,
-  stations: withOtherNames.stations.map((station, i) =>
+/** The third frame raked forward by its sheer, by so many mm. */
+export const leaningBy = (lean: number, table = withOtherNames): Table => ({
+  ...table,
+  stations: table.stations.map((station, i) =>
     i === 3
       ? {
           ...station,
-          points: station.points.map((point, e) => (e === 2 ? { ...point, x: point.x! + 100 } : point)),
+          points: station.points.map((point, e) => (e === 2 ? { ...point, x: point.x! + lean } : point)),
         }
       : station,
   ),
-};
+});
+export const withLeaningFrame = leaningBy(100);
 
 type Corners = readonly [keel: TablePoint, chine: TablePoint, sheer: TablePoint];
 
