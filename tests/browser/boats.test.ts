@@ -26,10 +26,14 @@ const begin = async (page: Page, label: string) => {
 };
 const names = (page: Page) => page.locator('.own-boats li .own-boat-name').allInnerTexts();
 
+/** Waits until a text that was typed is in what the browser keeps. */
+const saved = (page: Page, text: string) =>
+  expect.poll(() => page.evaluate(() => Object.values(localStorage).join('\n'))).toContain(text);
+
 /** The page is closed without a word to it, as when a browser is killed; another one is opened in its place. */
-async function killed(page: Page): Promise<Page> {
+async function killed(page: Page, typed: string): Promise<Page> {
   // Edits are written after a pause; a page killed within it loses the last key press at most.
-  await page.waitForTimeout(400);
+  await saved(page, typed);
   const url = page.url();
   const next = await page.context().newPage();
   watch(next);
@@ -40,7 +44,7 @@ async function killed(page: Page): Promise<Page> {
 }
 
 test('three boats, each as she was left, after the page was killed; and undo goes back on each', async () => {
-  const first = await openNotebook('the-build');
+  const first = await openNotebook('scarf-and-resin');
   await type(first, 'scarf.thickness', '20');
   await type(first, 'pieces.slope', '10');
   await reads(answer(first, 'scarf.taper'), '200 mm');
@@ -54,7 +58,7 @@ test('three boats, each as she was left, after the page was killed; and undo goe
   await reads(answer(first, 'scarf.taper'), '240 mm');
   const punt = await allAnswers(first);
 
-  const page = await killed(first);
+  const page = await killed(first, '30 mm');
   await onBench(page, 'Creek punt');
   expect(await allAnswers(page)).toStrictEqual(punt);
   await boat(page).selectOption({ label: 'Ferry dory' });
@@ -86,10 +90,10 @@ test('three boats, each as she was left, after the page was killed; and undo goe
 });
 
 test('two windows on two boats: each reloads its own', async () => {
-  const one = await openNotebook('the-build');
+  const one = await openNotebook('scarf-and-resin');
   await type(one, 'scarf.thickness', '20');
   await reads(answer(one, 'scarf.taper'), '160 mm');
-  await one.waitForTimeout(400);
+  await saved(one, '20 mm');
   const other = await one.context().newPage();
   watch(other);
   await other.goto(one.url());
@@ -110,7 +114,7 @@ test('two windows on two boats: each reloads its own', async () => {
 
 describe('the list of boats', () => {
   test('names, copies, opens, puts away and brings back; all of it holds after a reload', async () => {
-    const page = await openNotebook('the-build');
+    const page = await openNotebook('scarf-and-resin');
     await type(page, 'scarf.thickness', '20');
     await boat(page).selectOption('list');
     const name = page.getByLabel('Name of the boat in hand');
@@ -150,7 +154,7 @@ describe('the list of boats', () => {
   });
 
   test('a starter looked at and left as she was leaves nothing behind', async () => {
-    const page = await openNotebook('the-build');
+    const page = await openNotebook('scarf-and-resin');
     await type(page, 'scarf.thickness', '20');
     await begin(page, 'Class skiff');
     await begin(page, 'Vee launch');
@@ -163,19 +167,19 @@ describe('the list of boats', () => {
 
 describe('a notebook without a boat', () => {
   test('shows none, takes nothing from the one that is kept and gives her nothing', async () => {
-    const page = await openNotebook('quick-answers');
+    const page = await openNotebook('quick-scarf');
     const fresh = await allAnswers(page);
     expect(await page.locator('.hull-in-sight').count()).toBe(0);
     expect(await textOf(boat(page).locator('option').first())).toBe('No boat here');
     await type(page, 'quickScarf.thickness', '24');
     await reads(answer(page, 'quickScarf.taper'), '192 mm');
-    await page.evaluate(() => void (location.hash = '#/the-build'));
+    await page.evaluate(() => void (location.hash = '#/scarf-and-resin'));
     await onBench(page, 'Ferry dory');
     await arrived(page);
     await type(page, 'scarf.thickness', '20');
     await reads(answer(page, 'scarf.taper'), '160 mm');
     await begin(page, 'Creek punt');
-    await page.evaluate(() => void (location.hash = '#/quick-answers'));
+    await page.evaluate(() => void (location.hash = '#/quick-scarf'));
     await arrived(page);
     expect(await allAnswers(page)).toStrictEqual({ ...fresh, ...(await answersOf(page, 'quickScarf')) });
     await reads(answer(page, 'quickScarf.taper'), '192 mm');
@@ -209,7 +213,7 @@ describe('a notebook without a boat', () => {
 
 describe('a story that is true of one boat', () => {
   test('brings her on a sheet of her own, and leaves the builder’s alone', async () => {
-    const page = await openNotebook('the-build');
+    const page = await openNotebook('scarf-and-resin');
     await boat(page).selectOption('list');
     const name = page.getByLabel('Name of the boat in hand');
     await name.fill('Evening dory');
@@ -217,7 +221,7 @@ describe('a story that is true of one boat', () => {
     await begin(page, 'Creek punt');
     await type(page, 'scarf.thickness', '20');
     await reads(answer(page, 'scarf.taper'), '160 mm');
-    await page.evaluate(() => void (location.hash = '#/fair-lines'));
+    await page.evaluate(() => void (location.hash = '#/misread'));
     await arrived(page);
     await onBench(page, 'Creek punt');
     await press(page, 'Bring Ferry dory');
@@ -228,12 +232,12 @@ describe('a story that is true of one boat', () => {
     await page.locator('.versions').waitFor();
 
     // Another notebook is read with the builder’s own boat again.
-    await page.evaluate(() => void (location.hash = '#/the-build'));
+    await page.evaluate(() => void (location.hash = '#/scarf-and-resin'));
     await onBench(page, 'Creek punt');
     await arrived(page);
     await reads(answer(page, 'scarf.taper'), '160 mm');
     expect(await page.locator('.figure.second').count()).toBe(0);
-    await page.evaluate(() => void (location.hash = '#/fair-lines'));
+    await page.evaluate(() => void (location.hash = '#/misread'));
     await onBench(page, 'Ferry dory');
     await page.locator('.notices .whose-boat').getByRole('button', { name: 'Back to your boat' }).click();
     await onBench(page, 'Creek punt');

@@ -23,6 +23,8 @@ export interface PageOptions {
   readonly at?: string;
   /** What local storage holds before the page first runs. */
   readonly storage?: Readonly<Record<string, string>>;
+  /** What is done with the page before anything of ours runs in it. */
+  readonly before?: (page: Page) => Promise<void>;
   /** Lets the service worker in; journeys that are not about it go quicker without. */
   readonly offline?: boolean;
   /** The site of the small notebooks in place of the one that ships. */
@@ -84,6 +86,7 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
   onTestFinished(() => context.close());
   const page = await context.newPage();
   watch(page);
+  await options.before?.(page);
   await page.goto(new URL(options.at ?? '', url).href);
   return page;
 }

@@ -5,12 +5,11 @@ import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import classSkiff from '../../src/boat/starters/class-skiff.json';
 import { inRoot } from '../tools/root.mjs';
-import { arrived, cell, leftovers, reads, reload, row } from './steps';
-import { openPage, type PageOptions } from './harness';
+import { arrived, cell, leftovers, openNotebook, reads, reload, row, step, undoAll, unfold } from './steps';
+import type { PageOptions } from './harness';
 
-async function openFairLines(options: PageOptions = {}): Promise<Page> {
-  const page = await openPage({ ...options, at: '#/fair-lines' });
-  await arrived(page);
+async function openTable(options: PageOptions = {}): Promise<Page> {
+  const page = await openNotebook('offsets', options);
   await page.locator('.offsets-grid .box').first().waitFor();
   return page;
 }
@@ -45,114 +44,79 @@ const pick = (page: Page, label: string, value: string) =>
 type Points = Readonly<Record<string, { readonly x: number; readonly y: number; readonly z: number }>>;
 const stations = classSkiff.stations as unknown as readonly ({ readonly name: string } & Points)[];
 
-describe('by keyboard alone', () => {
-  const press = (page: Page, ...keys: string[]) =>
-    keys.reduce<Promise<void>>(async (before, key) => {
-      await before;
-      await page.keyboard.press(key);
-    }, Promise.resolve());
+const strike = (page: Page, ...keys: string[]) =>
+  keys.reduce<Promise<void>>(async (before, key) => {
+    await before;
+    await page.keyboard.press(key);
+  }, Promise.resolve());
 
-  async function tabTo(page: Page, place: Locator, most = 250): Promise<void> {
-    for (let presses = 0; presses < most; presses += 1) {
-      if (await place.evaluate((element) => element === document.activeElement)) return;
-      await page.keyboard.press('Tab');
-    }
-    throw new Error(`not reached by ${most} presses of Tab`);
+async function tabTo(page: Page, place: Locator, most = 250): Promise<void> {
+  for (let presses = 0; presses < most; presses += 1) {
+    if (await place.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press('Tab');
   }
+  throw new Error(`not reached by ${most} presses of Tab`);
+}
 
-  test('from a blank table to the class skiff', { timeout: 180_000 }, async () => {
-    const page = await openFairLines({ storage: {} });
-    // What the starter comes to, to be held against at the end.
-    await page.locator('.boat-pick').selectOption('class-skiff');
-    await reads(page.locator('.offsets-grid caption'), /outside of skin, in millimetres/);
-    await reads(cell(page, 'offsets').locator('.answer .figure.first').first(), '4220 mm');
-    const wanted = { figures: await figures(page), side: await sideArea(page) };
-    await page.locator('.boat-pick').selectOption('creek-punt');
-    await page.locator('#notebook-title').focus();
+test('by keyboard alone, from a blank table to the class skiff', { timeout: 180_000 }, async () => {
+  const page = await openTable();
+  // What the starter comes to, to be held against at the end.
+  await page.locator('.boat-pick').selectOption('class-skiff');
+  await reads(page.locator('.offsets-grid caption'), /outside of skin, in millimetres/);
+  await reads(cell(page, 'offsets').locator('.answer .figure.first').first(), '4220 mm');
+  const wanted = { figures: await figures(page), side: await sideArea(page) };
+  await page.locator('.boat-pick').selectOption('creek-punt');
+  await page.locator('#notebook-title').focus();
 
-    const summary = cell(page, 'offsets').locator('summary', { hasText: 'A new table' });
-    await tabTo(page, summary);
-    await press(page, 'Enter');
-    // The form is made when it is asked for.
-    await summary.locator('xpath=..').locator('input').first().waitFor();
-    await press(page, 'Tab', 'ControlOrMeta+A');
-    await page.keyboard.type('Evening skiff');
-    await press(page, 'Tab');
-    await page.keyboard.type('7');
-    await press(page, 'Tab');
-    await page.keyboard.type('3');
-    await press(page, 'Enter');
-    await expect.poll(() => inFocus(page), { timeout: 15_000 }).toBe('transom.keel.x');
-    await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
-    expect(await leftovers(page)).toStrictEqual([]);
+  const summary = cell(page, 'offsets').locator('summary', { hasText: 'A new table' });
+  await tabTo(page, summary);
+  await strike(page, 'Enter');
+  // The form is made when it is asked for.
+  await summary.locator('xpath=..').locator('input').first().waitFor();
+  await strike(page, 'Tab', 'ControlOrMeta+A');
+  await page.keyboard.type('Evening skiff');
+  await strike(page, 'Tab');
+  await page.keyboard.type('7');
+  await strike(page, 'Tab');
+  await page.keyboard.type('3');
+  await strike(page, 'Enter');
+  await expect.poll(() => inFocus(page), { timeout: 15_000 }).toBe('transom.keel.x');
+  await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
+  expect(await leftovers(page)).toStrictEqual([]);
 
-    for (const [index, station] of stations.entries()) {
-      expect(await inFocus(page)).toBe(`${idOf(station.name)}.keel.x`);
-      const isEnd = index === 0 || index === stations.length - 1;
-      const { keel, chine, sheer } = station;
-      const row = [
-        keel!.x,
-        keel!.z,
-        ...(isEnd ? [chine!.x] : []),
-        chine!.y,
-        chine!.z,
-        ...(isEnd ? [sheer!.x] : []),
-        sheer!.y,
-        sheer!.z,
-      ];
-      for (const number of row) {
-        await page.keyboard.type(String(number));
-        if (number !== row.at(-1) || index < stations.length - 1) await press(page, 'Tab');
-      }
+  for (const [index, station] of stations.entries()) {
+    expect(await inFocus(page)).toBe(`${idOf(station.name)}.keel.x`);
+    const isEnd = index === 0 || index === stations.length - 1;
+    const { keel, chine, sheer } = station;
+    const row = [
+      keel!.x,
+      keel!.z,
+      ...(isEnd ? [chine!.x] : []),
+      chine!.y,
+      chine!.z,
+      ...(isEnd ? [sheer!.x] : []),
+      sheer!.y,
+      sheer!.z,
+    ];
+    for (const number of row) {
+      await page.keyboard.type(String(number));
+      if (number !== row.at(-1) || index < stations.length - 1) await strike(page, 'Tab');
     }
-    await press(page, 'Enter');
-    await expect.poll(() => figures(page)).toStrictEqual(wanted.figures);
-    expect(await sideArea(page)).toBe(wanted.side);
-    // A first hull is the news, and not all that comes with her; nothing had kept a limit before.
-    const ripple = page.locator('.ripple');
-    await reads(ripple.locator('h2'), 'The hull is drawn');
-    await reads(ripple.locator('p').first(), /^4220 mm long, 1422 mm wide, 443 mm deep\.$/);
-    expect(await ripple.innerText()).not.toMatch(/past a limit|numbers moved/);
-    // There is no plan that the typed numbers could be written over.
-    expect(await cell(page, 'offsets').locator('.box.written').count()).toBe(0);
-    expect(await page.locator('.offsets-faults').count()).toBe(0);
-    expect(await leftovers(page)).toStrictEqual([]);
-    await reload(page);
-    expect(await figures(page)).toStrictEqual(wanted.figures);
-  });
-
-  test('arrows, Enter, Home and End go from box to box; a typed one stays among its letters; Escape takes it back', async () => {
-    const page = await openFairLines();
-    await box(page, 'frame1.chine.halfBreadth').focus();
-    await press(page, 'ArrowRight');
-    expect(await inFocus(page)).toBe('frame1.chine.height');
-    // Past the forward that the keel's box holds for all edges of a frame.
-    await press(page, 'ArrowRight');
-    expect(await inFocus(page)).toBe('frame1.sheer.halfBreadth');
-    await press(page, 'ArrowDown', 'Enter');
-    expect(await inFocus(page)).toBe('frame3.sheer.halfBreadth');
-    await press(page, 'Shift+Enter', 'Home');
-    expect(await inFocus(page)).toBe('frame2.keel.x');
-    await press(page, 'End');
-    expect(await inFocus(page)).toBe('frame2.sheer.height');
-    await press(page, 'Control+Home');
-    expect(await inFocus(page)).toBe('transom.keel.x');
-    await press(page, 'Control+End');
-    expect(await inFocus(page)).toBe('stem.sheer.height');
-    const before = await box(page, 'stem.sheer.height').inputValue();
-    await page.keyboard.type('12');
-    await press(page, 'ArrowLeft');
-    await page.keyboard.type('3');
-    expect(await box(page, 'stem.sheer.height').inputValue()).toBe('132');
-    await press(page, 'Escape');
-    expect(await inFocus(page)).toBe('stem.sheer.height');
-    await expect.poll(() => box(page, 'stem.sheer.height').inputValue()).toBe(before);
-    // Untouched, Tab leaves the table, and comes back to the same box.
-    await press(page, 'Tab');
-    expect(await inFocus(page)).not.toBe('stem.sheer.height');
-    await press(page, 'Shift+Tab');
-    expect(await inFocus(page)).toBe('stem.sheer.height');
-  });
+  }
+  await strike(page, 'Enter');
+  await expect.poll(() => figures(page)).toStrictEqual(wanted.figures);
+  expect(await sideArea(page)).toBe(wanted.side);
+  // A first hull is the news, and not all that comes with her; nothing had kept a limit before.
+  const ripple = page.locator('.ripple');
+  await reads(ripple.locator('h2'), 'The hull is drawn');
+  await reads(ripple.locator('p').first(), /^4220 mm long, 1422 mm wide, 443 mm deep\.$/);
+  expect(await ripple.innerText()).not.toMatch(/past a limit|numbers moved/);
+  // There is no plan that the typed numbers could be written over.
+  expect(await cell(page, 'offsets').locator('.box.written').count()).toBe(0);
+  expect(await page.locator('.offsets-faults').count()).toBe(0);
+  expect(await leftovers(page)).toStrictEqual([]);
+  await reload(page);
+  expect(await figures(page)).toStrictEqual(wanted.figures);
 });
 
 const idOf = (name: string) => name.replaceAll(/ (.)/g, (_, letter: string) => letter.toUpperCase());
@@ -168,63 +132,128 @@ async function sideArea(page: Page): Promise<string> {
   return area;
 }
 
-test('a wrong entry is marked in its box, told at its place and in the list, and the last good hull stays', async () => {
-  const page = await openFairLines();
-  const chine = box(page, 'frame2.chine.halfBreadth');
-  const hull = page.locator('.hull-in-sight svg');
-  await hull.waitFor();
-  await chine.fill('54O');
-  await reads(sentence(page, 'frame2.chine.halfBreadth'), /540?|O/);
-  expect(await chine.getAttribute('aria-invalid')).toBe('true');
-  expect(await chine.getAttribute('aria-describedby')).toBe('says-frame2.chine.halfBreadth');
-  await reads(page.locator('.hull-in-sight .speaks'), /Last good hull/);
-  expect(await hull.count()).toBe(1);
-  await chine.blur();
-  expect(await chine.inputValue()).toBe('54O');
-  // The boxes beside it stand.
-  expect(await box(page, 'frame2.sheer.halfBreadth').inputValue()).not.toBe('');
-  expect(await page.locator('.offsets-grid [aria-invalid]').count()).toBe(1);
-  await page.locator('.offsets-faults .jump').first().click();
-  await expect.poll(() => inFocus(page)).toBe('frame2.chine.halfBreadth');
-  expect(await leftovers(page)).toStrictEqual([]);
-  await reload(page);
-  expect(await chine.inputValue()).toBe('54O');
-  await chine.fill('');
-  await chine.blur();
-  await expect.poll(() => page.locator('.offsets-grid [aria-invalid]').count()).toBe(0);
-  await expect.poll(() => chine.inputValue()).not.toBe('');
+test('numbers typed into the table: its keys, what is wrong, how it is written', async () => {
+  const page = await openTable();
+
+  await step('arrows, Enter, Home and End go from box to box; Escape takes a number back', async () => {
+    await box(page, 'frame1.chine.halfBreadth').focus();
+    await strike(page, 'ArrowRight');
+    expect(await inFocus(page)).toBe('frame1.chine.height');
+    // Past the forward that the keel's box holds for all edges of a frame.
+    await strike(page, 'ArrowRight');
+    expect(await inFocus(page)).toBe('frame1.sheer.halfBreadth');
+    await strike(page, 'ArrowDown', 'Enter');
+    expect(await inFocus(page)).toBe('frame3.sheer.halfBreadth');
+    await strike(page, 'Shift+Enter', 'Home');
+    expect(await inFocus(page)).toBe('frame2.keel.x');
+    await strike(page, 'End');
+    expect(await inFocus(page)).toBe('frame2.sheer.height');
+    await strike(page, 'Control+Home');
+    expect(await inFocus(page)).toBe('transom.keel.x');
+    await strike(page, 'Control+End');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+    const before = await box(page, 'stem.sheer.height').inputValue();
+    await page.keyboard.type('12');
+    await strike(page, 'ArrowLeft');
+    await page.keyboard.type('3');
+    expect(await box(page, 'stem.sheer.height').inputValue()).toBe('132');
+    await strike(page, 'Escape');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+    await expect.poll(() => box(page, 'stem.sheer.height').inputValue()).toBe(before);
+    // Untouched, Tab leaves the table, and comes back to the same box.
+    await strike(page, 'Tab');
+    expect(await inFocus(page)).not.toBe('stem.sheer.height');
+    await strike(page, 'Shift+Tab');
+    expect(await inFocus(page)).toBe('stem.sheer.height');
+  });
+
+  await step('a wrong entry is marked and told; the last good hull stays', async () => {
+    const chine = box(page, 'frame2.chine.halfBreadth');
+    const hull = page.locator('.hull-in-sight svg');
+    await hull.waitFor();
+    await chine.fill('54O');
+    await reads(sentence(page, 'frame2.chine.halfBreadth'), /540?|O/);
+    expect(await chine.getAttribute('aria-invalid')).toBe('true');
+    expect(await chine.getAttribute('aria-describedby')).toBe('says-frame2.chine.halfBreadth');
+    await reads(page.locator('.hull-in-sight .speaks'), /Last good hull/);
+    expect(await hull.count()).toBe(1);
+    await chine.blur();
+    expect(await chine.inputValue()).toBe('54O');
+    // The boxes beside it stand.
+    expect(await box(page, 'frame2.sheer.halfBreadth').inputValue()).not.toBe('');
+    expect(await page.locator('.offsets-grid [aria-invalid]').count()).toBe(1);
+    await page.locator('.offsets-faults .jump').first().click();
+    await expect.poll(() => inFocus(page)).toBe('frame2.chine.halfBreadth');
+    expect(await leftovers(page)).toStrictEqual([]);
+    await reload(page);
+    expect(await chine.inputValue()).toBe('54O');
+    await chine.fill('');
+    await chine.blur();
+    await expect.poll(() => page.locator('.offsets-grid [aria-invalid]').count()).toBe(0);
+    await expect.poll(() => chine.inputValue()).not.toBe('');
+  });
+
+  await step('three notations show the same numbers, and none of them changes one', async () => {
+    const sheer = box(page, 'frame2.sheer.halfBreadth');
+    const before = await figures(page);
+    const plain = await sheer.inputValue();
+    await pick(page, 'Written in', 'eighths');
+    await expect.poll(() => sheer.inputValue()).toMatch(/^\d-\d+-\d\+?$/);
+    await pick(page, 'Written in', 'feet');
+    await expect.poll(() => sheer.inputValue()).toMatch(/^\d\.\d+$/);
+    await pick(page, 'Written in', 'inches');
+    await pick(page, 'Written in', 'mm');
+    await expect.poll(() => sheer.inputValue()).toBe(plain);
+    expect(await figures(page)).toStrictEqual(before);
+    await pick(page, 'Written in', 'eighths');
+    await sheer.fill('2-9-4+');
+    await sheer.blur();
+    expect(await sheer.inputValue()).toBe('2-9-4+');
+    await sheer.fill('10-5');
+    await reads(sentence(page, 'frame2.sheer.halfBreadth'), /lacks a figure/);
+    await sheer.blur();
+    expect(await sheer.inputValue()).toBe('10-5');
+    await sheer.fill('');
+    await sheer.blur();
+    await pick(page, 'Written in', 'mm');
+    await expect.poll(() => sheer.inputValue()).toBe(plain);
+  });
+
+  await step('one number forward does for a frame until its edges are opened', async () => {
+    const keel = box(page, 'frame2.keel.x');
+    expect(await box(page, 'frame2.sheer.x').count()).toBe(0);
+    expect(await box(page, 'stem.sheer.x').count()).toBe(1);
+    await keel.fill('1610');
+    await keel.blur();
+    await reads(
+      page.locator('.offsets-grid tbody tr', { hasText: 'frame 2' }).locator('.shared').last(),
+      '1610',
+    );
+    await keel.focus();
+    await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
+    await page.getByRole('button', { name: 'Each edge its own forward' }).click();
+    await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(1);
+    await page.getByRole('button', { name: 'One forward for all edges' }).click();
+    await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(0);
+    await undoAll(page);
+  });
+
+  await step('the notation chosen for a boat is there again, and each boat has its own', async () => {
+    await pick(page, 'Written in', 'eighths');
+    await reload(page);
+    const caption = page.locator('.offsets-grid caption');
+    await reads(caption, /in feet-inches-eighths/);
+    await page.locator('.boat-pick').selectOption('creek-punt');
+    await reads(caption, /in millimetres/);
+    await page.locator('.boat-pick').selectOption('ferry-dory');
+    await expect.poll(() => caption.innerText()).toMatch(/in feet-inches-eighths/);
+  });
 });
 
-test('three notations show the same numbers, and none of them changes one', async () => {
-  const page = await openFairLines();
-  const sheer = box(page, 'frame2.sheer.halfBreadth');
-  const before = await figures(page);
-  const plain = await sheer.inputValue();
-  await pick(page, 'Written in', 'eighths');
-  await expect.poll(() => sheer.inputValue()).toMatch(/^\d-\d+-\d\+?$/);
-  await pick(page, 'Written in', 'feet');
-  await expect.poll(() => sheer.inputValue()).toMatch(/^\d\.\d+$/);
-  await pick(page, 'Written in', 'inches');
-  await pick(page, 'Written in', 'mm');
-  await expect.poll(() => sheer.inputValue()).toBe(plain);
-  expect(await figures(page)).toStrictEqual(before);
-  await pick(page, 'Written in', 'eighths');
-  await sheer.fill('2-9-4+');
-  await sheer.blur();
-  expect(await sheer.inputValue()).toBe('2-9-4+');
-  await sheer.fill('10-5');
-  await reads(sentence(page, 'frame2.sheer.halfBreadth'), /lacks a figure/);
-  await sheer.blur();
-  expect(await sheer.inputValue()).toBe('10-5');
-  await sheer.fill('');
-  await sheer.blur();
-  await pick(page, 'Written in', 'mm');
-  await expect.poll(() => sheer.inputValue()).toBe(plain);
-});
+test('a block from a spreadsheet, and the table taken to one', async () => {
+  const page = await openTable();
 
-describe('a block from a spreadsheet', () => {
-  test('with headings goes in by name; pasted back over itself it changes nothing', async () => {
-    const page = await openFairLines();
+  await step('with headings it goes in by name; pasted back over itself it changes nothing', async () => {
     const text = '\tsheer half-breadth\tsheer height\nframe 2\t840\t640\nframe 3\t850\t650';
     await paste(box(page, 'transom.keel.x'), text);
     await reads(told(page), /^4 numbers pasted/);
@@ -235,8 +264,7 @@ describe('a block from a spreadsheet', () => {
     await expect.poll(() => box(page, 'frame3.sheer.height').inputValue()).not.toBe('650');
   });
 
-  test('a bad cell is named and nothing is changed', async () => {
-    const page = await openFairLines();
+  await step('a bad cell is named and nothing is changed', async () => {
     const before = await page
       .locator('.offsets-grid .box')
       .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
@@ -252,8 +280,7 @@ describe('a block from a spreadsheet', () => {
     ).toStrictEqual(before);
   });
 
-  test('without headings it asks what it is, shows what it would become, and goes in by Enter', async () => {
-    const page = await openFairLines();
+  await step('without headings it asks what it is, and goes in by Enter', async () => {
     const place = box(page, 'frame2.sheer.halfBreadth');
     const before = await place.inputValue();
     await paste(place, '840\t640\n850\t650');
@@ -268,10 +295,73 @@ describe('a block from a spreadsheet', () => {
     await page.keyboard.press('Enter');
     await reads(told(page), /^4 numbers pasted\. Undo/);
     expect(await box(page, 'frame3.sheer.height').inputValue()).toBe('650');
+    await undoAll(page);
   });
 
-  test('laid out as most plans are, stations across and a block for each kind, goes into a new table in one go', async () => {
-    const page = await openFairLines();
+  await step('larger than the table it offers the stations it lacks', async () => {
+    const rows = () => page.locator('.offsets-grid tbody th').count();
+    const before = await rows();
+    // A key may follow at once: what asks takes the focus as it comes, not a frame later.
+    await page.evaluate(() => {
+      const seen = new MutationObserver(() => {
+        const asks = document.querySelector<HTMLElement>('.offsets-paste');
+        if (!asks || 'focusCame' in asks.dataset) return;
+        asks.dataset['focusCame'] = String(asks.contains(document.activeElement));
+      });
+      seen.observe(document.body, { childList: true, subtree: true });
+    });
+    await paste(box(page, 'stem.keel.x'), '4400\t300\n4500\t310');
+    await reads(page.locator('.offsets-paste'), /What is this block\?[^]*there is 1 station/);
+    expect(await page.locator('.offsets-paste').getAttribute('data-focus-came')).toBe('true');
+    await page.keyboard.press('Enter');
+    await page.getByRole('button', { name: 'Add a station and paste' }).click();
+    await expect.poll(rows).toBe(before + 1);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect.poll(rows).toBe(before);
+  });
+
+  await step('saved as CSV, each number is there whole; pasted back it changes nothing', async () => {
+    await pick(page, 'Written in', 'eighths');
+    const waits = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save the table as CSV' }).click();
+    const download = await waits;
+    expect(download.suggestedFilename()).toMatch(/\.offsets\.csv$/);
+    const text = readFileSync(await download.path(), 'utf8');
+    expect(text).toMatch(/^Station,keel forward,keel half-breadth,keel height,chine forward/);
+    await paste(box(page, 'transom.keel.x'), text);
+    await reads(told(page), /^63 numbers pasted, none of them other/);
+    await pick(page, 'Written in', 'mm');
+  });
+
+  await step('copied to the clipboard and pasted with the keys it changes nothing', async () => {
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy the table' }).click();
+    await reads(told(page), /The whole table is on the clipboard/);
+    const text = await page.evaluate(() => navigator.clipboard.readText());
+    const lines = text.trimEnd().split(/\r?\n/);
+    expect(lines).toHaveLength(8);
+    expect(lines[0]).toMatch(/^Station\tkeel forward\tkeel half-breadth\tkeel height\tchine forward/);
+    expect(lines[3]).toBe('frame 2\t1600\t0\t83\t1600\t543\t83\t1600\t851\t631');
+    const sheer = box(page, 'frame2.sheer.halfBreadth');
+    await sheer.fill('900');
+    await sheer.blur();
+    await box(page, 'transom.keel.x').focus();
+    await page.keyboard.press('ControlOrMeta+V');
+    await reads(told(page), /^63 numbers pasted, 1 of them other/);
+    expect(await sheer.inputValue()).toBe('851');
+    await undoAll(page);
+  });
+
+  await step('where the clipboard is kept shut it stands there as text', async () => {
+    await page.evaluate(() => {
+      navigator.clipboard.writeText = () => Promise.reject(new DOMException('shut', 'NotAllowedError'));
+    });
+    await page.getByRole('button', { name: 'Copy the table' }).click();
+    await reads(told(page), /keeps its clipboard shut/);
+    expect(await page.getByLabel('The table as text').inputValue()).toContain('frame 2\t1600\t0\t83');
+  });
+
+  await step('with stations across and a block for each kind it goes into a new table', async () => {
     const offsets = cell(page, 'offsets');
     await offsets.locator('summary', { hasText: 'A new table' }).click();
     const form = offsets.locator('.new-table');
@@ -302,208 +392,104 @@ describe('a block from a spreadsheet', () => {
     expect(await page.locator('.offsets-grid .box.written').count()).toBe(0);
     await reads(offsets.locator('.in-words'), /4 numbers are still missing/);
   });
-
-  test('larger than the table it offers the stations it lacks, and one undo takes all back', async () => {
-    const page = await openFairLines();
-    const rows = () => page.locator('.offsets-grid tbody th').count();
-    const before = await rows();
-    // A key may follow at once: what asks takes the focus as it comes, not a frame later.
-    await page.evaluate(() => {
-      const seen = new MutationObserver(() => {
-        const asks = document.querySelector<HTMLElement>('.offsets-paste');
-        if (!asks || 'focusCame' in asks.dataset) return;
-        asks.dataset['focusCame'] = String(asks.contains(document.activeElement));
-      });
-      seen.observe(document.body, { childList: true, subtree: true });
-    });
-    await paste(box(page, 'stem.keel.x'), '4400\t300\n4500\t310');
-    await reads(page.locator('.offsets-paste'), /What is this block\?[^]*there is 1 station/);
-    expect(await page.locator('.offsets-paste').getAttribute('data-focus-came')).toBe('true');
-    await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: 'Add a station and paste' }).click();
-    await expect.poll(rows).toBe(before + 1);
-    await page.getByRole('button', { name: 'Undo', exact: true }).click();
-    await expect.poll(rows).toBe(before);
-  });
 });
 
-test('stations are added on the battens, renamed with their entries, taken out, and all of it undone', async () => {
-  const page = await openFairLines();
-  const offsets = cell(page, 'offsets');
-  const [length] = await figures(page);
-  await box(page, 'frame2.sheer.halfBreadth').fill('frame3.sheer.halfBreadth - 10 mm');
-  await box(page, 'frame3.sheer.halfBreadth').focus();
-  await offsets.locator('summary', { hasText: 'Stations and edges' }).click();
-  const station = offsets.locator('.line-tools fieldset').first();
-  await station.getByRole('button', { name: 'Add one forward of it' }).click();
-  await reads(told(page), /read off the battens/);
-  expect((await figures(page))[0]).toBe(length);
-  expect(await page.locator('.offsets-faults').count()).toBe(0);
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+test('stations come and go, and are cut', async () => {
+  const page = await openTable();
 
-  await box(page, 'frame3.sheer.halfBreadth').focus();
-  const name = station.getByLabel('Name of the station');
-  await name.fill('frame 2');
-  await reads(station.locator('.says'), /already/);
-  await name.fill('mould 3');
-  await name.press('Enter');
-  await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('mould 3');
-  const sheer = box(page, 'frame2.sheer.halfBreadth');
-  await sheer.focus();
-  await expect.poll(() => sheer.inputValue()).toBe('mould3.sheer.halfBreadth - 10 mm');
-  await box(page, 'mould3.sheer.halfBreadth').focus();
-  await station.getByRole('button', { name: 'Take it out' }).click();
-  await reads(told(page), /Mould 3 is taken out.*still named by: frame 2, sheer: half breadth/i);
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('frame 3');
-});
+  await step(
+    'added on the battens, renamed with their entries, taken out, and all of it undone',
+    async () => {
+      const offsets = cell(page, 'offsets');
+      const [length] = await figures(page);
+      await box(page, 'frame2.sheer.halfBreadth').fill('frame3.sheer.halfBreadth - 10 mm');
+      await box(page, 'frame3.sheer.halfBreadth').focus();
+      await offsets.locator('summary', { hasText: 'Stations and edges' }).click();
+      const station = offsets.locator('.line-tools fieldset').first();
+      await station.getByRole('button', { name: 'Add one forward of it' }).click();
+      await reads(told(page), /read off the battens/);
+      expect((await figures(page))[0]).toBe(length);
+      expect(await page.locator('.offsets-faults').count()).toBe(0);
+      await page.getByRole('button', { name: 'Undo', exact: true }).click();
 
-test('one number forward does for a frame until its edges are opened', async () => {
-  const page = await openFairLines();
-  const keel = box(page, 'frame2.keel.x');
-  expect(await box(page, 'frame2.sheer.x').count()).toBe(0);
-  expect(await box(page, 'stem.sheer.x').count()).toBe(1);
-  await keel.fill('1610');
-  await keel.blur();
-  await reads(
-    page.locator('.offsets-grid tbody tr', { hasText: 'frame 2' }).locator('.shared').last(),
-    '1610',
+      await box(page, 'frame3.sheer.halfBreadth').focus();
+      const name = station.getByLabel('Name of the station');
+      await name.fill('frame 2');
+      await reads(station.locator('.says'), /already/);
+      await name.fill('mould 3');
+      await name.press('Enter');
+      await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('mould 3');
+      const sheer = box(page, 'frame2.sheer.halfBreadth');
+      await sheer.focus();
+      await expect.poll(() => sheer.inputValue()).toBe('mould3.sheer.halfBreadth - 10 mm');
+      await box(page, 'mould3.sheer.halfBreadth').focus();
+      await station.getByRole('button', { name: 'Take it out' }).click();
+      await reads(told(page), /Mould 3 is taken out.*still named by: frame 2, sheer: half breadth/i);
+      await page.getByRole('button', { name: 'Undo', exact: true }).click();
+      await page.getByRole('button', { name: 'Undo', exact: true }).click();
+      await expect.poll(() => page.locator('.offsets-grid tbody th').allInnerTexts()).toContain('frame 3');
+      await undoAll(page);
+    },
   );
-  await keel.focus();
-  await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
-  await page.getByRole('button', { name: 'Each edge its own forward' }).click();
-  await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(1);
-  await page.getByRole('button', { name: 'One forward for all edges' }).click();
-  await expect.poll(() => box(page, 'frame2.sheer.x').count()).toBe(0);
-});
 
-test('nothing is wider than a phone, one edge stands there at a time, and it prints as tables', async () => {
-  const page = await openFairLines({ width: 390, touch: true });
-  const scroll = () =>
-    page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-  expect(await scroll()).toBeLessThanOrEqual(0);
-  expect(await page.locator('.offsets-grid thead th[scope="col"]').count()).toBe(3);
-  await pick(page, 'Columns shown', 'edge sheer');
-  const wrap = page.locator('.offsets-wrap');
-  expect(await wrap.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
-  await page.emulateMedia({ media: 'print' });
-  await page.locator('.offsets-print table').first().waitFor();
-  expect(await page.locator('.offsets-print table').count()).toBe(3);
-  expect(await wrap.isVisible()).toBe(false);
-});
-
-test('a boat without a station opens, says what it waits for, and takes its first', async () => {
-  const page = await openFairLines();
-  const file = {
-    format: 'battenbook boat',
-    version: 1,
-    hull: { name: 'Bare', unit: 'mm', offsetsTo: 'outside of skin', edges: ['keel', 'sheer'], stations: [] },
-  };
-  await page.locator('.desk > summary').click();
-  await page.locator('input[type="file"]').setInputFiles({
-    name: 'bare.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(JSON.stringify(file)),
-  });
-  await expect.poll(() => page.locator('.offsets-grid .box').count()).toBe(0);
-  await reads(page.locator('.offsets-faults'), /until then there is no hull to draw.*at least 3 stations/s);
-  // No hull or drawing of the boat before stands in for it.
-  await expect.poll(() => page.locator('.hull-in-sight svg, .cell figure.drawing.stale').count()).toBe(0);
-  expect(await leftovers(page)).toStrictEqual([]);
-  await cell(page, 'offsets').locator('summary', { hasText: 'Stations and edges' }).click();
-  await page.getByRole('button', { name: 'Add a station' }).click();
-  await expect.poll(() => page.locator('.offsets-grid .box').count()).toBeGreaterThan(0);
-});
-
-test('saved as CSV, each number is there whole; pasted back it changes nothing', async () => {
-  const page = await openFairLines();
-  await pick(page, 'Written in', 'eighths');
-  const waits = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save the table as CSV' }).click();
-  const download = await waits;
-  expect(download.suggestedFilename()).toMatch(/\.offsets\.csv$/);
-  const text = readFileSync(await download.path(), 'utf8');
-  expect(text).toMatch(/^Station,keel forward,keel half-breadth,keel height,chine forward/);
-  await paste(box(page, 'transom.keel.x'), text);
-  await reads(told(page), /^63 numbers pasted, none of them other/);
-});
-
-describe('copied', () => {
-  const copy = (page: Page) => page.getByRole('button', { name: 'Copy the table' }).click();
-
-  test('the whole table is on the clipboard, and pasted with the keys it changes nothing', async () => {
-    const page = await openFairLines();
-    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-    await copy(page);
-    await reads(told(page), /The whole table is on the clipboard/);
-    const text = await page.evaluate(() => navigator.clipboard.readText());
-    const lines = text.trimEnd().split(/\r?\n/);
-    expect(lines).toHaveLength(8);
-    expect(lines[0]).toMatch(/^Station\tkeel forward\tkeel half-breadth\tkeel height\tchine forward/);
-    expect(lines[3]).toBe('frame 2\t1600\t0\t83\t1600\t543\t83\t1600\t851\t631');
+  await step('a number of a cut frame, and one measured, says why it does not move', async () => {
+    await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
+    const sheet = page.locator('.boat-sheet');
+    await sheet.locator('.pick select').selectOption('frame2');
+    await sheet.getByRole('button', { name: 'Mark frame 2 as cut' }).click();
+    await sheet.locator('.close-sheet').click();
     const sheer = box(page, 'frame2.sheer.halfBreadth');
-    await sheer.fill('900');
-    await sheer.blur();
-    await box(page, 'transom.keel.x').focus();
-    await page.keyboard.press('ControlOrMeta+V');
-    await reads(told(page), /^63 numbers pasted, 1 of them other/);
-    expect(await sheer.inputValue()).toBe('851');
+    const word = page.locator('[id="held-frame2.sheer.halfBreadth"]');
+    const note = page.locator('.held-note');
+    await reads(word, 'cut 851');
+    expect(await note.count()).toBe(0);
+    const before = await figures(page);
+    await sheer.fill('860');
+    await reads(
+      note,
+      'Frame 2 stays as it is built: sheer, half-breadth is cut to 851. What is typed here moves the design alone. Frame 2 in the boat’s own sheet',
+    );
+    expect(await sheer.getAttribute('aria-describedby')).toBe('held-frame2.sheer.halfBreadth');
+    expect(await figures(page)).toStrictEqual(before);
+    // It speaks of the columns shown.
+    await pick(page, 'Columns shown', 'height');
+    await expect.poll(() => note.count()).toBe(0);
+    await pick(page, 'Columns shown', 'all');
+    await note.getByRole('button').click();
+    await expect.poll(() => sheet.locator('.pick select').inputValue()).toBe('frame2');
+    await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"] .measure-key').click();
+    await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"]').getByLabel('Measured').fill('848');
+    await reads(word, 'measured 848');
+    await reads(note, /sheer, half-breadth measures 848/);
   });
 
-  test('where the clipboard is kept shut it stands there as text', async () => {
-    const page = await openFairLines();
-    await page.evaluate(() => {
-      navigator.clipboard.writeText = () => Promise.reject(new DOMException('shut', 'NotAllowedError'));
+  await step('a boat without a station opens, says what it waits for, and takes its first', async () => {
+    const file = {
+      format: 'battenbook boat',
+      version: 1,
+      hull: {
+        name: 'Bare',
+        unit: 'mm',
+        offsetsTo: 'outside of skin',
+        edges: ['keel', 'sheer'],
+        stations: [],
+      },
+    };
+    await page.locator('.desk > summary').click();
+    await page.locator('input[type="file"]').setInputFiles({
+      name: 'bare.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(JSON.stringify(file)),
     });
-    await copy(page);
-    await reads(told(page), /keeps its clipboard shut/);
-    expect(await page.getByLabel('The table as text').inputValue()).toContain('frame 2\t1600\t0\t83');
+    await expect.poll(() => page.locator('.offsets-grid .box').count()).toBe(0);
+    await reads(page.locator('.offsets-faults'), /until then there is no hull to draw.*at least 3 stations/s);
+    // No hull or drawing of the boat before stands in for it.
+    await expect.poll(() => page.locator('.hull-in-sight svg, .cell figure.drawing.stale').count()).toBe(0);
+    expect(await leftovers(page)).toStrictEqual([]);
+    await unfold(cell(page, 'offsets'), 'Stations and edges');
+    await page.getByRole('button', { name: 'Add a station' }).click();
+    await expect.poll(() => page.locator('.offsets-grid .box').count()).toBeGreaterThan(0);
   });
-});
-
-test('the notation chosen for a boat is there again, and each boat has its own', async () => {
-  const page = await openFairLines();
-  await pick(page, 'Written in', 'eighths');
-  await reload(page);
-  const caption = page.locator('.offsets-grid caption');
-  await reads(caption, /in feet-inches-eighths/);
-  await page.locator('.boat-pick').selectOption('creek-punt');
-  await reads(caption, /in millimetres/);
-  await page.locator('.boat-pick').selectOption('ferry-dory');
-  await expect.poll(() => caption.innerText()).toMatch(/in feet-inches-eighths/);
-});
-
-test('a number of a cut frame, and one measured, has its word under the box, and says why it does not move', async () => {
-  const page = await openFairLines();
-  await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
-  const sheet = page.locator('.boat-sheet');
-  await sheet.locator('.pick select').selectOption('frame2');
-  await sheet.getByRole('button', { name: 'Mark frame 2 as cut' }).click();
-  await sheet.locator('.close-sheet').click();
-  const sheer = box(page, 'frame2.sheer.halfBreadth');
-  const word = page.locator('[id="held-frame2.sheer.halfBreadth"]');
-  const note = page.locator('.held-note');
-  await reads(word, 'cut 851');
-  expect(await note.count()).toBe(0);
-  const before = await figures(page);
-  await sheer.fill('860');
-  await reads(
-    note,
-    'Frame 2 stays as it is built: sheer, half-breadth is cut to 851. What is typed here moves the design alone. Frame 2 in the boat’s own sheet',
-  );
-  expect(await sheer.getAttribute('aria-describedby')).toBe('held-frame2.sheer.halfBreadth');
-  expect(await figures(page)).toStrictEqual(before);
-  // It speaks of the columns shown.
-  await pick(page, 'Columns shown', 'height');
-  await expect.poll(() => note.count()).toBe(0);
-  await pick(page, 'Columns shown', 'all');
-  await note.getByRole('button').click();
-  await expect.poll(() => sheet.locator('.pick select').inputValue()).toBe('frame2');
-  await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"] .measure-key').click();
-  await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"]').getByLabel('Measured').fill('848');
-  await reads(word, 'measured 848');
-  await reads(note, /sheer, half-breadth measures 848/);
 });
 
 describe('forty stations of eight edges', () => {
@@ -529,7 +515,7 @@ describe('forty stations of eight edges', () => {
   };
 
   test('a letter typed draws anew only the boxes that it changes', { timeout: 120_000 }, async () => {
-    const page = await openFairLines();
+    const page = await openTable();
     await page.locator('.desk > summary').click();
     await page.locator('input[type="file"]').setInputFiles({
       name: 'long.json',
@@ -563,38 +549,47 @@ describe('forty stations of eight edges', () => {
   });
 });
 
-describe('for everyone', () => {
-  const axeSource = readFileSync(inRoot('node_modules/axe-core/axe.min.js'), 'utf8');
+/** Wider than the window, px. */
+const tooWide = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
-  test.each([
-    [390, 'light'],
-    [390, 'dark'],
-    [1280, 'light'],
-    [1280, 'dark'],
-  ] as const)(
-    'axe finds nothing at %i px by %s, with a fault, a refused paste and all tools open',
-    async (width, colorScheme) => {
-      const page = await openFairLines({ width, colorScheme, touch: width < 500, reducedMotion: 'reduce' });
-      await pick(page, 'Columns shown', 'edge chine');
-      await box(page, 'frame2.chine.halfBreadth').fill('54O');
-      await paste(box(page, 'frame1.chine.height'), '1\t2\t3\t4\t5');
-      const tools = cell(page, 'offsets').locator('.offsets details:not([open]) > summary');
-      while ((await tools.count()) > 0) await tools.first().click();
-      await arrived(page);
-      await page.evaluate(axeSource);
-      const found = await page.evaluate(async () => {
-        const { axe } = globalThis as unknown as { axe: { run: (place: string) => Promise<AxeResults> } };
-        const { violations } = await axe.run('[data-cell="offsets"]');
-        return violations.flatMap(({ id, nodes }) =>
-          nodes.map(({ target }) => `${id} at ${target.join(' ')}`),
-        );
-      });
-      expect(found).toStrictEqual([]);
-      expect(
-        await page.evaluate(
-          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-        ),
-      ).toBeLessThanOrEqual(0);
-    },
-  );
+test('nothing is wider than a phone, one edge stands there at a time, and it prints as tables', async () => {
+  const page = await openTable({ width: 390, touch: true });
+  expect(await tooWide(page)).toBeLessThanOrEqual(0);
+  expect(await page.locator('.offsets-grid thead th[scope="col"]').count()).toBe(3);
+  await pick(page, 'Columns shown', 'edge sheer');
+  const wrap = page.locator('.offsets-wrap');
+  expect(await wrap.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0);
+  await page.emulateMedia({ media: 'print' });
+  await page.locator('.offsets-print table').first().waitFor();
+  expect(await page.locator('.offsets-print table').count()).toBe(3);
+  expect(await wrap.isVisible()).toBe(false);
 });
+
+test.each([390, 1280])(
+  'axe finds nothing at %i px by light and by dark, with a fault, a refused paste and all tools open',
+  async (width) => {
+    const page = await openTable({ width, touch: width < 500, reducedMotion: 'reduce' });
+    await pick(page, 'Columns shown', 'edge chine');
+    await box(page, 'frame2.chine.halfBreadth').fill('54O');
+    await paste(box(page, 'frame1.chine.height'), '1\t2\t3\t4\t5');
+    const tools = cell(page, 'offsets').locator('.offsets details:not([open]) > summary');
+    while ((await tools.count()) > 0) await tools.first().click();
+    await arrived(page);
+    await page.evaluate(readFileSync(inRoot('node_modules/axe-core/axe.min.js'), 'utf8'));
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await step(colorScheme, async () => {
+        await page.emulateMedia({ colorScheme });
+        const found = await page.evaluate(async () => {
+          const { axe } = globalThis as unknown as { axe: { run: (place: string) => Promise<AxeResults> } };
+          const { violations } = await axe.run('[data-cell="offsets"]');
+          return violations.flatMap(({ id, nodes }) =>
+            nodes.map(({ target }) => `${id} at ${target.join(' ')}`),
+          );
+        });
+        expect(found).toStrictEqual([]);
+        expect(await tooWide(page)).toBeLessThanOrEqual(0);
+      });
+    }
+  },
+);

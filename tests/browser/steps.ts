@@ -17,16 +17,34 @@ export type Notebook = (typeof notebooks)[number];
  * Notebooks made for journeys (`tests/browser/notebooks`): two or three cells under their own names. A page of
  * twenty cells takes seconds to open and to draw anew; a journey that works with one of them needs no more.
  */
-export const smallNotebooks = ['offsets', 'scarf-and-resin'] as const;
+export const smallNotebooks = [
+  'boards',
+  'fastening',
+  'frame-pattern',
+  'lines',
+  'misread',
+  'offsets',
+  'quick-scarf',
+  'scarf-and-resin',
+  'short-build',
+] as const;
 export type SmallNotebook = (typeof smallNotebooks)[number];
+
+/** Which site a notebook is in, and its address there. */
+export const placeOf = (
+  notebook: Notebook | SmallNotebook,
+  options: PageOptions,
+): Pick<PageOptions, 'small' | 'at'> => ({
+  small: smallNotebooks.some((one) => one === notebook),
+  at: `${options.at ?? ''}#/${notebook}`,
+});
 
 /** Opens a notebook and waits until all its cells have come. */
 export async function openNotebook(
   notebook: Notebook | SmallNotebook,
   options: PageOptions = {},
 ): Promise<Page> {
-  const small = smallNotebooks.some((one) => one === notebook);
-  const page = await openPage({ ...options, small, at: `${options.at ?? ''}#/${notebook}` });
+  const page = await openPage({ ...options, ...placeOf(notebook, options) });
   await arrived(page);
   return page;
 }
@@ -132,6 +150,38 @@ export const textOf = async (place: Locator): Promise<string> =>
 export async function reads(place: Locator, text: string | RegExp): Promise<void> {
   if (typeof text === 'string') await expect.poll(() => textOf(place)).toBe(text);
   else await expect.poll(() => textOf(place)).toMatch(text);
+}
+
+/** A step of a story that goes on in one page: if it fails, the failure says which. */
+export async function step(what: string, run: () => Promise<void>): Promise<void> {
+  try {
+    await run();
+  } catch (fault) {
+    if (fault instanceof Error) fault.message = `${what}: ${fault.message}`;
+    throw fault;
+  }
+}
+
+/**
+ * Waits until the page is at rest after an edit: it takes itself to be so after a pause in typing, at its next idle
+ * moment. Both go in the order they were asked for, so that these come after the page's own.
+ */
+export const atRest = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    await new Promise((pause) => setTimeout(pause, 60));
+    await new Promise((idle) => requestIdleCallback(idle));
+  });
+
+/** Takes back all that was done on the boat in hand, as far as her steps go. */
+export async function undoAll(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const undo = [...document.querySelectorAll('button')].find((one) => one.textContent.trim() === 'Undo');
+    if (!undo) throw new Error('there is no key to undo with');
+    while (!undo.disabled) {
+      undo.click();
+      await new Promise(requestAnimationFrame);
+    }
+  });
 }
 
 /** A button of the page by its words. */
