@@ -26,12 +26,12 @@ export function partOf(name: string): string {
 }
 
 /**
- * The entry that stands in place of the designed one; undefined where the design holds. A measurement
- * outranks what a part was cut to: the tape is right about the wood.
+ * The entries that stand in place of the designed ones. A measurement outranks what a part was cut to: the tape is
+ * right about the wood.
  */
-export function builtEntry({ measured, cut }: AsBuilt, name: string): string | undefined {
-  if (Object.hasOwn(measured, name)) return measured[name];
-  const part = partOf(name);
-  const held = Object.hasOwn(cut, part) ? cut[part]?.held : undefined;
-  return held && Object.hasOwn(held, name) ? held[name] : undefined;
+export function builtEntries({ measured, cut }: AsBuilt): Entries {
+  const held = Object.entries(cut).flatMap(([part, as]) =>
+    Object.entries(as.held).filter(([name]) => partOf(name) === part),
+  );
+  return Object.fromEntries([...held, ...Object.entries(measured)]);
 }

@@ -2,7 +2,7 @@
  * The boat: offsets, the hull drawn from them, its parts, and the quantities they offer. What only a few cells
  * need is fetched with them and imported from its own file: frame-outline, frame-pieces, transom-shape.
  */
-export { type AsBuilt, builtEntry, type CutPart, nothingBuilt, partOf } from './as-built';
+export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from './as-built';
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';

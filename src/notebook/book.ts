@@ -1,30 +1,30 @@
 /**
  * The notebook in hand: a boat, one or two versions of it, and the graph of each.
  *
- * State is immutable and stepped through by the history; the graphs read it through one small
- * signal a written entry, so an edit wakes only what depends on it.
+ * State is immutable and stepped through by the history; the graphs compare what is written with what was, so
+ * that an edit wakes only what depends on it.
  */
-import { batch, computed, type ReadonlySignal, signal, type Signal } from '@preact/signals-core';
+import { batch, computed, type ReadonlySignal, signal } from '@preact/signals-core';
 import {
   type AsBuilt,
-  builtEntry,
+  type BoatLists,
+  builtEntries,
   type CutPart,
   type Derived,
   type Ends,
-  type Found,
   type Given,
   type Hull,
   type Read,
   type Table,
 } from '../boat';
-import { lists } from '../boat/lists';
 import type { TableEdit } from '../boat/table-edits';
 import { plainShown, type Shown } from '../measure';
 import type { Difference } from './difference';
+import { createFindings, type Findings } from './findings';
 import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
 import { type Kept, stepBetween, stepFrom } from './saved-text';
-import { type Standing, standing } from './standing';
+import { standing } from './standing';
 import {
   type BookState,
   type Changes,
@@ -38,7 +38,6 @@ import {
   tryAnother,
   type Version,
   write,
-  writtenIn,
 } from './state';
 
 /** All that can be asked of a boat of a given table: its own quantities and those of the cells. */
@@ -46,6 +45,10 @@ export interface Catalogue {
   readonly given: readonly Given[];
   readonly derived: readonly Derived[];
   readonly hull: (read: Read) => Hull;
+  /** What the boat has to choose from; without a boat there is nothing. */
+  readonly onBoat?: BoatLists;
+  /** What these quantities take her to end in, and what she does end in as drawn. */
+  readonly ends?: { readonly taken: Ends; readonly of: (hull: Hull) => Ends };
 }
 
 export interface Book {
@@ -94,13 +97,13 @@ const MOST_STEPS = 300;
 /**
  * @param start the boat to begin with
  * @param catalogueOf lists the quantities of a boat; asked again only when the table changes, or what she ends in
- * @param found what searches have found, tracked
+ * @param findings what searches have found
  * @param chosen the units that the builder has chosen, tracked
  */
 export function createBook(
   start: BookState,
-  catalogueOf: (table: Table, ends: Ends) => Catalogue,
-  found: Found = () => null,
+  catalogueOf: (table: Table, ends?: Ends) => Catalogue,
+  findings: Findings = createFindings(),
   chosen: () => Shown = () => plainShown,
 ): Book {
   const history = signal<History<BookState>>(startHistory(start));
@@ -110,22 +113,18 @@ export function createBook(
   const later = signal<readonly Difference[]>([]);
   const state = computed(() => history.value.present);
   const table = computed(() => state.value.table);
-  const entriesOf = (look: Look) => signalled(look, () => history.peek().present);
-  const built = entriesOf(({ asBuilt }, name) => builtEntry(asBuilt, name));
-  const written: Record<Version, SignalledEntries> = {
-    first: entriesOf((present, name) => writtenIn(present, 'first', name)),
-    second: entriesOf((present, name) => writtenIn(present, 'second', name)),
-  };
-
-  const stands = (version: Version): ReadonlySignal<Standing> =>
-    standing(() => table.value, catalogueOf, {
-      written: written[version].entry,
-      built: built.entry,
-      found,
-      chosen,
-      shown: plainShown,
-    });
-  const [firstStands, secondStands] = [stands('first'), stands('second')];
+  const asBuilt = computed(() => state.value.asBuilt);
+  const built = computed(() => builtEntries(asBuilt.value));
+  const stands = standing(() => table.value, catalogueOf, {
+    entries: () => state.value.entries,
+    findings,
+    chosen,
+    shown: plainShown,
+  });
+  const firstStands = stands((design) => design.asBuilt(() => built.value));
+  const secondStands = stands((design) =>
+    design.with(() => state.value.second ?? {}).asBuilt(() => built.value),
+  );
   const isTwo = computed(() => state.value.second !== null);
   const first = computed(() => firstStands.value.graph);
   const second = computed(() => (isTwo.value ? secondStands.value.graph : null));
@@ -141,7 +140,6 @@ export function createBook(
     batch(() => {
       history.value = next;
       if (next.present === before.present) return;
-      for (const entries of [built, written.first, written.second]) entries.renew();
       const goesOn = next.run !== null && next.run === before.run && next.past === before.past;
       if (!goesOn) step.value += 1;
     });
@@ -185,7 +183,7 @@ export function createBook(
   return {
     state,
     catalogue,
-    asBuilt: computed(() => state.value.asBuilt),
+    asBuilt,
     step,
     first,
     second,
@@ -196,7 +194,7 @@ export function createBook(
     measure: (changes, run) => change(measure(history.peek().present, changes), run),
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
     reshape: (edit) =>
-      change(reshape(history.peek().present, edit, choosing(catalogue.peek(), table.peek()))),
+      change(reshape(history.peek().present, edit, choosing(catalogue.peek()))),
     settle: () => go(settle(history.peek())),
     undo: () =>
       batch(() => {
@@ -227,33 +225,9 @@ function stepOf(from: BookState, to: BookState): Difference {
 }
 const steps = new WeakMap<BookState, WeakMap<BookState, Difference>>();
 
-type Look = (state: BookState, name: string) => string | undefined;
-
-/** Entries of a kind, one small signal a name. */
-interface SignalledEntries {
-  /** The entry now; tracked. */
-  readonly entry: (name: string) => string | undefined;
-  /** Looks at each entry anew, and wakes whoever read one that changed. */
-  readonly renew: () => void;
-}
-
-function signalled(look: Look, present: () => BookState): SignalledEntries {
-  const known = new Map<string, Signal<string | undefined>>();
-  return {
-    entry: (name) => {
-      const entry = known.get(name) ?? signal(look(present(), name));
-      known.set(name, entry);
-      return entry.value;
-    },
-    renew: () => {
-      for (const [name, entry] of known) entry.value = look(present(), name);
-    },
-  };
-}
-
 /** Which given quantities answer a choice between stations or edges of the table. */
-function choosing({ given }: Catalogue, table: Table): (name: string) => boolean {
-  const { stations, edges } = lists(table);
+function choosing({ given, onBoat }: Catalogue): (name: string) => boolean {
+  const { stations = [], edges = [] } = onBoat ?? {};
   const places = new Set([...stations, ...edges].map(({ id }) => id));
   const choices = given.filter(
     ({ options = [] }) =>

@@ -1,5 +1,5 @@
 /** All quantities of a boat: its own, and those of the cells that stand in a notebook. */
-import { boatQuantities, type Ends, layoutOf, lists, type Table } from '../boat';
+import { boatQuantities, type Ends, endsOf, layoutOf, lists, plannedEnds, type Table } from '../boat';
 import type { Instance } from '../cells';
 import type { Catalogue } from './book';
 import { brought, withCells } from './loose-catalogue';
@@ -8,9 +8,11 @@ import { brought, withCells } from './loose-catalogue';
 export function catalogueOf(table: Table, instances: readonly Instance[], ends?: Ends): Catalogue {
   const { given, derived, hull } = boatQuantities(table, ends);
   const more = brought(layoutOf(table, ends), instances);
-  return withCells(
-    { given: [...given, ...more.given], derived: [...derived, ...more.derived], hull },
-    lists(table),
-    instances,
-  );
+  const onBoat = lists(table);
+  const boat = { given: [...given, ...more.given], derived: [...derived, ...more.derived], hull };
+  return {
+    ...withCells(boat, onBoat, instances),
+    onBoat,
+    ends: { taken: ends ?? plannedEnds(table), of: endsOf },
+  };
 }

@@ -57,7 +57,7 @@ export function lookAt(part: string, graph: Graph, instances: Iterable<Instance>
     ofCells.push(...shownBy(instance, by, part, graph));
   }
   const isLooking = ofCells.length > 0;
-  return { graph: isLooking ? graph.lookedAt(answers) : graph, names: [...own, ...ofCells] };
+  return { graph: isLooking ? graph.with(() => answers) : graph, names: [...own, ...ofCells] };
 }
 
 /** Whether a choice of the cell has the part among its answers. */

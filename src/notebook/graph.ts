@@ -1,14 +1,16 @@
 /**
- * The graph of quantities: one computed signal a quantity, evaluated only when looked at.
+ * The graph of quantities: what each comes to, and why it comes to nothing where it does.
  *
  * Given quantities hold entries (texts over other quantities); derived ones hold functions.
  * A value is a number, a choice or an issue, so a fault stays with what depends on it: whoever
  * asks for a quantity without a value becomes an issue itself and says what it waits for.
+ *
+ * Inside it is a network of plain values; at its rim, where the page looks, are signals.
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
-import { attempt, type Derived, type Found, type Given, type Hull, type Read, type Value } from '../boat';
+import { type Derived, type Given, type Hull, type Read, type Value } from '../boat';
 import { type Issue, isIssue, issue, type Shown, unknownName } from '../measure';
-import { createDependencies } from './dependencies';
+import type { Findings } from './findings';
 import {
   chosenBy,
   type EntryReading,
@@ -18,7 +20,11 @@ import {
   readGiven,
   type Surroundings,
 } from './given';
-import type { Changes } from './state';
+import { builtAt, type Moment, tellDifferences, writtenAt } from './moment';
+import { createNetwork, type Id, type Network } from './network';
+import { entryIdOf, otherId, type Place, type Places, placesOf } from './places';
+import { HULL, type Look, readerOf, Waiting, workFor } from './reader';
+import type { Changes, Entries } from './state';
 
 /** What a given quantity's entry is by the design, how it came to be, and what stands in its place. */
 export interface EntryState {
@@ -37,66 +43,186 @@ export interface Graph {
   quantity(name: string): Given | Derived | undefined;
   /** The value now; tracked when read inside a computed or an effect. */
   value(name: string): Value;
+  /** The value now, for who looks once: it is not tracked. */
+  peek(name: string): Value;
   /** What a quantity would be, had nothing been measured or cut; tracked. */
   designed(name: string): Value;
   /** The entry of a given quantity now; tracked. */
   entry(name: string): EntryState | undefined;
   /** The hull, or why it can't be drawn; tracked. */
   hull(): Hull | Issue;
-  /** What a quantity read when it was last worked out. */
+  /** The quantities that one read when it was last worked out. */
   dependsOn(name: string): readonly string[];
   /** Works something out from the graph, turning a missing value into an issue; tracked. */
   readonly work: <T>(by: (read: Read) => T) => T | Issue;
-  /** The same hull with other answers given to the cells; null stands for a preset. It follows this graph. */
-  lookedAt(answers: Changes): Graph;
+  /**
+   * The same graph under other entries; null stands for a preset. It follows this one, and works out only what
+   * comes to something else.
+   * @param changes tracked
+   */
+  with(changes: () => Changes): Graph;
+  /**
+   * The same graph with what was measured or cut to in place of its entries.
+   * @param built tracked
+   */
+  asBuilt(built: () => Entries): Graph;
 }
 
 export interface GraphParts {
   readonly given: readonly Given[];
   readonly derived: readonly Derived[];
   readonly hull: (read: Read) => Hull;
-  /** The written entry of a given quantity, tracked; undefined where nothing is written. */
-  readonly written: (name: string) => string | undefined;
-  /** The entry that was measured or cut to and stands in place of what is written, tracked. */
-  readonly built?: (name: string) => string | undefined;
-  /** What searches have found, tracked; without it nothing has been. */
-  readonly found?: Found;
+  /** What is written, tracked; the preset of a quantity holds where nothing is. A record is never changed, only replaced. */
+  readonly entries: () => Entries;
+  /** What searches have found; without it nothing has been. */
+  readonly findings?: Findings;
   /** Units in which bare numbers in presets and files are read. */
   readonly shown: Shown;
   /** The units the builder has chosen, tracked: what is sold by them, and what sentences are told in; else `shown`. */
   readonly chosen?: () => Shown;
 }
 
-/** Thrown by a read that finds no value, caught where the asking quantity is worked out. */
-class Waiting extends Error {
-  readonly why: Issue;
-  constructor(why: Issue) {
-    super(why.issue);
-    this.why = why;
-  }
+/** What nodes hold: a quantity's value, the reading of an entry, or what is no quantity's. */
+type Held = Value | EntryHeld | Hull | Shown | boolean;
+
+interface EntryHeld extends EntryReading {
+  readonly written: boolean;
+  /** What was measured or cut to: it stands in place of what is written. */
+  readonly built?: EntryReading;
 }
 
-/** The asker that a preset is where it turns on a choice: it is worked out apart from the value. */
-const presetOf = (name: string) => `${name} (preset)`;
+/** A graph, with what others are laid over it by. */
+interface Laid {
+  readonly graph: Graph;
+  readonly network: Network<Held>;
+  readonly moment: ReadonlySignal<Moment>;
+  /** Takes note of what differs from the moment before. */
+  readonly look: (moment: Moment) => void;
+  /** The graph before anything was measured or cut. */
+  readonly design: () => Laid;
+}
 
-/** The hull has no name of its own among the quantities, but takes part in circles. */
-const HULL = 'the hull';
+const nothing: Entries = {};
 
 export function createGraph(parts: GraphParts): Graph {
-  const given = new Map(parts.given.map((quantity) => [quantity.name, quantity]));
-  const derived = new Map(parts.derived.map((quantity) => [quantity.name, quantity]));
-  const names = [...given.keys(), ...derived.keys()];
-  // One of two would win in silence.
-  if (new Set(names).size < parts.given.length + parts.derived.length)
-    throw new TypeError(`two quantities of one name: ${repeatedIn(parts).join(', ')}`);
-  const dependencies = createDependencies();
+  const { entries, findings, shown, chosen = () => shown } = parts;
+  const moment = computed((): Moment => ({
+    below: null,
+    written: entries(),
+    built: nothing,
+    shown: chosen(),
+    findings: findings?.count.value ?? 0,
+  }));
+  return lay(parts, placesOf(parts.given, parts.derived), moment).graph;
+}
 
-  const quantity = (name: string) => given.get(name) ?? derived.get(name);
-  const chosen = parts.chosen ?? (() => parts.shown);
-  const inches = computed(() => chosen().length !== 'mm');
+/**
+ * @param below the graph to lie over
+ * @param designOf the same graph before anything was measured, where that is another
+ */
+function lay(
+  parts: GraphParts,
+  places: Places,
+  moment: ReadonlySignal<Moment>,
+  below?: Laid,
+  designOf?: () => Laid,
+): Laid {
+  const { names, quantity, given, idOf, at: placeAt } = places;
+  /** What the network knows of. */
+  let now: Moment = moment.peek();
+  below?.look(now.below!); // a graph over another has its moment over the other's
+
+  const network = createNetwork<Held>({
+    work: workOut,
+    same,
+    ...(below && { over: below.network, isOwn }),
+  });
+
+  function isOwn(id: Id): boolean {
+    const place = placeAt(id);
+    return place.is === 'entry' && [now.written, now.built].some((own) => Object.hasOwn(own, place.of.name));
+  }
+
+  function look(moment: Moment): void {
+    if (moment === now) return;
+    const was = now;
+    now = moment;
+    if (moment.below) below?.look(moment.below);
+    if (was.shown !== moment.shown)
+      for (const other of ['units', 'inches'] as const) network.mark(otherId(other));
+    if (was.findings !== moment.findings) network.mark(otherId('findings'));
+    tellDifferences(was, moment, (name) => {
+      const id = given(name) && idOf(name);
+      if (id !== undefined) network.mark(entryIdOf(id));
+    });
+  }
+
+  /** What is being worked out, for what is said of circles and waits. */
+  let asker = '';
+
+  function workOut(id: Id): Held {
+    const place = placeAt(id);
+    const above = asker;
+    asker = nameOf(id);
+    try {
+      return worked(place, id);
+    } finally {
+      asker = above;
+    }
+  }
+
+  function worked(place: Place, id: Id): Held {
+    switch (place.is) {
+      case 'given':
+        return givenValue(place.of, id);
+      case 'entry':
+        return entryOf(place.of);
+      case 'derived':
+        return finite(
+          place.of.meaning,
+          workFor(() => place.of.from(read)),
+        );
+      case 'hull':
+        return workFor(() => parts.hull(read));
+      case 'units':
+        return now.shown;
+      case 'inches':
+        return now.shown.length !== 'mm';
+      case 'findings':
+        return now.findings;
+    }
+  }
+
+  /** What is written, else the preset, which may turn on a choice of the same cell. */
+  function entryOf(of: Given): EntryHeld {
+    const text = writtenAt(now, of.name);
+    const { presetFrom } = of;
+    const inForce = text ?? (presetFrom ? workFor(() => presetFrom(read)) : of.preset);
+    // A link that waits for a choice leaves no other number in its place.
+    const reading = isIssue(inForce) ? { text: '', says: inForce } : readGiven(of, inForce, around);
+    const built = builtAt(now, of.name);
+    return {
+      ...reading,
+      written: text !== undefined,
+      ...(built !== undefined && { built: readBuilt(of, built, around) }),
+    };
+  }
+
+  function givenValue(of: Given, id: Id): Value {
+    const entry = entryAt(id);
+    const { text, says } = entry.built ?? entry;
+    if (typeof says === 'string') return workFor(() => chosenBy(of, text, read));
+    if (isIssue(says)) return says;
+    const value = workFor(() => says.evaluate((other) => read.number(other)));
+    return isIssue(value) ? value : (outOfRange(of)(value) ?? finite(of.meaning, value));
+  }
+
+  // What a node holds goes by its place: see `worked`.
+  const entryAt = (valueId: Id) => network.ask(entryIdOf(valueId)) as EntryHeld;
+
   const around: Surroundings = {
     shown: parts.shown,
-    told: chosen,
+    told: () => network.ask(otherId('units')) as Shown,
     kindOf: (name) => quantity(name)?.kind,
     known: () => names,
     meaningOf: (name) =>
@@ -104,204 +230,147 @@ export function createGraph(parts: GraphParts): Graph {
         ?.meaning.split(/[,;:(]/)[0]
         ?.trim(),
   };
+  const outOfRange = once((of: Given) => rangeOf(of, around));
 
-  /** The value of `name` for `asker`; never an issue. */
-  function ask(asker: string, name: string): number | string {
-    dependencies.note(asker, name);
-    if (!quantity(name)) {
-      throw new Waiting(issue(unknownName(name, names, around.meaningOf)));
-    }
-    const value = guardCircle(asker, name, () => valueSignal(name).value);
-    if (isIssue(value)) throw new Waiting(waitFor(asker, name, value));
-    return value;
+  /** The node of a name, for a working that asks for it. */
+  function named(name: string): Id {
+    const id = idOf(name);
+    if (id === undefined) throw new Waiting(issue(unknownName(name, names, around.meaningOf)));
+    return id;
   }
 
-  /**
-   * Signals refuse to read a computed that is being worked out. That refusal is our circle:
-   * it is named by the shortest way from `name` back to `asker`. What was refused is not tracked, so
-   * the asker watches the entries behind it instead, choices that picked a link among them:
-   * whichever is mended wakes it.
-   */
-  function guardCircle<T>(asker: string, name: string, look: () => T): T {
-    try {
-      return look();
-    } catch (fault) {
-      if (!(fault instanceof Error) || !/cycle/i.test(fault.message)) throw fault;
-      const way = dependencies.way(name, asker) ?? [name, asker];
-      for (const behind of dependencies.behind(name, presetOf)) if (given.has(behind)) watch(behind);
-      throw new Waiting({ ...issue(`goes round in a circle: ${[...way, name].join(' -> ')}`), circle: way });
-    }
+  /** The node, if it can have a value: one that is being worked out waits for its own, round in a circle. */
+  function free(id: Id): Id {
+    const way = network.underway(id);
+    if (!way) return id;
+    network.link(id);
+    const circle = way.map(nameOf).filter((name, at, all) => name !== all[at - 1]);
+    throw new Waiting({ issue: `goes round in a circle: ${[...circle, nameOf(id)].join(' -> ')}`, circle });
   }
 
-  function watch(name: string): void {
-    parts.written(name);
-    parts.built?.(name);
+  function nameOf(id: Id): string {
+    const place = placeAt(id);
+    return 'of' in place ? place.of.name : HULL;
   }
 
-  /** Why `asker` has no value, given why `name` has none: its own circle, or a wait for the first cause. */
-  function waitFor(asker: string, name: string, why: Issue): Issue {
-    if (why.circle?.includes(asker)) return why;
-    return { issue: why.issue, waitsFor: why.waitsFor ?? name };
-  }
-
-  function readerFor(asker: string): Read {
-    const expect = (type: 'number' | 'string', name: string) => {
-      const value = ask(asker, name);
-      if (typeof value !== type)
-        throw new Waiting(
-          issue(`${name} is ${type === 'number' ? 'a choice, not a number' : 'a number, not a choice'}`),
-        );
-      return value;
-    };
-    return {
-      number: (name) => expect('number', name) as number,
-      maybe: (name) => {
-        dependencies.note(asker, name);
-        const value = quantity(name) ? guardCircle(asker, name, () => valueSignal(name).value) : undefined;
-        // Going on without it would hide a circle that closes here.
-        if (isIssue(value) && value.circle?.includes(asker)) throw new Waiting(value);
-        return typeof value === 'number' ? value : null;
-      },
-      why: (name) => {
-        dependencies.note(asker, name);
-        if (!given.has(name) || (parts.written(name) ?? parts.built?.(name)) === undefined) return null;
-        const value = guardCircle(asker, name, () => valueSignal(name).value);
-        return isIssue(value) ? value.issue : null;
-      },
-      choice: (name) => expect('string', name) as string,
-      hull: () => {
-        dependencies.note(asker, HULL);
-        const hull = guardCircle(asker, HULL, () => hullSignal.value);
-        if (isIssue(hull)) throw new Waiting(waitFor(asker, HULL, hull));
-        return hull;
-      },
-      inches: () => inches.value,
-      found: parts.found ?? (() => null),
-    };
-  }
-
-  /** Runs `by`; a read without a value, or a hull that can't give it, ends it as an issue. Slips of ours pass on. */
-  function workFor<T>(asker: string, by: (read: Read) => T): T | Issue {
-    try {
-      return attempt(() => by(readerFor(asker)));
-    } catch (fault) {
-      if (fault instanceof Waiting) return fault.why;
-      throw fault;
-    }
-  }
-
-  /** As `workFor`, for what has a name and so a record of its own. */
-  function workOut<T>(name: string, by: (read: Read) => T): T | Issue {
-    dependencies.forget(name);
-    return workFor(name, by);
-  }
-
-  const hullSignal = computed(() => workOut(HULL, parts.hull));
-
-  /** The entry in force: what is written, else the preset, which may turn on a choice of the same cell. */
-  const readingSignal = once((name: string) => {
-    const definition = given.get(name)!; // asked only for given quantities
-    const presetText = computed(() =>
-      definition.presetFrom ? workOut(presetOf(name), definition.presetFrom) : definition.preset,
-    );
-    return computed((): EntryReading => {
-      const text = parts.written(name) ?? presetText.value;
-      // A link that waits for a choice leaves no other number in its place.
-      return isIssue(text) ? { text: '', says: text } : readGiven(definition, text, around);
-    });
-  });
-
-  const builtSignal = once((name: string) =>
-    computed((): EntryReading | undefined => {
-      const text = parts.built?.(name);
-      return text === undefined ? undefined : readBuilt(given.get(name)!, text, around); // asked only for given quantities
+  /** Made for a node when the page first looks at it. */
+  const rimOf = once((id: Id) =>
+    computed(() => {
+      look(moment.value);
+      return network.value(id);
     }),
   );
+  const rim = (id: Id): Held => rimOf(id).value;
 
-  const valueSignal = once((name: string): ReadonlySignal<Value> => {
-    const definition = given.get(name);
-    if (definition) return givenSignal(definition);
-    const { meaning, from } = derived.get(name)!; // asked only for names there are
-    return computed(() => finite(meaning, workOut(name, from)));
-  });
-
-  function givenSignal(definition: Given): ReadonlySignal<Value> {
-    const { name, meaning } = definition;
-    const reading = readingSignal(name);
-    const outOfRange = rangeOf(definition, around);
-    return computed(() => {
-      dependencies.forget(name);
-      const { text, says } = builtSignal(name).value ?? reading.value;
-      if (typeof says === 'string') return workFor(name, (read) => chosenBy(definition, text, read));
-      if (isIssue(says)) return says;
-      const value = workFor(name, (read) => says.evaluate((other) => read.number(other)));
-      return isIssue(value) ? value : (outOfRange(value) ?? finite(meaning, value));
-    });
-  }
-
-  const value = (name: string): Value =>
-    quantity(name) ? valueSignal(name).value : issue(`there is no quantity "${name}"`);
-
-  /** The design is a graph of its own, made when it is first asked for. */
-  let design: Graph | undefined;
-  const designed = (name: string): Value => {
-    const { built, ...asDesigned } = parts;
-    if (!built) return value(name);
-    design ??= createGraph(asDesigned);
-    return design.value(name);
-  };
-
-  return {
-    names,
-    has: (name) => quantity(name) !== undefined,
-    quantity,
-    value,
-    designed,
-    entry: (name) => {
-      if (!given.has(name)) return undefined;
-      const reading = readingSignal(name).value;
-      const built = builtSignal(name).value;
-      return {
-        text: reading.text,
-        written: parts.written(name) !== undefined,
-        names: namedIn(reading),
-        ...(built && { built: built.text }),
-      };
+  /** The way to look at nodes from inside the network, where each look is a link, or from its rim. */
+  const lookBy = (ask: (id: Id) => Held, more: Pick<Look, 'asker' | 'found'>): Look => ({
+    value: (name) => ask(free(named(name))) as Value,
+    has: (name) => idOf(name) !== undefined,
+    isEntered: (name) => {
+      const id = given(name) && idOf(name);
+      if (id === undefined) return false;
+      const { written, built } = ask(entryIdOf(id)) as EntryHeld;
+      return written || built !== undefined;
     },
-    hull: () => hullSignal.value,
-    dependsOn: (name) => dependencies.of(name),
-    work: (by) => workFor('(page)', by),
-    lookedAt: (answers) =>
-      createGraph({
-        ...parts,
-        hull: () => known(hullSignal.value),
-        written: (name) => (name in answers ? (answers[name] ?? undefined) : parts.written(name)),
-      }),
+    hull: () => ask(free(otherId('hull'))) as Hull | Issue,
+    inches: () => ask(otherId('inches')) === true,
+    ...more,
+  });
+  const found = parts.findings?.found ?? (() => null);
+  const read = readerOf(
+    lookBy(network.ask, {
+      asker: () => asker,
+      found: (problem) => {
+        network.ask(otherId('findings'));
+        return found(problem);
+      },
+    }),
+  );
+  const readByPage = readerOf(lookBy(rim, { asker: () => 'the page', found }));
+
+  const valueBy =
+    (look: (id: Id) => Held) =>
+    (name: string): Value => {
+      const id = idOf(name);
+      return id === undefined ? issue(`there is no quantity "${name}"`) : (look(id) as Value);
+    };
+
+  const over = (under: Laid, more: () => Partial<Moment>, design?: () => Laid): Laid => {
+    const moment = computed((): Moment => {
+      const below = under.moment.value;
+      return { ...below, below, written: nothing, built: nothing, ...more() };
+    });
+    return lay(parts, places, moment, under, design);
   };
+
+  const graph: Graph = {
+    names,
+    has: (name) => idOf(name) !== undefined,
+    quantity,
+    value: valueBy(rim),
+    peek: valueBy((id) => {
+      look(moment.peek());
+      return network.value(id);
+    }),
+    designed: (name) => laid.design().graph.value(name),
+    entry: (name) => {
+      const id = given(name) && idOf(name);
+      if (id === undefined) return undefined;
+      const { built, written, ...reading } = rim(entryIdOf(id)) as EntryHeld;
+      return { text: reading.text, written, names: namedIn(reading), ...(built && { built: built.text }) };
+    },
+    hull: () => rim(otherId('hull')) as Hull | Issue,
+    dependsOn: (name) => {
+      const id = name === HULL ? otherId('hull') : idOf(name);
+      const links = id === undefined ? [] : network.linksOf(id);
+      return [
+        ...new Set(
+          links
+            .filter((link) => !['entry', 'units', 'inches', 'findings'].includes(placeAt(link).is))
+            .map(nameOf),
+        ),
+      ];
+    },
+    work: (by) => workFor(() => by(readByPage)),
+    with: (changes) => {
+      const more = () => ({ written: changes() });
+      const design = laid.design();
+      return over(laid, more, design === laid ? undefined : once(() => over(design, more))).graph;
+    },
+    asBuilt: (built) => over(laid, () => ({ built: built() }), laid.design).graph,
+  };
+  const laid: Laid = { graph, network, moment, look, design: designOf ?? (() => laid) };
+  return laid;
 }
 
-/** Makes a thing for a name when it is first asked for, and the same one ever after. */
-function once<T>(make: (name: string) => T): (name: string) => T {
-  const made = new Map<string, T>();
-  return (name) => {
-    const known = made.get(name);
+/** Makes a thing for each key when it is first asked for, and the same one ever after. */
+function once<T, K = void>(make: (key: K) => T): (key: K) => T {
+  const made = new Map<K, T>();
+  return (key) => {
+    const known = made.get(key);
     if (known !== undefined) return known;
-    const fresh = make(name);
-    made.set(name, fresh);
+    const fresh = make(key);
+    made.set(key, fresh);
     return fresh;
   };
 }
 
-/** The hull as it stands; why there is none becomes a sentence of whoever asks. */
-function known(hull: Hull | Issue): Hull {
-  if (isIssue(hull)) throw new Error(hull.issue);
-  return hull;
+/** Whether two values of a node are one, so that nothing follows from working it out again. */
+function same(a: Held, b: Held): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object') return false;
+  if (isIssue(a)) return isIssue(b) && sameIssue(a, b);
+  if ('says' in a && 'says' in b) return sameReading(a, b);
+  return false;
 }
 
-function repeatedIn({ given, derived }: GraphParts): string[] {
-  const all = [...given, ...derived].map(({ name }) => name);
-  return all.filter((name, index) => all.indexOf(name) !== index);
+function sameReading(a: EntryHeld, b: EntryHeld): boolean {
+  if (a.text !== b.text || a.written !== b.written || a.built?.text !== b.built?.text) return false;
+  return isIssue(a.says) ? isIssue(b.says) && sameIssue(a.says, b.says) : !isIssue(b.says);
 }
+
+const sameIssue = (a: Issue, b: Issue): boolean =>
+  a.issue === b.issue && a.waitsFor === b.waitsFor && a.circle?.join() === b.circle?.join();
 
 function finite(meaning: string, value: Value): Value {
   if (typeof value !== 'number' || Number.isFinite(value)) return value;

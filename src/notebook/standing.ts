@@ -3,7 +3,7 @@
  * that on her own numbers: where those say otherwise than the plan, the catalogue is made anew for what they say.
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
-import { type Ends, endsOf, plannedEnds, type Table } from '../boat';
+import type { Ends, Table } from '../boat';
 import { isIssue } from '../measure';
 import type { Catalogue } from './book';
 import { createGraph, type Graph, type GraphParts } from './graph';
@@ -15,22 +15,40 @@ export interface Standing {
 
 /**
  * @param table the plan's, tracked
- * @param catalogueOf lists the quantities of a boat with these ends, tracked
- * @param rest what else the graph is made of
+ * @param catalogueOf lists the quantities of a boat with these ends, or with the plan's, tracked
+ * @param rest what else her graph is made of
+ * @returns how she stands in a version, given what that lays over the first one's design
  */
 export function standing(
   table: () => Table,
-  catalogueOf: (table: Table, ends: Ends) => Catalogue,
+  catalogueOf: (table: Table, ends?: Ends) => Catalogue,
   rest: Omit<GraphParts, keyof Catalogue>,
-): ReadonlySignal<Standing> {
-  const withEnds = (ends: Ends): Standing => {
+): (version?: (design: Graph) => Graph) => ReadonlySignal<Standing> {
+  const withEnds = (ends?: Ends): Standing => {
     const catalogue = catalogueOf(table(), ends);
     return { catalogue, graph: createGraph({ ...catalogue, ...rest }) };
   };
-  const byPlan = computed(() => withEnds(plannedEnds(table())));
-  const ends = computed(() => {
-    const hull = byPlan.value.graph.hull();
-    return isIssue(hull) ? plannedEnds(table()) : endsOf(hull);
+  // The design is one for all versions with the same ends, so that they can share what it comes to.
+  const designs = computed(() => {
+    const byPlan = withEnds();
+    const others = new Map<Ends, Standing>();
+    const otherwise = (ends: Ends): Standing => {
+      const design = others.get(ends) ?? withEnds(ends);
+      others.set(ends, design);
+      return design;
+    };
+    return { byPlan, otherwise };
   });
-  return computed(() => (ends.value === plannedEnds(table()) ? byPlan.value : withEnds(ends.value)));
+  return (version = (design) => design) => {
+    const laidOver = ({ catalogue, graph }: Standing): Standing => ({ catalogue, graph: version(graph) });
+    const byPlan = computed(() => laidOver(designs.value.byPlan));
+    /** Her ends as she stands, where they are others than the plan's. */
+    const ends = computed(() => {
+      const { catalogue, graph } = byPlan.value;
+      const hull = catalogue.ends ? graph.hull() : null;
+      const drawn = hull && !isIssue(hull) ? catalogue.ends?.of(hull) : undefined;
+      return drawn === catalogue.ends?.taken ? undefined : drawn;
+    });
+    return computed(() => (ends.value ? laidOver(designs.value.otherwise(ends.value)) : byPlan.value));
+  };
 }

@@ -58,7 +58,7 @@ const book = createBook(
       ? looseCatalogue(placed)
       : boats.value.catalogueOf(called(table, name.value), placed, ends);
   },
-  findings.found,
+  findings,
   () => shown.value,
 );
 const notice = signal<Notice | null>(null);

@@ -1,5 +1,5 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
-import { builtEntry, partOf } from '../boat';
+import { builtEntries, partOf } from '../boat';
 import { type Issue, isIssue, kindOf, nearestNames, plainShown } from '../measure';
 import type { Graph } from '../notebook/graph';
 import { standing } from '../notebook/standing';
@@ -38,12 +38,9 @@ function refuse(sentences: readonly string[]): Reckoned {
 }
 
 function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Asked): Graph {
-  const written = new Map([...Object.entries(entries), ...set]);
-  return standing(() => table, wholeCatalogue, {
-    written: (name) => written.get(name),
-    built: (name) => builtEntry(asBuilt, name),
-    shown: plainShown,
-  }).value.graph;
+  const [written, built] = [{ ...entries, ...Object.fromEntries(set) }, builtEntries(asBuilt)];
+  const stands = standing(() => table, wholeCatalogue, { entries: () => written, shown: plainShown });
+  return stands((design) => design.asBuilt(() => built)).value.graph;
 }
 
 /**

@@ -1,5 +1,5 @@
 /**
- * `npm run bench`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
+ * `npm run bench`, or `npm run bench -- graph`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
  * not with another day or another machine; no test depends on them.
  */
 import { firstLoad } from './bytes';
@@ -8,10 +8,10 @@ import { pageResponse } from './page';
 import { recomputing } from './recompute';
 import { type Section, write } from './table';
 
-const sections: readonly (() => Section | Promise<Section>)[] = [
-  recomputing,
-  graphBesidePeers,
-  firstLoad,
-  pageResponse,
-];
-for (const section of sections) process.stdout.write(write(await section()));
+const sections: Readonly<Record<string, readonly (() => Section | Promise<Section>)[]>> = {
+  graph: [recomputing, graphBesidePeers],
+  page: [firstLoad, pageResponse],
+};
+const asked = process.argv.slice(2).flatMap((name) => sections[name] ?? []);
+const run = asked.length > 0 ? asked : Object.values(sections).flat();
+for (const section of run) process.stdout.write(write(await section()));

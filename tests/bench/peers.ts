@@ -68,7 +68,7 @@ function agree(name: string, peer: Peer, reference: Peer, place: number): void {
 }
 
 function shapeOfDemoBoat(): readonly Node[] {
-  const graph = createGraph({ ...wholeCatalogue(demoBoat), written: () => undefined, shown: plainShown });
+  const graph = createGraph({ ...wholeCatalogue(demoBoat), entries: () => ({}), shown: plainShown });
   for (const name of graph.names) graph.value(name);
   const places = new Map<string, number>();
   const nodes: Node[] = [];
@@ -125,18 +125,19 @@ function bareSignals(nodes: readonly Node[]): Peer {
 
 /** Our graph: entries are texts, read anew when they change; derived quantities ask by name. */
 function ourGraph(nodes: readonly Node[]): Peer {
-  const written = nodes.map(() => signal<string | undefined>(undefined));
+  const written = signal<Readonly<Record<string, string>>>({});
   const given: Given[] = nodes.map((_, i) => ({
     name: `in.n${i}`,
     kind: 'number',
     meaning: `entry ${i}`,
     preset: '1',
   }));
+  const named = nodes.map((_, i) => `out.n${i}`);
   const derived: Derived[] = nodes.map(({ reads }, i) => ({
-    name: `out.n${i}`,
+    name: named[i]!,
     kind: 'number',
     meaning: `sum ${i}`,
-    from: (read) => read.number(`in.n${i}`) * sum(reads, (place) => read.number(`out.n${place}`)),
+    from: (read) => read.number(given[i]!.name) * sum(reads, (place) => read.number(named[place]!)),
   }));
   const graph = createGraph({
     given,
@@ -144,15 +145,14 @@ function ourGraph(nodes: readonly Node[]): Peer {
     hull: () => {
       throw new Error('there is no hull here');
     },
-    written: (name) => written[Number(name.slice(4))]!.value,
+    entries: () => written.value,
     shown: plainShown,
   });
-  const names = derived.map(({ name }) => name);
   return {
     write: (place, value) => {
-      written[place]!.value = String(value);
+      written.value = { ...written.peek(), [`in.n${place}`]: String(value) };
     },
-    readAll: () => names.reduce((total, name) => total + (graph.value(name) as number), 0),
+    readAll: () => named.reduce((total, name) => total + (graph.peek(name) as number), 0),
   };
 }
 

@@ -1,5 +1,5 @@
 /** How long the whole notebook takes without a page: every quantity of a boat, from nothing and after an edit. */
-import { signal, type Signal } from '@preact/signals-core';
+import { signal } from '@preact/signals-core';
 import { buildHull, offsetsOf, starters, type Table } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { createGraph, type Graph } from '../../src/notebook/graph';
@@ -31,7 +31,7 @@ function timesOn(table: Table): number[] {
   const catalogue = wholeCatalogue(table);
   const offsets = offsetsOf(table);
   const { graph, write } = editable(table);
-  const readAll = (of: Graph) => of.names.map((name) => of.value(name));
+  const readAll = (of: Graph) => of.names.map((name) => of.peek(name));
   readAll(graph);
   const frame = offsets.stations[2]!.name; // no starter has fewer
   const height = `${frame}.sheer.height`;
@@ -48,7 +48,7 @@ function timesOn(table: Table): number[] {
       return [hull.volume, hull.panels.map(({ area }) => area)];
     }),
     median(() => wholeCatalogue(table)),
-    median(() => readAll(createGraph({ ...catalogue, written: () => undefined, shown: plainShown }))),
+    median(() => readAll(createGraph({ ...catalogue, entries: () => ({}), shown: plainShown }))),
     median(edit(height, (i) => `${at + (i % 2)} mm`)),
     median(edit('keelson.thickness', (i) => `${18 + (i % 2)} mm`)),
     median(edit('scarf.slope', (i) => `${8 + (i % 2)}`)),
@@ -56,19 +56,14 @@ function timesOn(table: Table): number[] {
 }
 
 function editable(table: Table) {
-  const entries = new Map<string, Signal<string | undefined>>();
-  const entry = (name: string) => {
-    const known = entries.get(name) ?? signal<string | undefined>(undefined);
-    entries.set(name, known);
-    return known;
-  };
+  const entries = signal<Readonly<Record<string, string>>>({});
   const graph = createGraph({
     ...wholeCatalogue(table),
-    written: (name) => entry(name).value,
+    entries: () => entries.value,
     shown: plainShown,
   });
   const write = (name: string, text: string) => {
-    entry(name).value = text;
+    entries.value = { ...entries.peek(), [name]: text };
   };
   return { graph, write };
 }

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   type Boat,
   boatQuantities,
-  builtEntry,
+  builtEntries,
   isUnread,
   nothingBuilt,
   readBoatFile,
@@ -161,8 +161,9 @@ describe('what is measured and cut', () => {
     );
     const read = opened(text);
     expect(({} as Record<string, unknown>)['held']).toBeUndefined();
-    expect(builtEntry(read.asBuilt!, 'a.b')).toBeUndefined();
-    expect(builtEntry(read.asBuilt!, 'frame3.sheer.halfBreadth')).toBe('650 mm');
+    const entries = builtEntries(read.asBuilt!);
+    expect(entries['a.b']).toBeUndefined();
+    expect(entries['frame3.sheer.halfBreadth']).toBe('650 mm');
   });
 });
 

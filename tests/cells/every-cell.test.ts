@@ -54,7 +54,7 @@ const sayInPicture: OnHand['say'] = (value, kind, options) =>
 const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({
   id,
   lists: lists(table),
-  graph: createGraph({ ...wholeCatalogue(table), written: () => undefined, shown: plainShown }),
+  graph: createGraph({ ...wholeCatalogue(table), entries: () => ({}), shown: plainShown }),
 }));
 const everywhere = new Set(boats.flatMap(({ graph }) => graph.names));
 const keysOf = ({ inputs, steps }: Cell) => [...Object.keys(inputs), ...Object.keys(steps)];
@@ -407,7 +407,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     // What no entry of the cell's own brings about: a fault of the boat.
     const leaning = createGraph({
       ...catalogueOf(withLeaningFrame, [plainInstance(cell)]),
-      written: () => undefined,
+      entries: () => ({}),
       shown: plainShown,
     });
     for (const { name } of warningsOf(plainInstance(cell), leaning.work, say)) given.add(name);

@@ -39,15 +39,16 @@ export function tryCell(
   shown: Shown = plainShown,
 ): Tried {
   const instance = plainInstance(cell);
-  const written = new Map(
+  const written = Object.fromEntries(
     Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
   );
   const { graph } = standing(
     () => table,
     (of, ends) => catalogueOf(of, [instance], ends),
-    { written: (name) => written.get(name), shown },
-  ).value;
-  for (const name of written.keys()) if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
+    { entries: () => written, shown },
+  )().value;
+  for (const name of Object.keys(written))
+    if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
   const own = graph.names.filter((name) => name.startsWith(`${cell.id}.`));
   const all: Record<string, Value> = {};
   const issues: Record<string, string> = {};

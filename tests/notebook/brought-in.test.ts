@@ -70,7 +70,7 @@ function pastedOver(table: Table): Readonly<Record<string, string>> {
 }
 
 const graphOf = (table: Table, entries: Readonly<Record<string, string>> = {}): Graph =>
-  standing(() => table, wholeCatalogue, { written: (name) => entries[name], shown: plainShown }).value.graph;
+  standing(() => table, wholeCatalogue, { entries: () => entries, shown: plainShown })().value.graph;
 
 /** Every quantity by name: its number, its choice or its sentence. */
 const allOf = (graph: Graph): Record<string, unknown> =>

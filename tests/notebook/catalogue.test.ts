@@ -16,7 +16,7 @@ const all = (catalogue: Catalogue): readonly (Given | Derived)[] => [
   ...catalogue.derived,
 ];
 const graphOf = (catalogue: Catalogue, entries: Readonly<Record<string, string>> = {}): Graph =>
-  createGraph({ ...catalogue, written: (name) => entries[name], shown: plainShown });
+  createGraph({ ...catalogue, entries: () => entries, shown: plainShown });
 const instance = (id: string, name = id, presets: Readonly<Record<string, string>> = {}): Instance => ({
   cell: cellOf(id)!,
   name,

@@ -1,5 +1,5 @@
 /** The graph of quantities: links, faults kept where they lie, choices, and how little is worked out. */
-import { effect } from '@preact/signals-core';
+import { effect, signal } from '@preact/signals-core';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, type Read } from '../../src/boat';
 import { isIssue, plainShown } from '../../src/measure';
@@ -72,8 +72,8 @@ describe('links', () => {
 
   test('offer only a name that helps, with what it is; else what can be typed, in the units chosen', () => {
     const says = (text: string, name = 'keelson.width', chosen = plainShown) => {
-      const written = (asked: string) => (asked === name ? text : undefined);
-      const parts = { ...wholeCatalogue(demoBoat), written, shown: plainShown, chosen: () => chosen };
+      const entries = () => ({ [name]: text });
+      const parts = { ...wholeCatalogue(demoBoat), entries, shown: plainShown, chosen: () => chosen };
       const value = createGraph(parts).value(name);
       return sentence(value).replace(/^.*?there is/, 'there is');
     };
@@ -363,6 +363,81 @@ describe('work', () => {
     stop();
     write('a.width', '4 m');
     expect(seen).toStrictEqual([4, 6]);
+  });
+});
+
+describe('under other entries', () => {
+  const plank = () =>
+    bench(
+      [
+        given('keelson.thickness', '18 mm'),
+        given('scarf.thickness', 'keelson.thickness'),
+        given('scarf.slope', '8', { kind: 'slope' }),
+      ],
+      [
+        derived('scarf.taper', (read) => read.number('scarf.slope') * read.number('scarf.thickness')),
+        sum('scarf.twice', 'scarf.thickness', 'scarf.thickness'),
+      ],
+    );
+  const slope = (text: string | null) => () => ({ 'scarf.slope': text });
+
+  test('it answers what would be, works out only what hangs on them, and leaves the graph as it is', () => {
+    const { graph, worked } = plank();
+    expect([graph.value('scarf.taper'), graph.value('scarf.twice')]).toStrictEqual([0.144, 0.036]);
+    worked();
+    const steeper = graph.with(slope('12'));
+    expect(steeper.value('scarf.taper')).toBeCloseTo(12 * 0.018, 12);
+    expect(steeper.value('scarf.twice')).toBe(0.036);
+    expect(steeper.entry('scarf.slope')).toStrictEqual({ text: '12', written: true, names: [] });
+    expect(worked()).toStrictEqual({ 'scarf.taper': 1 });
+    expect(graph.entry('scarf.slope')).toStrictEqual({ text: '8', written: false, names: [] });
+    expect(worked()).toStrictEqual({});
+  });
+
+  test('it follows what is written in the graph, but for those; null goes back to the preset', () => {
+    const { graph, write } = plank();
+    const steeper = graph.with(slope('12'));
+    const asPreset = graph.with(slope(null));
+    write('scarf.slope', '10');
+    write('keelson.thickness', '20 mm');
+    expect([graph, steeper, asPreset].map((one) => one.value('scarf.taper'))).toStrictEqual(
+      [10, 12, 8].map((of) => of * 0.02),
+    );
+  });
+
+  test('it may lie over another such, and over what was measured', () => {
+    const { graph } = plank();
+    const built = graph.asBuilt(() => ({ 'keelson.thickness': '17 mm' }));
+    const both = built.with(slope('12')).with(() => ({ 'scarf.thickness': '2 * keelson.thickness' }));
+    expect(both.value('scarf.taper')).toBeCloseTo(12 * 0.034, 12);
+    expect(both.entry('keelson.thickness')).toMatchObject({ text: '18 mm', built: '17 mm' });
+    expect(both.designed('scarf.taper')).toBeCloseTo(12 * 0.036, 12);
+    expect(built.designed('scarf.thickness')).toBe(0.018);
+  });
+
+  test('watched, it wakes its watcher only where it moves', () => {
+    const { graph, write } = plank();
+    const thickness = signal('20 mm');
+    const other = graph.with(() => ({ 'scarf.thickness': thickness.value }));
+    const seen: unknown[] = [];
+    const stop = effect(() => void seen.push(other.value('scarf.twice')));
+    write('scarf.slope', '9');
+    write('keelson.thickness', '30 mm');
+    thickness.value = '25 mm';
+    stop();
+    expect(seen).toStrictEqual([0.04, 0.05]);
+  });
+
+  test('a circle that they close is named, and one that they open is gone', () => {
+    const { graph, write } = plank();
+    const closed = graph.with(() => ({ 'keelson.thickness': 'scarf.twice' }));
+    expect(graph.value('scarf.twice')).toBe(0.036);
+    expect(sentence(closed.value('scarf.twice'))).toMatch(
+      /^goes round in a circle: scarf.twice -> scarf.thickness -> keelson.thickness/,
+    );
+    write('keelson.thickness', 'scarf.twice');
+    expect(sentence(graph.value('scarf.twice'))).toMatch(/circle/);
+    expect(graph.with(() => ({ 'keelson.thickness': '5 mm' })).value('scarf.twice')).toBe(0.01);
   });
 });
 

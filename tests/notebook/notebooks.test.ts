@@ -8,6 +8,7 @@ import { cellOf } from '../cells/cell-of';
 import { isIssue, plainShown, write } from '../../src/measure';
 import { type Book, createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/catalogue';
+import { createFindings } from '../../src/notebook/findings';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
 import { faultsOf, instancesOf, type NotebookPage } from '../../src/notebook/page-text';
@@ -451,7 +452,7 @@ describe('the calculators on their own', () => {
   const inInches = createBook(
     freshState(noBoat),
     () => looseCatalogue(placed(quick)),
-    () => null,
+    createFindings(),
     () => inFeet,
   );
 

@@ -1,5 +1,5 @@
 /** A graph of a few quantities, to be written and watched in tests. */
-import { signal, type Signal } from '@preact/signals-core';
+import { signal } from '@preact/signals-core';
 import type { Derived, Given, Hull, Read, Value } from '../../src/boat';
 import { isIssue, type KindId, plainShown } from '../../src/measure';
 import { createGraph, type Graph } from '../../src/notebook/graph';
@@ -22,12 +22,7 @@ export function bench(
   derived: readonly Derived[] = [],
   hull: (read: Read) => Hull = noHull,
 ): Bench {
-  const written = new Map<string, Signal<string | undefined>>();
-  const entry = (name: string) => {
-    const known = written.get(name) ?? signal<string | undefined>(undefined);
-    written.set(name, known);
-    return known;
-  };
+  const entries = signal<Readonly<Record<string, string>>>({});
   let counts: Record<string, number> = {};
   const counted = derived.map((one): Derived => ({
     ...one,
@@ -41,11 +36,12 @@ export function bench(
       given,
       derived: counted,
       hull,
-      written: (name) => entry(name).value,
+      entries: () => entries.value,
       shown: plainShown,
     }),
     write: (name, text) => {
-      entry(name).value = text ?? undefined;
+      const { [name]: _, ...others } = entries.peek();
+      entries.value = text === null ? others : { ...others, [name]: text };
     },
     worked: () => {
       const since = counts;

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type AsBuilt, builtEntry, type CutPart, type Table } from '../../src/boat';
+import { type AsBuilt, builtEntries, type CutPart, type Table } from '../../src/boat';
 import {
   type BookState,
   type Changes,
@@ -230,7 +230,8 @@ describe('as built', () => {
         scarf: { held: { 'bend.radius': '1 m' }, numbers: {} },
       },
     };
-    const of = (one: string) => builtEntry(asBuilt, one);
+    const entries = builtEntries(asBuilt);
+    const of = (one: string) => (Object.hasOwn(entries, one) ? entries[one] : undefined);
     expect(of('keelson.thickness')).toBe('17 mm');
     expect(of('keelson.width')).toBe('90 mm');
     expect(of('keelson.timber')).toBeUndefined();

@@ -20,7 +20,7 @@ export function speaksForItself({ name }: { readonly name: string }): boolean {
  */
 export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): Moment {
   const { derived } = bench.book.catalogue.peek();
-  const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.value(name)]));
+  const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.peek(name)]));
   const warnings = new Map<string, Tell>();
   const unweighed = new Set<string>();
   for (const instance of bench.instances.peek().values()) {

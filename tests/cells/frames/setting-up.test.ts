@@ -170,7 +170,7 @@ describe('setting up', () => {
       for (const frame of frames) {
         const graph = createGraph({
           ...catalogue,
-          written: (name) => (name === 'settingUp.frame' ? frame : undefined),
+          entries: () => ({ 'settingUp.frame': frame }),
           shown: plainShown,
         });
         expect([frame, graph.value('settingUp.out')]).toStrictEqual([

@@ -66,7 +66,7 @@ function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
 /** The boat's values with an offer taken. */
 function withOffer(table: Table, changes: Readonly<Record<string, string>>, name: string) {
   const catalogue = catalogueOf(table, [plainInstance(fair)]);
-  return createGraph({ ...catalogue, written: (entry) => changes[entry], shown: plainShown }).value(name);
+  return createGraph({ ...catalogue, entries: () => changes, shown: plainShown }).value(name);
 }
 
 describe('the dory with one half-breadth read 50 mm short', () => {
