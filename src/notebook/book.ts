@@ -193,8 +193,7 @@ export function createBook(
     write: (changes, run) => change(write(history.peek().present, changes), run),
     measure: (changes, run) => change(measure(history.peek().present, changes), run),
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
-    reshape: (edit) =>
-      change(reshape(history.peek().present, edit, choosing(catalogue.peek()))),
+    reshape: (edit) => change(reshape(history.peek().present, edit, choosing(catalogue.peek()))),
     settle: () => go(settle(history.peek())),
     undo: () =>
       batch(() => {
