@@ -19,6 +19,8 @@ export interface Option {
   readonly label: string;
   /** Speaks of a boat: where there is none it is not offered. */
   readonly ofBoat?: boolean;
+  /** Parts of the boat that it speaks of, where that is not the part of its own name. */
+  readonly lights?: readonly string[];
 }
 
 export interface Quantity {

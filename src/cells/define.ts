@@ -239,7 +239,14 @@ export interface TableSpec<C extends string, K extends string> {
   readonly over: C;
   /** A step that is 0 in rows that are to be left out: marks beyond the end of a log. */
   readonly only?: K;
-  readonly columns: readonly { readonly of: K; readonly label: string }[];
+  readonly columns: readonly TableColumn<K>[];
+}
+
+export interface TableColumn<K extends string> {
+  readonly of: K;
+  readonly label: string;
+  /** A step that is 0 in rows where there is none: deadrise where the bottom comes to a point. */
+  readonly where?: K;
 }
 
 export interface CellSpec<I extends Inputs, S extends Steps> {

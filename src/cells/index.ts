@@ -2,6 +2,7 @@
 export * from './asked';
 export * from './define';
 export * from './instance';
+export * from './lights';
 export * from './manner';
 export * from './quantities';
 export * from './registry';

@@ -33,14 +33,26 @@ export const TALL = 0.98;
 
 export const textHeight = (lines: number, size: number): number => (TALL + LINE * (lines - 1)) * size;
 
+/** Spaces within a measure: 1200 mm, 12 15/16 in, 4' 2 1/8" scant. */
+const WITHIN_MEASURE = [
+  /(?<=\d)\s(?=\p{L}{1,2}\b)/u,
+  /(?<=[\d'])\s(?=\d+(?:\/\d|"|\s\d+\/\d))/u,
+  /(?<=\bin|")\s(?=(?:scant|strong)\b)/u,
+];
+const BETWEEN_WORDS = new RegExp(`(?!${WITHIN_MEASURE.map(({ source }) => source).join('|')})\\s+`, 'u');
+
 /**
  * The text in lines no wider than `width` px, broken at spaces, inside a word only when it
- * alone is wider. A number keeps its unit beside it.
+ * alone is wider. A measure is not parted, unless it alone is wider.
  */
 export function wrap(text: string, size: number, width: number): string[] {
   const lines: string[] = [];
   let current = '';
-  for (const word of text.trim().split(/(?<!\d)\s+|\s+(?!\p{L}{1,2}\b)/u)) {
+  const words = text
+    .trim()
+    .split(BETWEEN_WORDS)
+    .flatMap((word) => (textWidth(word, size) <= width ? [word] : word.split(/\s+/)));
+  for (const word of words) {
     const longer = current === '' ? word : `${current} ${word}`;
     if (textWidth(longer, size) <= width) {
       current = longer;

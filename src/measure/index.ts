@@ -19,6 +19,7 @@ export type { Bound } from './figures';
 export { marksWithin } from './tape';
 export {
   type Manner,
+  unitWritten,
   write,
   writeDifference,
   writeExact,

@@ -209,6 +209,11 @@ function unitFor(value: number, kind: Kind, shown: Shown, own: string | undefine
   return unitOrNone(enough.at(-1)?.[0] ?? '');
 }
 
+/** The symbol of the unit in which a value is written; empty for plain numbers. */
+export function unitWritten(value: number, kind: KindId, shown: Shown): string {
+  return unitFor(value, kindOf(kind), shown, undefined)?.symbol ?? '';
+}
+
 /** The unit of a symbol; undefined for the empty symbol of plain numbers. */
 function unitOrNone(symbol: string): Unit | undefined {
   return symbol === '' ? undefined : knownUnit(symbol);

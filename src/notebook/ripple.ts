@@ -49,7 +49,8 @@ export function rippleBetween<W>(
     const was = before.values.get(quantity.name);
     const is = after.values.get(quantity.name);
     if (was === undefined || is === undefined) continue;
-    if (hull !== null && isIssue(was) !== isIssue(is)) continue;
+    // Before there is a hull, numbers come and go box by box.
+    if ((hull !== null || !after.hull) && isIssue(was) !== isIssue(is)) continue;
     const size = sizeOfMove(was, is);
     if (size > ROUNDING) moved.push({ quantity, before: was, after: is, size });
   }

@@ -8,14 +8,14 @@ export interface DisclosureProps {
   readonly className: string;
   /** Beginning of the names of the quantities inside, by which a jump to one of them opens it. */
   readonly holds?: string;
-  readonly inside: () => ComponentChildren;
+  readonly inside: (close: () => void) => ComponentChildren;
 }
 
 export function Disclosure({ summary, className, holds, inside }: DisclosureProps) {
   const [open, setOpen] = useState(false);
   const toggle = (event: Event) => setOpen((event.currentTarget as HTMLDetailsElement).open);
-  return html`<details class=${className} data-holds=${holds} onToggle=${toggle}>
+  return html`<details class=${className} data-holds=${holds} open=${open} onToggle=${toggle}>
     <summary>${summary}</summary>
-    ${open ? inside() : null}
+    ${open ? inside(() => setOpen(false)) : null}
   </details>`;
 }

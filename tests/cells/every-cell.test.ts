@@ -12,6 +12,7 @@ import {
   type Cell,
   compiled,
   fillIn,
+  lightsOf,
   type InputSpec,
   isChoice,
   isHullStep,
@@ -293,9 +294,18 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
 
   /** Joined as long timbers are, but no parts that a hull draws: nothing lights up. */
   const undrawn = new Set(['panel', 'spar']);
+  test('calls what fills a field so that it can be said to come from it', () => {
+    const doubled = Object.entries(cell.steps).filter(([, { meaning }]) => /^from /i.test(meaning));
+    expect(doubled.map(([key]) => key)).toStrictEqual([]);
+  });
+
   test('lights up parts that boats have', () => {
     const parts = new Set([...everywhere].map((name) => name.split('.')[0]!));
-    const lit = boats.flatMap((boat) => cell.lights.flatMap((light) => filledOn(cell, light, boat)));
+    const lit = boats.flatMap((boat) =>
+      cell.lights.flatMap((light) =>
+        filledOn(cell, light, boat).flatMap((part) => lightsOf({ ...cell, lights: [light] }, () => part)),
+      ),
+    );
     expect(lit.length).toBeGreaterThan(0);
     expect(lit.filter((part) => !parts.has(part) && !undrawn.has(part))).toStrictEqual([]);
   });

@@ -120,6 +120,11 @@ const questions: readonly Question[] = [
       ],
     },
   ]),
+  ...['custom', 'aft'].map((side): Question => ({
+    asks: `on which side of its line a frame stands, ${side}`,
+    with: { 'frame.stands': side },
+    of: ['framePattern.stands', 'screwMap.stands'],
+  })),
   {
     asks: 'how many scarfs the boat has, when the keelson alone is cut',
     with: {

@@ -35,6 +35,24 @@ describe('a wrapped text', () => {
     ]);
   });
 
+  test.each([
+    '12 15/16 in',
+    '12 15/16 in strong',
+    '14\' 10 23/32"',
+    '2\' 0"',
+    '10\' 3 3/8" strong',
+    '23 in',
+    '1.5 kg/m³',
+  ])('does not part %s', (measure) => {
+    const text = `starboard corner ${measure} up from there, and so on to the end`;
+    for (let width = textWidth(measure, 13) + 1; width < 400; width += 5)
+      expect(wrap(text, 13, width).some((line) => line.includes(measure))).toBe(true);
+  });
+
+  test('parts a measure at a space where there is no room for all of it', () => {
+    expect(wrap('12 15/16 in strong', 13, textWidth('in strong', 13))).toEqual(['12 15/16', 'in strong']);
+  });
+
   test('breaks a word only when it alone is too wide', () => {
     const lines = wrap('a sheerclampandchinelog b', 13, 60);
     expect(lines[0]).toBe('a');

@@ -129,6 +129,15 @@ describe('warnings', () => {
   });
 });
 
+test('while there is no hull, what gets a first number is no news, and what moves is', () => {
+  const before = snapshot({ 'bend.radius': issue('no hull'), 'bend.stress': 5, 'scarf.taper': 3 });
+  const after = snapshot({ 'bend.radius': 2, 'bend.stress': issue('no hull'), 'scarf.taper': 4 });
+  const half = (moment: Snapshot) => ({ ...moment, hull: false });
+  const { moved: told, hull } = rippleBetween(half(before), half(after), quantities);
+  expect(hull).toBeNull();
+  expect(told.map(({ quantity }) => quantity.name)).toStrictEqual(['scarf.taper']);
+});
+
 describe('a hull that comes or goes', () => {
   const empty = { ...snapshot({ 'bend.radius': issue('no hull'), 'scarf.taper': 3 }), hull: false };
   const drawn = snapshot({ 'bend.radius': 2, 'scarf.taper': 4 });

@@ -124,7 +124,7 @@ export const settingUp = defineCell({
     trueLength: step(
       'length',
       'sqrt(ahead^2 + out^2 + height^2)',
-      'from the nail to either sheer mark, by plan',
+      'the nail to either sheer mark, by plan',
       'geometry: Pythagoras in space',
     ),
     difference: step('length', 'portLength - starboardLength', 'port longer than starboard by', GEOMETRY),

@@ -74,7 +74,7 @@ export const stemCheck = defineCell({
     trueLength: step(
       'length',
       'sqrt(ahead^2 + cornerOut^2 + rise^2)',
-      'from either corner to the stem, by plan',
+      'either corner to the stem, by plan',
       'geometry: Pythagoras in space',
     ),
     difference: step('length', 'starboardLength - portLength', 'starboard longer than port by', GEOMETRY),

@@ -125,7 +125,7 @@ function mendOffer(hull: Hull, v: Values, say: Say): readonly Offer[] {
 }
 
 function trialOffer(hull: Hull, v: Values, say: Say): readonly Offer[] {
-  const { by, view } = trialOf(v);
+  const { by, view } = trialOf(hull, v);
   if (by === 0) return [];
   const { label, index } = hull.station(word(v, 'tried'));
   const line = lineOf(hull, { ...v, shift: 0 });

@@ -22,9 +22,16 @@ export const reading = (values: Values): Reading => ({
   blunder: number(values, 'blunder'),
 });
 
+/** How far the station is moved on trial, m: what lies on the centreline by nature is not moved off it. */
+export function trialBy(hull: Hull, values: Values): number {
+  const { index } = hull.station(word(values, 'tried'));
+  const stays = hull.edge(word(values, 'edge')).index === 0 || postsOf(hull).includes(index);
+  return viewOf(values) === 'plan' && stays ? 0 : number(values, 'shift');
+}
+
 /** The line in hand, with the trial move. */
 export function lineOf(hull: Hull, values: Values): LongLine {
-  const trial = { index: hull.station(word(values, 'tried')).index, by: number(values, 'shift') };
+  const trial = { index: hull.station(word(values, 'tried')).index, by: trialBy(hull, values) };
   return longLine(hull, hull.edge(word(values, 'edge')), viewOf(values), trial);
 }
 
@@ -73,20 +80,21 @@ export function panelUnder(hull: Hull, { edge, view }: LongLine): Panel {
   return hull.panels[index]!; // there is a panel between each two edges
 }
 
-export const trialOf = (values: Values): Move => ({
+export const trialOf = (hull: Hull, values: Values): Move => ({
   edge: word(values, 'edge'),
   station: word(values, 'tried'),
   view: viewOf(values),
-  by: number(values, 'shift'),
+  by: trialBy(hull, values),
 });
-const mendAt = (values: Values): Move => ({
-  ...trialOf(values),
+const mendAt = (hull: Hull, values: Values): Move => ({
+  ...trialOf(hull, values),
   station: word(values, 'oddStation'),
   by: number(values, 'proposed'),
 });
 /** The hull with the trial move, and with the correction as well. */
-export const before = (hull: Hull, values: Values) => movedHull(hull, [trialOf(values)]);
-export const after = (hull: Hull, values: Values) => movedHull(hull, [trialOf(values), mendAt(values)]);
+export const before = (hull: Hull, values: Values) => movedHull(hull, [trialOf(hull, values)]);
+export const after = (hull: Hull, values: Values) =>
+  movedHull(hull, [trialOf(hull, values), mendAt(hull, values)]);
 
 /** Flare of the frame side under the line, as a straight one from edge to edge of `of`, rad. */
 export function leanOf(hull: Hull, of: Hull, values: Values): number {

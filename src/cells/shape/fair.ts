@@ -23,6 +23,7 @@ import {
   signsFor,
   skinOf,
   suspectOf,
+  trialBy,
   word,
 } from './fair-working';
 import { lineViews } from './long-line';
@@ -344,6 +345,13 @@ export const fair = defineCell({
       meaning: 'depth of the deepest hollow',
       source: GEOMETRY,
     }),
+    trial: hullStep('length', {
+      says: 'as typed; nothing for what lies on the centreline by nature: a stem in plan, and the keel',
+      uses: ['edge', 'view', 'tried', 'shift'],
+      find: trialBy,
+      meaning: 'move made on trial',
+      source: GEOMETRY,
+    }),
     stands: hullStep('length', {
       says: 'from the table, with the trial move',
       uses: [...lineKeys, 'oddStation'],
@@ -515,6 +523,12 @@ export const fair = defineCell({
     ],
   },
   warnings: [
+    {
+      when: 'abs(shift) > 0 mm and abs(trial) == 0 mm',
+      says: 'At {tried} the {edge} lies on the centreline, so in plan it is not moved there: look at it in profile, or try another station.',
+      limit: 'the two sides of the boat meet there',
+      weight: 'mind',
+    },
     {
       when: 'proof > 1',
       says: 'The number at {oddStation} is out by about {error}; a fair line would show no more than {shows}. Look it up in the plan before you cut anything.',

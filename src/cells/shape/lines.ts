@@ -261,6 +261,12 @@ export const lines = defineCell({
       'flare of the side at the station, + outward',
       (hull, v) => stationOf(hull, v).flare(hull.panels.at(-1)!.name),
     ),
+    across: atStation(
+      'length',
+      'the straight line across the lowest panel; nothing where it comes to a point',
+      'length of the section across the bottom at the station',
+      (hull, v) => stationOf(hull, v).girth(hull.panels[0]!.name),
+    ),
     deadrise: atStation(
       'angle',
       'the straight line across the lowest panel, from the horizontal',
@@ -314,7 +320,7 @@ export const lines = defineCell({
     columns: [
       { of: 'place', label: 'forward' },
       { of: 'flare', label: 'flare' },
-      { of: 'deadrise', label: 'deadrise' },
+      { of: 'deadrise', label: 'deadrise', where: 'across' },
       { of: 'waterBreadth', label: 'half-breadth afloat' },
       { of: 'sectionArea', label: 'area under water' },
     ],

@@ -151,6 +151,13 @@ export const offsets = defineCell({
       ['station', 'edge'],
       TABLE,
     ),
+    across: ofHull(
+      'length',
+      'the straight section of the lowest panel at that station; nothing where it comes to a point',
+      'length of the section across the bottom at that station',
+      (hull, v) => stationOf(hull, v).girth(hull.panels[0]!.name), // two edges have a panel
+      ['station'],
+    ),
     deadrise: ofHull(
       'angle',
       'of the straight section of the lowest panel at that station, from level',
@@ -215,7 +222,7 @@ export const offsets = defineCell({
       { of: 'forward', label: 'forward' },
       { of: 'halfBreadth', label: 'half-breadth' },
       { of: 'height', label: 'height' },
-      { of: 'deadrise', label: 'deadrise, section' },
+      { of: 'deadrise', label: 'deadrise, section', where: 'across' },
       { of: 'flare', label: 'flare, section' },
     ],
   },

@@ -420,7 +420,7 @@ export const clamps = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
+  lights: ['{joint}'],
   brings,
 
   draw: (v, on) => {

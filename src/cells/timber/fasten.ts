@@ -12,6 +12,7 @@ import {
   usualSpaces,
 } from './screw-choice';
 import { COMMENTARY, EC5, ruleFunctions, ruleSteps } from './screw-rules';
+import { landings, landingTimbers } from '../../boat/landings';
 import { speciesIsOneOf, splitting } from '../../trade/fastening-woods';
 import { thinnestUndrilled } from '../../trade/screw-spacing';
 import { woods } from './woods';
@@ -69,7 +70,7 @@ export const fasten = defineCell({
       slider: true,
       note: 'with glue: chine, keelson and stem 60 to 75 mm (2 1/2 to 3 in), frames 100 to 125 mm (4 to 5 in): common practice',
     }),
-    skin: choice('Panel screwed on', { options: 'panels', preset: 'side' }),
+    skin: choice('Panel screwed on', { options: 'panels', from: '{along}.panel', preset: 'side' }),
     topThickness: input('length', 'Thickness screwed on', {
       seldom: true,
       from: '{skin}.thickness',
@@ -79,11 +80,8 @@ export const fasten = defineCell({
       step: '1 mm',
     }),
     into: choice('Screwed into', {
-      options: [
-        { id: 'chineLog', label: 'chine log' },
-        { id: 'sheerClamp', label: 'sheer clamp' },
-        { id: 'keelson', label: 'keelson' },
-      ],
+      options: landingTimbers,
+      from: '{along}.landsOn',
       preset: 'chineLog',
     }),
     lands: choice('It lands on', {
@@ -422,5 +420,6 @@ export const fasten = defineCell({
     },
   ],
   lights: ['{along}', '{skin}', '{into}'],
+  brings: landings,
   draw: fastenPicture,
 });

@@ -9,6 +9,7 @@ import type { Option } from '../../boat';
 import { input, step } from '../define';
 
 interface Joint extends Option {
+  readonly lights: readonly string[];
   /** Formulas over the inputs below: all pieces together, both sides of the boat. */
   readonly length: string;
   readonly width: string;
@@ -37,6 +38,7 @@ const joints: readonly Joint[] = [
     id: 'keelsonFrames',
     along: 'keelson',
     label: 'keelson to frames and ends',
+    lights: ['keelson', 'frame'],
     length: 'keelsonSeats',
     width: 'siding',
     pieces: '1',
@@ -47,6 +49,7 @@ const joints: readonly Joint[] = [
     id: 'logFrames',
     along: 'log',
     label: 'chine logs to frames and ends',
+    lights: ['chineLog', 'frame'],
     length: 'logSeats',
     width: 'siding',
     pieces: 'logPieces',
@@ -57,6 +60,7 @@ const joints: readonly Joint[] = [
     id: 'clampFrames',
     along: 'clamp',
     label: 'sheer clamps to frames and ends',
+    lights: ['sheerClamp', 'frame'],
     length: 'clampSeats',
     width: 'siding',
     pieces: 'clampPieces',
@@ -67,6 +71,7 @@ const joints: readonly Joint[] = [
     id: 'bottomKeelson',
     along: 'keelson',
     label: 'bottom to keelson',
+    lights: ['keelson', 'bottom'],
     length: 'keelsonRun',
     width: 'keelsonWidth',
     pieces: '1',
@@ -77,6 +82,7 @@ const joints: readonly Joint[] = [
     id: 'bottomLogs',
     along: 'log',
     label: 'bottom to chine logs',
+    lights: ['chineLog', 'bottom'],
     length: 'logRun',
     width: 'logThickness',
     pieces: 'logPieces',
@@ -87,6 +93,7 @@ const joints: readonly Joint[] = [
     id: 'sideLogs',
     along: 'log',
     label: 'sides to chine logs',
+    lights: ['chineLog', 'side'],
     length: 'logRun',
     width: 'logWidth',
     pieces: 'logPieces',
@@ -97,6 +104,7 @@ const joints: readonly Joint[] = [
     id: 'sideClamps',
     along: 'clamp',
     label: 'sides to sheer clamps',
+    lights: ['sheerClamp', 'side'],
     length: 'clampRun',
     width: 'clampWidth',
     pieces: 'clampPieces',
@@ -107,6 +115,7 @@ const joints: readonly Joint[] = [
     id: 'rubRails',
     along: 'rail',
     label: 'rub rails to sides',
+    lights: ['rubRail', 'side'],
     length: 'railRun',
     width: 'railWidth',
     pieces: 'railPieces',
@@ -121,6 +130,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'keelsonLayers',
     along: 'keelson',
     label: 'between two layers of the keelson',
+    lights: ['keelson'],
     length: 'keelsonRun',
     width: 'keelsonWidth',
     pieces: '1',
@@ -131,6 +141,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'logLayers',
     along: 'log',
     label: 'between two layers of the chine logs',
+    lights: ['chineLog'],
     length: 'logRun',
     width: 'logWidth',
     pieces: 'logPieces',
@@ -141,6 +152,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'clampLayers',
     along: 'clamp',
     label: 'between two layers of the sheer clamps',
+    lights: ['sheerClamp'],
     length: 'clampRun',
     width: 'clampWidth',
     pieces: 'clampPieces',
@@ -150,14 +162,15 @@ const betweenLayers: readonly Joint[] = [
 ];
 
 const single: readonly Joint[] = [...joints, ...betweenLayers];
-const named = (list: readonly Joint[]): readonly Option[] => list.map(({ id, label }) => ({ id, label }));
+const named = (list: readonly Joint[]): readonly Option[] =>
+  list.map(({ id, label, lights }) => ({ id, label, lights }));
 
 /** Joints that are closed one at a time. */
 export const singleJoints = named(single);
 
 export const jointOptions: readonly Option[] = [
   ...named(joints),
-  { id: 'all', label: 'all of these, timbers solid' },
+  { id: 'all', label: 'all of these, timbers solid', lights: Object.values(parts) },
   ...named(betweenLayers),
 ];
 

@@ -1,5 +1,6 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
 import type { Hull } from '../../boat';
+import { frameStandsQuantities, sideOf, stands } from '../../boat/frame-stands';
 import { stiffnessBored } from '../../trade/bored';
 import type { KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
@@ -63,7 +64,8 @@ const byRule = (of: string, meaning: string) =>
     'as chosen',
   );
 
-const standsBy = (hull: Hull, { frame }: Values) => hull.station(String(frame)).stands;
+const standsBy = (hull: Hull, { frame, side }: Values) =>
+  sideOf(hull.station(String(frame)), String(side), false);
 
 export const screwMap = defineCell({
   id: 'screwMap',
@@ -87,6 +89,14 @@ export const screwMap = defineCell({
       note: 'for a gusset',
     }),
     member: choice('Member', { options: 'panels', preset: 'side', note: 'for the skin' }),
+    side: choice('Frames stand', {
+      seldom: true,
+      from: 'frame.stands',
+      ofBoat: true,
+      options: stands,
+      preset: 'custom',
+      note: 'as in the pattern of the frame',
+    }),
     faces: choice('Gussets', {
       options: [
         { id: 'both', label: 'on both faces' },
@@ -220,8 +230,8 @@ export const screwMap = defineCell({
   },
   steps: {
     stands: hullStep('choice', {
-      says: 'by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
-      uses: ['frame'],
+      says: 'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
+      uses: ['frame', 'side'],
       find: standsBy,
       meaning: 'side of the station line on which the frame stands',
       source: 'custom of the trade; common practice, no source',
@@ -429,6 +439,7 @@ export const screwMap = defineCell({
     },
   ],
   lights: ['{frame}', 'frame', 'gusset'],
+  brings: frameStandsQuantities,
   draw: screwMapView,
   patterns: screwMapPatterns,
 });

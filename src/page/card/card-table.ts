@@ -1,7 +1,7 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
 import { type Instance, isChoice } from '../../cells';
 import { offsetName, offsetsOf } from '../../boat';
-import { rowsOf } from '../../cells/rows';
+import { inRow, rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
@@ -29,17 +29,16 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
   const choiceName = `${name}.${table.over}`;
   const spec = cell.inputs[table.over];
   const graph = bench.book.inHand.value;
-  const say = (of: Graph, option: string, key: string) => {
-    // The row in hand says what the answers say, numbers typed for this one place among them.
-    const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
+  const say = (of: Graph, option: string, column: (typeof table.columns)[number]) => {
+    const value = inRow(instance, option, column, (quantity) => of.value(quantity));
     if (isIssue(value)) return 'no value yet';
-    return tiedValue(value, `${name}.${key}`, of, bench);
+    return tiedValue(value, `${name}.${column.of}`, of, bench);
   };
   const options = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of));
   const rows = options.map(({ id, label }) => ({
     head: label,
     inHand: id === graph.value(choiceName),
-    cells: table.columns.map(({ of: key }) => inEach(graphsOf(bench), (of) => say(of, id, key))),
+    cells: table.columns.map((column) => inEach(graphsOf(bench), (of) => say(of, id, column))),
   }));
   const [head, ...rest] = rows.map(({ cells }) => JSON.stringify(cells));
   if (head === undefined || (rest.length > 0 && rest.every((row) => row === head))) return null;

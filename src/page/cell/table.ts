@@ -1,7 +1,7 @@
 /** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. A table of many columns stands in parts, one under the other. */
 import { useRef } from 'preact/hooks';
 import { type Cell, type Instance, isChoice } from '../../cells';
-import { rowsOf } from '../../cells/rows';
+import { inRow, rowsOf } from '../../cells/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayOf, useBench, versionWords } from '../bench';
@@ -27,9 +27,9 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
   const spec = cell.inputs[table.over];
   const rows = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of)).map((option) => ({
     option,
-    texts: table.columns.map(({ of: key }) => {
-      const here = textIn(graph, option.id, key);
-      const there = beside && textIn(beside.graph, option.id, key);
+    texts: table.columns.map((column) => {
+      const here = textIn(graph, option.id, column);
+      const there = beside && textIn(beside.graph, option.id, column);
       return { ...here, other: there && there.text !== here.text ? there.text : null };
     }),
   }));
@@ -77,10 +77,11 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
     </button>`;
   }
 
-  function textIn(of: Graph, option: string, key: string) {
-    // The row in hand says what the answers say, numbers typed for this one place among them.
-    const value = of.value(option === of.value(choiceName) ? `${name}.${key}` : `${name}.${option}.${key}`);
-    const text = isIssue(value) ? 'no value yet' : sayOf(of, `${name}.${key}`, value, bench.shown.value);
+  function textIn(of: Graph, option: string, column: Table['columns'][number]) {
+    const value = inRow(instance, option, column, (quantity) => of.value(quantity));
+    const text = isIssue(value)
+      ? 'no value yet'
+      : sayOf(of, `${name}.${column.of}`, value, bench.shown.value);
     return { text, isNumber: typeof value === 'number' };
   }
 }

@@ -40,14 +40,14 @@ export function OffsetsView() {
       input?.focus({ preventScroll: true });
     });
   };
-  const isNew = useRef(false);
-  const begun = () => {
-    isNew.current = true;
-  };
+  /** Puts away the form that a new table was asked for with, until that table is drawn. */
+  const closeForm = useRef<(() => void) | null>(null);
   useLayoutEffect(() => {
-    // The first box of a new table is there once it is drawn.
-    if (isNew.current) place()?.querySelector<HTMLInputElement>('.offsets-grid input')?.focus();
-    isNew.current = false;
+    if (!closeForm.current) return;
+    // The first box is there now; the key pressed in the form would take the focus along.
+    place()?.querySelector<HTMLInputElement>('.offsets-grid input')?.focus();
+    closeForm.current();
+    closeForm.current = null;
   }, [table]);
   const hint = `${id}-hint`;
   return html`<div class="offsets" id=${id}>
@@ -60,7 +60,7 @@ export function OffsetsView() {
     ${use(FaultList, { state, goTo })}
     ${use(TakeOut, { state })}
     ${use(Disclosure, { summary: 'Stations and edges', className: 'offsets-tools', inside: () => use(LineTools, { state }) })}
-    ${use(Disclosure, { summary: 'A new table', className: 'offsets-tools', inside: () => use(NewTable, { begun }) })}
+    ${use(Disclosure, { summary: 'A new table', className: 'offsets-tools', inside: (close) => use(NewTable, { begun: () => (closeForm.current = close) }) })}
     ${use(PrintTable, { state })}
   </div>`;
 }

@@ -1,7 +1,7 @@
 /** Axes of a graph: extents that hold still while a slider moves, and ticks on round marks of the units chosen. */
 import type { Axis, Chart } from '../../cells';
 import { textWidth } from '../../drawing';
-import { isIssue, type KindId, read, type Shown, shownUnit, write } from '../../measure';
+import { isIssue, type KindId, read, type Shown, shownUnit, unitWritten, write } from '../../measure';
 
 export type Extent = readonly [low: number, high: number];
 export interface Extents {
@@ -57,14 +57,17 @@ export function ticksOf(
   size: number,
 ): Tick[] {
   const [low, high] = extent;
-  const { zero, unit } = unitOf(axis.kind, shown);
+  // A tape's own marks; all else in the unit of the largest, or one axis would be written in two.
+  const own = unitWritten(Math.max(Math.abs(low), Math.abs(high)), axis.kind, shown);
+  const manner = axis.kind === 'length' || own === '' ? {} : { unit: own };
+  const { zero, unit } = unitOf(axis.kind, shown, manner);
   const isInches = shownUnit(axis.kind, shown) === 'in';
   for (const step of steps((high - low) / unit / 12, isInches)) {
     const first = Math.ceil((low - zero) / unit / step - 1e-9);
     const last = Math.floor((high - zero) / unit / step + 1e-9);
     const ticks = Array.from({ length: Math.max(0, last - first + 1) }, (_, i): Tick => {
       const at = Number((zero + (first + i) * step * unit).toPrecision(12));
-      return { at, text: write(at, axis.kind, shown).text };
+      return { at, text: write(at, axis.kind, shown, manner).text };
     });
     const need =
       along === 'y' ? size * 1.9 : Math.max(...ticks.map(({ text }) => textWidth(text, size)), 0) + size;
@@ -74,9 +77,9 @@ export function ticksOf(
 }
 
 /** The unit of a bare number in a field of this kind, SI, and where its zero lies. */
-function unitOf(kind: KindId, shown: Shown): { zero: number; unit: number } {
+function unitOf(kind: KindId, shown: Shown, own: { unit?: string }): { zero: number; unit: number } {
   const value = (text: string) => {
-    const reading = read(text, { kind, shown, field: kind });
+    const reading = read(text, { kind, shown, field: kind, ...own });
     const found = isIssue(reading) ? reading : reading.evaluate(() => 0);
     return isIssue(found) ? null : found;
   };

@@ -10,11 +10,17 @@ const MAIN: Readonly<Record<string, readonly string[]>> = {
   line: ['length', 'leastRadius', 'area'],
 };
 
+/** Counted in the sentence over the table and listed under it, box by box. */
+const TOLD_AT_THE_TABLE: ReadonlySet<string> = new Set(['offsets.missing', 'offsets.faults']);
+
 /** The ripple in the order it is told, without moves too small to be read. */
 export function inOrder(ripple: ToldRipple, bench: Bench): ToldRipple {
   const shown = bench.shown.peek();
   const text = ({ quantity }: Moved, value: Moved['before']) => sayValue(value, quantity.kind, shown);
-  const seen = ripple.moved.filter((moved) => text(moved, moved.before) !== text(moved, moved.after));
+  const seen = ripple.moved.filter(
+    (moved) =>
+      text(moved, moved.before) !== text(moved, moved.after) && !TOLD_AT_THE_TABLE.has(moved.quantity.name),
+  );
   const ranked = seen.map((moved) => ({ moved, rank: rankOf(moved.quantity.name, bench) }));
   // A stable sort: within a rank the largest move stays first.
   return { ...ripple, moved: ranked.toSorted((a, b) => a.rank - b.rank).map(({ moved }) => moved) };

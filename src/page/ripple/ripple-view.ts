@@ -9,6 +9,9 @@ import { capital, inShort } from '../words';
 import { edgesOf } from './snapshot';
 import { hullWords, inBrief, isStill } from './words';
 
+/** Cells whose warnings are about her numbers, and not about a batten that nobody has chosen yet. */
+const OF_HER_SHAPE: ReadonlySet<string> = new Set(['offsets', 'lines', 'fair']);
+
 /** How many moves are listed before "and so many more". */
 const LISTED = 8;
 
@@ -19,7 +22,7 @@ export function RippleView() {
   if (!ripple || isStill(ripple)) {
     return html`<section class="ripple plain">
       <h2>What moves</h2>
-      <p class="moved-from">Change a number: what follows from it is listed here.</p>
+      <p class="moved-from">${ripple ? 'Nothing else moved.' : 'Change a number: what follows from it is listed here.'}</p>
       <p class="unseen" role="status"></p>
     </section>`;
   }
@@ -55,7 +58,7 @@ function OfHull({ drawn }: { drawn: boolean }) {
   }
   const say = (key: string) => sayOf(graph, `hull.${key}`, graph.value(`hull.${key}`), bench.shown.value);
   const faults = [...bench.instances.value.values()]
-    .filter(({ cell, name }) => cell.stage === 'shape' && name === cell.id)
+    .filter(({ cell, name }) => OF_HER_SHAPE.has(cell.id) && name === cell.id)
     .flatMap((instance) =>
       warningsOf(
         instance,

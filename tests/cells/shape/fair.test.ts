@@ -353,8 +353,28 @@ describe('the plan’s own dory', () => {
   });
 
   test('refuses a trial that would cross the centreline, in words', () => {
-    const tried = tryCell(fair, { shift: '-100 mm', tried: 'stem' }, plan);
+    const narrow = withSheer(plan, 'frame 5', 90);
+    const tried = tryCell(fair, { shift: '-100 mm', tried: 'frame5' }, narrow);
     expect(tried.issues['correction']).toContain('cross the centreline');
+  });
+
+  test.each([
+    ['stem', 'sheer'],
+    ['frame3', 'keel'],
+  ])('leaves %s of the %s on the centreline, and says so', (at, edge) => {
+    const moved = tryCell(fair, { shift: '30 mm', tried: at, edge }, plan);
+    const still = tryCell(fair, { tried: at, edge }, plan);
+    expect(moved.number('trial')).toBe(0);
+    expect(moved.all[`${at}.offset`]).toBe(0);
+    expect(moved.drawing).toStrictEqual(still.drawing);
+    expect(says(moved)).toContain('on the centreline, so in plan it is not moved');
+    expect(
+      offersOn(plan, { shift: '30 mm', tried: at, edge }).some(({ label }) => label.startsWith('The trial')),
+    ).toBe(false);
+    // Up and down it moves as any other.
+    const up = tryCell(fair, { shift: '30 mm', tried: at, edge, view: 'profile' }, plan);
+    expect(up.number('trial')).toBe(0.03);
+    expect(says(up)).not.toContain('on the centreline');
   });
 
   test('gives no wedge where no number stands out, and a cut where one stands out too far', () => {

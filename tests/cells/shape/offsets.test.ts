@@ -1,6 +1,9 @@
 /** The table of offsets as a cell: what the numbers make, and what is said while they are not all there. */
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starter, starters, type Table } from '../../../src/boat';
+import { type Cell, plainInstance } from '../../../src/cells';
+import { inRow } from '../../../src/cells/rows';
+import { lines } from '../../../src/cells/shape/lines';
 import { offsets } from '../../../src/cells/shape/offsets';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing } from '../proofs';
@@ -39,6 +42,24 @@ describe('on the class skiff', () => {
     expect(measured(drawing, '642 mm')).toBeCloseTo(642, 9);
     expect(measured(drawing, '540 mm')).toBeCloseTo(540, 9);
   });
+});
+
+test('a bottom that comes to a point has no deadrise there, in the table of either cell', () => {
+  const inTable = (cell: Cell, station: string) => {
+    const tried = tryCell(cell, { station: 'frame3' }, skiff);
+    const column = cell.table!.columns.find(({ of }) => of === 'deadrise')!;
+    const valueOf = (name: string) => tried.all[name.slice(cell.id.length + 1)]!;
+    return inRow(plainInstance(cell), station, column, valueOf);
+  };
+  for (const cell of [offsets, lines]) {
+    expect(inTable(cell, 'stem')).toBe('none');
+    expect(inTable(cell, 'frame3')).toBe(tryCell(cell, { station: 'frame3' }, skiff).number('deadrise'));
+    expect(inTable(cell, 'transom')).toBeCloseTo(0, 12);
+    // What the picture and the words need is there all the same.
+    const there = tryCell(cell, { station: 'stem' }, skiff);
+    expect(there.issues).toStrictEqual({});
+    expect(there.number('across')).toBe(0);
+  }
 });
 
 describe('against the plan', () => {

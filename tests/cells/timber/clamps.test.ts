@@ -1,7 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starters } from '../../../src/boat';
+import { type Cell, lightsOf } from '../../../src/cells';
 import { clamps } from '../../../src/cells/timber/clamps';
+import { glue } from '../../../src/cells/timber/glue';
 import { inOrder } from '../../../src/cells/timber/clamps-picture';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
@@ -178,6 +180,16 @@ describe('clamps', () => {
     expect(tried.issues).toEqual({});
     expect(tried.number('clampLayers.clamps')).toBeGreaterThan(0);
     provesItsDrawing(tried.drawing);
+  });
+
+  test('lights the parts of the joint chosen and no others, as glue does', () => {
+    const lit = (cell: Cell, joint: string) => lightsOf(cell, () => joint);
+    for (const cell of [clamps, glue]) {
+      expect(lit(cell, 'logFrames')).toStrictEqual(['chineLog', 'frame']);
+      expect(lit(cell, 'bottomKeelson')).toStrictEqual(['keelson', 'bottom']);
+      expect(lit(cell, 'clampLayers')).toStrictEqual(['sheerClamp']);
+    }
+    expect(lit(glue, 'all')).toStrictEqual(['keelson', 'chineLog', 'sheerClamp', 'rubRail']);
   });
 
   testSense(clamps);

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { fasten } from '../../../src/cells/timber/fasten';
 import { plainShown, write } from '../../../src/measure';
 import { tryCell } from '../try-cell';
+import { withTwoChines } from '../odd-boats';
 import { measured, testBoats, testDrawings, testSense } from '../proofs';
 
 const chine = {
@@ -318,6 +319,36 @@ describe('fasten', () => {
     test('a head deeper than what it holds', () =>
       expect(says({ ...chine, topThickness: '2 mm', gauge: '14' })).toContain('pulls through'));
     test('two rows on a narrow face', () => expect(says({ ...chine, rows: '2' })).toContain('45 mm'));
+  });
+
+  test.each([
+    ['keel', 'keelson', 'bottom'],
+    ['chine', 'chineLog', 'side'],
+    ['sheer', 'sheerClamp', 'side'],
+  ])('along the %s the skin lands on the %s', (along, into, skin) => {
+    const { all } = tryCell(fasten, { along });
+    expect([all['into'], all['skin']]).toStrictEqual([into, skin]);
+    const own = tryCell(fasten, { along, [`${into}.width`]: '61 mm', [`${skin}.thickness`]: '7 mm' });
+    expect(own.number('width')).toBe(0.061);
+    expect(own.number('topThickness')).toBe(0.007);
+    // What is chosen otherwise stays so.
+    expect(tryCell(fasten, { along, into: 'sheerClamp', skin: 'side' }).all).toMatchObject({
+      into: 'sheerClamp',
+      skin: 'side',
+    });
+  });
+
+  test('between two chines each edge has its own panel', () => {
+    const landed = (along: string) => {
+      const { all } = tryCell(fasten, { along }, withTwoChines);
+      return [all['into'], all['skin']];
+    };
+    expect(['keel', 'lowerChine', 'upperChine', 'sheer'].map(landed)).toStrictEqual([
+      ['keelson', 'bottom'],
+      ['chineLog', 'bilge'],
+      ['chineLog', 'side'],
+      ['sheerClamp', 'side'],
+    ]);
   });
 
   testSense(fasten);
