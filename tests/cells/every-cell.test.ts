@@ -295,8 +295,10 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   /** Joined as long timbers are, but no parts that a hull draws: nothing lights up. */
   const undrawn = new Set(['panel', 'spar']);
   test('calls what fills a field so that it can be said to come from it', () => {
-    const doubled = Object.entries(cell.steps).filter(([, { meaning }]) => /^from /i.test(meaning));
-    expect(doubled.map(([key]) => key)).toStrictEqual([]);
+    const links = Object.values(cell.inputs).flatMap(
+      ({ from }) => /^\{self\}\.(\w+)$/.exec(from ?? '')?.[1] ?? [],
+    );
+    expect(links.filter((key) => /^from /i.test(cell.steps[key]?.meaning ?? ''))).toStrictEqual([]);
   });
 
   test('lights up parts that boats have', () => {
@@ -413,6 +415,20 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     for (const entries of fc.sample(acceptedEntries(cell), { seed: 29, numRuns: 600 })) {
       for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
       for (const { name } of warningsOf(plainInstance(cell), graph.work, say)) given.add(name);
+    }
+    // Nor do those choose among the boat's own edges and stations.
+    const samples = fc.sample(acceptedEntries(cell), { seed: 31, numRuns: 4 });
+    for (const [key, spec] of Object.entries(cell.inputs)) {
+      const name = `${cell.id}.${key}`;
+      const quantity = graph.quantity(name);
+      if (!isChoice(spec) || typeof spec.options !== 'string' || !quantity || !('options' in quantity))
+        continue;
+      for (const { id } of quantity.options ?? [])
+        for (const entries of samples) {
+          for (const [other, text] of Object.entries(entries)) write(`${cell.id}.${other}`, text);
+          write(name, id);
+          for (const one of warningsOf(plainInstance(cell), graph.work, say)) given.add(one.name);
+        }
     }
     // What no entry of the cell's own brings about: a fault of the boat.
     const leaning = createGraph({

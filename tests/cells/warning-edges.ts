@@ -13,6 +13,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'hollowCount > 0 and meant == "no"',
     'hollowCount > 1 and meant == "yes"',
     'wood > mostWedge and rivalNearly <= 0.8',
+    'abs(shift) > 0 mm and abs(trial) == 0 mm',
   ],
   batten: ['share > allowed and share <= 0.67', 'share > 0.67', 'greatest > holds', 'thickness < thinnest'],
   framePattern: [
@@ -239,8 +240,13 @@ const inPlate = { ...thin, fastened: 'plate', faces: 'both', gussetThickness: '6
 /**
  * Settings gone through one after another, besides those found by trying: between timber so thin that no screw sold
  * stays inside (12 mm and 3 mm behind it) and thicker, and between a screw that is too long there and one that is not.
+ * A stem is moved on trial and is not.
  */
 export const ways: Readonly<Record<string, readonly Readonly<Record<string, string>>[]>> = {
+  fair: [
+    { tried: 'stem', shift: '30 mm' },
+    { tried: 'stem', shift: '0 mm' },
+  ],
   fasten: [
     { ...fastened, depth: '8 mm' },
     { ...fastened, depth: '10 mm' },

@@ -524,12 +524,6 @@ export const fair = defineCell({
   },
   warnings: [
     {
-      when: 'abs(shift) > 0 mm and abs(trial) == 0 mm',
-      says: 'At {tried} the {edge} lies on the centreline, so in plan it is not moved there: look at it in profile, or try another station.',
-      limit: 'the two sides of the boat meet there',
-      weight: 'mind',
-    },
-    {
       when: 'proof > 1',
       says: 'The number at {oddStation} is out by about {error}; a fair line would show no more than {shows}. Look it up in the plan before you cut anything.',
       limit: 'what fair lines with these stations show; docs/fairness.md',
@@ -552,6 +546,12 @@ export const fair = defineCell({
       says: 'If {oddStation} is built already, {wood} of wood would have to go on or come off there, more than {mostWedge}: make a new one.',
       limit: 'a wedge of up to an inch at the thick end; common practice, no source',
       weight: 'stop',
+    },
+    {
+      when: 'abs(shift) > 0 mm and abs(trial) == 0 mm',
+      says: 'At {tried} the {edge} lies on the centreline, so in plan it is not moved there: look at it in profile, or try another station.',
+      limit: 'the two sides of the boat meet there',
+      weight: 'mind',
     },
   ],
   cautions: [
