@@ -1,11 +1,10 @@
 /** A search beside the page: started, stopped, believed for its own numbers only, and there again after undo. */
 import { expect, test } from 'vitest';
-import { openPage, type PageOptions } from './harness';
-import { arrived, cell, type } from './steps';
+import type { PageOptions } from './harness';
+import { cell, openNotebook, type } from './steps';
 
 async function openBoards(options: PageOptions = {}) {
-  const page = await openPage({ ...options, at: '#/bend-join-fasten' });
-  await arrived(page);
+  const page = await openNotebook('boards', options);
   const boards = cell(page, 'boards');
   const said = boards.locator('.search-row [role="status"]');
   const cost = boards.locator('.answer[data-quantity="boards.cost"] .figure b');

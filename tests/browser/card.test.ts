@@ -1,11 +1,11 @@
 /** The shop card: one cell on one page, or on two that say so, large enough to be read at arm's length, and nothing on it to press. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { registry } from '../../src/cells/registry';
 import { inRoot } from '../tools/root.mjs';
 import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
-import { answer, cell, field, press, reads, row, type } from './steps';
+import { answer, cell, field, notebooks, press, reads, row, step, type, undoAll } from './steps';
 
 /** 10 mm all round, less what a letter's own side bearing may take. */
 const MARGIN = 9.5;
@@ -69,8 +69,7 @@ async function expectCard(page: Page, name: string, format: 'A4' | 'Letter'): Pr
   expect(text).toContain('Sources:');
 }
 
-const notebookIds = readdirSync(inRoot('notebooks')).map((file) => file.replace(/\.md$/, ''));
-const stages = notebookIds.filter((id) => !['quick-answers', 'one-thick-or-two-thin'].includes(id));
+const stages = notebooks.filter((id) => !['quick-answers', 'one-thick-or-two-thin'].includes(id));
 
 describe('every cell', () => {
   const seen = new Set<string>();
@@ -133,80 +132,93 @@ test('of every boat: within its pages, with nothing that is no number', { timeou
   }
 });
 
-test('both versions, and which is in hand', async () => {
-  const page = await openToPrint('quick-answers', { colorScheme: 'dark' });
-  await press(page, 'Keep this and try another');
-  await type(page, 'quickScarf.thickness', '24');
-  await reads(answer(page, 'quickScarf.taper', 'second'), '192 mm');
-  await askForCard(page, 'quickScarf');
-  const pages = await printed(page);
-  expectFair(pages);
-  const text = textOn(pages);
-  expect(text).toContain('keptandtrying,inhand:trying');
-  expect(text).toMatch(/Kept144mmTrying192mm\+48mm/);
-  expect(text).toMatch(/Boardthicknesskept18mm,trying24mm/);
-  expect(text).toMatch(/Kept:Taper144mm.*Trying:Taper192mm/);
-  // What both end with is said once.
-  expect(text.match(/Ajointkeepsabout80%ofthestrength/g)).toHaveLength(1);
-});
+test('a card is put away, of what can’t be read, and of two versions', async () => {
+  const page = await openToPrint('quick-scarf', { colorScheme: 'dark' });
 
-test('black on white from a dark page, and the page is as it was when the dialog is put away', async () => {
-  const page = await openToPrint('quick-answers', { colorScheme: 'dark' });
-  await type(page, 'quickScarf.thickness', '20');
-  const before = await page.title();
-  await askForCard(page, 'quickScarf');
-  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
-  const inks = await page
-    .locator('.card')
-    .evaluate((card) =>
-      [...card.querySelectorAll('p, dt, dd, b, li, h1, svg text')].map(
-        (one) => getComputedStyle(one)[one instanceof SVGElement ? 'fill' : 'color'],
-      ),
-    );
-  expect([...new Set(inks)]).toStrictEqual(['rgb(0, 0, 0)']);
-  expect(await page.locator('.card').evaluate((card) => getComputedStyle(card).backgroundColor)).toBe(
-    'rgb(255, 255, 255)',
+  await step(
+    'black on white from a dark page, and the page is as it was when the dialog is put away',
+    async () => {
+      await type(page, 'quickScarf.thickness', '20');
+      const before = await page.title();
+      await askForCard(page, 'quickScarf');
+      await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+      const inks = await page
+        .locator('.card')
+        .evaluate((card) =>
+          [...card.querySelectorAll('p, dt, dd, b, li, h1, svg text')].map(
+            (one) => getComputedStyle(one)[one instanceof SVGElement ? 'fill' : 'color'],
+          ),
+        );
+      expect([...new Set(inks)]).toStrictEqual(['rgb(0, 0, 0)']);
+      expect(await page.locator('.card').evaluate((card) => getComputedStyle(card).backgroundColor)).toBe(
+        'rgb(255, 255, 255)',
+      );
+      expect(await page.locator('#page').isVisible()).toBe(false);
+      await page.emulateMedia({ media: null });
+
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      expect(await page.locator('html[data-card], .card').count()).toBe(0);
+      expect(await page.title()).toBe(before);
+      expect(await field(page, 'quickScarf.thickness').inputValue()).toBe('20 mm');
+      const key = cell(page, 'quickScarf').locator('.cell-keys button');
+      expect(await key.first().evaluate((one) => one.parentElement?.contains(document.activeElement))).toBe(
+        true,
+      );
+      const box = await key.first().boundingBox();
+      expect(box?.height).toBeGreaterThanOrEqual(44);
+      // The whole notebook still prints as it did.
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('.cell').first().isVisible()).toBe(true);
+      expect(await page.locator('.cell-keys').filter({ visible: true }).count()).toBe(0);
+      await page.emulateMedia({ media: null });
+    },
   );
-  expect(await page.locator('#page').isVisible()).toBe(false);
-  await page.emulateMedia({ media: null });
 
-  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-  expect(await page.locator('html[data-card], .card').count()).toBe(0);
-  expect(await page.title()).toBe(before);
-  expect(await field(page, 'quickScarf.thickness').inputValue()).toBe('20 mm');
-  const key = cell(page, 'quickScarf').locator('.cell-keys button');
-  expect(await key.first().evaluate((one) => one.parentElement?.contains(document.activeElement))).toBe(true);
-  const box = await key.first().boundingBox();
-  expect(box?.height).toBeGreaterThanOrEqual(44);
-  // The whole notebook still prints as it did.
-  await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('.cell').first().isVisible()).toBe(true);
-  expect(await page.locator('.cell-keys').filter({ visible: true }).count()).toBe(0);
-});
+  await step(
+    'a browser that never says that printing is over gives the page back at the next touch',
+    async () => {
+      await askForCard(page, 'quickScarf');
+      await page.mouse.click(5, 5);
+      expect(await page.locator('html[data-card], .card').count()).toBe(0);
+    },
+  );
 
-test('a browser that never says that printing is over gives the page back at the next touch', async () => {
-  const page = await openToPrint('quick-answers');
-  await askForCard(page, 'quickScarf');
-  await page.mouse.click(5, 5);
-  expect(await page.locator('html[data-card], .card').count()).toBe(0);
-});
+  await step(
+    'with an entry that can’t be read: what was typed, why it can’t be used, and what waits for it',
+    async () => {
+      await type(page, 'quickScarf.thickness', '3 kg');
+      await askForCard(page, 'quickScarf');
+      const pages = await printed(page);
+      expectFair(pages);
+      const text = textOn(pages);
+      expect(text).toContain('“3kg”');
+      const why = closedUp(await cell(page, 'quickScarf').locator('.says').first().innerText());
+      expect(text.toLowerCase()).toContain(why.replace(/\.$/, '').toLowerCase());
+      expect(text).toContain('waitsfortheboardthickness');
+      expect(text).toContain('Thedrawingwaitsforthenumbersitneeds.');
+      await undoAll(page);
+    },
+  );
 
-test('with an entry that can’t be read: what was typed, why it can’t be used, and what waits for it', async () => {
-  const page = await openToPrint('quick-answers');
-  await type(page, 'quickScarf.thickness', '3 kg');
-  await askForCard(page, 'quickScarf');
-  const pages = await printed(page);
-  expectFair(pages);
-  const text = textOn(pages);
-  expect(text).toContain('“3kg”');
-  const why = closedUp(await cell(page, 'quickScarf').locator('.says').first().innerText());
-  expect(text.toLowerCase()).toContain(why.replace(/\.$/, '').toLowerCase());
-  expect(text).toContain('waitsfortheboardthickness');
-  expect(text).toContain('Thedrawingwaitsforthenumbersitneeds.');
+  await step('both versions, and which is in hand', async () => {
+    await press(page, 'Keep this and try another');
+    await type(page, 'quickScarf.thickness', '24');
+    await reads(answer(page, 'quickScarf.taper', 'second'), '192 mm');
+    await askForCard(page, 'quickScarf');
+    const pages = await printed(page);
+    expectFair(pages);
+    const text = textOn(pages);
+    expect(text).toContain('keptandtrying,inhand:trying');
+    expect(text).toMatch(/Kept144mmTrying192mm\+48mm/);
+    expect(text).toMatch(/Boardthicknesskept18mm,trying24mm/);
+    expect(text).toMatch(/Kept:Taper144mm.*Trying:Taper192mm/);
+    // What both end with is said once.
+    expect(text.match(/Ajointkeepsabout80%ofthestrength/g)).toHaveLength(1);
+  });
 });
 
 test('says what was measured, and what the design says', async () => {
-  const page = await openToPrint('the-build');
+  const page = await openToPrint('scarf-and-resin');
   await row(page, 'scarf.thickness').getByRole('button', { name: 'measured', exact: false }).click();
   const measured = row(page, 'scarf.thickness').getByLabel('Measured');
   await measured.fill('17.4');

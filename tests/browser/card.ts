@@ -3,7 +3,7 @@ import type { Page } from 'playwright';
 import { expect } from 'vitest';
 import { getDocumentProxy } from 'unpdf';
 import { openPage, type PageOptions } from './harness';
-import { cell } from './steps';
+import { cell, type Notebook, placeOf, type SmallNotebook } from './steps';
 
 export interface PrintedText {
   readonly text: string;
@@ -26,8 +26,11 @@ const MM_PER_PT = 25.4 / 72;
  * Opens a notebook whose print dialog does not open: the page stands still as it does behind one. It
  * waits for keys and fields, not for pictures: a card must come with its picture whether the page has drawn it or not.
  */
-export async function openToPrint(notebook: string, options: PageOptions = {}): Promise<Page> {
-  const page = await openPage({ reducedMotion: 'reduce', ...options, at: `#/${notebook}` });
+export async function openToPrint(
+  notebook: Notebook | SmallNotebook,
+  options: PageOptions = {},
+): Promise<Page> {
+  const page = await openPage({ reducedMotion: 'reduce', ...options, ...placeOf(notebook, options) });
   await page.evaluate(() => {
     window.print = () => {};
   });

@@ -4,7 +4,7 @@ import { contentSecurityPolicy } from '../../src/build/policy';
 import { manifestOf } from '../tools/first-load';
 import { inRoot } from '../tools/root.mjs';
 import { openPage, troublesOf } from './harness';
-import { smallNotebooks } from './steps';
+import { notebooks, smallNotebooks } from './steps';
 
 test.each([
   ['the site that ships', 'site', 'notebooks'],
@@ -16,9 +16,12 @@ test.each([
   expect(built.toSorted()).toStrictEqual(written.toSorted());
 });
 
-test('every small notebook can be named by a journey', () => {
-  const written = readdirSync(inRoot('tests/browser/notebooks')).map((file) => file.replace(/\.md$/, ''));
-  expect([...smallNotebooks].toSorted()).toStrictEqual(written.toSorted());
+test.each([
+  ['notebook', 'notebooks', notebooks],
+  ['small notebook', 'tests/browser/notebooks', smallNotebooks],
+] as const)('every %s can be named by a journey', (_, folder, named) => {
+  const written = readdirSync(inRoot(folder)).map((file) => file.replace(/\.md$/, ''));
+  expect(new Set<string>(named)).toStrictEqual(new Set(written));
 });
 
 test('opens the built page in English and in universal time', async () => {

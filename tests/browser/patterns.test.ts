@@ -9,7 +9,7 @@ import { cell, openNotebook } from './steps';
 const text = async (download: Download) => readFile(await download.path(), 'utf8');
 
 test('a frame is saved as sheets of either paper, PDF and SVG alike, and whole as SVG and DXF', async () => {
-  const page = await openNotebook('frames-standing-true');
+  const page = await openNotebook('frame-pattern');
   const row = cell(page, 'framePattern').locator('.patterns');
   const saved: Download[] = [];
   page.on('download', (download) => saved.push(download));

@@ -2,13 +2,13 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { askForCard, openToPrint, printed, textOn } from './card';
-import { answer, cell, field, openNotebook, type, unfold } from './steps';
+import { answer, atRest, cell, field, openNotebook, type, unfold } from './steps';
 
 const choose = (page: Page, units: string) =>
   page.locator('select', { hasText: units }).first().selectOption({ label: units });
 
 test('a drill and a screw, in millimetres and in inches: headline, sentence, prose, picture, working and card', async () => {
-  const page = await openToPrint('bend-join-fasten');
+  const page = await openToPrint('fastening');
   const fasten = cell(page, 'fasten');
   const said = async () => (await fasten.locator('.in-words').innerText()).replaceAll('\u00a0', ' ');
   // 6 mm plywood takes No. 6: 0.7 x 0.113 in is 2.01 mm, and 0.138 + 0.002 in are 3.56 mm.
@@ -45,13 +45,12 @@ test('a drill and a screw, in millimetres and in inches: headline, sentence, pro
 });
 
 test('other units are no edit: what the shop’s sizes move is not told as moved by the next one', async () => {
-  const page = await openNotebook('bend-join-fasten');
+  const page = await openNotebook('fastening');
   await type(page, 'fasten.pitch', '70 mm');
   await expect.poll(() => page.locator('.ripple').first().innerText()).toContain('Screws along an edge');
   await choose(page, 'ft-in 1/16, lb');
   await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('3/4 in');
-  // At rest again.
-  await page.waitForTimeout(1000);
+  await atRest(page);
   await type(page, 'fasten.pitch', '60 mm');
   await expect.poll(() => page.locator('.ripple').first().innerText()).toContain('screws to buy');
   expect(await page.locator('.ripple').first().innerText()).not.toContain('Strength of a screw');

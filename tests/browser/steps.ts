@@ -172,7 +172,7 @@ export const atRest = (page: Page): Promise<void> =>
     await new Promise((idle) => requestIdleCallback(idle));
   });
 
-/** Takes back all that was done on the boat in hand, as far as her steps go. */
+/** Takes back all that was done on the boat in hand, as far as her steps go, and waits until the page is at rest. */
 export async function undoAll(page: Page): Promise<void> {
   await page.evaluate(async () => {
     const undo = [...document.querySelectorAll('button')].find((one) => one.textContent.trim() === 'Undo');
@@ -182,6 +182,7 @@ export async function undoAll(page: Page): Promise<void> {
       await new Promise(requestAnimationFrame);
     }
   });
+  await atRest(page);
 }
 
 /** A button of the page by its words. */
