@@ -16,8 +16,10 @@ import {
   reads,
   reload,
   row,
+  step,
   textOf,
   type,
+  undoAll,
   unfold,
 } from './steps';
 
@@ -44,7 +46,7 @@ async function measure(page: Page, quantity: string, text: string): Promise<void
 }
 
 test('plywood that calipers thinner: its weight and the bend move in both versions, with the design beside it', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   await press(page, 'Keep this and try another');
   await sheetOf(page, 'bottom');
   const mass = numberIn(await textOf(line(page, 'bottom.mass')));
@@ -87,52 +89,55 @@ test('plywood that calipers thinner: its weight and the bend move in both versio
   expect(await measured(page, 'keelson.thickness').inputValue()).toBe('17 mm');
 });
 
-test('what can’t be read is said at the place, kept, and the rest goes on; by keyboard alone', async () => {
-  const page = await openNotebook('the-build');
-  await field(page, 'pieces.slope').focus();
-  await key(page, 'scarf.thickness').focus();
-  await page.keyboard.press('Enter');
-  await measured(page, 'scarf.thickness').waitFor();
-  expect(await isFocused(measured(page, 'scarf.thickness'))).toBe(true);
-  await page.keyboard.type('17 furlong');
-  await reads(against(page, 'scarf.thickness'), /furlong/);
-  expect(await measured(page, 'scarf.thickness').getAttribute('aria-invalid')).toBe('true');
-  await page.keyboard.press('Tab');
-  await reload(page);
-  expect(await measured(page, 'scarf.thickness').inputValue()).toBe('17 furlong');
-  await measured(page, 'scarf.thickness').fill('17.5');
-  await reads(answer(page, 'scarf.taper'), `${8 * 17.5} mm`);
-  // Emptied and left, it goes away, and the design holds.
-  await measured(page, 'scarf.thickness').fill('');
-  await reads(answer(page, 'scarf.taper'), `${8 * 18} mm`);
-  await page.keyboard.press('Enter');
-  expect(await row(page, 'scarf.thickness').locator('.measured').count()).toBe(0);
-  expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
-});
+test('what is measured and can’t be: said at the place', async () => {
+  const page = await openNotebook('short-build');
 
-test('a link named in a measurement is refused with a sentence', async () => {
-  const page = await openNotebook('the-build');
-  await measure(page, 'scarf.thickness', 'keelson.thickness - 1 mm');
-  await reads(
-    against(page, 'scarf.thickness'),
-    /follows nothing else; write the number without keelson.thickness/,
-  );
-  expect(await measured(page, 'scarf.thickness').inputValue()).toBe('keelson.thickness - 1 mm');
-});
+  await step('what can’t be read is kept, and the rest goes on; by keyboard alone', async () => {
+    await field(page, 'pieces.slope').focus();
+    await key(page, 'scarf.thickness').focus();
+    await page.keyboard.press('Enter');
+    await measured(page, 'scarf.thickness').waitFor();
+    expect(await isFocused(measured(page, 'scarf.thickness'))).toBe(true);
+    await page.keyboard.type('17 furlong');
+    await reads(against(page, 'scarf.thickness'), /furlong/);
+    expect(await measured(page, 'scarf.thickness').getAttribute('aria-invalid')).toBe('true');
+    await page.keyboard.press('Tab');
+    await reload(page);
+    expect(await measured(page, 'scarf.thickness').inputValue()).toBe('17 furlong');
+    await measured(page, 'scarf.thickness').fill('17.5');
+    await reads(answer(page, 'scarf.taper'), `${8 * 17.5} mm`);
+    // Emptied and left, it goes away, and the design holds.
+    await measured(page, 'scarf.thickness').fill('');
+    await reads(answer(page, 'scarf.taper'), `${8 * 18} mm`);
+    await page.keyboard.press('Enter');
+    expect(await row(page, 'scarf.thickness').locator('.measured').count()).toBe(0);
+    expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
+    await undoAll(page);
+  });
 
-test('other plywood than was planned', async () => {
-  const page = await openNotebook('the-build');
-  await sheetOf(page, 'side');
-  const mass = numberIn(await textOf(line(page, 'side.mass')));
-  await key(page, 'side.plywood').click();
-  const used = row(page, 'side.plywood').getByLabel('Used in fact');
-  await used.selectOption('okoume');
-  await expect.poll(async () => numberIn(await textOf(line(page, 'side.mass')))).toBeLessThan(mass);
-  await reads(row(page, 'side.plywood').locator('.measured p'), /^in place of Douglas-fir/);
+  await step('a link named in a measurement is refused with a sentence', async () => {
+    await measure(page, 'scarf.thickness', 'keelson.thickness - 1 mm');
+    await reads(
+      against(page, 'scarf.thickness'),
+      /follows nothing else; write the number without keelson.thickness/,
+    );
+    expect(await measured(page, 'scarf.thickness').inputValue()).toBe('keelson.thickness - 1 mm');
+    await undoAll(page);
+  });
+
+  await step('other plywood than was planned', async () => {
+    await sheetOf(page, 'side');
+    const mass = numberIn(await textOf(line(page, 'side.mass')));
+    await key(page, 'side.plywood').click();
+    const used = row(page, 'side.plywood').getByLabel('Used in fact');
+    await used.selectOption('okoume');
+    await expect.poll(async () => numberIn(await textOf(line(page, 'side.mass')))).toBeLessThan(mass);
+    await reads(row(page, 'side.plywood').locator('.measured p'), /^in place of Douglas-fir/);
+  });
 });
 
 test('a frame that is cut: what no longer fits it is told, also after a reload, and undone', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   const sheet = await openSheet(page);
   await sheet.locator('.pick select').selectOption('frame3');
   const mark = stationMark(page);
@@ -191,7 +196,7 @@ test('a frame that is cut: what no longer fits it is told, also after a reload, 
 });
 
 test('of two versions each says what no longer fits it, and once what both say', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   const sheet = await openSheet(page);
   await sheet.locator('.pick select').selectOption('frame3');
   await stationMark(page).getByRole('button', { name: 'Mark frame 3 as cut' }).click();
@@ -210,7 +215,7 @@ test('of two versions each says what no longer fits it, and once what both say',
 });
 
 test('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
   await reads(row(page, 'bevels.frame').locator('.cut-mark p'), 'Frame 3: cut. All still fits it.');
   // Turned to another frame, the cell speaks of that one, and nothing is out of fit.
@@ -235,7 +240,7 @@ test('beside the cells that ask for a frame it is one press; the boat file carri
 });
 
 test('on a phone the keys are a thumb high, and the strip says how much no longer fits', async () => {
-  const page = await openNotebook('the-build', {
+  const page = await openNotebook('short-build', {
     width: 390,
     height: 800,
     touch: true,

@@ -14,10 +14,13 @@ import {
   openNotebook,
   openSheet,
   paths,
+  press,
   reads,
   row,
+  step,
   texts,
   type,
+  undoAll,
   unfold,
 } from './steps';
 
@@ -102,148 +105,176 @@ async function resinByHand(page: Page): Promise<number> {
   return (sealing + wetting + filling) * (1 + (await of('waste')) / 100);
 }
 
-test('flare at one frame moves bevels, panel area, resin and the drawing', async () => {
-  const page = await openNotebook('the-build');
-  await unfold(cell(page, 'bevels'), 'more inputs');
-  await unfold(cell(page, 'resin'), 'more inputs');
-  const drawn = await paths(cell(page, 'bevels'));
-  const said = await texts(cell(page, 'bevels'));
-  const total = await answerNumber(page, 'resin.total');
-  const area = await fieldNumber(page, 'resin.sideArea');
-  const plan = await fieldNumber(page, 'bevels.chinePlan');
-  const profile = await fieldNumber(page, 'bevels.chineProfile');
-  // Flats under a curved side lose one to two hundredths.
-  expect(area / sideOfFlats(ferryDory)).toBeGreaterThan(1);
-  expect(area / sideOfFlats(ferryDory)).toBeLessThan(1.03);
-  const sheerBevel = await answerNumber(page, 'bevels.sheerBevel');
-  const flare = await fieldNumber(page, 'bevels.flare');
-  const inside = await answerNumber(page, 'bevels.chineAngle');
-  expect(Math.abs(inside - insideAngle(plan, profile, flare))).toBeLessThan(0.11);
-  // Areas are read to three figures.
-  expect(total / (await resinByHand(page))).toBeCloseTo(1, 2);
+test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
+  const page = await openNotebook('short-build', { reducedMotion: 'reduce' });
 
-  await openSheet(page);
-  await type(page, 'frame3.side.flare', '35');
+  await step(
+    'a thicker keelson reaches bend and scarf, their drawings and the prose; cleared, all comes back',
+    async () => {
+      const before = {
+        bend: await answers(page, 'bend'),
+        scarf: await answers(page, 'scarf'),
+        bevels: await answers(page, 'bevels'),
+        paths: [await paths(cell(page, 'bend')), await paths(cell(page, 'scarf'))],
+        texts: [await texts(cell(page, 'bend')), await texts(cell(page, 'scarf'))],
+      };
+      const sheet = await openSheet(page);
+      await unfold(sheet, 'Keelson');
+      await type(page, 'keelson.thickness', '24');
 
-  // 300 mm of flare over 550 mm of height was 28.6°; the sheer goes out to 565 + 550 tan 35°.
-  const out = 565 + 550 * Math.tan(35 * degree);
-  await reads(row(page, 'frame3.sheer.halfBreadth').locator('.means'), `= ${out.toFixed(1)} mm`);
-  await holds(page, 'bevels.flare', '35°');
+      await reads(answer(page, 'scarf.taper'), `${8 * 24} mm`);
+      await holds(page, 'scarf.thickness', '24 mm');
+      await holds(page, 'bend.thickness', '24 mm');
+      const boards = await fieldNumber(page, 'scarf.boards');
+      // As the plan of pieces has it: 4772 mm and 50 mm to trim, in boards of 3 m.
+      const board = 3000;
+      expect(boards).toBe(Math.ceil((4822 - 192) / (board - 192)));
+      expect(await answerNumber(page, 'scarf.joinedLength')).toBeCloseTo(
+        boards * board - (boards - 1) * 192,
+        0,
+      );
+      // Stretch goes with the thickness, stiffness with its cube.
+      const [share, least, force] = before.bend.map(numberIn) as [number, number, number];
+      expect((await answerNumber(page, 'bend.share')) / share).toBeCloseTo(24 / 18, 1);
+      expect((await answerNumber(page, 'bend.leastRadius')) / least).toBeCloseTo(24 / 18, 3);
+      expect((await answerNumber(page, 'bend.force')) / force).toBeCloseTo((24 / 18) ** 3, 2);
 
-  const bevel = (slope: number, rise: number, flare: number) =>
-    Math.atan(slope * Math.cos(flare * degree) - rise * Math.sin(flare * degree)) / degree;
-  // The chine itself has not moved, so its bevel can be foretold; slopes are read to three figures.
-  const foretold = bevel(plan, profile, 35);
-  expect(Math.abs((await answerNumber(page, 'bevels.chineBevel')) - foretold)).toBeLessThan(0.06);
-  const atSheer = bevel(
-    await fieldNumber(page, 'bevels.sheerPlan'),
-    await fieldNumber(page, 'bevels.sheerProfile'),
-    await fieldNumber(page, 'bevels.sheerFlare'),
-  );
-  expect(Math.abs((await answerNumber(page, 'bevels.sheerBevel')) - atSheer)).toBeLessThan(0.06);
-  expect(await answerNumber(page, 'bevels.sheerBevel')).not.toBe(sheerBevel);
-  expect(
-    Math.abs((await answerNumber(page, 'bevels.chineAngle')) - insideAngle(plan, profile, 35)),
-  ).toBeLessThan(0.11);
+      const prose = page.locator('article.prose > p');
+      await reads(
+        prose.filter({ hasText: 'Mark the taper' }),
+        /Mark the taper, 192 mm back from the end.* 193\.5 mm from end to end/s,
+      );
+      expect(24 * Math.sqrt(65)).toBeCloseTo(193.5, 1);
+      await reads(
+        prose.filter({ hasText: 'This board goes down to a radius' }),
+        new RegExp(`radius of ${await answer(page, 'bend.leastRadius').innerText()} within`),
+      );
 
-  const wider = ferryDory.map(([chine, sheer], at) => [chine, at === 3 ? [2400, out, 635] : sheer] as const);
-  const grown = (await fieldNumber(page, 'resin.sideArea')) - area;
-  const grownByFlats = sideOfFlats(wider as typeof ferryDory) - sideOfFlats(ferryDory);
-  expect(grown).toBeGreaterThan(0.5 * grownByFlats);
-  expect(grown).toBeLessThan(1.5 * grownByFlats);
-  const now = await answerNumber(page, 'resin.total');
-  expect(now).toBeGreaterThan(total);
-  expect(now / (await resinByHand(page))).toBeCloseTo(1, 2);
-  await reads(cell(page, 'resin').locator('.in-words'), new RegExp(`mix ${now} L in all`));
-  // The sentence further down says the same as the cell.
-  await reads(
-    page.locator('article.prose > p', { hasText: 'For this hull you mix' }),
-    new RegExp(`you mix ${now} L in all`),
-  );
+      await expect.poll(() => texts(cell(page, 'scarf'))).toContain('192 mm');
+      expect(await texts(cell(page, 'scarf'))).toContain('24 mm');
+      await expect.poll(() => paths(cell(page, 'bend'))).not.toStrictEqual(before.paths[0]);
+      await expect.poll(() => paths(cell(page, 'scarf'))).not.toStrictEqual(before.paths[1]);
+      expect(await answers(page, 'bevels')).toStrictEqual(before.bevels);
 
-  await expect.poll(() => paths(cell(page, 'bevels'))).not.toStrictEqual(drawn);
-  const angle = await answer(page, 'bevels.chineAngle').innerText();
-  expect(said).not.toContain(angle);
-  await expect.poll(() => texts(cell(page, 'bevels'))).toContain(angle);
-});
-
-test('a thicker keelson reaches bend and scarf, their drawings and the prose; cleared, all comes back', async () => {
-  const page = await openNotebook('the-build');
-  const before = {
-    bend: await answers(page, 'bend'),
-    scarf: await answers(page, 'scarf'),
-    bevels: await answers(page, 'bevels'),
-    paths: [await paths(cell(page, 'bend')), await paths(cell(page, 'scarf'))],
-    texts: [await texts(cell(page, 'bend')), await texts(cell(page, 'scarf'))],
-  };
-  const sheet = await openSheet(page);
-  await unfold(sheet, 'Keelson');
-  await type(page, 'keelson.thickness', '24');
-
-  await reads(answer(page, 'scarf.taper'), `${8 * 24} mm`);
-  await holds(page, 'scarf.thickness', '24 mm');
-  await holds(page, 'bend.thickness', '24 mm');
-  const boards = await fieldNumber(page, 'scarf.boards');
-  // As the plan of pieces has it: 4772 mm and 50 mm to trim, in boards of 3 m.
-  const board = 3000;
-  expect(boards).toBe(Math.ceil((4822 - 192) / (board - 192)));
-  expect(await answerNumber(page, 'scarf.joinedLength')).toBeCloseTo(boards * board - (boards - 1) * 192, 0);
-  // Stretch goes with the thickness, stiffness with its cube.
-  const [share, least, force] = before.bend.map(numberIn) as [number, number, number];
-  expect((await answerNumber(page, 'bend.share')) / share).toBeCloseTo(24 / 18, 1);
-  expect((await answerNumber(page, 'bend.leastRadius')) / least).toBeCloseTo(24 / 18, 3);
-  expect((await answerNumber(page, 'bend.force')) / force).toBeCloseTo((24 / 18) ** 3, 2);
-
-  const prose = page.locator('article.prose > p');
-  await reads(
-    prose.filter({ hasText: 'Mark the taper' }),
-    /Mark the taper, 192 mm back from the end.* 193\.5 mm from end to end/s,
-  );
-  expect(24 * Math.sqrt(65)).toBeCloseTo(193.5, 1);
-  await reads(
-    prose.filter({ hasText: 'This board goes down to a radius' }),
-    new RegExp(`radius of ${await answer(page, 'bend.leastRadius').innerText()} within`),
+      await type(page, 'keelson.thickness', '');
+      await holds(page, 'keelson.thickness', '18 mm');
+      await expect.poll(() => answers(page, 'scarf')).toStrictEqual(before.scarf);
+      expect(await answers(page, 'bend')).toStrictEqual(before.bend);
+      await expect.poll(() => paths(cell(page, 'scarf'))).toStrictEqual(before.paths[1]);
+      await expect
+        .poll(async () => [await texts(cell(page, 'bend')), await texts(cell(page, 'scarf'))])
+        .toStrictEqual(before.texts);
+      await press(page, 'Close the boat’s sheet');
+    },
   );
 
-  await expect.poll(() => texts(cell(page, 'scarf'))).toContain('192 mm');
-  expect(await texts(cell(page, 'scarf'))).toContain('24 mm');
-  await expect.poll(() => paths(cell(page, 'bend'))).not.toStrictEqual(before.paths[0]);
-  await expect.poll(() => paths(cell(page, 'scarf'))).not.toStrictEqual(before.paths[1]);
-  expect(await answers(page, 'bevels')).toStrictEqual(before.bevels);
+  await step('flare at one frame moves bevels, panel area, resin and the drawing', async () => {
+    await unfold(cell(page, 'bevels'), 'more inputs');
+    await unfold(cell(page, 'resin'), 'more inputs');
+    const drawn = await paths(cell(page, 'bevels'));
+    const said = await texts(cell(page, 'bevels'));
+    const total = await answerNumber(page, 'resin.total');
+    const area = await fieldNumber(page, 'resin.sideArea');
+    const plan = await fieldNumber(page, 'bevels.chinePlan');
+    const profile = await fieldNumber(page, 'bevels.chineProfile');
+    // Flats under a curved side lose one to two hundredths.
+    expect(area / sideOfFlats(ferryDory)).toBeGreaterThan(1);
+    expect(area / sideOfFlats(ferryDory)).toBeLessThan(1.03);
+    const sheerBevel = await answerNumber(page, 'bevels.sheerBevel');
+    const flare = await fieldNumber(page, 'bevels.flare');
+    const inside = await answerNumber(page, 'bevels.chineAngle');
+    expect(Math.abs(inside - insideAngle(plan, profile, flare))).toBeLessThan(0.11);
+    // Areas are read to three figures.
+    expect(total / (await resinByHand(page))).toBeCloseTo(1, 2);
 
-  await type(page, 'keelson.thickness', '');
-  await holds(page, 'keelson.thickness', '18 mm');
-  await expect.poll(() => answers(page, 'scarf')).toStrictEqual(before.scarf);
-  expect(await answers(page, 'bend')).toStrictEqual(before.bend);
-  await expect.poll(() => paths(cell(page, 'scarf'))).toStrictEqual(before.paths[1]);
-  await expect
-    .poll(async () => [await texts(cell(page, 'bend')), await texts(cell(page, 'scarf'))])
-    .toStrictEqual(before.texts);
-});
+    await openSheet(page);
+    await type(page, 'frame3.side.flare', '35');
 
-test('what is typed cuts the link, clearing restores it', async () => {
-  const page = await openNotebook('the-build');
-  await type(page, 'scarf.thickness', '20');
-  await reads(answer(page, 'scarf.taper'), '160 mm');
-  // The board of this cell alone: the boat keeps its keelson.
-  expect(await fieldNumber(page, 'bend.thickness')).toBe(18);
-  expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/written here/);
-  const sheet = await openSheet(page);
-  await unfold(sheet, 'Keelson');
-  await type(page, 'keelson.thickness', '22');
-  await holds(page, 'bend.thickness', '22 mm');
-  expect(await answer(page, 'scarf.taper').innerText()).toBe('160 mm');
-  await type(page, 'scarf.thickness', '');
-  await reads(answer(page, 'scarf.taper'), '176 mm');
-  expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/^from keelson/);
-  // And by the word beside it.
-  await type(page, 'scarf.thickness', '20');
-  await row(page, 'scarf.thickness').getByRole('button', { name: 'clear' }).click();
-  await reads(answer(page, 'scarf.taper'), '176 mm');
+    // 300 mm of flare over 550 mm of height was 28.6°; the sheer goes out to 565 + 550 tan 35°.
+    const out = 565 + 550 * Math.tan(35 * degree);
+    await reads(row(page, 'frame3.sheer.halfBreadth').locator('.means'), `= ${out.toFixed(1)} mm`);
+    await holds(page, 'bevels.flare', '35°');
+
+    const bevel = (slope: number, rise: number, flare: number) =>
+      Math.atan(slope * Math.cos(flare * degree) - rise * Math.sin(flare * degree)) / degree;
+    // The chine itself has not moved, so its bevel can be foretold; slopes are read to three figures.
+    const foretold = bevel(plan, profile, 35);
+    expect(Math.abs((await answerNumber(page, 'bevels.chineBevel')) - foretold)).toBeLessThan(0.06);
+    const atSheer = bevel(
+      await fieldNumber(page, 'bevels.sheerPlan'),
+      await fieldNumber(page, 'bevels.sheerProfile'),
+      await fieldNumber(page, 'bevels.sheerFlare'),
+    );
+    expect(Math.abs((await answerNumber(page, 'bevels.sheerBevel')) - atSheer)).toBeLessThan(0.06);
+    expect(await answerNumber(page, 'bevels.sheerBevel')).not.toBe(sheerBevel);
+    expect(
+      Math.abs((await answerNumber(page, 'bevels.chineAngle')) - insideAngle(plan, profile, 35)),
+    ).toBeLessThan(0.11);
+
+    const wider = ferryDory.map(
+      ([chine, sheer], at) => [chine, at === 3 ? [2400, out, 635] : sheer] as const,
+    );
+    const grown = (await fieldNumber(page, 'resin.sideArea')) - area;
+    const grownByFlats = sideOfFlats(wider as typeof ferryDory) - sideOfFlats(ferryDory);
+    expect(grown).toBeGreaterThan(0.5 * grownByFlats);
+    expect(grown).toBeLessThan(1.5 * grownByFlats);
+    const now = await answerNumber(page, 'resin.total');
+    expect(now).toBeGreaterThan(total);
+    expect(now / (await resinByHand(page))).toBeCloseTo(1, 2);
+    await reads(cell(page, 'resin').locator('.in-words'), new RegExp(`mix ${now} L in all`));
+    // The sentence further down says the same as the cell.
+    await reads(
+      page.locator('article.prose > p', { hasText: 'For this hull you mix' }),
+      new RegExp(`you mix ${now} L in all`),
+    );
+
+    await expect.poll(() => paths(cell(page, 'bevels'))).not.toStrictEqual(drawn);
+    const angle = await answer(page, 'bevels.chineAngle').innerText();
+    expect(said).not.toContain(angle);
+    await expect.poll(() => texts(cell(page, 'bevels'))).toContain(angle);
+    await press(page, 'Close the boat’s sheet');
+    await undoAll(page);
+  });
+
+  await step('what is typed cuts the link, clearing restores it', async () => {
+    await type(page, 'scarf.thickness', '20');
+    await reads(answer(page, 'scarf.taper'), '160 mm');
+    // The board of this cell alone: the boat keeps its keelson.
+    expect(await fieldNumber(page, 'bend.thickness')).toBe(18);
+    expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/written here/);
+    const sheet = await openSheet(page);
+    await unfold(sheet, 'Keelson');
+    await type(page, 'keelson.thickness', '22');
+    await holds(page, 'bend.thickness', '22 mm');
+    expect(await answer(page, 'scarf.taper').innerText()).toBe('160 mm');
+    await type(page, 'scarf.thickness', '');
+    await reads(answer(page, 'scarf.taper'), '176 mm');
+    expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/^from keelson/);
+    // And by the word beside it.
+    await type(page, 'scarf.thickness', '20');
+    await row(page, 'scarf.thickness').getByRole('button', { name: 'clear' }).click();
+    await reads(answer(page, 'scarf.taper'), '176 mm');
+    await press(page, 'Close the boat’s sheet');
+    await undoAll(page);
+  });
+
+  await step('a live number in a sentence leads to its answer', async () => {
+    await page
+      .locator('p', { hasText: 'Mark the taper' })
+      .getByRole('button', { name: '144 mm', exact: true })
+      .click();
+    const place = page.locator('.answer[data-quantity="scarf.taper"]');
+    await expect
+      .poll(async () => {
+        const box = await place.boundingBox();
+        return box !== null && box.y >= 0 && box.y < 900;
+      })
+      .toBe(true);
+  });
 });
 
 test('the width of the limbers, typed in their cell, is the boat’s: the pattern is drawn by it', async () => {
-  const page = await openNotebook('frames-standing-true');
+  const page = await openNotebook('frame-pattern');
   await unfold(cell(page, 'framePattern'), 'more inputs');
   await type(page, 'frame.limberWidth', '20 mm');
   await reads(answer(page, 'limber.slotWidth'), '130 mm');
@@ -278,19 +309,4 @@ test('the way to a source lands on it with focus: same page, boat’s sheet, oth
   await expect.poll(() => isFocused(cell(page, 'chineBend')), { timeout: 10_000 }).toBe(true);
   const there = await cell(page, 'chineBend').boundingBox();
   expect(there!.y).toBeLessThan(900);
-});
-
-test('a live number in a sentence leads to its answer', async () => {
-  const page = await openNotebook('the-build', { reducedMotion: 'reduce' });
-  await page
-    .locator('p', { hasText: 'Mark the taper' })
-    .getByRole('button', { name: '144 mm', exact: true })
-    .click();
-  const place = page.locator('.answer[data-quantity="scarf.taper"]');
-  await expect
-    .poll(async () => {
-      const box = await place.boundingBox();
-      return box !== null && box.y >= 0 && box.y < 900;
-    })
-    .toBe(true);
 });

@@ -8,7 +8,7 @@ const choose = (page: Page, boat: string) =>
   page.getByRole('combobox', { name: 'Boat' }).selectOption({ label: boat });
 
 test('a sentence is said of the boats it is true of, and follows what is typed', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   await reads(prose(page), /The boat on the bench now is called Ferry dory\./);
   await reads(prose(page), /they are bent harder than the keelson/);
   await choose(page, 'Vee launch');
@@ -16,13 +16,13 @@ test('a sentence is said of the boats it is true of, and follows what is typed',
   await reads(prose(page), /they are bent less than the keelson/);
   expect(await textOf(prose(page))).not.toMatch(/bent harder than the keelson|Ferry dory/);
   // A third as thick, the keelson is asked for less than the logs.
-  await unfold(await openSheet(page));
+  await unfold(await openSheet(page), 'Keelson');
   await type(page, 'keelson.thickness', '6 mm');
   await reads(prose(page), /they are bent harder than the keelson/);
 });
 
 test('a story of one boat is told with her on the bench, with what it tries', async () => {
-  const page = await openNotebook('fair-lines');
+  const page = await openNotebook('misread');
   const tried = page.locator('.try-this', { hasText: 'the 5 of 851 mm is read as a 0' });
   await reads(prose(page), /This is the ferry dory's story/);
   expect(await tried.count()).toBe(1);
@@ -33,7 +33,7 @@ test('a story of one boat is told with her on the bench, with what it tries', as
 });
 
 test('boxes are ticked on the page, kept with the boat, and drawn on paper', async () => {
-  const page = await openNotebook('the-build');
+  const page = await openNotebook('short-build');
   const box = page.getByRole('checkbox', { name: /^All frames bevelled/ });
   expect(await box.isChecked()).toBe(false);
   await box.check();
