@@ -106,6 +106,15 @@ test('nonsense for a board thickness', { timeout: 120_000 }, async () => {
 
 test('nonsense stands as it was typed after a reload, and is told again', async () => {
   const page = await openNotebook('the-build');
+  // Wherever it is typed, no answer of another cell moves.
+  const answersBefore = await others(page, 'scarf');
+  for (const text of ['3 kg', '1/0', 'scarf.taper']) {
+    await type(page, 'scarf.thickness', text);
+    await reads(says(page, 'scarf.thickness'), /./);
+    expect(await others(page, 'scarf')).toStrictEqual(answersBefore);
+  }
+  await type(page, 'scarf.thickness', '');
+
   const entries = await page
     .locator('.cell .input[data-quantity]:has(.entry-line input)')
     .filter({ visible: true })
