@@ -122,6 +122,9 @@ describe('the list of boats', () => {
     await name.blur();
     await onBench(page, 'Evening dory');
     await reads(page.locator('article.prose'), /bench now is called\s+Evening dory/);
+    await press(page, 'The boat’s own sheet');
+    await reads(page.locator('.boat-sheet figure').first(), /Evening dory in profile/);
+    await press(page, 'Close the boat’s sheet');
     await press(page, 'Copy Evening dory');
     await onBench(page, 'Evening dory 2');
     await reads(answer(page, 'scarf.taper'), '160 mm');

@@ -227,3 +227,14 @@ test('says what was measured, and what the design says', async () => {
   await askForCard(page, 'scarf');
   expect(textOn(await printed(page))).toMatch(/Boardthickness:?17\.4mm\(measured;thedesignsays18mm\)/);
 });
+
+test('a lines plan is as wide as its sheet', async () => {
+  const page = await openToPrint('fair-lines');
+  await askForCard(page, 'lines');
+  const share = await page.locator('.card').evaluate((card) => {
+    const plan = card.querySelector('svg');
+    return (plan?.getBoundingClientRect().width ?? 0) / card.getBoundingClientRect().width;
+  });
+  expect(share).toBeGreaterThan(0.95);
+  expect(share).toBeLessThanOrEqual(1);
+});

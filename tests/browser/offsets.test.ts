@@ -249,6 +249,10 @@ test('numbers typed into the table: its keys, what is wrong, how it is written',
     await reload(page);
     const caption = page.locator('.offsets-grid caption');
     await reads(caption, /in feet-inches-eighths/);
+    // Three edges of them stand in the width of a cell at a desk.
+    expect(await page.locator('.offsets-wrap').evaluate((wrap) => wrap.scrollWidth - wrap.clientWidth)).toBe(
+      0,
+    );
     await page.locator('.boat-pick').selectOption('creek-punt');
     await reads(caption, /in millimetres/);
     await page.locator('.boat-pick').selectOption('ferry-dory');

@@ -14,10 +14,10 @@ import { hullLines } from './hull-lines';
 const NARROW = 560;
 
 export function LinesFigure() {
-  const { book, other, table } = useBench();
+  const { book, other, ...bench } = useBench();
   const { hull, fault } = useGoodHull(book.inHand.value);
   const beside = other.value?.graph.hull() ?? null;
-  const { name } = table.value;
+  const { value: name } = bench.name;
   const form = innerWidth < NARROW ? 'tall' : 'wide';
   const plan = (of: Hull | null) =>
     of &&
