@@ -9,6 +9,7 @@
 import * as v from 'valibot';
 import type { AsBuilt } from './as-built';
 import { sentences } from './file-faults';
+import { underPresentNames } from './renamed';
 import { type Table, tableSchema, type Unread, writeTable } from './table';
 
 export interface Boat {
@@ -103,7 +104,7 @@ export function readBoatFile(text: string): Boat | Unread {
     return { faults: [`the file is longer than ${LONGEST_FILE} letters; no boat is`] };
   let json: unknown;
   try {
-    json = JSON.parse(text);
+    json = JSON.parse(underPresentNames(text));
   } catch {
     return { faults: ['the file is not JSON: it is cut short, or it is no boat file'] };
   }

@@ -5,6 +5,7 @@
 export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from './as-built';
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
+export { underPresentNames } from './renamed';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';
 export { buildHull, endWith, type Hull, postLine } from './hull';
 export { type Ends, endsOf, plannedEnds } from './ends';

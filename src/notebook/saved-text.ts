@@ -1,6 +1,6 @@
 /** What the browser keeps of a boat, as text: a versioned JSON form, checked when it is read again. */
 import * as v from 'valibot';
-import { isUnread, nothingBuilt, readTable, type Table, writeTable } from '../boat';
+import { isUnread, nothingBuilt, readTable, type Table, underPresentNames, writeTable } from '../boat';
 import { changedBy, difference, type Difference } from './difference';
 import type { BookState } from './state';
 
@@ -70,7 +70,7 @@ export function writeSaved({ state, earlier, later, revision }: Saved): string {
 export function readSaved(text: string): Saved | Unusable {
   let json: unknown;
   try {
-    json = JSON.parse(text);
+    json = JSON.parse(underPresentNames(text));
   } catch {
     return { because: 'it is cut short or is not a saved boat at all' };
   }
