@@ -2,11 +2,19 @@
  * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
  * person holds, and the modulus of each wood in bending alone. Brought by the cells that ask for them.
  */
-import { easyBend, layerRatio } from '../trade/bend-grades';
+import { bendShareTexts, easyBend, layerRatio } from '../trade/bend-grades';
 import { citation, look } from '../trade/table';
 import { bendingRaise, timber } from '../trade/timber';
 import type { Layout } from './lists';
 import type { Derived, Given } from './quantity';
+
+/** How the share of rupture that a bend may take is asked for, of the boat and in any cell. */
+export const shareAsked = {
+  preset: bendShareTexts.clear,
+  min: '10 %',
+  max: bendShareTexts.picked,
+  step: '1 %',
+} as const;
 
 /** Entries of the boat: what is typed of them in one cell holds in all. */
 export const bendingRules: readonly Given[] = [
@@ -14,12 +22,8 @@ export const bendingRules: readonly Given[] = [
     name: 'bending.allowed',
     kind: 'share',
     meaning: 'share of rupture that a bend may take',
-    source:
-      'common practice: 50 % for clear, straight wood, up to 67 % for picked wood bent slowly, 33 % with small knots',
-    preset: '50 %',
-    min: '10 %',
-    max: '67 %',
-    step: '1 %',
+    source: bendShareTexts.source,
+    ...shareAsked,
   },
   {
     name: 'bending.easyFrom',

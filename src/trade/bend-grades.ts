@@ -11,6 +11,18 @@ const PRACTICE = 'common practice, no source';
  */
 export const easyBend = { value: 200, source: `over 200 easy: ${PRACTICE}` } as const;
 
+/** Shares of the mean modulus of rupture that a bend may take, by how good the wood is. */
+export const bendShares = { clear: 0.5, picked: 0.67, knotty: 0.33 } as const;
+
+const perCent = (share: number) => `${Math.round(100 * share)} %`;
+
+/** The same as entries and in words. Common practice, no source. */
+export const bendShareTexts = {
+  clear: perCent(bendShares.clear),
+  picked: perCent(bendShares.picked),
+  source: `common practice: ${perCent(bendShares.clear)} for clear, straight wood, up to ${perCent(bendShares.picked)} for picked wood bent slowly, ${perCent(bendShares.knotty)} with small knots`,
+} as const;
+
 const southernPines: readonly string[] = ['loblollyPine', 'shortleafPine', 'longleafPine', 'slashPine'];
 
 const LAYERS =

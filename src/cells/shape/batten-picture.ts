@@ -1,6 +1,7 @@
 /** The batten between its ducks with their forces, and how near to breaking it is along its length. */
 import { arrow, type Drawing, drawing, label, mark, note, type Point, type Shape } from '../../drawing';
 import { curvatureAt, derivativeAt, lengthTo, pointAt } from '../../kernel';
+import { bendShares } from '../../trade/bend-grades';
 import type { Chart, OnHand, Values } from '../define';
 import { baseLine, floorCurve, type LinePaper, lineOn, paperFor } from './line-picture';
 import { type LongLine, lineViews, longLine, tightestOf } from './long-line';
@@ -74,7 +75,7 @@ export function shareChart(v: Values, { hull, say }: Saying): Chart {
     y: { label: 'Share of breaking', kind: 'share', from: 0 },
     limits: [
       { at: Number(v['allowed']), axis: 'y', label: 'share allowed' },
-      { at: 0.67, axis: 'y', label: 'picked wood' },
+      { at: bendShares.picked, axis: 'y', label: 'picked wood' },
     ],
   } as const;
   if (!hull) return { ...bare, says: 'There is no hull to bend it round.', lines: [] };

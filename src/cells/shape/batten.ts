@@ -1,8 +1,10 @@
 /** Which batten stock bends through the stations of a line, how near to breaking, and with what force at each duck. */
 import type { Hull } from '../../boat';
-import { bendingQuantities } from '../../boat/bending-quantities';
+import { bendingQuantities, shareAsked } from '../../boat/bending-quantities';
 import { lengthTo } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { bendShareTexts } from '../../trade/bend-grades';
+import { overAllowed, overPicked } from '../timber/bend-limits';
 import { woods } from '../timber/woods';
 import { battenOffers } from './batten-offers';
 import { drawForces, shareChart } from './batten-picture';
@@ -52,12 +54,9 @@ export const batten = defineCell({
       step: '1 mm',
     }),
     allowed: input('share', 'Share of rupture allowed', {
+      ...shareAsked,
       bound: 'most',
-      preset: '50 %',
-      min: '10 %',
-      max: '67 %',
-      step: '1 %',
-      note: 'common practice: 50 % for clear, straight wood, 33 % with small knots',
+      note: bendShareTexts.source,
     }),
     holds: input('force', 'What a duck or a nail holds', {
       preset: '50 N',
@@ -319,16 +318,12 @@ export const batten = defineCell({
   },
   warnings: [
     {
-      when: 'share > allowed and share <= 0.67',
+      ...overAllowed,
       says: 'The bend near {near} takes {share} of what breaks this wood, more than the {allowed} allowed: take a batten of at most {thickest} across the bend.',
-      limit: 'the share allowed: 50 % for clear, straight wood is common practice',
-      weight: 'mind',
     },
     {
-      when: 'share > 0.67',
+      ...overPicked,
       says: 'The bend near {near} takes {share} of what breaks this wood on average: take a batten of at most {thickest} across the bend.',
-      limit: '67 % of the mean modulus of rupture, for picked wood bent slowly: common practice',
-      weight: 'stop',
     },
     {
       when: 'greatest > holds',

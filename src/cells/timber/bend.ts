@@ -9,6 +9,7 @@ import { curveInputs, curveSteps } from './bend-curve';
 import { drawBoard, shareChart } from './bend-picture';
 import { pullFunctions, pullInputs, pullSources, pullSteps } from './bend-pull';
 import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps } from './bend-wood';
+import { overAllowed, overPicked } from './bend-limits';
 import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
 const { part, along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
@@ -154,16 +155,12 @@ export const bend = defineCell({
   ],
   warnings: [
     {
-      when: 'share > allowed and share <= 0.67',
+      ...overAllowed,
       says: 'The bend takes {share} of the rupture, over the {allowed} allowed: at most {thickest} thick, or {plies} layers.',
-      limit: 'the share allowed: 50 % for clear, straight wood is common practice',
-      weight: 'mind',
     },
     {
-      when: 'share > 0.67',
+      ...overPicked,
       says: 'The bend takes {share} of what breaks this wood on average. At most {thickest} thick, or {plies} layers, or steam.',
-      limit: '67 % of the mean modulus of rupture, for picked wood bent slowly: common practice',
-      weight: 'stop',
     },
     {
       when: 'force > holds',

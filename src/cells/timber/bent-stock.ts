@@ -1,5 +1,7 @@
 /** What bending one board and laminating several have in common: the wood, the curve, the picture of it. */
 import type { Point } from '../../drawing';
+import { shareAsked } from '../../boat/bending-quantities';
+import { bendShareTexts } from '../../trade/bend-grades';
 import { choice, input, type Source } from '../define';
 import { longPartOptions } from './long-parts';
 import { woods } from './woods';
@@ -61,13 +63,10 @@ export const bentStock = {
     note: 'mean of clear wood, Wood Handbook',
   }),
   allowed: input('share', 'Share of rupture allowed', {
+    ...shareAsked,
     bound: 'most',
-    preset: '50 %',
-    min: '10 %',
-    max: '67 %',
-    step: '1 %',
     slider: true,
-    note: 'common practice: 50 % for clear, straight wood, up to 67 % for picked wood bent slowly, 33 % with small knots',
+    note: bendShareTexts.source,
   }),
   holds: input('force', 'What one person holds', {
     seldom: true,
@@ -94,7 +93,7 @@ export const bentSources: readonly Source[] = [
     known: 'from memory',
   },
   {
-    text: 'Share of rupture allowed: 50 %, 67 % for picked stock, 33 % with small knots; one person holds 200 to 300 N',
+    text: `Share of rupture allowed, ${bendShareTexts.source}; one person holds 200 to 300 N`,
     known: 'common practice',
   },
 ];

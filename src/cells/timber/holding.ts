@@ -5,6 +5,7 @@ import { torsionConstant } from '../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
 import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
 import { cornerStrain } from '../../boat/piece-plan';
+import { overAllowed } from './bend-limits';
 import { bentStock } from './bent-stock';
 import { drawHolding, sharesChart } from './holding-picture';
 
@@ -323,7 +324,7 @@ export const holding = defineCell({
     {
       when: 'cornerShare > allowed',
       says: 'Sprung edgewise to this curve as well, its corner would take {cornerShare} of breaking. Cut it to shape: its pieces from boards {buys} wide. Or laminate it of narrow strips.',
-      limit: 'the share allowed: 50 % for clear, straight wood is common practice',
+      limit: overAllowed.limit,
       weight: 'mind',
     },
     {

@@ -3,6 +3,7 @@ import { defineCell } from '../define';
 import { bendingQuantities } from '../../boat/bending-quantities';
 import { riseQuantities } from '../../boat/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
+import { overAllowed, overPicked } from './bend-limits';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingSteps } from './laminate-bending';
 import { layerChanceFunctions, layerChanceSteps } from './laminate-chance';
@@ -72,16 +73,12 @@ export const laminate = defineCell({
   },
   warnings: [
     {
-      when: 'share > allowed and share <= 0.67',
+      ...overAllowed,
       says: 'Each layer takes {share} of the rupture, over the {allowed} allowed: {pliesNeeded} layers {pliesNeeded?keeps:keep} within it.',
-      limit: 'the share allowed: 50 % for clear, straight wood is common practice',
-      weight: 'mind',
     },
     {
-      when: 'share > 0.67',
+      ...overPicked,
       says: 'Each layer takes {share} of what breaks this wood on average. Use {pliesNeeded} layers or more.',
-      limit: '67 % of the mean modulus of rupture, for picked wood bent slowly: common practice',
-      weight: 'stop',
     },
     {
       when: 'ownShare > 1.05 * share',

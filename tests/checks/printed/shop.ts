@@ -205,8 +205,11 @@ export const shop: Printed = {
   'scarf-strength.otherPrinted.1.points.0.kept': 0.75,
   'scarf-strength.otherPrinted.1.points.1.slope': 8,
   'scarf-strength.otherPrinted.1.points.1.kept': 1,
-  // Common practice: over 200 easy, 150 to 200 ordinary stock.
+  // Common practice: over 200 easy, 150 to 200 ordinary stock; half the rupture, two thirds of picked wood, a third with knots.
   'bend-grades.easyBend': 200,
+  'bend-grades.bendShares.clear': 0.5,
+  'bend-grades.bendShares.picked': 0.67,
+  'bend-grades.bendShares.knotty': 0.33,
   // E. C. Peck, from memory: 1 to 2 %, 25 to 30 %; T. J. Lemoine and P. Koch: 16.
   'steam.steamed.stretch': 0.015,
   'steam.steamed.shortening': 0.25,
