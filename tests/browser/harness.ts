@@ -2,11 +2,11 @@
  * What a journey needs: pages of the built site in real Chromium, always in the same language
  * and time zone, that fail their test when anything went wrong behind its back.
  *
- * Files of journeys import `openPage`, `shot` and, to stop or restart a server, `serve`.
+ * Files of journeys import `openPage` or `onePage`, `shot` and, to stop or restart a server, `serve`.
  */
 import { mkdirSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright';
-import { afterAll, expect, inject, onTestFinished } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, inject, onTestFinished } from 'vitest';
 import { launchOptions } from '../tools/chromium.mjs';
 import { inRoot } from '../tools/root.mjs';
 import { serveSite } from '../tools/site.mjs';
@@ -50,7 +50,7 @@ export async function serve(): Promise<Site> {
 }
 
 /** The address of a site that all journeys of the file share. */
-async function addressOf(which: 'site' | 'smallSite'): Promise<string> {
+async function siteOf(which: 'site' | 'smallSite'): Promise<string> {
   const site = shared.get(which) ?? serveSite(inject(which));
   shared.set(which, site);
   return (await site).url;
@@ -61,8 +61,46 @@ async function addressOf(which: 'site' | 'smallSite'): Promise<string> {
  * the test fails if it logged an error, threw one, or broke the security policy.
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
+  const page = await newPage(options);
+  onTestFinished(() => page.context().close());
+  watch(page);
+  await go(page, options);
+  return page;
+}
+
+/**
+ * One page for all tests of a file or of a group: each takes it as the last one left it. What goes
+ * wrong behind its back fails the test in which it went wrong, and what went wrong before, the first.
+ */
+export function onePage(options: PageOptions = {}): () => Page {
+  let page: Page | undefined;
+  const opened = (): Page => {
+    if (!page) throw new Error('the page is not open yet: use it inside a test or a hook');
+    return page;
+  };
+  beforeAll(async () => {
+    page = await newPage(options);
+    listen(page);
+    await go(page, options);
+  });
+  afterEach(() => expect(troublesOf(opened()).splice(0), 'what went wrong in the page').toStrictEqual([]));
+  afterAll(() => page?.context().close());
+  return opened;
+}
+
+/** What leads to the page that is asked for. */
+async function addressOf({ url, at, small }: PageOptions): Promise<string> {
+  return new URL(at ?? '', url ?? (await siteOf(small ? 'smallSite' : 'site'))).href;
+}
+
+async function go(page: Page, options: PageOptions): Promise<void> {
+  await options.before?.(page);
+  await page.goto(await addressOf(options));
+}
+
+/** A page of a profile of its own that has not gone anywhere yet. */
+async function newPage(options: PageOptions): Promise<Page> {
   browser ??= chromium.launch(launchOptions());
-  const url = options.url ?? (await addressOf(options.small ? 'smallSite' : 'site'));
   const profile = await browser;
   const context = await profile.newContext({
     viewport: { width: options.width ?? 1280, height: options.height ?? 900 },
@@ -77,29 +115,29 @@ export async function openPage(options: PageOptions = {}): Promise<Page> {
       cookies: [],
       origins: [
         {
-          origin: new URL(url).origin,
+          origin: new URL(await addressOf(options)).origin,
           localStorage: Object.entries(options.storage ?? {}).map(([name, value]) => ({ name, value })),
         },
       ],
     },
   });
-  onTestFinished(() => context.close());
-  const page = await context.newPage();
-  watch(page);
-  await options.before?.(page);
-  await page.goto(new URL(options.at ?? '', url).href);
-  return page;
+  return context.newPage();
 }
 
 /** Watches any page, also one that the page under test opened, for what must not happen. */
 export function watch(page: Page): void {
+  const seen = listen(page);
+  onTestFinished(() => expect(seen, 'what went wrong in the page').toStrictEqual([]));
+}
+
+function listen(page: Page): readonly string[] {
   const seen: string[] = [];
   troubles.set(page, seen);
   page.on('console', (message) => {
     if (message.type() === 'error') seen.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => seen.push(`error: ${error.message}`));
-  onTestFinished(() => expect(seen, 'what went wrong in the page').toStrictEqual([]));
+  return seen;
 }
 
 /** What went wrong in a page so far. A test that provokes an error reads it here and empties the list. */

@@ -49,16 +49,31 @@ export async function openNotebook(
   return page;
 }
 
+/** What is being fetched, and the drawings that come at rest, those far from the window last. */
+const toCome = '[aria-busy="true"], .cell .pictures:not(:has(figure svg, .no-picture))';
+
 /** Waits until nothing on the page is still being fetched, and every cell has its drawing. */
 export async function arrived(page: Page): Promise<void> {
-  await page.locator('.cell[data-cell]').first().waitFor();
-  await expect.poll(() => page.locator('[aria-busy="true"]').count(), { timeout: 15_000 }).toBe(0);
-  // Drawings come at rest, those far from the window last.
-  await expect
-    .poll(() => page.locator('.cell .pictures:not(:has(figure svg, .no-picture))').count(), {
-      timeout: 15_000,
-    })
-    .toBe(0);
+  const all = page.waitForFunction(
+    (waiting) => document.querySelector('.cell[data-cell]') && !document.querySelector(waiting),
+    toCome,
+    { polling: 50, timeout: 30_000 },
+  );
+  await all.catch(async (cause: unknown) => {
+    const waiting = await page
+      .locator(toCome)
+      .evaluateAll((some) => some.map((one) => one.outerHTML.slice(0, 120)));
+    throw new Error(`has not come: ${waiting.join('\n') || 'a cell'}`, { cause });
+  });
+}
+
+/** Turns to another notebook in the page that is open, as its contents list does, and waits until all its cells have come. */
+export async function turnTo(page: Page, notebook: Notebook): Promise<void> {
+  await page.evaluate((name) => {
+    location.hash = `#/${name}`;
+  }, notebook);
+  await page.locator(`.contents a[href="#/${notebook}"][aria-current="page"]`).waitFor({ state: 'attached' });
+  await arrived(page);
 }
 
 /** Loads the page anew; edits are saved on the way out at the latest. */
@@ -207,8 +222,35 @@ export const isFocused = (place: Locator): Promise<boolean> =>
 
 /** Scrolls through the page, so that all that comes when it is near has come. */
 export async function lookThrough(page: Page): Promise<void> {
-  for (const place of await page.locator('.chart-place').all()) {
-    await place.scrollIntoViewIfNeeded();
-    await place.locator('svg').waitFor();
+  const undrawn = '.chart-place:not(:has(svg))';
+  for (;;) {
+    const left = await page.evaluate((places) => {
+      const found = document.querySelectorAll(places);
+      found[0]?.scrollIntoView({ block: 'center' });
+      return found.length;
+    }, undrawn);
+    if (left === 0) return;
+    await page.waitForFunction(
+      ([places, before]) => document.querySelectorAll(places).length < before,
+      [undrawn, left] as const,
+      { polling: 50 },
+    );
   }
 }
+
+export const dresses = ['sun', 'light', 'dark'] as const;
+export type Dress = (typeof dresses)[number];
+
+/** Has the page in full sun by its own choice, or light or dark as the device asks for. */
+export async function wear(page: Page, dress: Dress): Promise<void> {
+  const choice = page.getByRole('combobox', { name: 'Page colours' });
+  const desk = page.locator('.desk > summary');
+  await desk.click();
+  await choice.selectOption(dress === 'sun' ? 'full sun' : 'as this device is set');
+  await desk.click();
+  await page.emulateMedia({ media: 'screen', colorScheme: dress === 'dark' ? 'dark' : 'light' });
+}
+
+/** By how many pixels the page can be moved sideways. */
+export const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);

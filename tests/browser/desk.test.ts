@@ -1,0 +1,149 @@
+/** Every notebook in a wide window: on paper, its drawings read out, the rules of access, nothing cut off. */
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { violations } from './axe';
+import { onePage } from './harness';
+import { lights, onPaper } from './paper';
+import {
+  allAnswers,
+  arrived,
+  dresses,
+  lookThrough,
+  type Notebook,
+  notebooks,
+  texts,
+  tooWide,
+  turnTo,
+  unfold,
+  wear,
+} from './steps';
+
+const page = onePage({ reducedMotion: 'reduce', storage: { 'battenbook dress': 'sun' } });
+
+test('axe is awake: a key without a name is found', async () => {
+  await arrived(page());
+  await page().evaluate(() => document.querySelector('main')!.prepend(document.createElement('button')));
+  const found = await violations(page(), 'main > button');
+  await page().evaluate(() => document.querySelector('main > button')!.remove());
+  expect(found.join()).toMatch(/^button-name at/);
+});
+
+describe.each(notebooks)('%s', (notebook) => {
+  beforeAll(() => turnTo(page(), notebook));
+
+  /** As it is printed, with everything that moves let move. */
+  async function forPaper(colorScheme: 'light' | 'dark') {
+    onTestFinished(() => page().emulateMedia({ media: 'screen', reducedMotion: 'reduce' }));
+    await wear(page(), colorScheme);
+    await page().emulateMedia({ media: 'print', reducedMotion: 'no-preference' });
+  }
+
+  test('fills pages of A4 with its text, its answers and its drawings', async () => {
+    await wear(page(), 'light');
+    const { pages, text } = await onPaper(page());
+    expect(pages).toBeGreaterThan(1);
+    expect(text).toContain((await page().locator('h1').first().innerText()).trim());
+    for (const cell of await page().locator('.cell[data-cell]').all()) {
+      expect(text).toContain(await cell.locator('.question').innerText());
+      const figures = await cell.locator('.answer .figure.first b').allInnerTexts();
+      for (const figure of figures) expect(text).toContain(figure.replaceAll(/\s+/g, ' '));
+      if ((await cell.locator('figure.drawing').count()) === 0) continue;
+      // The sentence under the drawing is part of it; its later lines are drawn in pieces.
+      const caption = ((await texts(cell)).at(-1) ?? '').slice(0, 18);
+      expect(caption.length).toBe(18);
+      expect(text).toContain(caption);
+    }
+    expect(text).not.toMatch(/\bUndo\b|\bRedo\b|Keep this and try another|What moves|Save boat/);
+  });
+
+  test.each(['light', 'dark'] as const)(
+    'is printed black on white without keys, contents or what stands alongside, from %s',
+    async (dress) => {
+      await forPaper(dress);
+      const visible = async (places: readonly string[]) => {
+        const counts = await Promise.all(
+          places.map((place) => page().locator(place).filter({ visible: true }).count()),
+        );
+        return places.filter((_, index) => counts[index]! > 0);
+      };
+      expect(await visible(['.masthead .keys', '.contents', '.alongside', '.skip', '.step'])).toStrictEqual(
+        [],
+      );
+      const printed = ['h1', 'article.prose > p', '.answer .figure b', 'figure.drawing svg'];
+      expect(await visible(printed)).toStrictEqual(printed);
+      const { ink, ground } = await lights(page());
+      expect(ink).toBeLessThan(0.3);
+      expect(ground).toBeGreaterThan(0.98);
+    },
+  );
+
+  test('is not cut off on a narrow sheet: drawings stay within the page', async () => {
+    const before = await allAnswers(page());
+    onTestFinished(() => page().setViewportSize({ width: 1280, height: 900 }));
+    await forPaper('light');
+    // The width of A4 within its margins, at 96 px an inch.
+    await page().setViewportSize({ width: 680, height: 1000 });
+    const drawings = page().locator('main figure svg');
+    expect(await drawings.count()).toBeGreaterThan(0);
+    const over = await drawings.evaluateAll((all) =>
+      all
+        .filter((svg) => svg.getBoundingClientRect().right > innerWidth + 1)
+        .map((svg) => svg.getAttribute('aria-label')),
+    );
+    expect(over).toStrictEqual([]);
+    expect(await allAnswers(page())).toStrictEqual(before);
+  });
+
+  test('each drawing is an image with a label that says its numbers; graphs come when near', async () => {
+    await lookThrough(page());
+    const drawings = page().locator('figure.drawing > svg, .chart-place > svg, .chart-place > figure > svg');
+    const labels = await drawings.evaluateAll((all) =>
+      all.map((svg) => [svg.getAttribute('role'), svg.getAttribute('aria-label') ?? '']),
+    );
+    const cells = await page().locator('.cell[data-cell]').count();
+    expect(labels.length).toBeGreaterThanOrEqual(cells);
+    for (const [role, label] of labels) {
+      expect(role).toBe('img');
+      expect(label).toMatch(/.{20,}/);
+    }
+    const figures = await page()
+      .locator('figure.drawing > svg')
+      .evaluateAll((all) => all.filter((svg) => !/\d/.test(svg.getAttribute('aria-label') ?? '')).length);
+    expect(figures).toBe(0);
+    // A graph has its numbers in a table besides.
+    expect(await page().locator('figure.chart:not(:has(details.chart-data))').count()).toBe(0);
+  });
+
+  // What the notebooks share is seen in every dress in the first of them.
+  test.each(notebook === 'quick-answers' ? dresses : (['light'] as const))('axe, %s', async (dress) => {
+    await wear(page(), dress);
+    await lookThrough(page());
+    expect(await violations(page())).toStrictEqual([]);
+  });
+
+  const inTables: readonly Notebook[] = ['the-build', 'fair-lines', 'frames-standing-true'];
+  test.each(inTables.filter((one) => one === notebook))('no table is cut', async () => {
+    const units = page().locator('.unit-pick');
+    onTestFinished(async () => void (await units.selectOption('mm, kg')));
+    await lookThrough(page());
+    expect(await page().locator('.cell table').filter({ visible: true }).count()).toBeGreaterThan(2);
+    const cut = () =>
+      page().evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('.cell table')]
+          .filter((table) => table.offsetWidth > (table.parentElement?.clientWidth ?? 0))
+          .map((table) => table.textContent.trim().slice(0, 40)),
+      );
+    expect(await cut()).toStrictEqual([]);
+    await units.selectOption('ft-in 1/16, lb');
+    await expect.poll(() => page().locator('.cell-table').first().innerText()).toContain(' in');
+    await expect.poll(cut).toStrictEqual([]);
+  });
+
+  test('nothing is wider than the window, also with working and inputs opened', async () => {
+    await lookThrough(page());
+    expect(await tooWide(page())).toBe(0);
+    for (const name of ['Working', 'more input'])
+      await unfold(page().locator('.cell[data-cell]').first(), name);
+    await arrived(page());
+    expect(await tooWide(page())).toBe(0);
+  });
+});

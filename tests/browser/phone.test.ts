@@ -1,0 +1,78 @@
+/** Every notebook on a phone: the rules of access, nothing wider than the window, keys for a thumb. */
+import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { violations } from './axe';
+import { onePage } from './harness';
+import { arrived, dresses, lookThrough, notebooks, tooWide, turnTo, unfold, wear } from './steps';
+
+const page = onePage({
+  width: 360,
+  touch: true,
+  reducedMotion: 'reduce',
+  storage: { 'battenbook dress': 'sun' },
+});
+
+describe.each(notebooks)('%s', (notebook) => {
+  beforeAll(async () => {
+    await page().setViewportSize({ width: 360, height: 900 });
+    await turnTo(page(), notebook);
+  });
+
+  test('nothing is wider than a window of 360 px, also with working and inputs opened', async () => {
+    await lookThrough(page());
+    expect(await tooWide(page())).toBe(0);
+    const first = page().locator('.cell[data-cell]').first();
+    for (const name of ['Working', 'more input']) await unfold(first, name);
+    await arrived(page());
+    expect(await tooWide(page())).toBe(0);
+    await first.evaluate((opened) => {
+      for (const details of opened.querySelectorAll('details')) details.open = false;
+    });
+  });
+
+  // What the notebooks share is seen in every dress in the first of them.
+  test.each(notebook === 'quick-answers' ? dresses : (['dark'] as const))('axe, %s', async (dress) => {
+    await page().setViewportSize({ width: 390, height: 900 });
+    await wear(page(), dress);
+    await lookThrough(page());
+    expect(await violations(page())).toStrictEqual([]);
+  });
+
+  test('keys and fields are wide enough for a thumb', async () => {
+    await page().setViewportSize({ width: 390, height: 900 });
+    const opening = [page().locator('.desk > summary')];
+    // A notebook without a boat has nothing alongside on a phone.
+    if (notebook !== 'quick-answers')
+      opening.push(page().getByRole('button', { name: /the hull and what moved/ }));
+    const press = async () => {
+      for (const one of opening) await one.click();
+    };
+    await press();
+    onTestFinished(press);
+    expect(await tooSmall()).toStrictEqual([]);
+  });
+});
+
+/** The keys and fields that a thumb can't hit. */
+const tooSmall = (): Promise<string[]> =>
+  page().evaluate(() => {
+    const found: string[] = [];
+    const all = document.querySelectorAll<HTMLElement>(
+      'button, input:not([type="range"], [type="file"]), select, summary, a[href]',
+    );
+    for (const element of all) {
+      const { width, height } = element.getBoundingClientRect();
+      if (width === 0 || height === 0 || element.closest('.skip, .unseen')) continue;
+      // In running text a link is as high as its line, and the trade's rule for it is 24 px.
+      const inline = element.matches('.live, .jump, a, p button');
+      // A radio key is pressed by its label.
+      const target = element.matches('[type="radio"]') ? element.closest('label') : element;
+      const box = target?.getBoundingClientRect() ?? { width, height };
+      const least = inline ? 24 : 44;
+      // Half a pixel for rounding.
+      if (Math.min(box.height, inline ? 1e3 : box.width) < least - 0.5)
+        found.push(
+          `${element.tagName} ${element.className} "${element.textContent?.trim().slice(0, 30)}" ${Math.round(box.width)} x ${Math.round(box.height)}`,
+        );
+    }
+    return [...new Set(found)];
+  });
