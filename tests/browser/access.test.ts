@@ -128,7 +128,31 @@ describe('by keyboard alone', () => {
     await page.keyboard.type('3/4 in');
     expect(await thickness.inputValue()).toBe('3/4 in');
     await page.keyboard.press('Enter');
-    await expect.poll(() => selected(thickness)).toBe('3/4 in');
+    const slope = field(page, 'quickScarf.slope');
+    expect(await isFocused(slope)).toBe(true);
+    expect(await selected(slope)).toBe('1 in 8');
+    await page.keyboard.type('about so');
+    await page.keyboard.press('Enter');
+    expect(await isFocused(slope)).toBe(true);
+    await expect.poll(() => selected(slope)).toBe('about so');
+  });
+
+  test('Enter goes from field to field to the last in sight, past choices', async () => {
+    const page = await openNotebook('quick-answers');
+    await field(page, 'quickBend.radius').focus();
+    const names = await cell(page, 'quickBend')
+      .locator('.input:has(.entry-line)')
+      .evaluateAll((rows) =>
+        rows
+          .filter((at) => !at.closest('details:not([open])'))
+          .map((at) => (at as HTMLElement).dataset.quantity!),
+      );
+    const after = names.slice(names.indexOf('quickBend.radius'));
+    for (const name of after) {
+      expect([name, await isFocused(field(page, name))]).toStrictEqual([name, true]);
+      await page.keyboard.press('Enter');
+    }
+    expect(await isFocused(field(page, after.at(-1)!))).toBe(true);
   });
 
   test('the keys under a field are reached from the field, and lead back to it', async () => {
@@ -219,6 +243,30 @@ describe('by the pointer', () => {
     await page.keyboard.press('Home');
     await page.keyboard.type('2 * ');
     expect(await thickness.inputValue()).toBe('2 * 18 mm');
+  });
+
+  test('a tap selects where the field moves under the finger, as the keys of the last one go', async () => {
+    const page = await openNotebook('quick-answers', { touch: true, width: 390 });
+    await field(page, 'quickScarf.thickness').tap();
+    await row(page, 'quickScarf.thickness').getByRole('button', { name: 'Letter keys' }).waitFor();
+    const slope = field(page, 'quickScarf.slope');
+    await slope.tap();
+    await expect.poll(() => selected(slope)).toBe('1 in 8');
+  });
+
+  test('what a key has led to and selected stays whole under the first tap', async () => {
+    const page = await openNotebook('quick-answers', { touch: true, width: 390 });
+    const slope = field(page, 'quickScarf.slope');
+    await field(page, 'quickScarf.thickness').tap();
+    await page.keyboard.press('Enter');
+    expect(await isFocused(slope)).toBe(true);
+    await slope.tap();
+    await expect.poll(() => selected(slope)).toBe('1 in 8');
+    await page.keyboard.type('12');
+    expect(await slope.inputValue()).toBe('12');
+    // Among one's own letters a tap places the caret.
+    await slope.tap();
+    expect(await selected(slope)).toBe('');
   });
 
   test('what is drawn over with the mouse stays as drawn', async () => {

@@ -11,6 +11,7 @@ import type { FieldProps } from './choice-field';
 import { entryFrom, entryOf, fieldValue, keyFrom, moneyIn, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
+import { goToNext } from './next-field';
 import { TO_ROW_KEYS } from './row-keys';
 import { Slider } from './slider';
 import { StepKey } from './step-key';
@@ -72,7 +73,11 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
   };
   const key = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
-    if (event.key === 'Enter') leave();
+    if (event.key === 'Enter') {
+      leave();
+      // What can't be read is mended first; where no field comes after, what was typed stands selected.
+      if (says === null && field.current && goToNext(field.current)) return;
+    }
     if (event.key === 'Escape') takeBack();
     const count = steps[event.key];
     if (count !== undefined) {
