@@ -17,6 +17,9 @@ function manner(cell: Cell, key: string): Manner | undefined {
   const input = cell.inputs[key];
   const spec = input && isChoice(input) ? undefined : (input ?? cell.steps[key]);
   if (!spec) return undefined;
+  // How far, either way: written as what it is the size of.
+  const [, signed] = 'formula' in spec ? (/^abs\((\w+)\)$/.exec(spec.formula) ?? []) : [];
+  if (signed !== undefined && spec.bound === undefined) return mannerOf(cell, signed);
   const tolerance = cell.answers.find(({ of }) => of === key)?.tolerance;
   const within = tolerance === undefined ? undefined : valueOfEntry(tolerance, spec.kind);
   return spec.bound === undefined && within === undefined ? undefined : { bound: spec.bound, within };

@@ -41,14 +41,19 @@ export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] 
   });
 }
 
-/** The cell's answers without those that have no sense here; what can't be told yet is said to wait. */
+/**
+ * The cell's answers without those that have no sense here. Of what can't be told yet only the answers of one
+ * condition are said to wait: the others may be what stands in their place.
+ */
 export function answersOf(instance: Instance, work: Work): Cell['answers'] {
   const { cell } = instance;
-  return cell.answers.filter(
-    ({ when }) =>
-      when === undefined ||
-      work((read) => evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read))) !== 0,
-  );
+  const holds = ({ when = '1' }: Cell['answers'][number]) =>
+    work((read) => evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read)));
+  const untold = cell.answers.find((answer) => isIssue(holds(answer)))?.when;
+  return cell.answers.filter((answer) => {
+    const verdict = holds(answer);
+    return isIssue(verdict) ? answer.when === untold : verdict !== 0;
+  });
 }
 
 /** The result in one sentence. */

@@ -85,6 +85,8 @@ const rows = {
   lumber: row('a volume', 'm3', 'length', 'm³', 'bd ft'),
   // What a caliper reads: wire, thread, the depth of a countersink. No tape does.
   caliper: row('a length', 'm', 'length', 'mm', 'in'),
+  // The same of a screw, which has a number too: `No. 8`.
+  screwDiameter: row('a length', 'm', 'length', 'mm', 'in'),
   // Sold in sizes (sold.ts): a hole's drill is the next below or above; a screw or a board is as long as it is sold.
   pilotDrill: row('a length', 'm', 'length', 'mm', 'in'),
   shankDrill: row('a length', 'm', 'length', 'mm', 'in'),

@@ -6,6 +6,7 @@ import { type Kind, type KindId, kindOf, sayDimension } from './kinds';
 import { type Literal, literalAt, valueOf } from './literal';
 import { unknownName } from './names';
 import { type Shown, shownUnit } from './shown';
+import { numbersOf } from './sold';
 import { plainText } from './signs';
 import { type Sum, sumOf } from './sum';
 import { knownUnit, type Unit, withUnit } from './units';
@@ -57,6 +58,7 @@ export function read(text: string, options: ReadOptions): Reading {
   const plainly = asQuoted(written, field);
   if (isIssue(plainly)) return plainly;
   return (
+    readNumber(plainly, field) ??
     readShape(plainly, field) ??
     readLiteral(plainly, text.trim(), field) ??
     readSum(plainly, text.trim(), field, options)
@@ -132,6 +134,18 @@ function constant(text: string, value: number, field: Field): Reading {
     : { text, dimension: field.kind.dimension, names: [], evaluate: () => checked };
 }
 
+/** `No. 8` and `#8`: a plain number, or the size that goes by it. */
+function readNumber(text: string, field: Field): Reading | undefined {
+  const [, digits] = /^(?:#|no\b\.?) ?(\d{1,3})$/i.exec(text) ?? [];
+  if (digits === undefined) return undefined;
+  const no = Number(digits);
+  if (field.kind.id === 'number' || field.kind.id === 'count') return constant(digits, no, field);
+  const sizeOf = numbersOf(field.kind.id);
+  if (!sizeOf) return issue(`${field.name} is ${field.kind.noun}; "${text}" is the number of a size`);
+  const size = sizeOf(no);
+  return size === undefined ? issue(`${field.name}: no size goes by "${text}"`) : constant(text, size, field);
+}
+
 /** `1 in 8`, `8 to 1` and `8:1`, which mean something in the fields of slopes and ratios only; of slopes `1/8` too. */
 function readShape(text: string, field: Field): Reading | undefined {
   if (!sameDimension(field.kind.dimension, plain)) return undefined;
@@ -142,7 +156,7 @@ function readShape(text: string, field: Field): Reading | undefined {
     (slopes ? /^(1) ?(\/) ?([\d.,]+)$/.exec(said) : null) ??
     [];
   if (first === undefined || second === undefined) return undefined;
-  if (sign === ' in ' && !slopes) return undefined;
+  if (sign === ' in ' && !slopes && field.kind.id !== 'ratio') return undefined;
   const [a, b] = [bareNumber(first), bareNumber(second)];
   if (!a || !b) return undefined;
   if (isIssue(a)) return issue(`${field.name}: ${a.issue}`);

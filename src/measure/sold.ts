@@ -34,3 +34,19 @@ export function putUp(kind: KindId, shelf: Shelf): void {
 export function shelfOf(kind: KindId): Shelf | undefined {
   return shelves.get(kind);
 }
+
+const numbered = new Map<KindId, (no: number) => number | undefined>();
+
+/**
+ * Says what `No. 8` or `#8` means in the fields of a kind.
+ *
+ * @param sizeOf the size in metres of the thing of that number; undefined where there is none
+ */
+export function callByNumber(kind: KindId, sizeOf: (no: number) => number | undefined): void {
+  numbered.set(kind, sizeOf);
+}
+
+/** What a number stands for in the fields of a kind; undefined where such things have no numbers. */
+export function numbersOf(kind: KindId): ((no: number) => number | undefined) | undefined {
+  return numbered.get(kind);
+}

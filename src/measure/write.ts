@@ -1,17 +1,22 @@
 /** Writes values in the units which the builder has chosen: for reading, for speaking, and exactly for keeping. */
 import { sameDimension } from './dimension';
 import { add, divide, type Exact, exactDecimal, exactDouble, multiply, nearestDouble, negate } from './exact';
-import { type Bound, readable, shortestDecimal, wholeMarks } from './figures';
+import { type Bound, readable, ROUND, shortestDecimal, wholeMarks } from './figures';
 import { isIssue } from './issue';
 import { type Kind, type KindId, kindOf } from './kinds';
 import { read } from './read';
 import { ladderOf, type Shown } from './shown';
+import { INCH } from './si';
 import { shelfOf } from './sold';
 import { inEighths, type Marked, marksWithin, onTape, pastInches, pastMillimetres } from './tape';
 import { knownUnit, type Unit, withUnit } from './units';
 
 /** The finest marks of an inch, on a steel rule. */
 const FINEST = 64;
+/** A mark that is farther off than this share of the number is too coarse for it. */
+const NEAR = 1 / 8;
+/** The share of a tolerance that nobody is told of. */
+const FORGIVEN = 1 / 4;
 
 export interface Written {
   /** `14 5/8 in`, `5' 3 1/2"`, `371 mm`. */
@@ -109,7 +114,12 @@ function writeUnsigned(value: number, kind: Kind, shown: Shown, options: WriteOp
 /** On the builder's tape; more finely on a steel rule, and beyond its marks in decimals. */
 function inFeet(value: number, kind: Kind, shown: Shown, options: WriteOptions): Bare {
   const { bound, finer = 0, within } = options;
-  const asked = within === undefined ? shown.fraction : Math.max(shown.fraction, marksWithin(within));
+  const asked =
+    within === undefined
+      ? shown.fraction
+      : within * ROUND >= INCH
+        ? 1
+        : Math.max(shown.fraction, marksWithin(within));
   const parts = asked * 2 ** finer;
   if (parts > FINEST)
     return inDecimals(value, knownUnit('in'), kind, {
@@ -118,7 +128,15 @@ function inFeet(value: number, kind: Kind, shown: Shown, options: WriteOptions):
     });
   const onMark = onTape(value, parts, bound);
   // What is less than half a mark, but can be planed or felt, is told in 64ths and not as nothing.
-  return marked(value, onMark.mark === 0 ? onTape(value, FINEST, bound) : onMark);
+  if (onMark.mark === 0) return marked(value, onTape(value, FINEST, bound), within);
+  return marked(value, within === undefined ? near(value, parts, bound) : onMark, within);
+}
+
+/** The nearest mark, on a finer scale where it would be a good part of the number itself away: 3/16 in is no scant 1/4. */
+function near(value: number, parts: number, bound: Bound | undefined): Marked {
+  const onMark = onTape(value, parts, bound);
+  const isNear = Math.abs(value - onMark.mark) <= NEAR * Math.abs(value);
+  return isNear || parts >= FINEST ? onMark : near(value, 2 * parts, bound);
 }
 
 /** A number of the unit, as it stands in its own sentence: a slope is 1 in so many. */
@@ -164,15 +182,18 @@ function pastSold(value: number, size: number, kind: KindId, shown: Shown): stri
   return exactly === bought ? '' : `exactly ${exactly} ${unit}`;
 }
 
-function marked(value: number, { text, spoken, mark }: Marked): Bare {
-  return { text, spoken, remainder: pastInches(value - mark), written: mark };
+/** What is strong is longer than its mark on either side of nought; what a tolerance forgives is not told. */
+function marked(value: number, { text, spoken, mark }: Marked, within = 0): Bare {
+  const past = mark < 0 ? mark - value : value - mark;
+  const remainder = Math.abs(past) <= FORGIVEN * within ? '' : pastInches(past);
+  return { text, spoken, remainder, written: mark };
 }
 
 function wholeMillimetres(value: number): Bare {
   const whole = Math.round(value * 1000) + 0;
   return {
     ...inUnits(String(whole), knownUnit('mm')),
-    remainder: pastMillimetres(value - whole / 1000),
+    remainder: pastMillimetres(whole < 0 ? whole / 1000 - value : value - whole / 1000),
     written: whole / 1000,
   };
 }

@@ -80,6 +80,11 @@ export const screws: TradeTable<ScrewColumn> = {
   })),
 };
 
+/** Shank of a wood screw by its gauge, m; undefined for a gauge that is not sold. */
+export function shankOf(gauge: number): number | undefined {
+  return look(screws, idOf(gauge), 'diameter')?.value;
+}
+
 function idOf(gauge: number): string {
   return `gauge${gauge}`;
 }

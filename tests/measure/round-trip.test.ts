@@ -153,7 +153,9 @@ describe('what is written for reading reads back to what it says', () => {
           const [, size = '0', unit = 'mm', way = 'strong'] =
             /^([\d./]+) (in|mm) (strong|scant)$/.exec(remainder) ?? [];
           expect(remainder === '' || size !== '0').toBe(true);
-          const past = Number(readBack(`${size} ${unit}`, 'length', shown)) * (way === 'strong' ? 1 : -1);
+          // Strong is farther from nought, on either side of it.
+          const outward = (way === 'strong' ? 1 : -1) * (back < 0 ? -1 : 1);
+          const past = Number(readBack(`${size} ${unit}`, 'length', shown)) * outward;
           // To a hundredth of an inch or a tenth of a millimetre.
           expect(Math.abs(back + past - value)).toBeLessThan(0.000131);
         }),

@@ -33,7 +33,7 @@ describe('lengths on a tape', () => {
     ['short by a 32nd', 14.625 - 1 / 32 + 1e-6, '14 5/8 in', '1/32 in scant', '14 and 5/8 inches'],
     ['past by less than a pencil line', 14.629, '14 5/8 in', '', '14 and 5/8 inches'],
     ['below nought', -3.5, '−3 1/2 in', '', 'minus 3 and 1/2 inches'],
-    ['below nought and past the mark', -3.51, '−3 1/2 in', '0.01 in scant', 'minus 3 and 1/2 inches'],
+    ['below nought and past the mark', -3.51, '−3 1/2 in', '0.01 in strong', 'minus 3 and 1/2 inches'],
     ['next to nothing', 1e-6, '0 in', '', '0 inches'],
     ['less than half a mark', 0.018, '1/64 in', '', '1/64 of an inch'],
     ['less than half a mark below', -0.03, '−1/32 in', '', 'minus 1/32 of an inch'],
@@ -41,6 +41,38 @@ describe('lengths on a tape', () => {
   ];
   test.each(marks)('%s', (_, size, text, remainder, spoken) => {
     expect(write(size * inch, 'length', feet)).toMatchObject({ text, remainder, spoken });
+  });
+  // The marks of a steel rule, from memory: no published table. An eighth is too coarse for three sixteenths.
+  test.each([
+    [3 / 16, '3/16 in', ''],
+    [0.197, '3/16 in', '0.01 in strong'],
+    [0.059, '1/16 in', ''],
+    [-3 / 16, '−3/16 in', ''],
+    // 6 and 9 mm ply are a scant quarter and three eighths in the trade.
+    [6 / 25.4, '1/4 in', '0.01 in scant'],
+    [9 / 25.4, '3/8 in', '0.02 in scant'],
+  ])(
+    'on a tape of eighths %d in is read on a finer scale only where an eighth would be far off',
+    (size, text, remainder) => {
+      expect(write(size * inch, 'length', { ...feet, fraction: 8 })).toMatchObject({ text, remainder });
+    },
+  );
+  test('a limit goes to the next mark on its own side, of a scale fine enough for it', () => {
+    const tape = { ...feet, fraction: 8 } as const;
+    expect(write(0.24 * inch, 'length', tape, { bound: 'most' }).text).toBe('7/32 in');
+    expect(write(0.26 * inch, 'length', tape, { bound: 'least' }).text).toBe('9/32 in');
+  });
+  test('what a tolerance forgives is not told; a tolerance of inches is written in inches', () => {
+    const tape = { ...feet, fraction: 8 } as const;
+    const quarter = 0.25 * inch;
+    expect(write(6.72 * inch, 'length', tape, { within: quarter })).toMatchObject({
+      text: '6 3/4 in',
+      told: '6 3/4 in',
+    });
+    expect(write(6.68 * inch, 'length', tape, { within: quarter }).told).toBe('6 5/8 in');
+    expect(write(6.69 * inch, 'length', tape, { within: quarter / 4 }).told).toBe('6 11/16 in');
+    expect(write(214.4 * inch, 'length', tape, { within: 0.1 }).told).toBe(`17' 10"`);
+    expect(write(214.9 * inch, 'length', tape, { within: 0.1, bound: 'most' }).told).toBe(`17' 10"`);
   });
   test('to the fraction on the tape', () => {
     const size = 14.592 * inch;

@@ -1,11 +1,15 @@
 /** How hard a screw or nail may be pulled along its length and pushed sideways, by the code and by older rules. */
 import { embedmentByEurocode, olderScrewConstant } from '../../trade/embedment';
+import { callByNumber } from '../../measure';
 import { hardwoods, speciesIsOneOf } from '../../trade/fastening-woods';
+import { shankOf } from '../../trade/screws';
 import { choice, defineCell, input, step } from '../define';
 import { CHARACTERISTIC } from './screw-rules';
 import { strengthChart, strengthPicture } from './strength-picture';
 import { woods } from './woods';
 import { inModes, yieldSteps } from './yield-model';
+
+callByNumber('screwDiameter', shankOf);
 
 const NDS = 'National Design Specification for Wood Construction (2018)';
 const HANDBOOK = 'Wood Handbook';
@@ -28,14 +32,14 @@ export const screwStrength = defineCell({
       preset: 'screw',
       note: 'ring nails of 2 to 2.7 mm by 20 to 32 mm, 50 to 75 mm apart, hold thin skins too: common practice',
     }),
-    diameter: input('caliper', 'Diameter', {
+    diameter: input('screwDiameter', 'Diameter', {
       from: 'fasten.diameter',
       preset: '4.17 mm',
       presetInch: '0.164 in',
       min: '1.5 mm',
       max: '16 mm',
       step: '0.1 mm',
-      note: 'of the shank',
+      note: 'of the shank, or the number of a wood screw, as No. 8',
     }),
     rootDiameter: input('caliper', 'Root of the thread', {
       seldom: true,

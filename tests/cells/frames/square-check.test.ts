@@ -1,5 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { demoBoat } from '../../../src/boat';
+import { mannerOf } from '../../../src/cells';
+import { plainShown, write } from '../../../src/measure';
 import { squareCheck } from '../../../src/cells/frames/square-check';
 import { testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -7,6 +10,22 @@ import { tryCell } from '../try-cell';
 const sheet = { first: '2400 mm', second: '2400 mm', apart: '1200 mm' };
 const tried = (entries: Record<string, string>) => tryCell(squareCheck, { ...sheet, ...entries });
 const millimetres = (metres: number) => `${metres * 1000} mm`;
+
+test('says how far to push as finely as the answer stands at its head', () => {
+  const shown = { ...plainShown, length: 'feet', fraction: 8 } as const;
+  const sides = { first: '6 ft', second: '6 ft', apart: '42 in' };
+  const told = tryCell(
+    squareCheck,
+    { ...sides, diagonalAC: `6' 11 5/8"`, diagonalBD: `6' 11 1/8"` },
+    demoBoat,
+    shown,
+  );
+  // A slide of 0.29 in: 9/32 and a hair, where a tape of eighths has 1/4.
+  const by = mannerOf(squareCheck, 'slide');
+  const head = write(told.number('slide'), 'length', shown, by).told;
+  expect(head).toMatch(/^9\/32 in/);
+  expect(write(told.number('slideBy'), 'length', shown, mannerOf(squareCheck, 'slideBy')).told).toBe(head);
+});
 
 describe('square by its diagonals', () => {
   test('a true rectangle: 2683.28 mm both ways, and nothing to push', () => {

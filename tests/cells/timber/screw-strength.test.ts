@@ -1,6 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compiled, type Values } from '../../../src/cells';
+import { answersOf, compiled, plainInstance, type Values } from '../../../src/cells';
+import { createGraph } from '../../../src/notebook/graph';
+import { catalogueOf } from '../../../src/notebook/catalogue';
+import { demoBoat } from '../../../src/boat';
 import { laminate } from '../../../src/cells/timber/laminate';
 import { screwStrength } from '../../../src/cells/timber/screw-strength';
 import { plainShown } from '../../../src/measure';
@@ -260,4 +263,36 @@ describe('screwStrength', () => {
     expect(measured(drawing, '26 mm')).toBeCloseTo(26, 9);
     expect(chart!.points![0]).toMatchObject({ y: tried.number('lateral') });
   });
+});
+
+test('the diameter is typed as shops call it, by the number of the screw', () => {
+  // ASME B18.6.1: 0.060 in and 0.013 in more a number, from memory.
+  for (const [typed, inches] of [
+    ['#10', 0.19],
+    ['No. 8', 0.164],
+    ['no 6', 0.138],
+  ] as const)
+    expect(tryCell(screwStrength, { ...shop, diameter: typed }).number('diameter') / 0.0254).toBeCloseTo(
+      inches,
+      12,
+    );
+  const { issues } = tryCell(screwStrength, { ...shop, diameter: '#3', rootDiameter: '#8' });
+  expect(issues['diameter']).toBe('diameter: no size goes by "#3"');
+  expect(issues['rootDiameter']).toMatch(/is a length; "#8" is the number of a size$/);
+});
+
+test('while the push can’t be told, one answer waits for it, not that and what stands in its place', () => {
+  const told = (mainLength: string) => {
+    const instance = plainInstance(screwStrength);
+    const written = { ...shop, mainLength };
+    const graph = createGraph({
+      ...catalogueOf(demoBoat, [instance]),
+      written: (name) => (written as Record<string, string>)[name.replace('screwStrength.', '')],
+      shown: plainShown,
+    });
+    return answersOf(instance, (by) => graph.work(by)).map(({ of }) => of);
+  };
+  expect(told('26 mm')).toStrictEqual(['pullAllowed', 'pushAllowed']);
+  expect(told('10 mm')).toStrictEqual(['pullAllowed', 'depthAsked']);
+  expect(told('so long')).toStrictEqual(['pullAllowed', 'pushAllowed']);
 });
