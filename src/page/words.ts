@@ -15,13 +15,16 @@ export function readable(name: string): string {
   return words.length > 0 ? `${words.join(', ')}: ${last}` : last;
 }
 
+/** Numbers out of the tables of woods: what they are says more than their names. */
+const inTables = /^(timber|plywood)\./;
+
 /** What a quantity is, short enough for a line: `Scarf joint: taper`, `tightest radius of the keel`. */
 export function inShort(bench: Bench, name: string): string {
   const [part = '', ...rest] = name.split('.');
   const instance = bench.instances.value.get(part);
   if (instance) return `${titleOf(instance, bench)}: ${labelOf(instance, rest)}`;
   // A station's quantities are told apart by their names; their meanings run to whole sentences.
-  if (rest.length > 1) return readable(name);
+  if (rest.length > 1 && !inTables.test(name)) return readable(name);
   return upToComma(bench.book.inHand.value.quantity(name)?.meaning ?? readable(name));
 }
 
@@ -30,7 +33,7 @@ export function inShortWithin(bench: Bench, name: string, cell: string): string 
   const [part = '', ...rest] = name.split('.');
   const instance = part === cell ? bench.instances.value.get(part) : undefined;
   if (instance) return labelOf(instance, rest);
-  return bench.instances.value.has(part) ? inShort(bench, name) : readable(name);
+  return bench.instances.value.has(part) || inTables.test(name) ? inShort(bench, name) : readable(name);
 }
 
 /** What a missing value waits for, as the end of a sentence: `the board thickness`. */
@@ -40,6 +43,7 @@ export function waitsFor(bench: Bench, why: Issue): string {
   const quantity = bench.book.inHand.value.quantity(name);
   if (!quantity) return name.startsWith('the ') ? name : readable(name);
   const meaning = upToComma(quantity.meaning);
+  if (/^(\w+) to \1$/.test(meaning)) return `the distance from ${meaning}`;
   return /^(what|how|whether|where) /.test(meaning) ? meaning : `the ${meaning}`;
 }
 

@@ -5,7 +5,7 @@ import { isIssue } from '../../measure';
 import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
-import { capital, waitsFor } from '../words';
+import { capital } from '../words';
 import { ChoiceField } from './choice-field';
 import { EntryField } from './entry-field';
 import { fieldValue } from './entry-text';
@@ -35,7 +35,8 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
   if (!quantity || !entry) return null;
   const value = fieldValue(graph, name);
   const own = isIssue(value) && value.waitsFor === undefined ? value.issue : null;
-  const waits = isIssue(value) && own === null ? `waits for ${waitsFor(bench, value)}: ${value.issue}` : null;
+  // What is wrong elsewhere is named there with its own field: no need to name it twice.
+  const waits = isIssue(value) && own === null ? value.issue : null;
   const says = own ?? waits;
   const isBuilt = entry.built !== undefined;
   const state = `${own ? ' wrong' : ''}${entry.written && (quantity.preset || quantity.presetFrom) ? ' written' : ''}${isBuilt ? ' built' : ''}`;

@@ -75,6 +75,6 @@ function UsualValue({ note, word }: { note: string; word: string }): VNode | nul
 /** The first clause of a note that is too long for a line or two, else as many whole words as fit. */
 export function beginning(note: string): string {
   if (note.length <= LONGEST) return note;
-  const [clause] = /^.{20,}?(?=[.;:] )/.exec(note.slice(0, LONGEST + 2)) ?? [];
+  const [clause] = /^.{20,}?(?<!\bNo)(?=[.;:] )/.exec(note.slice(0, LONGEST + 2)) ?? [];
   return clause ?? note.slice(0, LONGEST).replace(/[\s,.;:(]+\S*$/, '');
 }
