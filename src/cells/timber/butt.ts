@@ -14,6 +14,13 @@ const PRINTED = 'from memory: APA, Plywood Design Specification, plywood splice 
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
 /** The shortest screw that shops keep, over what the cell calls `soldIn`. */
 const SHORTEST = `(soldIn == "inch" ? ${screwLengths.inch[0]! / INCH} in : ${1000 * screwLengths.metric[0]!} mm)`;
+/** Wood left over the point of a screw. */
+const POINT = '(soldIn == "inch" ? 0.125 in : 3 mm)';
+/** A block is cut to lengths that are easily marked, and never shorter than the first of them. */
+const [LEAST_BLOCK, BLOCK_STEP] = [
+  '(soldIn == "inch" ? 6 in : 150 mm)',
+  '(soldIn == "inch" ? 0.5 in : 10 mm)',
+];
 const LAMINATE = 'volume of glass in the laminate';
 
 export const butt = defineCell({
@@ -51,7 +58,7 @@ export const butt = defineCell({
     ),
     usualPlate: step(
       'length',
-      `kind == "block" ? max(thickness, ${SHORTEST} + 3 mm - thickness) : thickness`,
+      `kind == "block" ? max(thickness, ${SHORTEST} + ${POINT} - thickness) : thickness`,
       'thickness of the plate: the panel’s own; of a block enough to keep the shortest screw sold inside it',
       `${PRINTED}: as thick as the panel or thicker; screws: ${PRACTICE}`,
     ),
@@ -72,9 +79,9 @@ export const butt = defineCell({
     stack: step('length', 'plies * plyThickness', 'thickness of the strap on one face', GEOMETRY),
     usualLength: step(
       'length',
-      'kind == "plate" ? max(byRule, printedLength) : kind == "block" ? max(byRule, 150 mm, ceil(0.9 * printedLength / (10 mm)) * 10 mm) : kind == "strap" ? max(byRule, firstPly + (plies - 1) * stepDown) : 0 mm',
+      `kind == "plate" ? max(byRule, printedLength) : kind == "block" ? max(byRule, ${LEAST_BLOCK}, ceil(0.9 * printedLength / ${BLOCK_STEP} - 0.001) * ${BLOCK_STEP}) : kind == "strap" ? max(byRule, firstPly + (plies - 1) * stepDown) : 0 mm`,
       'length across the joint: of a plate by the printed table or the rule, of a block by custom, of a strap its widest ply',
-      `${PRINTED}; block: 24 thicknesses, 150 mm or nine tenths of what is printed, strap: plies stepped, both ${PRACTICE}`,
+      `${PRINTED}; block: 24 thicknesses, 150 mm (6 in) or nine tenths of what is printed, strap: plies stepped, both ${PRACTICE}`,
     ),
     half: step('length', 'plateLength / 2', 'reach to each side of the joint', GEOMETRY),
     narrowest: step(

@@ -45,6 +45,15 @@ describe('how long', () => {
   });
 });
 
+test('in inches a block is cut and planed to marks of the tape', () => {
+  const inch = 0.0254;
+  const block = (thickness: string) => tryCell(butt, { ...nine, thickness, soldIn: 'inch' });
+  // Nine tenths of the 10 in printed for 3/8 in; the shortest screw of 1/2 in stays 1/8 in inside behind 1/4 in.
+  expect(block('3/8 in').number('plateLength') / inch).toBeCloseTo(9, 9);
+  expect(block('1/4 in').number('plateLength') / inch).toBeCloseTo(6, 9);
+  expect(block('1/4 in').number('plateThickness') / inch).toBeCloseTo(3 / 8, 9);
+});
+
 describe('how strong', () => {
   test('nothing behind it: a quarter, as the Wood Handbook prints', () => {
     expect(tryCell(butt, { ...nine, kind: 'bare' }).number('strengthKept')).toBe(0.25);
