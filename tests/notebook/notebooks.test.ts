@@ -461,6 +461,21 @@ describe('the calculators on their own', () => {
     expect(numberIn(inInches, 'quickScarf.thickness')).toBeCloseTo(0.75 * 0.0254, 12);
   });
 
+  test('warn of nothing as they stand, but where a tape has found a fault to put right', () => {
+    const warned = [bookFor(quick, demoBoat), inInches].flatMap((book) => {
+      const graph = book.first.value;
+      return placed(quick).flatMap((instance) =>
+        warningsOf(
+          instance,
+          (by) => graph.work(by),
+          (value, kind) => write(value, kind, inFeet),
+        ).map(({ name, says }) => `${name}: ${says}`),
+      );
+    });
+    expect(warned.filter((said) => !said.startsWith('quickSquare.1: Out of square'))).toStrictEqual([]);
+    expect(warned).toHaveLength(2);
+  });
+
   test('show no length in inches that a tape could not be set to at once', () => {
     const half = 0.0254 / 2;
     const odd = placed(quick).flatMap(({ name, presets }) =>
