@@ -51,6 +51,17 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
   });
 });
 
+test('no length stands before "in", which would be read with its inches: 2 in in from the edge', () => {
+  const amiss = cells.flatMap((cell) =>
+    sentencesOf(cell).flatMap(({ says }) =>
+      [...says.matchAll(/\{(\w+)\} in (?!all)/g)].flatMap(([, key = '']) =>
+        kindOfKey(cell, key) === 'length' ? [`${cell.id}: ${says}`] : [],
+      ),
+    ),
+  );
+  expect(amiss).toStrictEqual([]);
+});
+
 test.each([
   ['boards', 'board'],
   ['boxes', 'box'],

@@ -40,7 +40,7 @@ const density = (label: string, preset: string, note: string) =>
 const stir = (word: 'Stir' | 'stir') =>
   `${word} {fillerMass} of filler into {epoxy} of mixed epoxy: that makes {paste} of paste.`;
 const OPEN =
-  'In so open a corner a tool of {radius} leaves {throat} in the throat; for as much as in a square corner take one of {evenRadius}.';
+  'In so open a corner a tool of {radius} leaves a throat of {throat}; for as much as in a square corner take one of {evenRadius}.';
 const CLOSED = 'The fillet reaches {width} along each face and is {throat} thick in the throat.';
 
 export const fillet = defineCell({

@@ -75,7 +75,7 @@ export const limber = defineCell({
       step: '1 mm',
       note: 'fore and aft',
     }),
-    keelSlope: slopeOfLine('Keel, slope in profile', '{frame}.{keel}.profileSlope'),
+    keelSlope: slopeOfLine('Keel slope in profile', '{frame}.{keel}.profileSlope'),
     deadrise: input('angle', 'Deadrise of the section', {
       seldom: true,
       from: '{frame}.{bottom}.deadrise',
@@ -270,7 +270,7 @@ export const limber = defineCell({
     },
   ],
   inWords:
-    'Drill {holeDiameter} holes {holeFromCentre} each side of the centreline and {holeAboveBottom} above the bottom; set the saw to {cutDepth} and clear {slotWidth} in {passes} passes. Between the hole centres saw to the full depth; outside them stop at {holeAboveBottom}, or the saw squares the corner that the drill has rounded.',
+    'Drill {holeDiameter} holes {holeFromCentre} each side of the centreline and {holeAboveBottom} above the bottom; set the saw to {cutDepth} and take {passes} passes to clear {slotWidth}. Between the hole centres saw to the full depth; outside them stop at {holeAboveBottom}, or the saw squares the corner that the drill has rounded.',
   table: {
     caption: 'Limbers at every frame',
     over: 'frame',

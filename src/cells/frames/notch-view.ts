@@ -48,7 +48,7 @@ export function notchView(v: NotchSeen, say: Say): Drawing {
   const depth = Math.max(mm(v.moulded), 1.15 * mm(v.farDepth));
   return drawing({
     title: `Notch for the ${name}: the frame’s face, and across its thickness`,
-    says: `The notch runs ${say(v.along)} along the frame’s edge, ${say(v.nearDepth)} deep on the face on the station line and ${say(v.farDepth)} on the other. Dashed: no screw within ${say(v.keepTo)} along the edge and ${say(v.keepDepth)} in from it.`,
+    says: `The notch runs ${say(v.along)} along the frame’s edge, ${say(v.nearDepth)} deep on the face on the station line and ${say(v.farDepth)} on the other. Dashed: no screw within ${say(v.keepTo)} along the edge and ${say(v.keepDepth)} from it.`,
     shapes: [
       corner.member,
       hatch(corner.timber, 'cedar', { part: v.timber }),

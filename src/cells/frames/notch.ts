@@ -145,8 +145,8 @@ export const notch = defineCell({
       step: '0.5 deg',
       note: 'from level, + where the bottom rises outboard',
     }),
-    chinePlan: { ...slopeOfLine('Chine, slope in plan', '{frame}.{chine}.planSlope'), when: LOG },
-    chineProfile: { ...slopeOfLine('Chine, slope in profile', '{frame}.{chine}.profileSlope'), when: LOG },
+    chinePlan: { ...slopeOfLine('Chine slope in plan', '{frame}.{chine}.planSlope'), when: LOG },
+    chineProfile: { ...slopeOfLine('Chine slope in profile', '{frame}.{chine}.profileSlope'), when: LOG },
     sheerFlare: input('angle', 'Flare of the skin at the sheer', {
       when: CLAMP,
       seldom: true,
@@ -157,8 +157,8 @@ export const notch = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + outward',
     }),
-    sheerPlan: { ...slopeOfLine('Sheer, slope in plan', '{frame}.{sheer}.planSlope'), when: CLAMP },
-    sheerProfile: { ...slopeOfLine('Sheer, slope in profile', '{frame}.{sheer}.profileSlope'), when: CLAMP },
+    sheerPlan: { ...slopeOfLine('Sheer slope in plan', '{frame}.{sheer}.planSlope'), when: CLAMP },
+    sheerProfile: { ...slopeOfLine('Sheer slope in profile', '{frame}.{sheer}.profileSlope'), when: CLAMP },
   },
   steps: {
     sideFlare: step(
@@ -350,18 +350,18 @@ export const notch = defineCell({
     },
     {
       when: 'timber == "chineLog" and sawn == "square"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more in from the edge.',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more from the edge.',
     },
     {
       when: 'timber == "chineLog"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more in from the edge.',
+      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more from the edge.',
     },
     {
       when: 'sawn == "square"',
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more in from the edge.',
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more from the edge.',
     },
     {
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more in from the edge.',
+      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more from the edge.',
     },
   ],
   table: {

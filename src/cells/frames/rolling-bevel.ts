@@ -311,11 +311,11 @@ function logWords(): readonly WordsWhen[] {
   const outer = [
     [
       'sideBevel >= 0°',
-      'on the under face a line {sideOff} in from the outer edge; plane the outer face to it and keep its upper edge',
+      'on the under face a line {sideOff} from the outer edge; plane the outer face to it and keep its upper edge',
     ],
     [
       'sideBevel < 0°',
-      'on top a line {sideOff} in from the outer edge; plane the outer face to it and keep its lower edge',
+      'on top a line {sideOff} from the outer edge; plane the outer face to it and keep its lower edge',
     ],
   ] as const;
   const gauge = 'The gauge across both faces reads {angle}.';

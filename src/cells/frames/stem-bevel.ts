@@ -57,14 +57,14 @@ export const stemBevel = defineCell({
       step: '10 mm',
       note: 'along its outer face, from the foot at the keel',
     }),
-    siding: input('length', 'Stem, thickness athwart', {
+    siding: input('length', 'Stem thickness, athwart', {
       from: 'stem.siding',
       preset: '45 mm',
       min: '3 mm',
       max: '300 mm',
       step: '1 mm',
     }),
-    moulded: input('length', 'Stem, depth fore and aft', {
+    moulded: input('length', 'Stem depth, fore and aft', {
       from: 'stem.moulded',
       preset: '90 mm',
       min: '3 mm',
@@ -167,10 +167,10 @@ export const stemBevel = defineCell({
     },
     {
       when: 'post == "sternpost"',
-      says: '{up} up from its foot: on each side of the sternpost mark the bearding line {back} forward of the after face, and on the after face a line {inset} in from each edge. Plane the after corners off between them; the gauge, its stock on the after face, stands at {gauge}, and {faceLeft} of the face is left.',
+      says: '{up} up from its foot: on each side of the sternpost mark the bearding line {back} forward of the after face, and on the after face a line {inset} from each edge. Plane the after corners off between them; the gauge, its stock on the after face, stands at {gauge}, and {faceLeft} of the face is left.',
     },
     {
-      says: '{up} up from its foot: on each side of the stem mark the bearding line {back} abaft the forward face, and on the forward face a line {inset} in from each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at {gauge}, and {faceLeft} of the face is left.',
+      says: '{up} up from its foot: on each side of the stem mark the bearding line {back} abaft the forward face, and on the forward face a line {inset} from each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at {gauge}, and {faceLeft} of the face is left.',
     },
   ],
   table: {

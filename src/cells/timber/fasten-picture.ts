@@ -76,7 +76,7 @@ export function fastenPicture(v: FastenedEdge, { say }: Pick<OnHand, 'say'>): Dr
   const length = (metres: number) => say(metres, 'length');
   return drawing({
     title: 'The edge from outside, and cut along the screws',
-    says: `Screws ${length(v.evenPitch)} apart, the first ${length(v.endDistance)} from the end, ${length(v.edgeDistance)} from the edge of the timber; each stands ${length(v.hold)} in it. ${LIGHTS[v.light] ?? ''}`,
+    says: `Screws ${length(v.evenPitch)} apart, the first ${length(v.endDistance)} from the end, ${length(v.edgeDistance)} from the edge of the timber; each reaches ${length(v.hold)} into it. ${LIGHTS[v.light] ?? ''}`,
     shapes: [
       rectHatch(0, -top, end, top, 'ply', { pen: whole ? 'outline' : 'none', falling: true, part: v.skin }),
       rectHatch(0, -top - depth, end, depth, 'cedar', {

@@ -347,7 +347,7 @@ export const fasten = defineCell({
     ...screwWarnings,
     {
       when: 'topThickness <= 9.5 mm and hold < 1.5 * topThickness',
-      says: 'The screw stands {hold} in the timber, less than one and a half thicknesses of what it holds down.',
+      says: 'The screw reaches {hold} into the timber, less than one and a half thicknesses of what it holds down.',
       limit: CUSTOM,
       weight: 'mind',
     },

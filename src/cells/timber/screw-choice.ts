@@ -234,7 +234,7 @@ export const screwWarnings = [
   },
   {
     when: 'held == "dry" and holdInDiameters < 6',
-    says: 'The screw stands {hold} in the timber, {holdInDiameters} diameters. Of a screw that carries 6 are asked: a longer or a thinner one, deeper timber, or glue.',
+    says: 'The screw reaches {hold} into the timber, {holdInDiameters} diameters. Of a screw that carries 6 are asked: a longer or a thinner one, deeper timber, or glue.',
     limit: `${NDS}: penetration of at least 6 diameters`,
     weight: 'stop',
   },

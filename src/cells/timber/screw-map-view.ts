@@ -274,5 +274,5 @@ function screwInWords(made: ScrewsInHand, v: Values, length: (m: number) => stri
   const screw = made.standing[i];
   if (!screw) return '';
   const edge = made.joint.fastened === 'plate' ? 'the outer edge' : 'the face on the station line';
-  return `Screw ${i + 1}: ${length(screw.along)} from ${datumOf(made)} along the ${screw.member.panel.label} member, ${length(screw.inward)} in from ${edge}, ${faceInWords(made, screw)}.`;
+  return `Screw ${i + 1}: ${length(screw.along)} from ${datumOf(made)} along the ${screw.member.panel.label} member, ${length(screw.inward)} from ${edge}, ${faceInWords(made, screw)}.`;
 }
