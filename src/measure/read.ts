@@ -141,9 +141,12 @@ function readNumber(text: string, field: Field): Reading | undefined {
   const no = Number(digits);
   if (field.kind.id === 'number' || field.kind.id === 'count') return constant(digits, no, field);
   const sizeOf = numbersOf(field.kind.id);
-  if (!sizeOf) return issue(`${field.name} is ${field.kind.noun}; "${text}" is the number of a size`);
-  const size = sizeOf(no);
-  return size === undefined ? issue(`${field.name}: no size goes by "${text}"`) : constant(text, size, field);
+  const size = sizeOf?.(no);
+  return !sizeOf
+    ? undefined
+    : size === undefined
+      ? issue(`${field.name}: no size goes by "${text}"`)
+      : constant(text, size, field);
 }
 
 /** `1 in 8`, `8 to 1` and `8:1`, which mean something in the fields of slopes and ratios only; of slopes `1/8` too. */

@@ -43,7 +43,6 @@ export function waitsFor(bench: Bench, why: Issue): string {
   const quantity = bench.book.inHand.value.quantity(name);
   if (!quantity) return name.startsWith('the ') ? name : readable(name);
   const meaning = upToComma(quantity.meaning);
-  if (/^(\w+) to \1$/.test(meaning)) return `the distance from ${meaning}`;
   return /^(what|how|whether|where) /.test(meaning) ? meaning : `the ${meaning}`;
 }
 

@@ -89,7 +89,6 @@ describe('refusals name the field and say what is wrong', () => {
       'thickness: a sign is missing between "2" and "side.thickness"; put + - * or / there',
     ],
     ['2(3)', 'thickness: a sign is missing between "2" and "("; put + - * or / there'],
-    ['#8', 'thickness is a length; "#8" is the number of a size'],
     ['1 in 8', 'thickness: a sign is missing between "1 in" and "8"; put + - * or / there'],
     ['2 not 3', 'thickness: a sign is missing between "2" and "not"; put + - * or / there'],
     ['hull.beam / 3/4 in', 'thickness: put brackets round "3/4 in" after the "/"'],

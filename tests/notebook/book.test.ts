@@ -521,7 +521,7 @@ describe('the units that the builder works in', () => {
       'shop air as given must be at least 32 °F',
     ]);
     book.write({ 'shop.thickness': '1 mm' });
-    expect(why('shop.thickness')).toBe('shop thickness as given must be at least 1/8 in');
+    expect(why('shop.thickness')).toBe('shop thickness as given must be at least 3/32 in');
     book.write({ 'shop.thickness': null, 'shop.air': null });
     chosen.value = plainShown;
   });

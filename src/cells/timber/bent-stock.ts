@@ -30,7 +30,7 @@ export const bentStock = {
     max: '1 m',
     step: '5 mm',
   }),
-  bay: input('length', 'Frame to frame', {
+  bay: input('length', 'Frame spacing', {
     seldom: true,
     from: 'hull.frameSpacing',
     preset: '600 mm',

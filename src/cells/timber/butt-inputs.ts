@@ -42,7 +42,7 @@ export const buttInputs = {
     step: '10 mm',
     note: 'across the panel, from keelson or chine to the next long timber',
   }),
-  bay: input('length', 'Frame to frame', {
+  bay: input('length', 'Frame spacing', {
     from: '{frame}.spacing',
     preset: '600 mm',
     min: '50 mm',
