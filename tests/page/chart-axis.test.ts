@@ -13,13 +13,7 @@ const GALLON = 231 * 0.0254 ** 3;
 
 describe('the marks of an axis', () => {
   test('are in one unit, that of the largest, on round numbers of it', () => {
-    expect(texts('volume', 0.45 * GALLON, inFeet)).toStrictEqual([
-      '0 gal',
-      '0.1 gal',
-      '0.2 gal',
-      '0.3 gal',
-      '0.4 gal',
-    ]);
+    expect(texts('volume', 0.45 * GALLON, inFeet)).toStrictEqual(['0 qt', '0.5 qt', '1 qt', '1.5 qt']);
     expect(texts('area', 119 * 0.0254 ** 2, inFeet)).toStrictEqual([
       '0 in²',
       '20 in²',
@@ -46,6 +40,23 @@ describe('the marks of an axis', () => {
       '600 mL',
     ]);
     expect(texts('mass', 1.3, plainShown).every((text) => text.endsWith(' kg'))).toBe(true);
+  });
+
+  test.each([plainShown, { ...inFeet, fraction: 8 } as const])(
+    '%# read apart, whatever the extent',
+    (shown) => {
+      for (const high of [0.003, 0.005, 0.012, 0.04, 0.2, 1, 5])
+        for (const room of [150, 232, 400, 800]) {
+          const read = ticksOf({ kind: 'length', label: '' }, [0, high], shown, room, 'x', 12).map(
+            ({ text }) => text,
+          );
+          expect([...new Set(read)]).toStrictEqual(read);
+        }
+    },
+  );
+
+  test('of what is counted are whole', () => {
+    expect(texts('count', 3, plainShown)).toStrictEqual(['0', '1', '2', '3']);
   });
 
   test('are those of a tape where lengths are shown in feet and inches', () => {

@@ -62,12 +62,16 @@ export function ticksOf(
   const manner = axis.kind === 'length' || own === '' ? {} : { unit: own };
   const { zero, unit } = unitOf(axis.kind, shown, manner);
   const isInches = shownUnit(axis.kind, shown) === 'in';
+  // On a coarser tape two ticks might read alike.
+  const fine: Shown = isInches ? { ...shown, fraction: 32 } : shown;
   for (const step of steps((high - low) / unit / 12, isInches)) {
+    // There is no half of a thing that is counted.
+    if (axis.kind === 'count' && step < 1) continue;
     const first = Math.ceil((low - zero) / unit / step - 1e-9);
     const last = Math.floor((high - zero) / unit / step + 1e-9);
     const ticks = Array.from({ length: Math.max(0, last - first + 1) }, (_, i): Tick => {
       const at = Number((zero + (first + i) * step * unit).toPrecision(12));
-      return { at, text: write(at, axis.kind, shown, manner).text };
+      return { at, text: write(at, axis.kind, fine, manner).text };
     });
     const need =
       along === 'y' ? size * 1.9 : Math.max(...ticks.map(({ text }) => textWidth(text, size)), 0) + size;

@@ -285,10 +285,12 @@ test('the diameter is typed as shops call it, by the number of the screw', () =>
 test('while the push can’t be told, one answer waits for it, not that and what stands in its place', () => {
   const told = (mainLength: string) => {
     const instance = plainInstance(screwStrength);
-    const written = { ...shop, mainLength };
+    const entries = Object.fromEntries(
+      Object.entries({ ...shop, mainLength }).map(([key, text]) => [`screwStrength.${key}`, text]),
+    );
     const graph = createGraph({
       ...catalogueOf(demoBoat, [instance]),
-      written: (name) => (written as Record<string, string>)[name.replace('screwStrength.', '')],
+      entries: () => entries,
       shown: plainShown,
     });
     return answersOf(instance, (by) => graph.work(by)).map(({ of }) => of);
