@@ -152,7 +152,7 @@ export const stemBevel = defineCell({
     {
       of: 'faceLeft',
       label: 'face left',
-      from: 'across the outer face, half of it on each side of the centreline',
+      from: 'across the outer face, half of it on each side of the centreline; − where the stem is too thin, by so much',
       tolerance: '1 mm',
     },
   ],
@@ -164,6 +164,10 @@ export const stemBevel = defineCell({
     {
       when: 'run <= 0 mm',
       says: 'This boat has no stem: a transom closes her bow. By the numbers that stand here a stem would be bevelled {bevel} on each side.',
+    },
+    {
+      when: 'faceLeft < 0 mm',
+      says: '{up} up from its foot the {post} is too thin: bevels with a landing of {landing} at {bevel} would meet inside it. Plane nothing before it is at least {sidingFor} thick, or the landing narrower.',
     },
     {
       when: 'post == "sternpost"',

@@ -79,6 +79,10 @@ describe('stemBevel', () => {
       '300 mm up from its foot: on each side of the stem mark the bearding line 26 mm abaft the forward face, and on the forward face a line 15 mm in from each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at 120°, and 15 mm of the face is left.',
     );
     expect(tryCell(stemBevel, { ...typed, post: 'sternpost' }).words).toContain('forward of the after face');
+    // 2 x 30 mm x sin 55 degrees is 49.1 mm: no wood is left to plane, and nobody is told to.
+    expect(tryCell(stemBevel, { ...typed, entry: '55 deg' }).words).toBe(
+      '300 mm up from its foot the stem is too thin: bevels with a landing of 30 mm at 55° would meet inside it. Plane nothing before it is at least 49.2 mm thick, or the landing narrower.',
+    );
   });
 
   describe('warnings', () => {
