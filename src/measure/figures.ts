@@ -118,15 +118,20 @@ function trimmed(text: string): string {
 }
 
 /**
- * The shortest decimal that `isRight` takes for `value`, by adding figures one at a time. What is right at no length,
- * as half a board in a count, is given with as many figures as tell any double from the next.
+ * The shortest decimal that `isRight` takes for `value`. More figures come no further from it, so what is right with few
+ * is right with more, and their number is found by halving. What is right at no length, as half a board in a count, is
+ * given with as many figures as tell any double from the next.
  */
 export function shortestDecimal(value: Exact, isRight: (text: string) => boolean): string {
-  for (let count = 1; count <= 24; count += 1) {
+  let right: string | undefined;
+  let [tooFew, enough] = [0, 25];
+  // Most that is written has four figures or fewer.
+  for (let count = 4; enough - tooFew > 1; count = Math.floor((tooFew + enough) / 2)) {
     const text = decimalOf(value, count);
-    if (isRight(text)) return text;
+    if (isRight(text)) [right, enough] = [text, count];
+    else tooFew = count;
   }
-  return decimalOf(value, 17);
+  return right ?? decimalOf(value, 17);
 }
 
 /** `value` to so many figures: plain where it is of everyday size, with a power of ten elsewhere. */
