@@ -32,14 +32,19 @@ export function bestJoints(timbers: readonly LongTimber[], more: number): BestJo
   const whole = within.filter(({ stubs }) => stubs === 0);
   const tried = whole.length > 0 ? whole : within;
   const pair = timbers.some((timber) => timber.pair);
+  const run: Run = {
+    length: lengthOf(timbers),
+    isHard: timbers.some(({ hardFrom }) => Number.isFinite(hardFrom)),
+  };
   let best: Best | null = null as Best | null;
   tried.forEach((port, i) => {
     // Port and starboard may change places: only one of the two is looked at, the longer board to port.
     for (const starboard of pair ? tried.slice(i) : [port]) {
-      // Worse by what each breaks alone: the two together are not looked at.
+      // No better though their joints stood as far apart as may be: the two together are not looked at.
       if (best && port.faults + starboard.faults > best.rank[0]!) continue;
-      const rank = rankOf(timbers, port, starboard, best?.rank[0]);
-      if (rank && (best === null || isBefore(rank, best.rank))) best = { rank, port, starboard };
+      if (best && !isBefore(rankOf(run, port, starboard, unrelated), best.rank)) continue;
+      const rank = rankOf(run, port, starboard, acrossOf(timbers, port, starboard));
+      if (best === null || isBefore(rank, best.rank)) best = { rank, port, starboard };
     }
   });
   const { rank, port, starboard } = best!; // a whole board is always tried
@@ -49,6 +54,12 @@ export function bestJoints(timbers: readonly LongTimber[], more: number): BestJo
     broken: rank[0]! + stubs,
     pieces: port.pieces + (pair ? starboard.pieces : 0),
   };
+}
+
+/** The timbers' greatest length, m, and whether any has a hard bend. */
+interface Run {
+  readonly length: number;
+  readonly isHard: boolean;
 }
 
 interface Best {
@@ -104,33 +115,32 @@ const lengthOf = (timbers: readonly LongTimber[]) => Math.max(...timbers.map(({ 
  * where the edge bends hard at all, the
  * least clearance of a frame and of each other by steps of 1 cm, the bend where it is easy, wood cut from the first
  * boards. Less is better.
- *
- * @returns null where more rules are broken than `most`
  */
-function rankOf(
-  timbers: readonly LongTimber[],
-  port: Grade,
-  starboard: Grade,
-  most = Infinity,
-): readonly number[] | null {
-  const { near, apart } = acrossOf(timbers, port, starboard);
-  if (port.faults + starboard.faults + near > most) return null;
+function rankOf({ length, isHard }: Run, port: Grade, starboard: Grade, across: Across): readonly number[] {
   const bend = Math.round(Math.max(port.worst, starboard.worst) * 20);
-  const isHard = timbers.some(({ hardFrom }) => Number.isFinite(hardFrom));
   return [
-    port.faults + starboard.faults + near,
+    port.faults + starboard.faults + across.near,
     port.pieces + starboard.pieces,
     isHard ? bend : 0,
     -Math.round(Math.min(port.clear, starboard.clear) / STEP),
-    -Math.round(Math.min(lengthOf(timbers), apart) / STEP),
+    -Math.round(Math.min(length, across.apart) / STEP),
     // Where no stretch is hard, a harder bend is a drawback only if all else is the same.
     bend,
     -(port.first + starboard.first),
   ];
 }
 
-/** Joints that stand too near one across, on both sides, and the least distance. */
-function acrossOf(timbers: readonly LongTimber[], port: Grade, starboard: Grade) {
+/** How the joints of one side stand to those of the other. */
+interface Across {
+  /** Two for each pair that stands too near. */
+  readonly near: number;
+  /** Least distance, m. */
+  readonly apart: number;
+}
+
+const unrelated: Across = { near: 0, apart: Infinity };
+
+function acrossOf(timbers: readonly LongTimber[], port: Grade, starboard: Grade): Across {
   let apart = Infinity;
   let near = 0;
   timbers.forEach(({ pair, stagger }, i) => {

@@ -4,6 +4,7 @@
  * Places are along the grain and across it, in metres from a corner of the piece: `[along, in]`.
  */
 import { chordAt, distance2, type Vec2 } from '../kernel';
+import { once } from './once';
 
 /** Where screws may stand in a piece, and by what rules. */
 export interface Field {
@@ -74,20 +75,15 @@ function inRow([from, to]: readonly [number, number], { along, pitch }: Field, s
 /** All screws of the field in the order of their rows: those that meet no later cut have their places first. */
 export function layOut(field: Field): readonly PlacedScrew[] {
   const found = rowsIn(field).map((wanted) => ({ wanted, ...field.clearance(wanted) }));
-  const staying = found.filter(({ by }) => by >= -ROUNDING);
-  let free: readonly Vec2[] =
-    staying.length === found.length
-      ? []
-      : freePlaces(
-          field,
-          staying.map(({ wanted }) => wanted),
-        );
+  const taken = found.filter(({ by }) => by >= -ROUNDING).map(({ wanted }) => wanted);
+  let places = taken.length === found.length ? [] : freePlaces(field, taken);
   return found.map(({ wanted, by, of }): PlacedScrew => {
     if (by >= -ROUNDING) return { wanted, at: wanted, clash: '', clear: by };
-    const at = nearest(free, wanted);
-    if (!at) return { wanted, at, clash: of, clear: by };
-    free = free.filter((place) => apart(place, at, field));
-    return { wanted, at, clash: of, clear: field.clearance(at).by };
+    const place = nearest(places, wanted);
+    if (!place) return { wanted, at: null, clash: of, clear: by };
+    const { at } = place;
+    places = places.filter((other) => apart(other.at, at, field));
+    return { wanted, at, clash: of, clear: place.clearance().by };
   });
 }
 
@@ -96,8 +92,14 @@ export function apart(a: Vec2, b: Vec2, { along, across }: Pick<Field, 'along' |
   return Math.abs(a[0] - b[0]) >= along - ROUNDING || Math.abs(a[1] - b[1]) >= across - ROUNDING;
 }
 
-/** Places of a grid from the corner of the piece that edges, ends, screws in place and later cuts all allow. */
-function freePlaces(field: Field, taken: readonly Vec2[]): readonly Vec2[] {
+/** A place of the grid; how it stands to later cuts is measured when it is asked, for most lie far from any screw. */
+interface Place {
+  readonly at: Vec2;
+  readonly clearance: () => Clearance;
+}
+
+/** Places of a grid from the corner of the piece that edges, ends and screws in place all allow. */
+function freePlaces(field: Field, taken: readonly Vec2[]): readonly Place[] {
   const { allowed } = field;
   const levels = allowed.map(([, inward]) => inward);
   const [lowest, highest] = [Math.min(...levels), Math.max(...levels)];
@@ -113,18 +115,19 @@ function freePlaces(field: Field, taken: readonly Vec2[]): readonly Vec2[] {
     const [from, to] = chordAt(allowed, inward) ?? [0, -1];
     const first = Math.ceil(from / step);
     const count = Math.max(0, Math.floor(to / step) - first + 1);
-    return Array.from({ length: count }, (_, i): Vec2 => [(first + i) * step, inward]).filter(
-      (place) => taken.every((other) => apart(place, other, field)) && field.clearance(place).by >= -ROUNDING,
-    );
+    return Array.from({ length: count }, (_, i): Vec2 => [(first + i) * step, inward])
+      .filter((at) => taken.every((other) => apart(at, other, field)))
+      .map((at): Place => ({ at, clearance: once(() => field.clearance(at)) }));
   });
 }
 
-function nearest(places: readonly Vec2[], from: Vec2): Vec2 | null {
-  let best: Vec2 | null = null;
+/** The nearest place that all later cuts allow. */
+function nearest(places: readonly Place[], from: Vec2): Place | null {
+  let best: Place | null = null;
   let least = Infinity;
   for (const place of places) {
-    const away = distance2(place, from);
-    if (away < least) [best, least] = [place, away];
+    const away = distance2(place.at, from);
+    if (away < least && place.clearance().by >= -ROUNDING) [best, least] = [place, away];
   }
   return best;
 }
