@@ -8,18 +8,35 @@ import { collisions, type Drawing, setOut } from '../../src/drawing';
 import { isIssue, plainShown, read, writeExact } from '../../src/measure';
 import { tryCell } from './try-cell';
 
-/** Entries that the cell accepts, for all its inputs; choices from a list of the boat stay at their preset. */
-export function acceptedEntries(cell: Cell): fc.Arbitrary<Readonly<Record<string, string>>> {
-  const fields: Record<string, fc.Arbitrary<string>> = {};
+/** Values that the cell accepts for all its inputs, in SI; choices from a list of the boat stay at their preset. */
+export function acceptedValues(cell: Cell): fc.Arbitrary<Readonly<Record<string, number | string>>> {
+  const fields: Record<string, fc.Arbitrary<number | string>> = {};
   for (const [key, spec] of Object.entries(cell.inputs)) {
-    if (!isChoice(spec)) fields[key] = numberEntry(spec);
+    if (!isChoice(spec)) fields[key] = numberOf(spec);
     else if (typeof spec.options !== 'string')
       fields[key] = fc.constantFrom(...spec.options.map(({ id }) => id));
   }
   return fc.record(fields);
 }
 
-function numberEntry(spec: InputSpec): fc.Arbitrary<string> {
+/** The same as a builder types them. */
+export function acceptedEntries(cell: Cell): fc.Arbitrary<Readonly<Record<string, string>>> {
+  return acceptedValues(cell).map((values) => asEntries(cell, values));
+}
+
+/** Values of the cell's inputs as texts that say exactly them. */
+export const asEntries = (
+  cell: Cell,
+  values: Readonly<Record<string, number | string>>,
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(values).map(([key, value]): [string, string] => [
+      key,
+      typeof value === 'string' ? value : writeExact(value, cell.inputs[key]!.kind, plainShown), // keys of the inputs
+    ]),
+  );
+
+function numberOf(spec: InputSpec): fc.Arbitrary<number> {
   const at = (text: string): number => {
     const reading = read(text, { kind: spec.kind, shown: plainShown, field: spec.label });
     if (isIssue(reading)) throw new Error(`${spec.label}: ${reading.issue}`);
@@ -29,11 +46,9 @@ function numberEntry(spec: InputSpec): fc.Arbitrary<string> {
   };
   const min = at(spec.min ?? '0');
   const max = spec.max === undefined ? min * 1e4 : at(spec.max);
-  const whole = spec.kind === 'count' || spec.kind === 'number';
-  const value = whole
+  return spec.kind === 'count' || spec.kind === 'number'
     ? fc.integer({ min, max })
     : fc.oneof(fc.double({ min, max, noNaN: true }), fc.constantFrom(min, max));
-  return value.map((number) => writeExact(number, spec.kind, plainShown));
 }
 
 const nonsense = /NaN|Infinity|undefined|[{}]/;

@@ -1,4 +1,5 @@
 /** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
+import { once } from '../../src/boat/once';
 import { demoBoat, type Table, type Value } from '../../src/boat';
 import {
   answerInWords,
@@ -8,6 +9,7 @@ import {
   onHand,
   plainInstance,
   type Say,
+  type Values,
   warningsOf,
 } from '../../src/cells';
 import type { Drawing } from '../../src/drawing';
@@ -49,35 +51,66 @@ export function tryCell(
   )().value;
   for (const name of Object.keys(written))
     if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
-  const own = graph.names.filter((name) => name.startsWith(`${cell.id}.`));
-  const all: Record<string, Value> = {};
-  const issues: Record<string, string> = {};
-  for (const name of own) {
-    const key = name.slice(cell.id.length + 1);
-    const value = graph.value(name);
-    all[key] = value;
-    if (isIssue(value)) issues[key] = value.issue;
-  }
+  const keys = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)];
+  const valueOf = (key: string) => graph.value(`${cell.id}.${key}`);
   const say: Say = (value, kind, options) => write(value, kind, shown, options);
-  const hull = graph.hull();
-  const words = graph.work((read) => answerInWords(instance, read, say));
-  const ready = Object.keys(issues).length === 0;
-  const values = all as Readonly<Record<string, never>>;
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, (value, kind, options) =>
-    writeInPicture(value, kind, shown, options),
+
+  // Each worked out when it is asked for: most tests look at a number or two of a whole boat and a table.
+  const all = once((): Readonly<Record<string, Value>> => {
+    const own = graph.names.filter((name) => name.startsWith(`${cell.id}.`));
+    return Object.fromEntries(own.map((name) => [name.slice(cell.id.length + 1), graph.value(name)]));
+  });
+  const picture = once(() => {
+    const values = Object.fromEntries(keys.map((key) => [key, valueOf(key)]));
+    if (Object.values(values).some(isIssue)) return null;
+    const hull = graph.hull();
+    const on = onHand(cell, values as Values, isIssue(hull) ? null : hull, (value, kind, options) =>
+      writeInPicture(value, kind, shown, options),
+    );
+    return { values: values as Values, on };
+  });
+  const issues = once(() =>
+    Object.fromEntries(
+      Object.entries(all()).flatMap(([key, value]) => (isIssue(value) ? [[key, value.issue]] : [])),
+    ),
   );
+  const warnings = once(() => warningsOf(instance, graph.work, say));
+  const words = once(() => {
+    const told = graph.work((by) => answerInWords(instance, by, say));
+    return isIssue(told) ? told.issue : told;
+  });
+  const drawing = once(() => {
+    const of = picture();
+    return of ? cell.draw?.(of.values, of.on) : undefined;
+  });
+  const chart = once(() => {
+    const of = picture();
+    return of ? cell.chart?.(of.values, of.on) : undefined;
+  });
   return {
-    all,
+    get all() {
+      return all();
+    },
     number: (key) => {
-      const value = all[key];
+      const value = valueOf(key);
       if (typeof value !== 'number')
-        throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : String(value)}`);
+        throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : value}`);
       return value;
     },
-    issues,
-    warnings: warningsOf(instance, graph.work, say),
-    words: isIssue(words) ? words.issue : words,
-    drawing: ready ? cell.draw?.(values, on) : undefined,
-    chart: ready ? cell.chart?.(values, on) : undefined,
+    get issues() {
+      return issues();
+    },
+    get warnings() {
+      return warnings();
+    },
+    get words() {
+      return words();
+    },
+    get drawing() {
+      return drawing();
+    },
+    get chart() {
+      return chart();
+    },
   };
 }
