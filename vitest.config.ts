@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { notebooks } from './src/build/index.ts';
@@ -19,6 +20,8 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/dom/**'],
           env: { TZ: 'UTC' },
           sequence: { groupOrder: 0 },
+          // Two at the least, where vitest by itself would leave one of two cores idle.
+          maxWorkers: Math.max(2, availableParallelism() - 1),
           // Properties tried on many boats take their time on a slow machine; nothing here is a test of speed.
           testTimeout: 30_000,
         },

@@ -3,13 +3,16 @@
 // the ten slowest files and a plain line with the sum of the tests; a check that fails counts there
 // as one failure.
 
-import { spawnSync } from 'node:child_process';
+import { execFile, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { relative } from 'node:path';
 import { inRoot } from './root.mjs';
 
 const tally = inRoot('node_modules/.cache/tests.json');
 rmSync(tally, { force: true });
+const atRoot = { cwd: inRoot(''), shell: process.platform === 'win32', maxBuffer: 2 ** 26 };
+/** @param {string} tool */
+const program = (tool) => inRoot(`node_modules/.bin/${tool}`);
 
 /** @type {[string, string[]][]} */
 const checks = [
@@ -17,7 +20,9 @@ const checks = [
   ['oxlint', ['--type-aware', '--deny-warnings']],
   ['oxfmt', ['--check']],
 ];
-const failing = checks.filter(([tool, args]) => !run(tool, args)).map(([tool]) => tool);
+// Side by side, each told whole when it has ended.
+const held = await Promise.all(checks.map(([tool, args]) => check(tool, args)));
+const failing = checks.filter((_, i) => !held[i]).map(([tool]) => tool);
 const kinds = process.argv.includes('quick') ? ['--project', 'unit'] : [];
 const green = run('vitest', [
   'run',
@@ -59,10 +64,22 @@ process.exit(failed === 0 ? 0 : 1);
  * @param {string[]} args
  */
 function run(tool, args) {
-  const { status } = spawnSync(inRoot(`node_modules/.bin/${tool}`), args, {
-    cwd: inRoot(''),
-    stdio: 'inherit',
-    shell: process.platform === 'win32',
+  return spawnSync(program(tool), args, { ...atRoot, stdio: 'inherit' }).status === 0;
+}
+
+/**
+ * The same, with what it says kept together.
+ * @param {string} tool of node_modules/.bin
+ * @param {string[]} args
+ * @returns {Promise<boolean>}
+ */
+function check(tool, args) {
+  return new Promise((resolve) => {
+    execFile(program(tool), args, atRoot, (fault, said, complaint) => {
+      process.stdout.write(said);
+      process.stderr.write(complaint);
+      if (typeof fault?.code === 'string') console.error(fault.message);
+      resolve(fault === null);
+    });
   });
-  return status === 0;
 }
