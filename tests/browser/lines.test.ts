@@ -211,7 +211,9 @@ test('follows a finger, and two fingers, on a phone', async () => {
       isPrimary: pointerId === 1,
     });
   // Made-up fingers can't be captured; a real one is, so that it may leave the picture.
-  await canvas.evaluate((element) => (element.setPointerCapture = () => undefined));
+  await canvas.evaluate((element) =>
+    Object.assign(element, { setPointerCapture: () => undefined, releasePointerCapture: () => undefined }),
+  );
   await finger('pointerdown', 1, 100, 100);
   await finger('pointermove', 1, 140, 100);
   await expect.poll(() => picture(hull)).not.toBe(first);

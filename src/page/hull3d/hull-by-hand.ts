@@ -2,6 +2,7 @@
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { html } from '../html';
 import { redraw } from '../picture/redraw';
+import { type Hands, handsOn } from './hands';
 import type { HullModel } from './hull-model';
 import { type Look, nearer, threeQuarter, turned } from './look';
 import { type HullScene, openScene, type Paints } from './scene';
@@ -26,8 +27,6 @@ const degree = Math.PI / 180;
 /** A key press turns by this much, and brings nearer by a quarter. */
 const KEY_TURN = 10 * degree;
 const KEY_NEAR = 1.25;
-/** A drag across the picture's width turns her half round. */
-const DRAG_TURN = Math.PI;
 
 const keys: Readonly<Record<string, (from: Look) => Look>> = {
   ArrowLeft: (from) => turned(from, -KEY_TURN, 0),
@@ -45,8 +44,13 @@ export function HullByHand(props: HullByHandProps) {
   const { model, second, lit, dress, look, onLook, onLost, label, hint } = props;
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<HullScene | null>(null);
+  const hands = useRef<Hands | null>(null);
   const draw = useRef(() => scene.current?.draw()).current;
   useLayoutEffect(() => openOn(host.current!, scene, draw, onLost), []); // laid out, so it is there
+  useLayoutEffect(() => {
+    hands.current = handsOn(host.current!, (look) => onLook(() => look)); // laid out, so it is there
+    return () => hands.current?.dispose();
+  }, [onLook]);
   useEffect(() => {
     // Colours are read when the frame is drawn: the page has put its dress on by then.
     redraw(() => {
@@ -57,9 +61,9 @@ export function HullByHand(props: HullByHandProps) {
   }, [model, second, lit, dress]);
   useLayoutEffect(() => {
     scene.current?.see(look);
+    hands.current?.follow(look);
     redraw(draw);
   }, [look]);
-  useHands(host, onLook);
   const press = (event: KeyboardEvent) => {
     const change = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];
     if (!change) return;
@@ -125,48 +129,4 @@ function paintsOf(host: Element): Paints {
     litSkin: paint('--hull-lit'),
     second: paint('--bottom-blue'),
   };
-}
-
-/** One finger or the mouse turns, two fingers draw nearer; the wheel does while the picture is in hand. */
-function useHands(host: { current: HTMLElement | null }, onLook: HullByHandProps['onLook']): void {
-  useEffect(() => {
-    const element = host.current;
-    if (!element) return undefined;
-    const down = new Map<number, { x: number; y: number }>();
-    const spread = () => {
-      const [a, b] = [...down.values()];
-      return a && b ? Math.hypot(a.x - b.x, a.y - b.y) : 0;
-    };
-    const take = (event: PointerEvent) => {
-      element.setPointerCapture(event.pointerId);
-      element.focus({ preventScroll: true });
-      down.set(event.pointerId, { x: event.clientX, y: event.clientY });
-    };
-    const move = (event: PointerEvent) => {
-      const last = down.get(event.pointerId);
-      if (!last) return;
-      const before = spread();
-      down.set(event.pointerId, { x: event.clientX, y: event.clientY });
-      const width = element.clientWidth;
-      if (down.size === 1) {
-        const [right, below] = [event.clientX - last.x, event.clientY - last.y];
-        onLook((from) => turned(from, (right / width) * DRAG_TURN, (below / width) * DRAG_TURN));
-      } else if (before > 0) onLook((from) => nearer(from, spread() / before));
-    };
-    const leave = (event: PointerEvent) => down.delete(event.pointerId);
-    const wheel = (event: WheelEvent) => {
-      // Until it is in hand the wheel scrolls the page.
-      if (document.activeElement !== element) return;
-      event.preventDefault();
-      onLook((from) => nearer(from, Math.exp(-event.deltaY / 600)));
-    };
-    const stop = new AbortController();
-    const { signal } = stop;
-    element.addEventListener('pointerdown', take, { signal });
-    element.addEventListener('pointermove', move, { signal });
-    element.addEventListener('pointerup', leave, { signal });
-    element.addEventListener('pointercancel', leave, { signal });
-    element.addEventListener('wheel', wheel, { signal, passive: false });
-    return () => stop.abort();
-  }, [host, onLook]);
 }

@@ -22,8 +22,8 @@ export interface LookAxes {
 
 const degree = Math.PI / 180;
 const STEEPEST = Math.PI / 2;
-const NEAREST = 8;
-const FARTHEST = 0.5;
+export const NEAREST = 8;
+export const FARTHEST = 0.5;
 
 const look = (turn: number, lift: number): Look => ({ turn: turn * degree, lift: lift * degree, near: 1 });
 
@@ -43,6 +43,11 @@ export function axesOfLook({ turn, lift }: Look): LookAxes {
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const [level, rise] = [Math.cos(lift), Math.sin(lift)];
   return { right: [-s, c, 0], up: [-rise * c, -rise * s, level], toward: [level * c, level * s, rise] };
+}
+
+/** The look of an eye that is in this direction from the hull's middle. */
+export function lookFrom([x, y, z]: Vec3, near: number): Look {
+  return { turn: Math.atan2(y, x), lift: Math.atan2(z, Math.hypot(x, y)), near };
 }
 
 /** A point as seen: to the right, up, and towards the eye, m. */

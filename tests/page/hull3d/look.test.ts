@@ -4,6 +4,7 @@ import { cross, dot, norm, type Vec3 } from '../../../src/kernel';
 import {
   axesOfLook,
   type Look,
+  lookFrom,
   namedLooks,
   nearer,
   seen,
@@ -50,6 +51,18 @@ test('axes are square to each other, of unit length and right-handed, from anywh
       expect(dot(cross(right, up), toward)).toBeNear(1, 1e-12);
       const back = unseen({ right, up, toward }, seen({ right, up, toward }, point));
       for (const [i, value] of back.entries()) expect(value).toBeNear(point[i]!, 1e-12, 1e-12);
+    }),
+  );
+});
+
+test('an eye in the direction of a look has that look', () => {
+  const lift = fc.double({ min: -1.57, max: 1.57, noNaN: true });
+  fc.assert(
+    fc.property(fc.double({ min: -3.14, max: 3.14, noNaN: true }), lift, (turn, up) => {
+      const found = lookFrom(axesOfLook({ turn, lift: up, near: 1 }).toward, 2);
+      expect(found.turn).toBeNear(turn, 1e-9, 1e-9);
+      expect(found.lift).toBeNear(up, 1e-9, 1e-9);
+      expect(found.near).toBe(2);
     }),
   );
 });
