@@ -136,107 +136,112 @@ test('what is measured and can’t be: said at the place', async () => {
   });
 });
 
-test('a frame that is cut: what no longer fits it is told, also after a reload, and undone', async () => {
+test('a frame that is cut', { timeout: 120_000 }, async () => {
   const page = await openNotebook('short-build');
-  const sheet = await openSheet(page);
-  await sheet.locator('.pick select').selectOption('frame3');
-  const mark = stationMark(page);
-  await mark.getByRole('button', { name: 'Mark frame 3 as cut' }).click();
-  await reads(mark.locator('p'), 'Frame 3: cut. It stays as it is, whatever is edited. All still fits it.');
-  await reads(misfits(page), /All that is cut still fits\s+Frame 3\./);
-  await unfold(sheet, 'What follows at frame 3');
-  const bevel = numberIn(await textOf(line(page, 'frame3.chine.side.bevel')));
 
-  // Its neighbour 60 mm wider.
-  await sheet.locator('.pick select').selectOption('frame4');
-  const wider = (await fieldNumber(page, 'frame4.chine.halfBreadth')) + 60;
-  await type(page, 'frame4.chine.halfBreadth', `${wider}`);
-  const told = misfits(page).locator('li', { hasText: 'Chine, side: bevel' });
-  await reads(misfits(page).locator('h2'), 'No longer fits what is cut');
-  await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
-  const more = misfits(page).getByRole('button', { name: /^and \d+ more$/ });
-  await more.click();
-  await reads(told, /Chine, side: bevel was .*°, now .*° \(.*°\)/);
-  const [was, now, by] = [...(await textOf(told)).replaceAll('−', '-').matchAll(/[+-]?[\d.]+(?=°)/g)].map(
-    ([text]) => Number(text),
-  ) as [number, number, number];
-  expect(was).toBe(bevel);
-  expect(now - was).toBeCloseTo(by, 1);
-  await sheet.locator('.pick select').selectOption('frame3');
-  await unfold(sheet, 'What follows at frame 3');
-  expect(numberIn(await textOf(line(page, 'frame3.chine.side.bevel')))).toBe(now);
-  await reads(mark.locator('> p'), /\d+ numbers no longer fit it\./);
+  await step('what no longer fits it is told, also after a reload, and undone', async () => {
+    const sheet = await openSheet(page);
+    await sheet.locator('.pick select').selectOption('frame3');
+    const mark = stationMark(page);
+    await mark.getByRole('button', { name: 'Mark frame 3 as cut' }).click();
+    await reads(mark.locator('p'), 'Frame 3: cut. It stays as it is, whatever is edited. All still fits it.');
+    await reads(misfits(page), /All that is cut still fits\s+Frame 3\./);
+    await unfold(sheet, 'What follows at frame 3');
+    const bevel = numberIn(await textOf(line(page, 'frame3.chine.side.bevel')));
 
-  // The plan moved under the frame: the design moves alone.
-  const half = await fieldNumber(page, 'frame3.sheer.halfBreadth');
-  await type(page, 'frame3.sheer.halfBreadth', `${half - 10}`);
-  await reads(
-    row(page, 'frame3.sheer.halfBreadth').locator('.as-built'),
-    `Cut to ${half} mm. The design says ${half - 10} mm (−10 mm); the part stays.`,
-  );
-  await reads(
-    misfits(page).locator('li', { hasText: 'Half-breadth of the sheer' }),
-    `Half-breadth of the sheer at frame 3 is cut to ${half} mm; the design now says ${half - 10} mm (−10 mm)`,
-  );
+    // Its neighbour 60 mm wider.
+    await sheet.locator('.pick select').selectOption('frame4');
+    const wider = (await fieldNumber(page, 'frame4.chine.halfBreadth')) + 60;
+    await type(page, 'frame4.chine.halfBreadth', `${wider}`);
+    const told = misfits(page).locator('li', { hasText: 'Chine, side: bevel' });
+    await reads(misfits(page).locator('h2'), 'No longer fits what is cut');
+    await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
+    const more = misfits(page).getByRole('button', { name: /^and \d+ more$/ });
+    await more.click();
+    await reads(told, /Chine, side: bevel was .*°, now .*° \(.*°\)/);
+    const [was, now, by] = [...(await textOf(told)).replaceAll('−', '-').matchAll(/[+-]?[\d.]+(?=°)/g)].map(
+      ([text]) => Number(text),
+    ) as [number, number, number];
+    expect(was).toBe(bevel);
+    expect(now - was).toBeCloseTo(by, 1);
+    await sheet.locator('.pick select').selectOption('frame3');
+    await unfold(sheet, 'What follows at frame 3');
+    expect(numberIn(await textOf(line(page, 'frame3.chine.side.bevel')))).toBe(now);
+    await reads(mark.locator('> p'), /\d+ numbers no longer fit it\./);
 
-  await reload(page);
-  await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
-  await reads(
-    misfits(page).locator('li').first(),
-    `Half-breadth of the sheer at frame 3 is cut to ${half} mm; the design now says ${half - 10} mm (−10 mm)`,
-  );
+    // The plan moved under the frame: the design moves alone.
+    const half = await fieldNumber(page, 'frame3.sheer.halfBreadth');
+    await type(page, 'frame3.sheer.halfBreadth', `${half - 10}`);
+    await reads(
+      row(page, 'frame3.sheer.halfBreadth').locator('.as-built'),
+      `Cut to ${half} mm. The design says ${half - 10} mm (−10 mm); the part stays.`,
+    );
+    await reads(
+      misfits(page).locator('li', { hasText: 'Half-breadth of the sheer' }),
+      `Half-breadth of the sheer at frame 3 is cut to ${half} mm; the design now says ${half - 10} mm (−10 mm)`,
+    );
 
-  await (await openSheet(page)).locator('.pick select').selectOption('frame3');
-  await stationMark(page).getByRole('button', { name: 'Frame 3: not cut after all' }).click();
-  await expect.poll(() => misfits(page).count()).toBe(0);
-  await holds(page, 'frame3.sheer.halfBreadth', `${half - 10} mm`);
-  expect(await row(page, 'frame3.sheer.halfBreadth').locator('.as-built').count()).toBe(0);
-  await press(page, 'Undo');
-  await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
-});
+    await reload(page);
+    await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
+    await reads(
+      misfits(page).locator('li').first(),
+      `Half-breadth of the sheer at frame 3 is cut to ${half} mm; the design now says ${half - 10} mm (−10 mm)`,
+    );
 
-test('of two versions each says what no longer fits it, and once what both say', async () => {
-  const page = await openNotebook('short-build');
-  const sheet = await openSheet(page);
-  await sheet.locator('.pick select').selectOption('frame3');
-  await stationMark(page).getByRole('button', { name: 'Mark frame 3 as cut' }).click();
-  const half = await fieldNumber(page, 'frame3.sheer.halfBreadth');
-  const line = misfits(page).locator('li', { hasText: 'Half-breadth of the sheer' });
-  await type(page, 'frame3.sheer.halfBreadth', `${half + 9}`);
-  await reads(line, /the design now says .* \(\+9 mm\)/);
-  await press(page, 'Keep this and try another');
-  await expect.poll(() => line.count()).toBe(1);
-  await type(page, 'frame3.sheer.halfBreadth', `${half - 11}`);
-  await expect.poll(() => misfits(page).locator('h4').allInnerTexts()).toStrictEqual(['Kept', 'Trying']);
-  await reads(line.first(), /\(\+9 mm\)/);
-  await reads(line.last(), /\(−11 mm\)/);
-  await type(page, 'frame3.sheer.halfBreadth', `${half}`);
-  await reads(misfits(page).locator('h4 + p'), 'All still fits.');
-});
+    await (await openSheet(page)).locator('.pick select').selectOption('frame3');
+    await stationMark(page).getByRole('button', { name: 'Frame 3: not cut after all' }).click();
+    await expect.poll(() => misfits(page).count()).toBe(0);
+    await holds(page, 'frame3.sheer.halfBreadth', `${half - 10} mm`);
+    expect(await row(page, 'frame3.sheer.halfBreadth').locator('.as-built').count()).toBe(0);
+    await press(page, 'Undo');
+    await reads(misfits(page).locator('h3'), 'Frame 3 is cut');
+    await press(page, 'Close the boat’s sheet');
+    await undoAll(page);
+  });
 
-test('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
-  const page = await openNotebook('short-build');
-  await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
-  await reads(row(page, 'bevels.frame').locator('.cut-mark p'), 'Frame 3: cut. All still fits it.');
-  // Turned to another frame, the cell speaks of that one, and nothing is out of fit.
-  await row(page, 'bevels.frame').locator('select').selectOption('frame2');
-  await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 2 as cut' }).waitFor();
-  await reads(misfits(page).locator('h2'), 'All that is cut still fits');
+  await step('of two versions each says what no longer fits it, and once what both say', async () => {
+    const sheet = await openSheet(page);
+    await sheet.locator('.pick select').selectOption('frame3');
+    await stationMark(page).getByRole('button', { name: 'Mark frame 3 as cut' }).click();
+    const half = await fieldNumber(page, 'frame3.sheer.halfBreadth');
+    const line = misfits(page).locator('li', { hasText: 'Half-breadth of the sheer' });
+    await type(page, 'frame3.sheer.halfBreadth', `${half + 9}`);
+    await reads(line, /the design now says .* \(\+9 mm\)/);
+    await press(page, 'Keep this and try another');
+    await expect.poll(() => line.count()).toBe(1);
+    await type(page, 'frame3.sheer.halfBreadth', `${half - 11}`);
+    await expect.poll(() => misfits(page).locator('h4').allInnerTexts()).toStrictEqual(['Kept', 'Trying']);
+    await reads(line.first(), /\(\+9 mm\)/);
+    await reads(line.last(), /\(−11 mm\)/);
+    await type(page, 'frame3.sheer.halfBreadth', `${half}`);
+    await reads(misfits(page).locator('h4 + p'), 'All still fits.');
+    await press(page, 'Close the boat’s sheet');
+    await undoAll(page);
+  });
 
-  await page.locator('.desk > summary').click();
-  const download = page.waitForEvent('download');
-  await press(page, 'Save boat to a file');
-  const text = await readFile(await (await download).path(), 'utf8');
-  expect(Object.keys((JSON.parse(text) as { asBuilt: { cut: object } }).asBuilt.cut)).toStrictEqual([
-    'frame3',
-  ]);
-  await press(page, 'Undo');
-  await press(page, 'Undo');
-  await expect.poll(() => misfits(page).count()).toBe(0);
-  await page
-    .getByLabel('Boat file')
-    .setInputFiles({ name: 'cut.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await reads(misfits(page).locator('p').first(), 'Frame 3.');
+  await step('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
+    await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
+    await reads(row(page, 'bevels.frame').locator('.cut-mark p'), 'Frame 3: cut. All still fits it.');
+    // Turned to another frame, the cell speaks of that one, and nothing is out of fit.
+    await row(page, 'bevels.frame').locator('select').selectOption('frame2');
+    await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 2 as cut' }).waitFor();
+    await reads(misfits(page).locator('h2'), 'All that is cut still fits');
+
+    await page.locator('.desk > summary').click();
+    const download = page.waitForEvent('download');
+    await press(page, 'Save boat to a file');
+    const text = await readFile(await (await download).path(), 'utf8');
+    expect(Object.keys((JSON.parse(text) as { asBuilt: { cut: object } }).asBuilt.cut)).toStrictEqual([
+      'frame3',
+    ]);
+    await press(page, 'Undo');
+    await press(page, 'Undo');
+    await expect.poll(() => misfits(page).count()).toBe(0);
+    await page
+      .getByLabel('Boat file')
+      .setInputFiles({ name: 'cut.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await reads(misfits(page).locator('p').first(), 'Frame 3.');
+  });
 });
 
 test('on a phone the keys are a thumb high, and the strip says how much no longer fits', async () => {
