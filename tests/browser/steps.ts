@@ -97,10 +97,19 @@ export async function type(page: Page, quantity: string, text: string): Promise<
   await field(page, quantity).blur();
 }
 
-/** Opens everything in a place that is one step away and called so; with no name, all of it. */
+/** Opens everything in a place that is one step away and called so, also what comes to light by it; with no name, all of it. */
 export async function unfold(place: Locator, which = ''): Promise<void> {
-  const closed = place.locator('details:not([open]) > summary', { hasText: which }).filter({ visible: true });
-  while ((await closed.count()) > 0) await closed.first().click();
+  await place.evaluate(async (inside, name) => {
+    const closed = () =>
+      [...inside.querySelectorAll<HTMLElement>('details:not([open]) > summary')].filter(
+        (one) => one.checkVisibility() && one.textContent.toLowerCase().includes(name),
+      );
+    for (let left = closed(); left.length > 0; left = closed()) {
+      for (const summary of left) summary.click();
+      // What is inside is made when the disclosure has said that it is open.
+      await new Promise(requestAnimationFrame);
+    }
+  }, which.toLowerCase());
 }
 
 /** The boat's own sheet, opened. */
