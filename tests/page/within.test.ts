@@ -13,7 +13,20 @@ test('a tolerance is written in the units that are shown', () => {
 });
 
 test('on a tape in fractions it is the largest half, quarter, eighth ... that is no looser', () => {
-  const written = ['0.5 mm', '1 mm', '1.5 mm', '2 mm', '3 mm', '5 mm', '6 mm', '10 mm', '1/32 in', '1/8 in'];
+  const written = [
+    '0.5 mm',
+    '1 mm',
+    '1.5 mm',
+    '2 mm',
+    '3 mm',
+    '5 mm',
+    '6 mm',
+    '10 mm',
+    '1/32 in',
+    '1/8 in',
+    '25 mm',
+    '100 mm',
+  ];
   expect(written.map((entry) => plain(within(entry, 'length', feet)))).toEqual([
     '1/64 in',
     '1/32 in',
@@ -25,6 +38,8 @@ test('on a tape in fractions it is the largest half, quarter, eighth ... that is
     '1/4 in',
     '1/32 in',
     '1/8 in',
+    '1 in',
+    '4 in',
   ]);
 });
 

@@ -206,7 +206,7 @@ export const glue = defineCell({
     },
   ],
   inWords: [
-    { when: 'length <= 0', says: 'This boat has no such joint.' },
+    { when: 'length <= 0', says: 'There is no such joint: its length is 0.' },
     {
       when: 'joint == "all" and glue == "epoxy"',
       says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Buy {packs} {packs?pack:packs} of {pack}, and mix it joint by joint.',
@@ -245,6 +245,7 @@ export const glue = defineCell({
   table: {
     caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',
     over: 'joint',
+    only: 'jointLength',
     columns: [
       { of: 'run', label: 'length' },
       { of: 'area', label: 'glue face' },

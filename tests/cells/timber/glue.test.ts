@@ -1,6 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { starters } from '../../../src/boat';
+import { starters, type Table } from '../../../src/boat';
+import { plainInstance } from '../../../src/cells';
+import { rowsOf } from '../../../src/cells/rows';
 import { glue } from '../../../src/cells/timber/glue';
 import { jointOptions } from '../../../src/cells/timber/glued-joints';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -128,6 +130,17 @@ describe('glue', () => {
     expect(tried.number('sideLogs.volume')).toBe(0);
   });
 
+  test('the table has a row for each joint that there is, and for no other', () => {
+    const rowsIn = (table: Table) => {
+      const tried = tryCell(glue, { glue: 'polyurethane' }, table);
+      const valueOf = (name: string) => tried.all[name.replace('glue.', '')]!;
+      return rowsOf(plainInstance(glue), jointOptions, valueOf).map(({ id }) => id);
+    };
+    expect(rowsIn(withoutChines)).toContain('sideClamps');
+    expect(rowsIn(withoutChines).filter((id) => /logs/i.test(id))).toStrictEqual([]);
+    for (const { table } of starters) expect(rowsIn(table)).toContain('all');
+  });
+
   test('all together are told without beads, and beads are always whole', () => {
     for (const kind of ['polyurethane', 'epoxy', 'pva']) {
       const tried = tryCell(glue, { joint: 'all', glue: kind });
@@ -159,7 +172,7 @@ describe('glue', () => {
     const tried = tryCell(glue, { joint: 'sideLogs' }, withoutChines);
     expect(tried.number('volume')).toBe(0);
     expect(tried.number('packs')).toBe(0);
-    expect(tried.words).toBe('This boat has no such joint.');
+    expect(tried.words).toBe('There is no such joint: its length is 0.');
     provesItsDrawing(tried.drawing);
   });
 
