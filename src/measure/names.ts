@@ -48,6 +48,13 @@ export function unknownName(
   return `there is no quantity "${name}"${near.length > 0 ? `; nearest: ${near.join(', ')}` : instead}`;
 }
 
+/**
+ * The sentence for a choice where a number is due, or the other way about.
+ * @param meaning what it is, in words; without it it goes by its name, in quotes
+ */
+export const wrongSort = (name: string, is: 'choice' | 'number', meaning = `"${name}"`): string =>
+  `${meaning} is ${is === 'choice' ? 'a choice, not a number' : 'a number, not a choice'}`;
+
 /** Names under the same first word: those whose last word holds the wanted one, then those most alike. */
 function ofSamePart(wanted: string, known: readonly string[], most: number): string[] {
   const last = (name: string) => name.slice(name.lastIndexOf('.') + 1).toLowerCase();

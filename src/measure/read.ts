@@ -4,7 +4,7 @@ import { divide as quotient, nearestDouble } from './exact';
 import { type Issue, isIssue, issue } from './issue';
 import { type Kind, type KindId, kindOf, sayDimension } from './kinds';
 import { type Literal, literalAt, valueOf } from './literal';
-import { unknownName } from './names';
+import { unknownName, wrongSort } from './names';
 import { type Shown, shownUnit } from './shown';
 import { numbersOf } from './sold';
 import { plainText } from './signs';
@@ -54,7 +54,7 @@ export function read(text: string, options: ReadOptions): Reading {
   if (written === '') return issue(`${field.name} is empty`);
   if (written.length > longestEntry)
     return issue(`${field.name} is too long: at most ${longestEntry} letters and signs are read`);
-  if (field.kind.id === 'choice') return issue(`${field.name} is a choice, not a number`);
+  if (field.kind.id === 'choice') return issue(wrongSort(field.name, 'choice', field.name));
   const plainly = asQuoted(written, field);
   if (isIssue(plainly)) return plainly;
   return (
@@ -194,6 +194,7 @@ function readSum(text: string, kept: string, field: Field, options: ReadOptions)
     unitWords: true,
     isName: (word) => options.kindOf?.(word) !== undefined,
     isFunction: () => false,
+    ...(options.meaningOf && { meaningOf: options.meaningOf }),
     unknown: (name) =>
       unknownName(name, fitting(options), options.meaningOf, `; write ${exampleOf(field, options)}`),
     fault: (predicate) => issue(`${field.name} ${predicate}`),

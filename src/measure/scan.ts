@@ -29,6 +29,8 @@ export interface ScanRules {
   readonly isFunction: (word: string) => boolean;
   /** What to say of an unknown word. */
   readonly unknown: (word: string) => string;
+  /** What a name stands for, in words. */
+  readonly meaningOf?: (name: string) => string | undefined;
   /** Makes the issue of a sentence that lacks its subject: `divides by zero`. */
   readonly fault: (predicate: string) => Issue;
 }

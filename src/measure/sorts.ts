@@ -2,6 +2,7 @@
 import { type Dimension, over, plain, sameDimension, times, toPower } from './dimension';
 import { type Issue, isIssue, issue } from './issue';
 import { sayDimension } from './kinds';
+import { wrongSort } from './names';
 import type { Tree } from './parser';
 import type { Meaning } from './tokens';
 import { constants, functions, type MathFunction, NoAnswer, operations } from './vocabulary';
@@ -16,6 +17,8 @@ export interface SortRules {
   readonly called: ReadonlyMap<string, MathFunction>;
   /** The sentence for a name that is not there. */
   readonly unknown: (name: string) => string;
+  /** What a name stands for, in words. */
+  readonly meaningOf?: (name: string) => string | undefined;
 }
 
 /** A dimension; a yes or no; a choice; or a bare 0, which may stand beside any quantity. */
@@ -197,7 +200,7 @@ function noNumber(trees: readonly Tree[], rules: SortRules): Issue {
   for (const tree of trees) {
     const meaning = tree.type === 'SymbolNode' ? rules.meanings.get(tree.name) : undefined;
     if (meaning?.is === 'name' && rules.of(meaning.name) === 'choice')
-      return issue(`${meaning.name} is a choice, not a number`);
+      return issue(wrongSort(meaning.name, 'choice', rules.meaningOf?.(meaning.name)));
   }
   return issue('a choice is not a number');
 }

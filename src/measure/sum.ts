@@ -56,6 +56,7 @@ export function sumOf(
         of,
         called: more,
         unknown: rules.unknown,
+        ...(rules.meaningOf && { meaningOf: rules.meaningOf }),
       }),
     reckon: (get) => {
       for (const [symbol, name] of names) {

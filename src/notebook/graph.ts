@@ -266,6 +266,7 @@ function lay(
   const lookBy = (ask: (id: Id) => Held, more: Pick<Look, 'asker' | 'found'>): Look => ({
     value: (name) => ask(free(named(name))) as Value,
     has: (name) => idOf(name) !== undefined,
+    meaningOf: around.meaningOf,
     isEntered: (name) => {
       const id = given(name) && idOf(name);
       if (id === undefined) return false;

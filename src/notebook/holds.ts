@@ -1,5 +1,5 @@
 /** Whether a notebook's sentence is true of the boat in hand. */
-import { type Issue, isIssue, issue, plainShown, read } from '../measure';
+import { type Issue, isIssue, issue, plainShown, read, wrongSort } from '../measure';
 import type { Graph } from './graph';
 import type { Comparison, Condition } from './page-text';
 
@@ -33,7 +33,9 @@ function isSo({ of, is, than }: Comparison, graph: Graph): boolean | Issue {
   if (isIssue(other)) return other;
   const beside = other.evaluate((name) => {
     const found = graph.value(name);
-    return typeof found === 'string' ? issue(`${name} is a choice, not a number`) : found;
+    return typeof found === 'string'
+      ? issue(wrongSort(name, 'choice', graph.quantity(name)?.meaning))
+      : found;
   });
   return typeof value === 'number' && typeof beside === 'number' && compared[is](value, beside);
 }

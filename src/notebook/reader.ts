@@ -1,12 +1,14 @@
 /** How a working reads others: a quantity without a value ends it, as an issue that says what it waits for. */
 import { attempt, type Found, type Hull, type Read, type Value } from '../boat';
-import { type Issue, isIssue, issue } from '../measure';
+import { type Issue, isIssue, issue, wrongSort } from '../measure';
 
 /** What a reader looks at: the network from inside, or its rim. */
 export interface Look {
   /** @throws Waiting where there is no such quantity, or the asker is in its own way */
   readonly value: (name: string) => Value;
   readonly has: (name: string) => boolean;
+  /** What it is, in words. */
+  readonly meaningOf: (name: string) => string | undefined;
   /** Whether something was written or measured for the quantity. */
   readonly isEntered: (name: string) => boolean;
   readonly hull: () => Hull | Issue;
@@ -43,12 +45,12 @@ export function readerOf(look: Look): Read {
     number: (name) => {
       const value = valueOf(name);
       if (typeof value === 'number') return value;
-      throw new Waiting(issue(`${name} is a choice, not a number`));
+      throw new Waiting(issue(wrongSort(name, 'choice', look.meaningOf(name))));
     },
     choice: (name) => {
       const value = valueOf(name);
       if (typeof value === 'string') return value;
-      throw new Waiting(issue(`${name} is a number, not a choice`));
+      throw new Waiting(issue(wrongSort(name, 'number', look.meaningOf(name))));
     },
     maybe: (name) => {
       const value = look.has(name) ? look.value(name) : null;

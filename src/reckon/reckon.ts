@@ -1,6 +1,6 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
 import { builtEntries, partOf } from '../boat';
-import { type Issue, isIssue, kindOf, nearestNames, plainShown } from '../measure';
+import { type Issue, isIssue, kindOf, plainShown, unknownName } from '../measure';
 import type { Graph } from '../notebook/graph';
 import { standing } from '../notebook/standing';
 import { wholeCatalogue } from '../notebook/whole-catalogue';
@@ -97,8 +97,7 @@ function sentenceOf(name: string, { issue, waitsFor }: Issue): string {
 }
 
 function unknown(graph: Graph, name: string): string {
-  const near = nearestNames(name, graph.names);
-  return `there is no quantity "${name}"${near.length > 0 ? `; nearest: ${near.join(', ')}` : ''}`;
+  return unknownName(name, graph.names);
 }
 
 function valuesAsJson(graph: Graph, names: readonly string[]): string {

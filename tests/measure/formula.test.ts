@@ -207,10 +207,10 @@ describe('a formula', () => {
     ['length ^ n', 'the power of a length must be written as a number'],
     ['tightest(length, n)', 'tightest takes a length in place 2; this is a number'],
     ['tightest(load, length)', 'tightest takes a length first; this is a force'],
-    ['timber + 1', 'timber is a choice, not a number'],
+    ['timber + 1', '"timber" is a choice, not a number'],
     ['timber == 1', "can't compare a choice with a number"],
     ['timber > "oak"', 'choices have no order; compare them with "==" or "!="'],
-    ['timber', 'timber is a choice, not a number'],
+    ['timber', '"timber" is a choice, not a number'],
     ['n > 3 ? timber : n', 'the two answers of "? :" are a choice and a number'],
     ['lenght * 2', 'there is no quantity "lenght"; nearest: length, hull.length'],
   ];

@@ -236,8 +236,8 @@ describe('a fault', () => {
         derived('plank.c', (read) => read.number('plank.length')),
       ],
     );
-    expect(sentence(graph.value('plank.a'))).toBe('plank.wood is a choice, not a number');
-    expect(sentence(graph.value('plank.b'))).toBe('plank.width is a number, not a choice');
+    expect(sentence(graph.value('plank.a'))).toBe('plank wood as given is a choice, not a number');
+    expect(sentence(graph.value('plank.b'))).toBe('plank width as given is a number, not a choice');
     expect(sentence(graph.value('plank.c'))).toBe(
       'there is no quantity "plank.length"; nearest: plank.width (plank width as given)',
     );

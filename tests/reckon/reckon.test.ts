@@ -254,7 +254,10 @@ describe('what is refused', () => {
       ['ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=3 kg'],
       'board thickness is a length; "3 kg" is a mass\n',
     ],
-    [['ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=keelson.timber'], 'keelson.timber is a choice'],
+    [
+      ['ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=keelson.timber'],
+      'board thickness: timber of the keelson is a choice',
+    ],
     [
       ['ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=1 km'],
       'board thickness must be at most 150 mm\n',
