@@ -25,3 +25,18 @@ test('no notice of the page is printed', async () => {
   await page.emulateMedia({ media: 'print' });
   expect(await notices.isVisible()).toBe(false);
 });
+
+test('no paper is left bare under a drawing, nor by what holds its place on the page', async () => {
+  const page = await openNotebook('offsets');
+  await page.emulateMedia({ media: 'print' });
+  const bare = await page.locator('.cell-body > .pictures').evaluateAll((all) =>
+    all.map((pictures) => {
+      const inside = [...pictures.querySelectorAll('svg, p, summary')].map(
+        (part) => part.getBoundingClientRect().bottom,
+      );
+      return pictures.getBoundingClientRect().bottom - Math.max(...inside);
+    }),
+  );
+  expect(bare.length).toBeGreaterThan(0);
+  expect(Math.max(...bare)).toBeLessThan(40);
+});
