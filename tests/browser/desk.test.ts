@@ -32,7 +32,7 @@ describe.each(notebooks)('%s', (notebook) => {
 
   /** As it is printed, with everything that moves let move. */
   async function forPaper(colorScheme: 'light' | 'dark') {
-    onTestFinished(() => page().emulateMedia({ media: 'screen', reducedMotion: 'reduce' }));
+    onTestFinished(() => page().emulateMedia({ media: null, reducedMotion: 'reduce' }));
     await wear(page(), colorScheme);
     await page().emulateMedia({ media: 'print', reducedMotion: 'no-preference' });
   }
@@ -41,6 +41,8 @@ describe.each(notebooks)('%s', (notebook) => {
     await wear(page(), 'light');
     const { pages, text } = await onPaper(page());
     expect(pages).toBeGreaterThan(1);
+    // What heads a print stands on paper alone: it is not the screen that was printed.
+    expect(text).toContain('· mm, kg ·');
     expect(text).toContain((await page().locator('h1').first().innerText()).trim());
     for (const cell of await page().locator('.cell[data-cell]').all()) {
       expect(text).toContain(await cell.locator('.question').innerText());

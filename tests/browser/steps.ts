@@ -257,7 +257,7 @@ export async function wear(page: Page, dress: Dress): Promise<void> {
   await desk.click();
   await choice.selectOption(dress === 'sun' ? 'full sun' : 'as this device is set');
   await desk.click();
-  await page.emulateMedia({ media: 'screen', colorScheme: dress === 'dark' ? 'dark' : 'light' });
+  await page.emulateMedia({ media: null, colorScheme: dress === 'dark' ? 'dark' : 'light' });
 }
 
 /** By how many pixels the page can be moved sideways. */
