@@ -148,7 +148,7 @@ export const gapsBridged: string = adhesives.rows
   .join(', ');
 
 /** Neat epoxy that primes one face before the paste, kg/m2. */
-export const primer: Cited = practice(0.125, 'the middle of 100 to 150 g/m2 on each face');
+export const primer: Cited = practice(0.125, 'the middle of 100 to 150 g/m² on each face');
 
 /** Thickness of a line of thickened epoxy, m. */
 export const epoxyLine: Cited = practice(

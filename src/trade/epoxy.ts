@@ -12,8 +12,8 @@ const practice = (value: number, range: string): Cited => ({
 
 /** Densities of the liquid parts, kg/m3. */
 export const partDensity = {
-  resin: practice(1160, 'the middle of 1140 to 1180 kg/m3'),
-  hardener: practice(1000, 'the middle of 950 to 1050 kg/m3'),
+  resin: practice(1160, 'the middle of 1140 to 1180 kg/m³'),
+  hardener: practice(1000, 'the middle of 950 to 1050 kg/m³'),
 } as const satisfies Record<string, Cited>;
 
 /** Film left by one rolled coat over wetted cloth, m. */
@@ -32,18 +32,18 @@ export const uptake: TradeTable<'firstCoat'> = {
     {
       id: 'softwoodPly',
       label: 'Fir and other softwood plywood',
-      cells: { firstCoat: practice(0.00015, 'the middle of 100 to 200 mL/m2') },
+      cells: { firstCoat: practice(0.00015, 'the middle of 100 to 200 mL/m²') },
     },
     {
       id: 'hardwoodPly',
       label: 'Dense hardwood plywood',
-      cells: { firstCoat: practice(0.00009, 'the middle of 60 to 120 mL/m2') },
+      cells: { firstCoat: practice(0.00009, 'the middle of 60 to 120 mL/m²') },
     },
   ],
 };
 
 /** Each sealing coat after the first, m3/m2. */
-export const laterCoat: Cited = practice(0.00009, 'the middle of 70 to 110 mL/m2');
+export const laterCoat: Cited = practice(0.00009, 'the middle of 70 to 110 mL/m²');
 
 /** Share added for what stays in cups, rollers and on the floor. */
 export const waste: Cited = {

@@ -31,7 +31,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       cells: {
         density: {
           value: 450,
-          source: 'a plywood trade sheet: 4 mm weighs 1.8 kg/m2, 18 mm 8.1',
+          source: 'a plywood trade sheet: 4 mm weighs 1.8 kg/m², 18 mm 8.1',
           known: 'published',
         },
         ...veneer('okoume'),
@@ -41,7 +41,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'meranti',
       label: 'Meranti, marine',
       cells: {
-        density: practice(570, `${PRACTICE}: the middle of 540 to 600 kg/m3`),
+        density: practice(570, `${PRACTICE}: the middle of 540 to 600 kg/m³`),
         ...veneer('lightRedMeranti'),
       },
     },
@@ -49,7 +49,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'khaya',
       label: 'Khaya or sapele, marine',
       cells: {
-        density: practice(625, `${PRACTICE}: the middle of 600 to 650 kg/m3`),
+        density: practice(625, `${PRACTICE}: the middle of 600 to 650 kg/m³`),
         ...veneer('africanMahogany'),
       },
     },
@@ -58,7 +58,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'douglasFir',
       label: 'Douglas-fir, exterior or marine',
       cells: {
-        density: practice(540, `${PRACTICE}: the middle of 520 to 560 kg/m3`),
+        density: practice(540, `${PRACTICE}: the middle of 520 to 560 kg/m³`),
         ...veneer('douglasFirCoast'),
       },
     },

@@ -198,7 +198,7 @@ function nativeRow([id, label, dry, green]: (typeof native)[number]): TradeRow<T
   const cells: TradeRow<TimberColumn>['cells'] = {
     ...shared(id, green?.[0] ?? greenFromDry(gravity)),
     gravity: published(gravity, DRY),
-    density: calculated(densityFrom(gravity), '1.12 x specific gravity at 12 % moisture x 1000 kg/m3'),
+    density: calculated(densityFrom(gravity), '1.12 x specific gravity at 12 % moisture x 1000 kg/m³'),
     rupture: published(rupture * MPa, DRY),
     modulus: published(modulus * GPa, DRY),
     crushing: published(crushing * MPa, DRY),
@@ -244,7 +244,7 @@ function importedRow([
     cells: {
       ...shared(id, gravityGreen),
       gravity: calculated(gravity, how),
-      density: calculated(densityFrom(gravity), `1.12 x specific gravity at 12 % x 1000 kg/m3, ${how}`),
+      density: calculated(densityFrom(gravity), `1.12 x specific gravity at 12 % x 1000 kg/m³, ${how}`),
       gravityGreen: cite(gravityGreen),
       rupture: cite(rupture * PSI),
       modulus: cite(modulus * 1e6 * PSI),

@@ -51,6 +51,17 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
   });
 });
 
+test('square and cubic metres in the words of a source or a note bear their sign', () => {
+  const amiss = cells.flatMap((cell) =>
+    [
+      ...Object.values(cell.inputs).map(({ note = '' }) => note),
+      ...Object.values(cell.steps).map(({ source }) => source),
+      ...cell.warnings.map(({ limit }) => limit),
+    ].filter((text) => /\/m[23]\b/.test(text)),
+  );
+  expect(amiss).toStrictEqual([]);
+});
+
 test('no length stands before "in", which would be read with its inches: 2 in in from the edge', () => {
   const amiss = cells.flatMap((cell) =>
     sentencesOf(cell).flatMap(({ says }) =>
