@@ -229,7 +229,7 @@ test('says what was measured, and what the design says', async () => {
 });
 
 test('a lines plan is as wide as its sheet', async () => {
-  const page = await openToPrint('fair-lines');
+  const page = await openToPrint('lines');
   await askForCard(page, 'lines');
   const share = await page.locator('.card').evaluate((card) => {
     const plan = card.querySelector('svg');
