@@ -92,8 +92,8 @@ export const fastening: Roads = {
   butt: {
     half: ({ n }) => n('plateLength') - n('plateLength') / 2,
     usualPlate: ({ n, is }) => {
-      const shortest = is('soldIn', 'inch') ? INCH / 2 : 12 * MM;
-      const keeps = is('kind', 'block') ? shortest + 3 * MM - n('thickness') : 0;
+      const [shortest, point] = is('soldIn', 'inch') ? [INCH / 2, INCH / 8] : [12 * MM, 3 * MM];
+      const keeps = is('kind', 'block') ? shortest + point - n('thickness') : 0;
       return keeps > n('thickness') ? keeps : n('thickness');
     },
     // The least whole number of plies that is enough; a thousandth of one is forgiven.
@@ -107,8 +107,9 @@ export const fastening: Roads = {
     usualLength: ({ n, is }) => {
       const [rule, printed] = [n('byRule'), n('printedLength')];
       if (is('kind', 'plate')) return rule > printed ? rule : printed;
-      // Nine tenths of what is printed, to the next centimetre.
-      if (is('kind', 'block')) return Math.max(rule, 0.15, Math.ceil(printed * 90 - 1e-9) / 100);
+      // Nine tenths of what is printed, to the next centimetre or half inch.
+      const [least, to] = is('soldIn', 'inch') ? [6 * INCH, INCH / 2] : [0.15, 0.01];
+      if (is('kind', 'block')) return Math.max(rule, least, to * Math.ceil((0.9 * printed) / to - 0.001));
       return is('kind', 'strap')
         ? Math.max(rule, n('firstPly') + n('stepDown') * n('plies') - n('stepDown'))
         : 0;
@@ -227,9 +228,10 @@ export const fastening: Roads = {
     europeanEmbed: ({ n }) => 0.082e6 * 0.8355 * n('density') * (1 - 10 * n('diameter')),
   },
   screwMap: {
-    stands: ({ hull, word }) => {
-      const { index } = hull.station(word('frame'));
-      return index < hull.widest.index ? 'aft' : 'forward';
+    // By custom unless the boat's frames stand otherwise.
+    stands: ({ hull, is, word }) => {
+      if (!is('side', 'custom')) return word('side');
+      return hull.station(word('frame')).index < hull.widest.index ? 'aft' : 'forward';
     },
     depth: ({ n, is }) => {
       if (is('fastened', 'plate')) return n('siding');
