@@ -1,6 +1,14 @@
 /** Which of a cell's warnings apply, with the numbers put in. */
 import type { Read } from '../boat';
-import { type Formula, type Issue, isIssue, type KindId, type WriteOptions, type Written } from '../measure';
+import {
+  type Formula,
+  type Issue,
+  isIssue,
+  type KindId,
+  putBefore,
+  type WriteOptions,
+  type Written,
+} from '../measure';
 import type { Cell, Values, Warning, WordsWhen } from './define';
 import { type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
@@ -94,38 +102,20 @@ function inWords(instance: Instance, { says, when }: WordsWhen, read: Read): Tel
         ]),
       );
     const numbers = condition ? fineEnough(condition, values, written) : written(0);
-    return says.replace(
+    const told = says.replace(
       ARTICLED,
-      (
-        _,
-        article: string | undefined,
-        key: string,
-        one?: string,
-        many?: string,
-        noun?: string,
-        at?: number,
-      ) => {
+      (_, article: string | undefined, key: string, one?: string, many?: string, noun?: string) => {
         const value = values[key]!; // of the same keys
         const isOne = numbers[key]?.text === '1';
         if (one !== undefined) return ((isOne ? one : many) ?? '') + (noun ?? '');
         const text = typeof value === 'string' ? optionLabel(instance, key, value) : numbers[key]!.told;
         const after =
           noun !== undefined && isOne && isWhole(cell, key) ? ` ${oneOf(noun.trim())}` : (noun ?? '');
-        if (MEASURES.test(noun ?? '')) return ledBy(article, text, at === 0) + after;
         return (article ? articleOf(article, text) : '') + text + after;
       },
     );
+    return putBefore(told);
   };
-}
-
-/** What a length measures: said right behind it. */
-const MEASURES = /^ (?:deep|long|wide|thick|high|tall|across|apart)$/;
-
-/** A length as it stands before its measure, `a scant 3/4 in` deep: there is no `3/4 in scant deep`. */
-function ledBy(article: string | undefined, text: string, first: boolean): string {
-  const [, length, way] = /^(.*) (strong|scant)$/.exec(text) ?? [];
-  if (length === undefined) return (article ? articleOf(article, text) : '') + text;
-  return `${first || article?.startsWith('A') ? 'A' : 'a'} ${way} ${length}`;
 }
 
 type Numbers = Readonly<Record<string, Written>>;
@@ -170,12 +160,13 @@ export function kindOfKey(cell: Cell, key: string): KindId {
   return spec.kind;
 }
 
-/** Options of a boat's lists are named by what they are; their ids read well enough in a sentence. */
+/** Options of a boat's lists are named by what they are; their ids read well enough in a sentence: frame 3, the stem. */
 function optionLabel(instance: Instance, key: string, id: string): string {
   const spec = instance.cell.inputs[key];
   const options = spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
+  const words = id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
   return (
     options.find((option) => option.id === id)?.label ??
-    id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase()
+    (/^(stem|sternpost|(bow )?transom)$/.test(words) ? `the ${words}` : words)
   );
 }

@@ -1,5 +1,6 @@
 // Builders of shapes, so that a cell's drawing reads like a list of what is drawn.
 
+import { putBefore } from '../measure';
 import type {
   AngleShape,
   ArcShape,
@@ -31,7 +32,7 @@ type Nested = Shape | readonly Nested[];
 
 /**
  * A drawing from its shapes; lists among them are laid open, so a part can be drawn by a
- * function of its own.
+ * function of its own. Its texts read as a sentence does: `a scant 3/4 in deep`.
  *
  * Throws when a coordinate is not a finite number, naming the drawing and the shape: the
  * cell must then refuse the input in its own words, for nothing sensible can be drawn.
@@ -51,7 +52,11 @@ export function drawing(parts: {
   if (parts.keepIn && !allFinite(parts.keepIn)) {
     throw new Error(`the drawing "${parts.title}" is to keep within extents that are not numbers`);
   }
-  return { ...parts, shapes };
+  return {
+    ...parts,
+    says: putBefore(parts.says),
+    shapes: shapes.map((shape) => ('text' in shape ? { ...shape, text: putBefore(shape.text) } : shape)),
+  };
 }
 
 function allFinite(value: unknown): boolean {

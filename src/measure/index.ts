@@ -16,7 +16,7 @@ export { nameOf, nearestNames, unknownName, wordsOf, wrongSort } from './names';
 export { type Expression, longestEntry, read, type Reading, type ReadOptions } from './read';
 export { callByNumber, putUp, type Shelf, shelfOf, type SoldSize } from './sold';
 export type { Bound } from './figures';
-export { marksWithin } from './tape';
+export { marksWithin, putBefore } from './tape';
 export {
   type Manner,
   unitWritten,

@@ -96,3 +96,34 @@ export function pastMillimetres(metres: number): string {
   const millimetres = Math.abs(metres * 1000);
   return millimetres < 0.05 ? '' : `${millimetres.toFixed(1)} mm ${metres > 0 ? 'strong' : 'scant'}`;
 }
+
+/** What a length measures, or how it compares: said right behind it. */
+const MEASURE =
+  'deep|long|wide|thick|high|tall|across|apart|hollow|proud|round|more|less|deeper|longer|wider|thicker|higher|lower|shorter|narrower|thinner|farther|nearer';
+const BEHIND = new RegExp(
+  `([.!?] )?(\\b(?:[Aa]n?|[Tt]he) )?([−-]?(?:\\d+'\\s)?[\\d/]+(?:\\s\\d+/\\d+)?(?:"|\\s(?:in|mm)))\\s(strong|scant)(?=(\\s(?:${MEASURE})\\b)?)`,
+  'g',
+);
+
+/**
+ * A sentence with what the tape leaves out before a length that an article leads or its measure follows: `a scant
+ * 3/4 in deep`, `a strong 11/16 in board`; there is no `3/4 in scant deep`. Elsewhere it stays behind, as at a mark.
+ */
+export function putBefore(says: string): string {
+  return says.replace(
+    BEHIND,
+    (
+      all: string,
+      stop: string = '',
+      article: string = '',
+      length: string = '',
+      way: string = '',
+      measure: string = '',
+      at: number = 0,
+    ) => {
+      if (article + measure === '') return all;
+      const led = article.replace(/an $/i, (an: string) => `${an.charAt(0)} `);
+      return `${stop}${led || (stop || at === 0 ? 'A ' : 'a ')}${way} ${length}`;
+    },
+  );
+}

@@ -58,6 +58,9 @@ export function chosenBy(definition: Given, text: string, others: Read): string 
   return issue(`${meaning} is one of ${labels}; "${id}" is none of them`);
 }
 
+/** A label that its number completes, `the end stands off by`: in a sentence of its own it is quoted. */
+const NO_NOUN = /[,:]|\b(?:by|for|lasts|nearest|than|to|with)$/;
+
 /** A checker of a quantity's limits; these are read once, and told in the units chosen. */
 export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
   const { meaning } = definition;
@@ -65,7 +68,7 @@ export function rangeOf(definition: Given, around: Surroundings): (value: number
   const most = limitOf(definition, definition.max, around);
   const says = (bound: Bound, value: number, text = '') =>
     issue(
-      `${meaning} must be at ${bound} ${limitInWords(bound, value, text, definition.kind, around.told())}`,
+      `${NO_NOUN.test(meaning) ? `"${meaning}"` : meaning} must be at ${bound} ${limitInWords(bound, value, text, definition.kind, around.told())}`,
     );
   return (value) => {
     if (least !== undefined && value < least) return says('least', least, definition.min);

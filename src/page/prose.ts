@@ -72,7 +72,8 @@ function tableView(table: PlainTable, notebook: string): VNode {
 }
 
 function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
-  return all.map((inline) => {
+  return all.map((inline, i) => {
+    const next = all[i + 1];
     switch (inline.type) {
       case 'text':
         return inline.text;
@@ -85,7 +86,7 @@ function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
       case 'link':
         return html`<a href=${addressOf(inline.to, notebook)}>${inlines(inline.inside, notebook)}</a>`;
       case 'value':
-        return use(LiveValue, { of: inline.of });
+        return use(LiveValue, { of: inline.of, behind: next?.type === 'text' ? next.text : '' });
       case 'when':
         return use(When, {
           condition: inline.holds,

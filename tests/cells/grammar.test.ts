@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
 import { type Cell, keysIn, kindOfKey, oneOf, plainInstance, warningsOf } from '../../src/cells';
 import { cells } from '../../src/cells/all';
+import { together } from '../../src/cells/in-words';
 import { plainShown, write } from '../../src/measure';
 import { tryCell } from './try-cell';
 import { scarf } from '../../src/cells/timber/scarf';
@@ -86,6 +87,45 @@ test.each([
   ['layers', 'layer'],
 ])('one of %s is a %s', (many, one) => {
   expect(oneOf(many)).toBe(one);
+});
+
+test.each(cells.filter(({ draw }) => draw).map((cell) => [cell.id, cell] as const))(
+  'in a picture as in a sentence, what the tape leaves out leads before a measure: %s',
+  (_, cell) => {
+    const shown = { ...plainShown, length: 'feet', fraction: 8 } as const;
+    const { drawing } = tryCell(cell, {}, demoBoat, shown);
+    const texts = [
+      drawing?.says ?? '',
+      ...(drawing?.shapes ?? []).map((shape) => ('text' in shape ? shape.text : '')),
+    ];
+    expect(texts.join('')).not.toBe('');
+    expect(
+      texts.filter((text) => /\b(strong|scant) (deep|wide|thick|long|high|across|apart)\b/.test(text)),
+    ).toStrictEqual([]);
+  },
+);
+
+test.each([
+  ['stem', 'At the stem it stands.'],
+  ['transom', 'At the transom it stands.'],
+  ['frame3', 'At frame 3 it stands.'],
+])('an end of the boat has its article, a frame its number: %s', (station, told) => {
+  const holding = cells.find(({ id }) => id === 'holding')!; // it is there
+  expect(tryCell({ ...holding, inWords: 'At {station} it stands.' }, { station }).words).toBe(told);
+});
+
+test('sentences with cases of their own make the cases of the whole', () => {
+  const says = together(
+    'One.',
+    [{ when: 'a > 1', says: 'Two' }, { says: 'three' }],
+    [{ when: 'b > 1 or c > 1', says: 'four.' }, { says: 'five.' }],
+  );
+  expect(says).toStrictEqual([
+    { when: '(a > 1) and (b > 1 or c > 1)', says: 'One. Two four.' },
+    { when: '(a > 1)', says: 'One. Two five.' },
+    { when: '(b > 1 or c > 1)', says: 'One. three four.' },
+    { says: 'One. three five.' },
+  ]);
 });
 
 test.each([

@@ -7,6 +7,7 @@ import {
   type KindId,
   kinds,
   plainShown,
+  putBefore,
   read,
   type Shown,
   shownUnit,
@@ -114,6 +115,21 @@ describe('what stands beside a number goes into the sentence', () => {
     expect(write(14.61 * inch, 'length', feet(16)).told).toBe('14 5/8 in scant');
     expect(write(14.65 * inch, 'length', feet(16)).told).toBe('14 5/8 in strong');
     expect(write(14.625 * inch, 'length', feet(16)).told).toBe('14 5/8 in');
+  });
+  // Custom of the trade, no source: a mark is read "scant"; a size is "a scant 3/4 in deep".
+  test.each([
+    ['Members 3 1/2 in scant deep; the side', 'Members a scant 3 1/2 in deep; the side'],
+    [`It is 2' 9 7/8" strong long, 3/4 in thick`, `It is a strong 2' 9 7/8" long, 3/4 in thick`],
+    ['9 mm strong wide. 3/8 in scant deep.', 'A strong 9 mm wide. A scant 3/8 in deep.'],
+    ['an 11/16 in strong board', 'a strong 11/16 in board'],
+    ['An 8 mm scant board', 'A scant 8 mm board'],
+    ['the 3/4 in scant face', 'the scant 3/4 in face'],
+    ['which is 2 5/8 in strong more rise', 'which is a strong 2 5/8 in more rise'],
+    ['21\u00a03/16\u00a0in strong high', 'A strong 21\u00a03/16\u00a0in high'],
+    ['line at 12 in strong from the end', 'line at 12 in strong from the end'],
+    ['3/4 in deep', '3/4 in deep'],
+  ])('what the tape leaves out goes before a measure: %s', (behind, before) => {
+    expect(putBefore(behind)).toBe(before);
   });
   test('what a force weighs like, by the standard weight of a kilogram, 9.80665 N', () => {
     expect(write(565.2, 'force', plainShown)).toMatchObject({

@@ -162,6 +162,16 @@ describe('a fault', () => {
     }
   });
 
+  test.each([
+    ['saw kerf, each layer', '"saw kerf, each layer" must be at most 1 mm'],
+    ['the end stands off by', '"the end stands off by" must be at most 1 mm'],
+    ['board 1: length sold', '"board 1: length sold" must be at most 1 mm'],
+    ['by-line', 'by-line must be at most 1 mm'],
+  ])('names what is no noun by its label: %s', (meaning, why) => {
+    const { graph } = bench([given('saw.kerf', '2 mm', { meaning, max: '1 mm' })]);
+    expect(graph.value('saw.kerf')).toStrictEqual({ issue: why });
+  });
+
   test('of an entry never becomes NaN, Infinity or a blank', () => {
     const { graph, write } = chain();
     for (const text of [

@@ -2,7 +2,7 @@
 import { useRef } from 'preact/hooks';
 import { attempt } from '../../boat';
 import { type Effect, type Instance, type Offer, onHand, valuesOf } from '../../cells';
-import { isIssue, write, writeDifference } from '../../measure';
+import { isIssue, putBefore, write, writeDifference } from '../../measure';
 import { type Bench, sayWith, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { useLive } from '../picture/live';
@@ -46,7 +46,7 @@ function TurnKey({ words, what, changes }: { words: string; what: string; change
     book.write(changes);
     book.settle();
   };
-  return html`<p class="turn-to">${what} <button type="button" aria-label=${`${words}: ${what}`} onClick=${turn}>${words}</button></p>`;
+  return html`<p class="turn-to">${putBefore(what)} <button type="button" aria-label=${`${words}: ${what}`} onClick=${turn}>${words}</button></p>`;
 }
 
 interface EffectsProps {

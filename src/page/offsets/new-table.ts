@@ -65,7 +65,7 @@ export function NewTable({ begun }: { begun?: () => void }) {
       <select id=${`${id}-unit`} name="unit" aria-describedby=${`${id}-follows`}>
         ${Object.entries(notations).map(([notation, words]) => html`<option value=${notation}>${words}</option>`)}
       </select>
-      <small id=${`${id}-follows`}>The whole page goes over to them.</small>
+      <small id=${`${id}-follows`}>The whole page then uses this unit.</small>
     </p>
     <p>
       <label for=${`${id}-face`}>Numbers are to the</label>

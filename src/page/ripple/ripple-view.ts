@@ -1,7 +1,7 @@
 /** What moved after the last edit: limits crossed first, then answers and main numbers, then the rest. */
 import { useState } from 'preact/hooks';
 import { warningsOf } from '../../cells';
-import { type Issue, isIssue, write, writeDifference } from '../../measure';
+import { type Issue, isIssue, putBefore, write, writeDifference } from '../../measure';
 import type { Moved } from '../../notebook';
 import { sayOf, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
@@ -66,7 +66,7 @@ function OfHull({ drawn }: { drawn: boolean }) {
         (value, kind, options) => write(value, kind, bench.shown.value, options),
       ),
     );
-  return html`<p>${say('length')} long, ${say('beam')} wide, ${say('depth')} deep.</p>
+  return html`<p>${putBefore(`${say('length')} long, ${say('beam')} wide, ${say('depth')} deep.`)}</p>
     ${faults.length === 0 ? null : html`<ul>${faults.map(({ says }) => html`<li class="crossed">${says}</li>`)}</ul>`}`;
 }
 
