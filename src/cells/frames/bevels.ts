@@ -3,6 +3,7 @@ import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../define';
+import { together } from '../in-words';
 import { edgeSection } from './bevelled-edge';
 import { logSection } from './log-section';
 
@@ -239,13 +240,13 @@ export const bevels = defineCell({
       of: 'chineBevel',
       when: 'hasChine > 0',
       label: 'bevel at the chine',
-      from: 'off square, on the edge that takes the side; + plane the aft corner, − the forward corner',
+      from: 'off square, on the edge that takes the side; + plane the after corner, − the forward corner',
       tolerance: '0.5 deg',
     },
     {
       of: 'sheerBevel',
       label: 'bevel at the sheer',
-      from: 'off square, on the edge that takes the side; + plane the aft corner, − the forward corner',
+      from: 'off square, on the edge that takes the side; + plane the after corner, − the forward corner',
       tolerance: '0.5 deg',
     },
     {
@@ -258,7 +259,7 @@ export const bevels = defineCell({
   ],
   inWords: frameWords(),
   table: {
-    caption: 'Bevels at every frame: + off the aft corner, − off the forward one',
+    caption: 'Bevels at every frame: + off the after corner, − off the forward one',
     over: 'frame',
     only: 'hasChine',
     columns: [
@@ -294,7 +295,7 @@ export const bevels = defineCell({
     },
     {
       when: 'hasChine > 0 and wind > 5°',
-      says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw does not serve it. Saw to the smaller bevel and plane to both marks.',
+      says: 'The side edge winds by {wind} between chine and sheer: one setting of the saw won’t do. Saw to the smaller bevel and plane to both marks.',
       limit: 'about 5°; common practice, no source',
       weight: 'mind',
     },
@@ -384,29 +385,29 @@ function frameWords(): readonly WordsWhen[] {
   const side = [
     {
       when: 'chineBevel >= 0° and sheerBevel >= 0°',
-      says: `The side opens going forward: plane the aft corner off its edge. Mark on the aft face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
+      says: `The side opens going forward: plane the after corner off its edge. Mark on the after face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
     },
     {
       when: 'chineBevel <= 0° and sheerBevel <= 0°',
-      says: `The side closes in going forward: plane the forward corner off its edge. Mark on the forward face ${marks}; a gauge held on the aft face reads {chineGauge} and {sheerGauge}.`,
+      says: `The side closes in going forward: plane the forward corner off its edge. Mark on the forward face ${marks}; a gauge held on the after face reads {chineGauge} and {sheerGauge}.`,
     },
     {
       when: 'chineBevel > 0°',
-      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the aft face, at the sheer {sheerRemoval} off the forward face.',
+      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the after face, at the sheer {sheerRemoval} off the forward face.',
     },
     {
       when: 'chineBevel < 0°',
-      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the aft face.',
+      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the after face.',
     },
   ];
   const faces = [
-    { when: 'forwardOnLine > 0', says: 'On {frame} the forward face stands on the line.' },
-    { when: 'forwardOnLine < 1', says: 'On {frame} the after face stands on the line.' },
+    { when: 'forwardOnLine > 0', says: 'The forward face stands on the line.' },
+    { when: 'forwardOnLine < 1', says: 'The after face stands on the line.' },
   ];
   const bottom = [
     {
       when: 'bottomBevel >= 0° and keelBevel >= 0°',
-      says: 'The bottom’s edge loses its aft corner: {keelRemoval} off the aft face at the keel, {bottomRemoval} at the chine.',
+      says: 'The bottom’s edge loses its after corner: {keelRemoval} off the after face at the keel, {bottomRemoval} at the chine.',
     },
     {
       when: 'bottomBevel <= 0° and keelBevel <= 0°',
@@ -414,35 +415,28 @@ function frameWords(): readonly WordsWhen[] {
     },
     {
       when: 'bottomBevel > 0°',
-      says: 'The bottom’s edge winds: {keelRemoval} off the forward face at the keel, {bottomRemoval} off the aft face at the chine.',
+      says: 'The bottom’s edge winds: {keelRemoval} off the forward face at the keel, {bottomRemoval} off the after face at the chine.',
     },
     {
       when: 'bottomBevel < 0°',
-      says: 'The bottom’s edge winds: {keelRemoval} off the aft face at the keel, {bottomRemoval} off the forward face at the chine.',
+      says: 'The bottom’s edge winds: {keelRemoval} off the after face at the keel, {bottomRemoval} off the forward face at the chine.',
     },
   ];
   const square = '0.05°'; // what no plane can take off
   return [
     {
       when: 'hasChine < 1 and sheerBevel >= 0°',
-      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. On {frame} plane its aft corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the aft face.',
+      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its after corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the after face.',
     },
     {
       when: 'hasChine < 1',
-      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. On {frame} plane its forward corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the forward face.',
+      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its forward corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the forward face.',
     },
     {
       when: `max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < ${square}`,
-      says: 'The skin crosses {frame} square, at the side and at the bottom: leave its edges as they were sawn.',
+      says: 'The skin crosses the frame square, at the side and at the bottom: leave its edges as they were sawn.',
     },
-    ...faces.flatMap((face) =>
-      side.flatMap((above) =>
-        bottom.map((below) => ({
-          when: `${face.when} and ${above.when} and ${below.when}`,
-          says: `${face.says} ${above.says} ${below.says}`,
-        })),
-      ),
-    ),
+    ...together(faces, side, bottom),
   ];
 }
 

@@ -15,5 +15,5 @@ export function exaggeration(errors: readonly number[], room: number): number {
 }
 
 export function times(factor: number): string {
-  return factor === 1 ? 'Errors are drawn as they are.' : `Errors are drawn ${factor} times too large.`;
+  return factor === 1 ? 'Errors are drawn to scale.' : `Errors are drawn ${factor} times too large.`;
 }

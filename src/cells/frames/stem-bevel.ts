@@ -4,6 +4,7 @@ import { endAngleQuantities } from '../../boat/end-angle-quantities';
 import { skinOnPost } from '../../boat/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../define';
+import { together } from '../in-words';
 import { stemSection } from './stem-section';
 
 const GEOMETRY = 'geometry';
@@ -16,6 +17,18 @@ const places = [
   })),
   { id: 'head', label: 'head' },
 ];
+
+const PLACE = [{ when: 'up <= 0 mm', says: 'At the foot:' }, { says: '{up} up from the foot:' }];
+const MARKS = [
+  {
+    when: 'post == "sternpost"',
+    says: 'on each side of the sternpost mark the bearding line {back} forward of the after face, and on the after face a line {inset} inside each edge. Plane the after corners off between them; the gauge, its stock on the after face, stands at {gauge},',
+  },
+  {
+    says: 'on each side of the stem mark the bearding line {back} abaft the forward face, and on the forward face a line {inset} inside each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at {gauge},',
+  },
+];
+const LEFT = 'and {faceLeft} of the face is left.';
 
 export const stemBevel = defineCell({
   id: 'stemBevel',
@@ -159,23 +172,17 @@ export const stemBevel = defineCell({
   inWords: [
     {
       when: 'run <= 0 mm and post == "sternpost"',
-      says: 'This boat has no sternpost: a transom closes her stern. By the numbers that stand here a post would be bevelled {bevel} on each side.',
+      says: 'This boat has no sternpost: a transom closes her stern. By the numbers entered here a sternpost would be bevelled {bevel} on each side.',
     },
     {
       when: 'run <= 0 mm',
-      says: 'This boat has no stem: a transom closes her bow. By the numbers that stand here a stem would be bevelled {bevel} on each side.',
+      says: 'This boat has no stem: a transom closes her bow. By the numbers entered here a stem would be bevelled {bevel} on each side.',
     },
     {
       when: 'faceLeft < 0 mm',
       says: '{up} up from its foot the {post} is too thin: bevels with a landing of {landing} at {bevel} would meet inside it. Plane nothing before it is at least {sidingFor} thick, or the landing narrower.',
     },
-    {
-      when: 'post == "sternpost"',
-      says: '{up} up from its foot: on each side of the sternpost mark the bearding line {back} forward of the after face, and on the after face a line {inset} from each edge. Plane the after corners off between them; the gauge, its stock on the after face, stands at {gauge}, and {faceLeft} of the face is left.',
-    },
-    {
-      says: '{up} up from its foot: on each side of the stem mark the bearding line {back} abaft the forward face, and on the forward face a line {inset} from each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at {gauge}, and {faceLeft} of the face is left.',
-    },
+    ...together(PLACE, MARKS, LEFT),
   ],
   table: {
     caption: 'From the foot of the stem to its head',
@@ -193,7 +200,7 @@ export const stemBevel = defineCell({
   warnings: [
     {
       when: 'faceLeft < 0 mm',
-      says: 'A landing of {landing} at {bevel} asks for a stem at least {sidingFor} thick; this one has {siding}. Make it thicker, or the landing narrower.',
+      says: 'A landing of {landing} at {bevel} asks for a stem at least {sidingFor} thick; this one is {siding}. Make it thicker, or the landing narrower.',
       limit: GEOMETRY,
       weight: 'stop',
     },
@@ -205,7 +212,7 @@ export const stemBevel = defineCell({
     },
     {
       when: 'run > 0 mm and up > run + 1 mm',
-      says: 'The place is {up} up and the head of the {post} only {run}: nothing lands there.',
+      says: 'The {post} is only {run} long and the place {up} up it: nothing lands there.',
       limit: GEOMETRY,
       weight: 'mind',
     },

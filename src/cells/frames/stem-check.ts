@@ -168,7 +168,7 @@ export const stemCheck = defineCell({
     },
     {
       when: 'acceptedOff > 25 mm',
-      says: 'On a boat this narrow aft a difference of {accepted} hides {acceptedOff} at the stem: trust the string, and tape from the widest frame’s sheer marks too.',
+      says: 'On a boat this narrow aft a difference of {accepted} hides an error of {acceptedOff} at the stem: trust the string, and tape from the widest frame’s sheer marks too.',
       limit: '25 mm; common practice, no source',
       weight: 'mind',
     },

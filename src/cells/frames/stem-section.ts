@@ -58,14 +58,14 @@ export function stemSection(v: Values, { say }: Pick<OnHand, 'say'>): Drawing {
   );
   return drawing({
     title: `The ${sternward ? 'sternpost' : 'stem'} cut square to its length, ${outer} up`,
-    says: `The skin stands ${angle('entry')} off the centreline. Each bevel begins ${length('back')} back on the side, takes ${length('inset')} off each side of the face and leaves ${length('faceLeft')}.`,
+    says: `The skin stands ${angle('entry')} off the centreline. Each bevel begins ${length('back')} back on the side, takes ${length('inset')} off each side of the face and leaves ${of('faceLeft') > 0 ? length('faceLeft') : 'nothing of it'}.`,
     shapes: [
       hatch(left, 'cedar', { part: 'side' }),
       ...(inset > 1e-3 && back > 1e-3 ? wedges : []),
       ...([1, -1] as const).map((side) => planking(side, [face, 0], entry, run, skin)),
       centreLine([0, -deep * 1.1], [0, deep * 0.18]),
       dim([-half, -deep], [half, -deep], length('siding'), { side: 'below' }),
-      dim([-face, 0], [face, 0], length('faceLeft'), { side: 'above', level: 1 }),
+      of('faceLeft') > 0 ? dim([-face, 0], [face, 0], length('faceLeft'), { side: 'above', level: 1 }) : [],
       dim([half, -back], [half, 0], length('back'), { side: 'right', run: 'vertical', level: 1 }),
       dim([-half, 0], [-face, 0], length('inset'), { side: 'above' }),
       ...(entry > 0.01

@@ -58,7 +58,7 @@ export function strongbackView(v: Values, { hull, say: on }: Pick<OnHand, 'hull'
     shapes: [
       sideView(made.hull, standings.all, here, v, sheet, say),
       planView(standings.all, here, fore, v, sheet, say),
-      note('Forward is to the right. Above, from above; below, from the side, with running distances.'),
+      note('Forward is to the right. Top, the jig from above; below, from the side, with running distances.'),
     ],
   });
 }

@@ -93,7 +93,7 @@ export const strongback = defineCell({
     }),
     clearance: {
       ...size(
-        'Free between the highest sheer and the jig',
+        'Clearance between the highest sheer and the jig',
         '150 mm',
         '0 mm',
         '2 m',
@@ -437,18 +437,18 @@ export const strongback = defineCell({
   inWords: [
     {
       when: 'kindOfStation == "stem"',
-      says: 'Plumb the stem’s sheer mark over {running} and {leg} above the jig’s top, its foot over {footRunning} and {footAboveJig} up, both on the string. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
+      says: 'Set the stem’s sheer mark plumb over {running} along the jig, {leg} above its top, and its foot plumb over {footRunning}, {footAboveJig} above: both on the string. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
     },
     {
       when: 'kindOfStation == "transom"',
-      says: 'Plumb the transom’s sheer marks over {running}, {sheerOut} out to each side, and the middle of its bottom over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
+      says: 'Set the transom’s sheer marks plumb over {running} along the jig, {sheerOut} out to each side, and the middle of its bottom plumb over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
     },
     {
       when: 'stands == "forward"',
-      says: 'The frame stands forward of its line, its after face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
+      says: 'The frame stands forward of its line, its after face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
     },
     {
-      says: 'The frame stands aft of its line, its forward face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it, legs and props with it.',
+      says: 'The frame stands aft of its line, its forward face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
     },
   ],
   table: {
@@ -469,7 +469,7 @@ export const strongback = defineCell({
   warnings: [
     {
       when: 'freeOverJig <= 0 mm',
-      says: 'The highest point to be set up lies {highest} above the base, and the jig’s top stands for {levelLine}: it would reach into the jig. Take {usualLevel} or more.',
+      says: 'The highest point to be set up lies {highest} above the base, and the jig’s top at {levelLine}: it would reach into the jig. Take {usualLevel} or more.',
       limit: 'geometry',
       weight: 'stop',
     },
@@ -481,7 +481,7 @@ export const strongback = defineCell({
     },
     {
       when: 'railDepth > jigTop',
-      says: 'Rails {railDepth} deep do not stand with their tops {jigTop} above the floor: lay them flat or raise the jig.',
+      says: 'Rails {railDepth} deep can’t have their tops only {jigTop} above the floor: lay them flat or raise the jig.',
       limit: 'geometry',
       weight: 'stop',
     },

@@ -108,7 +108,7 @@ export const batten = defineCell({
       min: '1 GPa',
       max: '40 GPa',
       step: '0.1 GPa',
-      note: 'mean of clear wood, Wood Handbook, and a tenth: the printed one holds the shear of a short test beam',
+      note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
     }),
     rupture: input('stress', 'Modulus of rupture', {
       seldom: true,
@@ -305,7 +305,7 @@ export const batten = defineCell({
     },
   ],
   inWords:
-    'Near {near} the batten bends to a radius of {radius}; {thickness} thick, it takes {share} of what breaks this wood. The duck at {hardest} holds it with {greatest}, all ducks together with {allDucks}. Buy {length}: the line is {curve} long, and the rest runs past its ends.',
+    'Near {near} the batten bends hardest, to a radius of {radius}; {thickness} thick, it takes {share} of what breaks this wood. The duck at {hardest} holds it with {greatest}, all ducks together with {allDucks}. Buy {length}: the line is {curve} long, and the rest runs past its ends.',
   table: {
     caption: 'The batten at every station',
     over: 'station',
@@ -319,21 +319,21 @@ export const batten = defineCell({
   warnings: [
     {
       ...overAllowed,
-      says: 'The bend near {near} takes {share} of what breaks this wood, more than the {allowed} allowed: take a batten of at most {thickest} across the bend.',
+      says: 'The bend near {near} takes {share} of what breaks this wood, more than the {allowed} allowed: take a batten at most {thickest} thick across the bend.',
     },
     {
       ...overPicked,
-      says: 'The bend near {near} takes {share} of what breaks this wood on average: take a batten of at most {thickest} across the bend.',
+      says: 'The bend near {near} takes {share} of what breaks this wood on average: take a batten at most {thickest} thick across the bend.',
     },
     {
       when: 'greatest > holds',
-      says: 'The duck at {hardest} has to hold {greatest}; loose on the floor it would have to weigh {duckMass}. Ducks that hold {holds} each take a batten of at most {thickestHeld} across the bend.',
+      says: 'The duck at {hardest} has to hold {greatest}; loose on the floor it would have to weigh {duckMass}. Ducks that hold {holds} each hold a batten at most {thickestHeld} thick across the bend.',
       limit: 'what one duck or nail holds, as entered above',
       weight: 'mind',
     },
     {
       when: 'thickness < thinnest',
-      says: 'The batten is limp: a push of {push} in the middle of the longest bay moves it by up to {dent}. It follows every number, the wrong one too. Take {thinnest} or more across the bend.',
+      says: 'The batten is limp: a push of {push} in the middle of the longest bay moves it by up to {dent}. It follows every number, a wrong one too. Take {thinnest} or more across the bend.',
       limit: 'the push and the move entered above; common practice, no source',
       weight: 'mind',
     },

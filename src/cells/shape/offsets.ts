@@ -212,7 +212,7 @@ export const offsets = defineCell({
       says: 'Every number is there, but the table has {faults} faults. Each is told below, and marked in its box where it has one.',
     },
     {
-      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. Looked at: {station}, {edge}, {halfBreadth} out from the centreline and {height} above the base line.',
+      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
     },
   ],
   table: {
@@ -241,7 +241,7 @@ export const offsets = defineCell({
     },
     {
       when: 'leansMost > 1 mm',
-      says: 'Frames that lean: {leaning}. Their edges stand up to {leansMost} apart, fore and aft. If the plan has them plumb, a number forward is misread. If the plan rakes one, loft it on the floor: here frames are drawn and set up plumb.',
+      says: '{leaning} {leaning?frame leans, its edges:frames lean, their edges} up to {leansMost} apart fore and aft. If the plan has frames plumb, a number forward is misread. If the plan rakes one, loft it on the floor: here frames are drawn and set up plumb.',
       limit: 'frames are taken as plumb; 1 mm',
       weight: 'mind',
     },

@@ -18,7 +18,7 @@ export const woodInputs = {
   duration: choice('How long the stress lasts', {
     options: lastings.map(({ id, label }) => ({ id, label })),
     preset: 'minutes',
-    note: 'the hour of bending on is mostly the worst: held to one shape, wood relaxes about as fast as it tires',
+    note: 'the hour of bending is mostly the worst: held to one shape, wood relaxes about as fast as it tires',
   }),
   warmth: input('temperature', 'Temperature of the wood', {
     seldom: true,

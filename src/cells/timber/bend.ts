@@ -156,11 +156,11 @@ export const bend = defineCell({
   warnings: [
     {
       ...overAllowed,
-      says: 'The bend takes {share} of the rupture, over the {allowed} allowed: at most {thickest} thick, or {plies} layers.',
+      says: 'The bend takes {share} of what breaks this wood, over the {allowed} allowed: take a board at most {thickest} thick, or {plies} layers.',
     },
     {
       ...overPicked,
-      says: 'The bend takes {share} of what breaks this wood on average. At most {thickest} thick, or {plies} layers, or steam.',
+      says: 'The bend takes {share} of what breaks this wood on average. Take a board at most {thickest} thick, or {plies} layers, or steam it.',
     },
     {
       when: 'force > holds',
@@ -196,7 +196,7 @@ export const bend = defineCell({
   cautions: [
     SPRINGS_BACK,
     chanceCaution,
-    'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise, cut out of a wider board.',
+    'The radius of an edge counts its bend in plan and in profile together. A board bends only across its thickness: what the curve asks edgewise has to be cut from a wider board.',
     'Wet wood pulls less, but its share of breaking is no less: what it gains is that it yields, and these formulas leave that out. Steamed wood goes by another rule, the two radii in the working: try an offcut, and follow the local rules on boilers.',
   ],
   sources: [

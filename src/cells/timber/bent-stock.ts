@@ -51,7 +51,7 @@ export const bentStock = {
     min: '1 GPa',
     max: '40 GPa',
     step: '0.1 GPa',
-    note: 'mean of clear wood, Wood Handbook, and a tenth: the printed one holds the shear of a short test beam',
+    note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
   }),
   rupture: input('stress', 'Modulus of rupture', {
     seldom: true,

@@ -35,18 +35,18 @@ const ofParts = longParts.flatMap(({ id, label }) => {
   return [
     [
       `${key}Pieces`,
-      input('count', `${name}: how many`, {
+      input('count', `${name}s to cut`, {
         from: `${id}.pieces`,
         preset: '0',
         min: '0',
         max: '12',
         step: '1',
-        note: 'as in the boat; 0 where you have it',
+        note: 'as many as in the boat; 0 where you have them',
       }),
     ],
     [
       `${key}Board`,
-      lengthOf(`${name}: length of board it is laid in`, {
+      lengthOf(`${name}: length of its boards`, {
         ...ofBoat('boardLength'),
         preset: '8 ft',
         min: '300 mm',
@@ -78,7 +78,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
     ],
     [
       `${key}Width`,
-      lengthOf(`${name} width, of the board`, {
+      lengthOf(`${name}: width of its boards`, {
         from: `${id}.boardWidth`,
         seldom: true,
         preset: '38 mm',
@@ -97,7 +97,7 @@ const sold = soldKeys.flatMap((key, at) => {
   return [
     [
       `stock${key}`,
-      soldLength(`Board length sold, ${at + 1}`, {
+      soldLength(`Board ${at + 1}: length sold`, {
         from: `lumber.length${key}`,
         ofBoat: true,
         preset: soldLengths.metric[key],
@@ -106,9 +106,12 @@ const sold = soldKeys.flatMap((key, at) => {
         max: '12 m',
       }),
     ],
-    [`price${key}`, byVolume(`Price of that board, ${at + 1}`, { from: `lumber.price${key}`, ofBoat: true })],
-    [`perLength${key}`, byLength(`Price by length of that board, ${at + 1}`)],
-    [`each${key}`, byBoard(`Price of one such board, ${at + 1}`, usualEach[key])],
+    [
+      `price${key}`,
+      byVolume(`Board ${at + 1}: price by volume`, { from: `lumber.price${key}`, ofBoat: true }),
+    ],
+    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`)],
+    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key])],
   ] as const;
 });
 
@@ -126,7 +129,7 @@ export const boardsInputs = {
   }),
   ...asInputs(sold),
   ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
-  otherPieces: input('count', 'Other parts: how many', {
+  otherPieces: input('count', 'Other parts to cut', {
     preset: '0',
     min: '0',
     max: '12',

@@ -87,7 +87,9 @@ interface Place {
 
 /** The section of the boards in the rows below it. */
 function headShape({ thickness, width }: BoughtSection, { letter, y }: Place, on: OnHand): Shape {
-  const text = `${on.say(thickness, 'length')} × ${on.say(width, 'length')}`;
+  // Of a size that is bought what the tape leaves out comes first.
+  const size = (metres: number) => on.say(metres, 'length').replace(/^(.+) (strong|scant)$/, '$2 $1');
+  const text = `${size(thickness)} × ${size(width)}`;
   return note(text, { at: [(text.length * letter) / 2, y] });
 }
 

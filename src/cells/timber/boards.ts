@@ -216,7 +216,7 @@ export const boards = defineCell({
   warnings: [
     {
       when: 'wasted > 0.3',
-      says: '{wasted} of the wood is left over: look for other board lengths, or lay a part in other boards.',
+      says: '{wasted} of the wood is left over: try other board lengths, or make a part of other boards.',
       limit: 'three tenths wasted; common practice, no source',
       weight: 'mind',
     },
@@ -230,7 +230,7 @@ export const boards = defineCell({
   cautions: [
     'The list counts on sound wood from end to end. Lay the boards out before the first cut: knots, splits and wane move the cuts, and a board to spare is common practice.',
     'Boards are counted in the sections of the list. Where the yard sells only wider ones, count how many strips one gives, less a kerf for each.',
-    'A long board on a saw wants support at both ends and a second pair of hands who guides and never pulls; guard, riving knife and push stick as the saw’s maker says.',
+    'A long board on a saw wants support at both ends and a second person, who guides and never pulls; guard, riving knife and push stick as the saw’s maker says.',
   ],
   sources: [
     {

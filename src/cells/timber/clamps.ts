@@ -201,7 +201,7 @@ export const clamps = defineCell({
       max: '60 °C',
       step: '1 °C',
     }),
-    spreading: input('minutes', 'Time to spread a metre', {
+    spreading: input('minutes', 'Time to spread a metre (3 ft 3 in)', {
       seldom: true,
       preset: `${spreadTime.value} s`,
       min: '0 s',
@@ -356,7 +356,7 @@ export const clamps = defineCell({
     },
   ],
   inWords: [
-    { when: 'clamps <= 0', says: 'This boat has no such joint.' },
+    { when: 'clamps <= 0', says: 'There is no such joint here, so there is nothing to clamp.' },
     ...wordsOf('Each of the {pieces} pieces takes', 'pieces > 1 and '),
     ...wordsOf('The joint takes', ''),
   ],

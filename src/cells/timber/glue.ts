@@ -87,7 +87,7 @@ export const glue = defineCell({
       max: '60 °C',
       step: '1 °C',
     }),
-    perMetre: input('minutes', 'Time to spread and close a metre', {
+    perMetre: input('minutes', 'Time to spread and close a metre (3 ft 3 in)', {
       from: 'clamps.{joint}.pace',
       // All joints are closed one after the other, each at its own pace.
       fromBy: { choice: 'joint', links: { all: '' } },

@@ -75,7 +75,7 @@ export function drawHolding(v: Values, { hull, say }: Saying): Drawing {
         ? dim([far[0], axis], far, say(board.crook, 'length'), { run: 'vertical', side: 'right' })
         : [],
       note(
-        'Aft to the left. Above on its edge, inside up; below on its face, seen from inside. Each view shows one of its two bends alone.',
+        'Aft to the left. Above, the board on its edge, inside of the hull up; below, on its face, seen from inside. Each view shows one bend alone.',
       ),
     ],
   });

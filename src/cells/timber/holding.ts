@@ -3,6 +3,7 @@ import type { Hull } from '../../boat';
 import { type BoardEnds, type LaidBoard, laidBoard } from '../../boat/laid-board';
 import { torsionConstant } from '../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { together } from '../in-words';
 import { piecePlanQuantities } from '../../boat/piece-plan-quantities';
 import { cornerStrain } from '../../boat/piece-plan';
 import { overAllowed } from './bend-limits';
@@ -21,10 +22,23 @@ const heldKeys = ['along', 'ends'] as const;
 const STATE =
   'mean of clear wood at 12 %, Wood Handbook; for wood wetter or warmer write here what the cell on bending works out';
 
-const HELD =
-  'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}. It twists by up to {mostTurn} from one station to the next.';
+const HELD = 'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}.';
+const TWISTS = [
+  { when: 'mostTurn < 0.05°', says: 'It lies without twist.' },
+  { says: 'It twists by up to {mostTurn} from one station to the next.' },
+];
 const TAKES =
   'Bent across its thickness it takes {flatShare} of what breaks it; the whole bend of the edge would take {wholeShare}.';
+const EDGEWISE = [
+  { when: 'crook <= 5 mm', says: 'Edgewise the curve asks next to nothing.' },
+  {
+    when: 'cornerShare > allowed',
+    says: 'Laid on its face it is {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.',
+  },
+  {
+    says: 'Laid on its face it is {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.',
+  },
+];
 
 export const holding = defineCell({
   id: 'holding',
@@ -290,19 +304,7 @@ export const holding = defineCell({
     { of: 'mostTurn', label: 'most twist', from: 'from one station to the next' },
     { of: 'crook', label: 'asked edgewise', from: 'off a straight line from end to end, on its face' },
   ],
-  inWords: [
-    {
-      when: 'cornerShare > allowed',
-      says: `${HELD} ${TAKES} On its face it lies {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.`,
-    },
-    {
-      when: 'crook <= 5 mm',
-      says: `${HELD} ${TAKES} Edgewise the curve asks next to nothing.`,
-    },
-    {
-      says: `${HELD} ${TAKES} On its face it lies {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.`,
-    },
-  ],
+  inWords: together(HELD, TWISTS, TAKES, EDGEWISE),
   table: {
     caption: 'The board at every station',
     over: 'station',
@@ -323,7 +325,7 @@ export const holding = defineCell({
     },
     {
       when: 'cornerShare > allowed',
-      says: 'Sprung edgewise to this curve as well, its corner would take {cornerShare} of breaking. Cut it to shape: its pieces from boards {buys} wide. Or laminate it of narrow strips.',
+      says: 'Sprung to this curve both ways, its corner would take {cornerShare} of what breaks it, over the {allowed} allowed. Where that comes of bending edgewise, cut its pieces to shape from boards {buys} wide or laminate it from narrow strips; where not, take a thinner board or layers.',
       limit: overAllowed.limit,
       weight: 'mind',
     },

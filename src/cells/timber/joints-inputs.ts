@@ -40,7 +40,7 @@ export const jointInputs = {
     min: '10 mm',
     max: '100 m',
     step: '10 mm',
-    note: 'the same; of no account where there is one timber only',
+    note: 'the same; not used where there is only one timber',
   }),
   joint: choice('Joint', { options: jointOptions, preset: 'port1', note: 'counted from aft' }),
   along: choice('Along', {
@@ -71,7 +71,7 @@ export const jointInputs = {
     step: '10 mm',
     seldom: true,
   }),
-  stagger: ofPlan('length', 'Joints of a pair at least apart', '{part}.stagger', {
+  stagger: ofPlan('length', 'Least distance between joints of a pair', '{part}.stagger', {
     bound: 'least',
     preset: '600 mm',
     min: '0 mm',
@@ -79,7 +79,7 @@ export const jointInputs = {
     step: '50 mm',
     seldom: true,
   }),
-  more: ofPlan('count', 'Pieces more than need be, at most', 'pieces.more', {
+  more: ofPlan('count', 'Extra pieces allowed', 'pieces.more', {
     preset: '1',
     min: '0',
     max: '3',
@@ -87,14 +87,14 @@ export const jointInputs = {
     seldom: true,
     note: 'on a side, where that keeps joints clear',
   }),
-  hardShare: ofPlan('share', 'Hard bend: from this share of the hardest', 'pieces.hardShare', {
+  hardShare: ofPlan('share', 'Share of the hardest bend that counts as hard', 'pieces.hardShare', {
     preset: '75 %',
     min: '10 %',
     max: '100 %',
     step: '5 %',
     seldom: true,
   }),
-  easyBend: ofPlan('number', 'A bend is easy from a radius of so many thicknesses', 'bending.easyFrom', {
+  easyBend: ofPlan('number', 'Radius from which a bend is easy, in thicknesses', 'bending.easyFrom', {
     preset: '200',
     min: '10',
     max: '2000',
@@ -102,7 +102,7 @@ export const jointInputs = {
     seldom: true,
     note: 'there no stretch counts as hard',
   }),
-  frameClearance: ofPlan('length', 'Clear of a frame by', 'pieces.frameClearance', {
+  frameClearance: ofPlan('length', 'Clearance to a frame', 'pieces.frameClearance', {
     bound: 'least',
     preset: '25 mm',
     min: '0 mm',

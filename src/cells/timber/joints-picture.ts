@@ -83,7 +83,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
       ]),
       tightestMark(timber, starboard ? -gap / 2 : top, starboard ? gap / 4 : null, metres),
       note(
-        `Aft to the left${starboard ? ', port above, starboard below' : ''}. Lengths and tapers are to scale, the width of the boards is not. Numbers stand at the frames. Distances run from the after end of the edge to the middle of each joint.`,
+        `Aft to the left${starboard ? ', port above, starboard below' : ''}. Lengths and tapers are to scale, the width of the boards is not. Frames are marked by their numbers. Distances run from the after end of the edge to the middle of each joint.`,
       ),
       hardStretches(timber).length > 0 ? note('Tinted: the hard bend.') : [],
       joints.some(({ number }) => number > MOST_TOLD)
@@ -168,7 +168,8 @@ const nameOf = ({ side, number }: Joint, starboard: LaidSide | null) =>
   starboard ? `${side} ${number}` : `joint ${number}`;
 
 function saysOf({ timber, joints, starboard }: Laid, metres: (value: number) => string): string {
-  if (joints.length === 0) return `One board reaches the whole ${metres(timber.edge.length)}: no joint.`;
+  if (joints.length === 0)
+    return `One board reaches the whole ${metres(timber.edge.length)} without a joint.`;
   const each = joints.map(
     (joint) => `${nameOf(joint, starboard)} at ${metres(joint.at)}, ${verdictOf(joint)}`,
   );

@@ -15,8 +15,7 @@ const BEGIN_PAIR =
 const EASY = 'The edge bends easily all along: its tightest radius is {bendRatio} thicknesses.';
 const HARD =
   'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.';
-const AMISS =
-  'Of {jointsAll} joints, these stand badly: {inHardBend} in the hard bend, {onFrames} at a frame';
+const AMISS = 'Badly placed, of {jointsAll} in all: {inHardBend} in the hard bend, {onFrames} at a frame';
 
 /** What to do by hand where the best pattern is not wanted: numbers of the boat, as entries. */
 const plainBoards = (part: string) => ({
@@ -52,13 +51,13 @@ export const joints = defineCell({
     {
       of: 'amiss',
       label: 'joints badly placed',
-      from: 'in the hard bend, on a frame or too near one across',
+      from: 'in the hard bend, on a frame or too near the joint across',
     },
   ],
   inWords: [
     {
       when: 'jointsAll == 0',
-      says: 'One board of {boardLength} reaches the whole {length} along the {along}: no joint.',
+      says: 'One board of {boardLength} reaches the whole {length} along the {along} without a joint.',
     },
     ...[EASY, HARD].map((bend) => ({
       when: `sides == "one" and amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
@@ -67,7 +66,7 @@ export const joints = defineCell({
     { when: 'sides == "one"', says: `${BEGIN_ONE} ${AMISS}.` },
     ...[EASY, HARD].map((bend) => ({
       when: `amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
-      says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from one across. ${bend}`,
+      says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from the joint across. ${bend}`,
     })),
     { says: `${BEGIN_PAIR} ${AMISS}, {tooNear} too near the joint across.` },
   ],
@@ -100,7 +99,7 @@ export const joints = defineCell({
     },
     {
       when: 'inHardBend > 0',
-      says: 'Joints in the hard bend: {inHardBend}, the worst at {worstShare} of the hardest. The tightest radius is {tightest}.',
+      says: 'Joints in the hard bend: {inHardBend}, the worst at {worstShare} of the hardest bend. The tightest radius is {tightest}.',
       limit: `no joint at the peak of the bend: ${PRACTICE}`,
       weight: 'mind',
     },
@@ -112,7 +111,7 @@ export const joints = defineCell({
     },
     {
       when: 'jointsAll > 0 and shortest < leastPiece',
-      says: 'One piece is only {shortest} long, under {leastPiece}: too little to bend with the rest.',
+      says: 'One piece is only {shortest} long, under {leastPiece}: too short to bend with the rest.',
       limit: PRACTICE,
       weight: 'mind',
     },

@@ -3,6 +3,7 @@ import { defineCell } from '../define';
 import { bendingQuantities } from '../../boat/bending-quantities';
 import { riseQuantities } from '../../boat/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
+import { together } from '../in-words';
 import { overAllowed, overPicked } from './bend-limits';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingSteps } from './laminate-bending';
@@ -13,15 +14,35 @@ import { layerFunctions, layerInputs } from './laminate-layers';
 import { chartStack, drawStack } from './laminate-picture';
 
 const BOTH =
-  '{layers} layers {layers?takes:take} {share} of breaking where one solid board takes {solidShare}, and {layers?pulls:pull} with {force} where it pulls with {solidForce}';
-const ON_FRAMES = `${BOTH}. Glued on the frames they stay there; fastenings to hold them at a frame: {fastenings}.`;
-const ON_FORM = `${BOTH}; for {radius} make the form {formRadius}, which is {moreRise} more rise over the whole length.`;
-const CHANCE =
-  'A layer breaks in no more than about 1 of {oneIn} such stacks, the board in 1 of {solidOneIn}.';
-const BY_PITCH = 'Put on {clamps} clamps, one every {clampPitch}: so many to press it evenly.';
-const BY_FORCE =
-  'Put on {clamps} clamps: so many for the pressure; to press it evenly one every {clampPitch} would do.';
-const PAY = 'Glue {glueMass}, which is {toBuy}; wood and glue {cost}, where one board costs {solidCost}.';
+  'Each layer takes {share} of what breaks it, where one solid board takes {solidShare}; together the {layers} pull with {force}, where the board pulls with {solidForce}.';
+const HELD = [
+  {
+    when: 'held == "frames"',
+    says: 'Glued and fastened on the frames they stay as they lie, held by {fastenings} fastenings at each frame.',
+  },
+  {
+    says: 'To come off at a radius of {radius} they want a form of {formRadius}: {moreRise} more rise over the whole length.',
+  },
+];
+const LAYER_BREAKS = [
+  { when: 'chanceAny < 0.0001', says: 'Fewer than 1 such stack in 10 000 would lose a layer;' },
+  { when: 'chanceAny >= 0.5', says: 'Many such stacks would lose a layer;' },
+  { says: 'At most about 1 such stack in {oneIn} would lose a layer;' },
+];
+const BOARD_BREAKS = [
+  { when: 'solidChance < 0.0001', says: 'of solid boards fewer than 1 in 10 000 would break.' },
+  { when: 'solidChance >= 0.5', says: 'of solid boards more would break than hold.' },
+  { says: 'of solid boards about 1 in {solidOneIn} would break.' },
+];
+const CLAMPS = [
+  {
+    when: 'clampsByForce > clampsByPitch',
+    says: 'Put on {clamps} clamps for the pressure; one every {clampPitch} would be enough to press it evenly.',
+  },
+  { says: 'Put on {clamps} clamps, one every {clampPitch}, to press it evenly.' },
+];
+const PAY =
+  'It takes {glueMass} of glue: buy {toBuy}. Wood and glue cost {cost}, one solid board {solidCost}.';
 
 export const laminate = defineCell({
   id: 'laminate',
@@ -49,15 +70,7 @@ export const laminate = defineCell({
       from: 'square to the stack, one frame beyond the curve, before gluing',
     },
   ],
-  inWords: [
-    {
-      when: 'held == "frames" and clampsByForce > clampsByPitch',
-      says: `${ON_FRAMES} ${CHANCE} ${BY_FORCE} ${PAY}`,
-    },
-    { when: 'held == "frames"', says: `${ON_FRAMES} ${CHANCE} ${BY_PITCH} ${PAY}` },
-    { when: 'clampsByForce > clampsByPitch', says: `${ON_FORM} ${CHANCE} ${BY_FORCE} ${PAY}` },
-    { says: `${ON_FORM} ${CHANCE} ${BY_PITCH} ${PAY}` },
-  ],
+  inWords: together(BOTH, HELD, LAYER_BREAKS, BOARD_BREAKS, CLAMPS, PAY),
   table: {
     caption: 'The same thickness in layers all alike',
     over: 'beside',
@@ -74,7 +87,7 @@ export const laminate = defineCell({
   warnings: [
     {
       ...overAllowed,
-      says: 'Each layer takes {share} of the rupture, over the {allowed} allowed: {pliesNeeded} layers {pliesNeeded?keeps:keep} within it.',
+      says: 'Each layer takes {share} of what breaks it, over the {allowed} allowed: {pliesNeeded} layers {pliesNeeded?keeps:keep} within it.',
     },
     {
       ...overPicked,
@@ -88,7 +101,7 @@ export const laminate = defineCell({
     },
     {
       when: 'ply > thickestCustom',
-      says: 'Layers of {ply} are thicker than glued laminated timber of this wood is allowed: at most {thickestCustom} for this radius.',
+      says: 'Layers of {ply} are thicker than the rule for glued laminated timber has them in this wood: at most {thickestCustom} at this radius.',
       limit:
         'glued laminated timber: 1/100 of the radius for hardwood and southern pine, 1/125 for other softwood; from memory: National Design Specification 5.3.8',
       weight: 'mind',
@@ -107,7 +120,7 @@ export const laminate = defineCell({
     },
     {
       when: 'held == "form" and layers < 3',
-      says: 'Two layers lose {springBack} of the rise off a form, and how much comes of it is the less sure: take three or more.',
+      says: 'Two layers lose {springBack} of the rise off a form, and how much it will be is hard to foretell: take three or more.',
       limit: 'at least 3 layers on a form: common practice, no source',
       weight: 'mind',
     },
@@ -133,7 +146,7 @@ export const laminate = defineCell({
   cautions: [
     ...bentCautions,
     chanceCaution,
-    'Layers glued in place on the frames and fastened there have nowhere to spring to; the frames feel the pull of the loose layers, no more. The spring-back counts for a stack glued on a form. Wood creeps in the glue, so expect 80 to 100 % of it: common practice.',
+    'Layers glued in place on the frames and fastened there have nowhere to spring to; the frames feel the pull of the loose layers, no more. The spring-back counts for a stack glued on a form. Wood and glue creep on the form, so expect 80 to 100 % of it: common practice.',
     'Joints in the layers must not lie over each other, nor the fastenings of one layer under those of the next.',
     "Glue: follow the maker's sheet for spread, open time, pressure, temperature, gloves and fresh air. Try the whole stack dry first, with every clamp, and count them.",
     'Resawing thin layers: guard, riving knife, featherboard and push stick as the saw’s maker says; stop at the least width that the maker lets you saw, and mind the dust.',

@@ -187,15 +187,15 @@ export const scarf = defineCell({
   inWords: [
     {
       when: 'boards == 1',
-      says: 'One board of {boardLength} reaches {wanted}: no joint. If you make one at {slope}, taper {taper} of each board; it keeps about {strengthKept} of the strength.',
+      says: 'One board of {boardLength} reaches {wanted} without a joint. If you make one at {slope}, taper {taper} of each board; it keeps about {strengthKept} of the strength.',
     },
     {
       when: 'part == "panel"',
-      says: 'Taper {taper} of each sheet at {slope}; {boards} sheets of {boardLength} then make {joinedLength}, for {lost} goes into the joints. A scarf in plywood keeps about {strengthKept} of the strength along the face grain.',
+      says: 'Taper {taper} of each sheet at {slope}; {boards} sheets of {boardLength} then make {joinedLength}: the joints take up {lost}. A scarf in plywood keeps about {strengthKept} of the strength along the face grain.',
     },
     {
       when: 'glueToSection < 10',
-      says: `${JOIN} ${KEPT} The glue area is {glueToSection} times the section; where a joint must be as strong as the wood, 10 times is asked, and that is 1 in 10.`,
+      says: `${JOIN} ${KEPT} A joint that must be as strong as the wood wants a glue area of 10 times the section: a slope of 1 in 10.`,
     },
     { says: `${JOIN} ${KEPT}` },
   ],
@@ -220,13 +220,13 @@ export const scarf = defineCell({
     },
     {
       when: 'part == "spar" and slope < 10',
-      says: 'A spar bends all its length: its joints must be about as strong as the wood. The glue area is {glueToSection} times the section; 10 times is asked.',
+      says: 'A spar bends all its length: its joints must be about as strong as the wood. The glue area is {glueToSection} times the section, and 10 times is asked: a slope of 1 in 10.',
       limit: `${HANDBOOK}; 1 in 12 for spars: common practice`,
       weight: 'mind',
     },
   ],
   cautions: [
-    'Where the bend is not easy keep joints away from its tightest place; keep them clear of frames, and those of port and starboard apart. Where they fall along the boat is a cell of its own.',
+    'Where the bend is not easy keep joints away from its tightest place; keep them clear of frames, and those of port and starboard apart. Another cell says where they fall along the boat.',
     'A plank bent flat is scarfed through its thickness, the taper on its wide faces, so that the bend presses the joint together and does not peel it.',
     'Plywood is tapered with its face grain along the sheet; the plies show as straight stripes when the taper is flat.',
     'A feather edge catches: clamp the board and plane or saw the taper away from your hands; wear eye protection.',

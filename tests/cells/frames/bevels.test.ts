@@ -156,7 +156,7 @@ describe('bevels', () => {
               pattern === 'aft' ? 1 : 0,
             ]);
             expect(tried.words).toContain(
-              pattern === 'aft' ? 'the forward face stands on the line' : 'the after face stands on the line',
+              pattern === 'aft' ? 'The forward face stands on the line' : 'The after face stands on the line',
             );
             expect(pattern).toBe(side === 'custom' ? stands : side);
           }
@@ -173,11 +173,11 @@ describe('bevels', () => {
   describe('words', () => {
     test('name the frame, the face on the line and the face that is marked', () =>
       expect(tryCell(bevels, { frame: 'frame5' }).words).toMatch(
-        /^On frame 5 the after face stands on the line. The side closes in going forward: plane the forward corner .* Mark on the forward face .* The bottom’s edge loses its forward corner/,
+        /^The after face stands on the line. The side closes in going forward: plane the forward corner .* Mark on the forward face .* The bottom’s edge loses its forward corner/,
       ));
     const words = (entries: Record<string, string>) => tryCell(bevels, { ...plain, ...entries }).words;
-    test('aft body: plane the aft corner', () =>
-      expect(words({ chinePlan: '0.2', sheerPlan: '0.2' })).toContain('plane the aft corner'));
+    test('aft body: plane the after corner', () =>
+      expect(words({ chinePlan: '0.2', sheerPlan: '0.2' })).toContain('plane the after corner'));
     test('bow: plane the forward corner', () =>
       expect(words({ chinePlan: '-0.2', sheerPlan: '-0.2' })).toContain('plane the forward corner'));
     test('wound through square', () =>

@@ -76,13 +76,17 @@ describe('stemBevel', () => {
 
   test('words name the faces, the lines and the gauge', () => {
     expect(tryCell(stemBevel, typed).words).toBe(
-      '300 mm up from its foot: on each side of the stem mark the bearding line 26 mm abaft the forward face, and on the forward face a line 15 mm in from each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at 120°, and 15 mm of the face is left.',
+      '300 mm up from the foot: on each side of the stem mark the bearding line 26 mm abaft the forward face, and on the forward face a line 15 mm inside each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at 120°, and 15 mm of the face is left.',
     );
     expect(tryCell(stemBevel, { ...typed, post: 'sternpost' }).words).toContain('forward of the after face');
     // 2 x 30 mm x sin 55 degrees is 49.1 mm: no wood is left to plane, and nobody is told to.
     expect(tryCell(stemBevel, { ...typed, entry: '55 deg' }).words).toBe(
       '300 mm up from its foot the stem is too thin: bevels with a landing of 30 mm at 55° would meet inside it. Plane nothing before it is at least 49.2 mm thick, or the landing narrower.',
     );
+    expect(tryCell(stemBevel, { ...typed, up: '0 mm' }).words).toMatch(/^At the foot: on each side/);
+    const none = tryCell(stemBevel, { ...typed, landing: '50 mm' });
+    expect(none.number('faceLeft')).toBeLessThan(0);
+    expect(none.drawing?.says).toContain('leaves nothing of it');
   });
 
   describe('warnings', () => {
@@ -92,7 +96,7 @@ describe('stemBevel', () => {
       ['a thin face', { entry: '42 deg' }, 'of the face is left'],
       ['too deep', { entry: '5 deg', landing: '120 mm', moulded: '90 mm' }, 'only 90 mm deep'],
       ['past a saw', { entry: '50 deg', landing: '20 mm' }, 'past the tilt'],
-      ['above the head', { up: '1 m' }, 'the head of the stem only 700 mm'],
+      ['above the head', { up: '1 m' }, 'The stem is only 700 mm long'],
     ])('%s', (_what, entries, wanted) => expect(says(entries).join(' ')).toContain(wanted));
   });
 

@@ -247,7 +247,7 @@ describe('strongback', () => {
     const tried = tryCell(strongback, { station: 'mark0' }, sharp);
     expect(tried.issues).toStrictEqual({});
     expect(tried.number('cornerOut') * 1000).toBeCloseTo(300, 6);
-    expect(tried.words).toContain('Plumb the stem’s sheer mark');
+    expect(tried.words).toContain('Set the stem’s sheer mark plumb over');
     // One leg under each end, two under each frame: 2 × 1 + 4 × 2.
     const lapped = tryCell(strongback, { station: 'mark0', legOverlap: '1 m' }, sharp);
     const bare = tryCell(strongback, { station: 'mark0', legOverlap: '0 mm' }, sharp);
@@ -259,7 +259,7 @@ describe('strongback', () => {
     expect(words('frame1')).toContain('aft of its line, its forward face on it');
     expect(words('frame4')).toContain('forward of its line, its after face on it');
     expect(words('transom')).toContain('the difference is its rake');
-    expect(words('bowTransom', punt)).toContain('Plumb the transom’s sheer marks');
+    expect(words('bowTransom', punt)).toContain('Set the transom’s sheer marks plumb over');
     expect(words('stem')).toContain('both on the string');
   });
 

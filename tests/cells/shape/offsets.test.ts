@@ -34,7 +34,9 @@ describe('on the class skiff', () => {
     expect(tried.number('flare')).toBeCloseTo(Math.atan2(642 - 495, 540 - 96), 12);
     expect(tried.number('deadrise')).toBeCloseTo(0, 12);
     expect(tried.number('frame1.flare')).toBeCloseTo(Math.atan2(666 - 526, 525 - 96), 12);
-    expect(tried.words).toContain('frame 3, sheer, 642 mm out from the centreline and 540 mm above');
+    expect(tried.words).toContain(
+      'At frame 3 the sheer stands 642 mm out from the centreline and 540 mm above',
+    );
   });
 
   test('the drawing measures what the numbers say', () => {
@@ -86,7 +88,7 @@ describe('a frame whose edges do not stand equally far forward', () => {
     tryCell(offsets, { 'frame3.sheer.x': by }, skiff).warnings.map(({ says }) => says);
   test('is told, with how far; not for what rounding leaves', () => {
     expect(leaning('2350 mm')).toStrictEqual([
-      expect.stringMatching(/^Frames that lean: 1. Their edges stand up to 100 mm apart/),
+      expect.stringMatching(/^1 frame leans, its edges up to 100 mm apart fore and aft/),
     ]);
     expect(leaning('2250.9 mm')).toStrictEqual([]);
     expect(leaning('2251.1 mm')).toHaveLength(1);
@@ -94,7 +96,7 @@ describe('a frame whose edges do not stand equally far forward', () => {
   test('and where two lean, both are counted', () => {
     const { warnings } = tryCell(offsets, { 'frame3.sheer.x': '2350 mm', 'frame2.keel.x': '1470 mm' }, skiff);
     expect(warnings.map(({ says }) => says)).toStrictEqual([
-      expect.stringMatching(/^Frames that lean: 2. Their edges stand up to 100 mm/),
+      expect.stringMatching(/^2 frames lean, their edges up to 100 mm/),
     ]);
   });
 });

@@ -57,6 +57,7 @@ describe('holding', () => {
     const tried = tryCell(holding, { ...log, along: 'keel' });
     for (const key of ['mostTurn', 'crook', 'torque', 'edgeShare', 'shearShare'])
       expect(tried.number(key)).toBeCloseTo(0, 9);
+    expect(tried.words).toContain('It lies without twist.');
     expect(tried.words).toContain('next to nothing');
   });
 
@@ -99,7 +100,7 @@ describe('holding', () => {
     test('more than one person', () =>
       expect(says({ ...log, thickness: '60 mm', width: '90 mm' })).toContain('people'));
     test('sprung edgewise as well', () =>
-      expect(says({ ...log, width: '400 mm' })).toContain('Sprung edgewise'));
+      expect(says({ ...log, width: '400 mm' })).toContain('Sprung to this curve both ways'));
     test('twisted', () =>
       expect(says({ ...log, thickness: '100 mm', width: '150 mm', shear: '3 MPa' })).toContain(
         'shear strength',

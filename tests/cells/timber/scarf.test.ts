@@ -146,7 +146,9 @@ describe('scarf', () => {
       expect(says({ ...fine, part: 'spar', slope: '9' }).join()).toContain('10 times'));
     test('a long timber at 1 in 8 is told of the ten times, and no more', () => {
       expect(says({ ...fine, slope: '8' })).toEqual([]);
-      expect(tryCell(scarf, { ...fine, slope: '8' }).words).toContain('10 times is asked');
+      expect(tryCell(scarf, { ...fine, slope: '8' }).words).toContain(
+        '10 times the section: a slope of 1 in 10',
+      );
     });
     test('no room for two tapers', () =>
       expect(says({ ...fine, boardLength: '400 mm' }).join()).toContain('too short'));
