@@ -148,7 +148,7 @@ test('a share a hair over the share allowed is not written as the share allowed'
   const [first] = warningsOf(instance, made.graph.work, (value, kind, options) =>
     write(value, kind, plainShown, options),
   );
-  expect(first?.says).toContain('takes 50.02 % of the rupture, over the 50 % allowed');
+  expect(first?.says).toContain('takes 50.02 % of what breaks this wood, over the 50 % allowed');
 });
 
 test('a warning is told in the units chosen when it is read, with the numbers as they were', () => {

@@ -35,7 +35,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
   return [
     [
       `${key}Pieces`,
-      input('count', `${name}s to cut`, {
+      input('count', `Number of ${label}s`, {
         from: `${id}.pieces`,
         preset: '0',
         min: '0',
@@ -129,7 +129,7 @@ export const boardsInputs = {
   }),
   ...asInputs(sold),
   ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
-  otherPieces: input('count', 'Other parts to cut', {
+  otherPieces: input('count', 'Number of other parts', {
     preset: '0',
     min: '0',
     max: '12',
