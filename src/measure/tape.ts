@@ -97,13 +97,9 @@ export function pastMillimetres(metres: number): string {
   return millimetres < 0.05 ? '' : `${millimetres.toFixed(1)} mm ${metres > 0 ? 'strong' : 'scant'}`;
 }
 
-/** What a length measures, or how it compares: said right behind it. */
-const MEASURE =
-  'deep|long|wide|thick|high|tall|across|apart|hollow|proud|round|more|less|deeper|longer|wider|thicker|higher|lower|shorter|narrower|thinner|farther|nearer';
-const BEHIND = new RegExp(
-  `([.!?] )?(\\b(?:[Aa]n?|[Tt]he) )?([−-]?(?:\\d+'\\s)?[\\d/]+(?:\\s\\d+/\\d+)?(?:"|\\s(?:in|mm)))\\s(strong|scant)(?=(\\s(?:${MEASURE})\\b)?)`,
-  'g',
-);
+/** A length with what the tape leaves out, the article before it, and what it measures behind it. */
+const BEHIND =
+  /([.!?] )?(\b(?:an?|the) )?([−-]?(?:\d+'\s)?[\d/]+(?:\s\d+\/\d+)?(?:"|\s(?:in|mm)))\s(strong|scant)(?=(\s(?:deep|long|wide|thick|high|across|apart|more)\b)?)/gi;
 
 /**
  * A sentence with what the tape leaves out before a length that an article leads or its measure follows: `a scant
