@@ -1,12 +1,11 @@
 /** A number in the middle of a sentence, moving with the rest; both versions and the difference where they differ. */
 import type { Value } from '../boat';
-import { isIssue, putBefore, writeDifference } from '../measure';
+import { isIssue, writeDifference } from '../measure';
 import { sayOf, useBench, versionWords } from './bench';
 import { html } from './html';
 import { waitsFor } from './words';
 
-/** @param behind the text after it: `a scant 3/4 in` where `deep` follows */
-export function LiveValue({ of, behind = '' }: { of: string; behind?: string }) {
+export function LiveValue({ of }: { of: string }) {
   const bench = useBench();
   const { book, shown, goTo } = bench;
   const graph = book.first.value;
@@ -14,9 +13,7 @@ export function LiveValue({ of, behind = '' }: { of: string; behind?: string }) 
   if (!quantity) return html`<span class="notice">there is no quantity "${of}"</span>`;
   const { kind, meaning } = quantity;
   const say = (value: Value) =>
-    isIssue(value)
-      ? `(waits for ${waitsFor(bench, value)})`
-      : putBefore(`, ${sayOf(graph, of, value, shown.value)}${behind}`).slice(2, -behind.length || undefined);
+    isIssue(value) ? `(waits for ${waitsFor(bench, value)})` : sayOf(graph, of, value, shown.value);
   const first = graph.value(of);
   const second = book.second.value?.value(of);
   const differs = second !== undefined && say(second) !== say(first);

@@ -72,8 +72,7 @@ function tableView(table: PlainTable, notebook: string): VNode {
 }
 
 function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
-  return all.map((inline, i) => {
-    const next = all[i + 1];
+  return all.map((inline) => {
     switch (inline.type) {
       case 'text':
         return inline.text;
@@ -86,7 +85,7 @@ function inlines(all: readonly Inline[], notebook: string): (VNode | string)[] {
       case 'link':
         return html`<a href=${addressOf(inline.to, notebook)}>${inlines(inline.inside, notebook)}</a>`;
       case 'value':
-        return use(LiveValue, { of: inline.of, behind: next?.type === 'text' ? next.text : '' });
+        return use(LiveValue, { of: inline.of });
       case 'when':
         return use(When, {
           condition: inline.holds,
