@@ -2,6 +2,7 @@
  * Glues by their kind, as a builder meets them: the gap they bridge, the pressure they want, the time they
  * leave, the warmth and the moisture they ask for. The sheet of the glue in hand outranks every figure here.
  */
+import { INCH } from '../measure/si';
 import type { Cited, TradeRow, TradeTable } from './table';
 
 export type AdhesiveColumn =
@@ -169,5 +170,11 @@ export const screwPressure: Cited = practice(0.15e6, 'the middle of 0.1 to 0.2 M
 /** Clamp to clamp, m: straight runs and tight curves. */
 export const clampPitch = {
   straight: practice(0.175, 'the middle of 150 to 200 mm'),
-  tight: practice(0.0875, 'the middle of 75 to 100 mm on tight curves'),
+  tight: practice(0.085, 'near the middle of 75 to 100 mm on tight curves'),
+} as const satisfies Record<string, Cited>;
+
+/** The same as it is said by inches, m. */
+export const clampPitchInch = {
+  straight: practice(7 * INCH, 'the middle of 6 to 8 in'),
+  tight: practice(3.5 * INCH, 'the middle of 3 to 4 in on tight curves'),
 } as const satisfies Record<string, Cited>;

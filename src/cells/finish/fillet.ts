@@ -11,6 +11,7 @@ import {
 } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../define';
+import { custom, measures } from '../custom-sizes';
 import { packsToBuy } from '../packs-sold';
 import { filletSection } from './fillet-section';
 
@@ -57,7 +58,7 @@ export const fillet = defineCell({
       max: '100 mm',
       step: '1 mm',
       slider: true,
-      note: citation(filletRadius),
+      note: `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
     }),
     angle: input('angle', 'Inside angle', {
       from: '{along}.meanAngle',
@@ -94,6 +95,7 @@ export const fillet = defineCell({
       preset: 'open',
       note: 'where the panels touch at their inside corners only',
     }),
+    measures,
     waste: input('share', 'Scrapings, on top', {
       seldom: true,
       preset: `${scrapings.value * 100} %`,
@@ -117,7 +119,7 @@ export const fillet = defineCell({
     thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),
     usualRadius: step(
       'length',
-      `max(${mm(filletRadius.value)} mm, ${radiusToPanel.value} * thinner)`,
+      `max(${custom(`${mm(filletRadius.value)} mm`, '3/8 in')}, ${radiusToPanel.value} * thinner)`,
       'radius usual between these panels',
       `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
     ),

@@ -6,7 +6,9 @@ import { drawing, mm, note } from '../../drawing';
 import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../trade/adhesives';
 import { easyBend } from '../../trade/bend-grades';
 import { citation } from '../../trade/table';
+import { measures, saidAtMost } from '../custom-sizes';
 import { choice, defineCell, input, step, type WordsWhen } from '../define';
+import { customPitch } from './clamp-pitch';
 import { clampedJoint, SHOWN } from './clamps-picture';
 import { byPart, partAlong, singleJoints } from './glued-joints';
 import {
@@ -64,7 +66,7 @@ const DENSE = 0.55;
 /** All cases of the answer, for one piece or for each of several. */
 function wordsOf(takes: string, several: string): readonly WordsWhen[] {
   const atPlaces = `${takes} {clamps} clamps, {atPlace} at each of {places} places`;
-  const along = `${takes} {clamps} clamps, {evenPitch} apart`;
+  const along = `${takes} {clamps} clamps, {saidPitch} apart`;
   const leave = 'Leave them for {clamped}.';
   return [
     {
@@ -227,6 +229,7 @@ export const clamps = defineCell({
       step: '10',
       note: `radius over thickness below which clamps stand closer; ${easyBend.source}`,
     }),
+    measures,
     screwPitch: input('length', 'Screw to screw, where screws press', {
       seldom: true,
       from: 'fasten.pitch',
@@ -275,7 +278,7 @@ export const clamps = defineCell({
     ),
     usualPitch: step(
       'length',
-      `places <= 1 and radius < tightness * ply ? ${mm(clampPitch.tight.value)} mm : ${mm(clampPitch.straight.value)} mm`,
+      `places <= 1 and radius < tightness * ply ? ${customPitch('tight')} : ${customPitch('straight')}`,
       'clamp to clamp, usual on such a run',
       `${citation(clampPitch.straight)}; ${citation(clampPitch.tight)}`,
       'most',
@@ -301,6 +304,13 @@ export const clamps = defineCell({
       'clamps > 0 ? length / clamps : pitch',
       'clamp to clamp, even; half of it to each end',
       GEOMETRY,
+    ),
+    saidPitch: step(
+      'length',
+      saidAtMost('evenPitch'),
+      'the same as it is said',
+      'common practice: no clamp is set to the millimetre',
+      'most',
     ),
     forceEach: step('force', 'clamps > 0 ? force / clamps : 0 N', 'force of each clamp', GEOMETRY),
     wanting: step('count', 'max(0, clamps - inHand)', 'clamps that are missing', GEOMETRY),

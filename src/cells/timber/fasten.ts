@@ -235,7 +235,7 @@ export const fasten = defineCell({
       'most',
     ),
     ...usualSpaces,
-    twoRows: step('length', '45 mm', 'face that takes two rows', CUSTOM),
+    twoRows: step('length', 'soldIn == "inch" ? 1.75 in : 45 mm', 'face that takes two rows', CUSTOM),
     heaviest: step('density', '500 kg/m3', 'heavier wood is drilled', 'from memory: EN 1995-1-1, 8.3.1'),
     leastPitch: step(
       'length',

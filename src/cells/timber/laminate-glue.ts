@@ -4,7 +4,9 @@ import { type AdhesiveColumn, adhesives, clampForce, clampPitch, screwPressure }
 import { glueLines } from '../../trade/glue-lines';
 import { citation, look } from '../../trade/table';
 import { type CellFunction, choice, input, step } from '../define';
+import { measures } from '../custom-sizes';
 import { packsToBuy } from '../packs-sold';
+import { customPitch } from './clamp-pitch';
 import { byGlue, glueNeedInputs, glueNeeds, usualLineStep, usualSpreadStep } from './glue-needs';
 import { glues, usualGlue } from './glues';
 
@@ -27,6 +29,7 @@ const FILLS = 1e-3;
 const SCREWS_PRESS = '0.2 MPa';
 
 export const glueInputs = {
+  measures,
   glue: choice('Glue', {
     options: glues,
     preset: usualGlue,
@@ -101,7 +104,7 @@ export const glueFunctions: Readonly<Record<string, CellFunction>> = {
 
 /** Usual clamp to clamp over layers of this thickness, as a formula. */
 export const usualPitchOver = (layer: string): string =>
-  `radius < tightness * ${layer} ? ${clampPitch.tight.value * 1000} mm : ${clampPitch.straight.value * 1000} mm`;
+  `radius < tightness * ${layer} ? ${customPitch('tight')} : ${customPitch('straight')}`;
 
 /** The same where a clamp must press evenly through such a layer. */
 export const evenPitchOver = (layer: string, pitch: string): string =>

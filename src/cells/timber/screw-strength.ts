@@ -30,7 +30,7 @@ export const screwStrength = defineCell({
         { id: 'lag', label: 'lag screw' },
       ],
       preset: 'screw',
-      note: 'ring nails of 2 to 2.7 mm by 20 to 32 mm, 50 to 75 mm apart, hold thin skins too: common practice',
+      note: 'ring nails of 2 to 2.7 mm by 20 to 32 mm (14 to 12 gauge by 3/4 to 1 1/4 in), 50 to 75 mm (2 to 3 in) apart, hold thin skins too: common practice',
     }),
     diameter: input('screwDiameter', 'Diameter', {
       from: 'fasten.diameter',

@@ -125,7 +125,7 @@ export const fastening: Roads = {
     onNarrow: (of) => Number(isNarrow(of)),
     usualDepth: (of) => of.n(isNarrow(of) ? 'width' : 'thickness'),
     usualFace: (of) => of.n(isNarrow(of) ? 'thickness' : 'width'),
-    twoRows: () => 45 * MM,
+    twoRows: ({ is }) => (is('soldIn', 'inch') ? (7 / 4) * INCH : 45 * MM),
     heaviest: () => 500,
     leastRowGap: ({ n }) => (n('americanRows') > n('europeanRows') ? n('americanRows') : n('europeanRows')),
     firstToLast: ({ n }) => Math.max(0, n('length') - n('endDistance') - n('endDistance')),
@@ -263,7 +263,10 @@ export const fastening: Roads = {
     shankHole: ({ n }) => n('diameter') + 0.002 * INCH,
     drilled: () => 1,
     leastClear: () => 10 * MM,
-    customPitch: ({ is }) => (is('fastened', 'skin') ? 125 : 40) * MM,
+    customPitch: ({ is }) => {
+      const skin = is('fastened', 'skin');
+      return is('soldIn', 'inch') ? (skin ? 5 : 1.5) * INCH : (skin ? 125 : 40) * MM;
+    },
     faceWood: ({ n, is }) => (is('fastened', 'plate') ? n('ruleEdge') : n('siding') - n('siding') / 2),
     into: ({ n, is, hull, word }) => {
       if (n('there') < 1) return 'none';

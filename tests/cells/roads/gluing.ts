@@ -1,6 +1,6 @@
 /** Second roads to steps of the cells on glue, clamps, fillets and resin. */
 import { shop } from '../../checks/printed/shop';
-import { MM, type Roads, type Setting } from './road';
+import { INCH, MM, type Roads, type Setting } from './road';
 
 const printed = (name: string): number => {
   const value = shop[name];
@@ -35,10 +35,18 @@ export const gluing: Roads = {
       if (n('mostGap') >= MM) return least + (most - least) / 2;
       return n('gravity') < 0.55 ? least : most;
     },
-    usualPitch: ({ n }) =>
+    usualPitch: ({ n, is }) =>
       printed(
-        `adhesives.clampPitch.${n('places') <= 1 && n('radius') / n('ply') < n('tightness') ? 'tight' : 'straight'}`,
+        `adhesives.clampPitch${is('measures', 'inch') ? 'Inch' : ''}.${n('places') <= 1 && n('radius') / n('ply') < n('tightness') ? 'tight' : 'straight'}`,
       ),
+    // The last whole mark that is no more.
+    saidPitch: ({ n, is }) => {
+      const mark = is('measures', 'inch') ? INCH / 4 : 5 * MM;
+      if (n('evenPitch') < 3 * mark) return n('evenPitch');
+      let marks = 3;
+      while ((marks + 1) * mark <= n('evenPitch') + mark / 1000) marks += 1;
+      return marks * mark;
+    },
     allClamps: ({ n }) => n('clamps') * n('pieces'),
     atPlace: ({ n }) => n('clamps') / n('places'),
     forceEach: ({ n }) => (n('clamps') > 0 ? n('force') / n('clamps') : 0),
@@ -121,8 +129,12 @@ export const gluing: Roads = {
   fillet: {
     thinner: ({ n }) =>
       n('lowerThickness') < n('upperThickness') ? n('lowerThickness') : n('upperThickness'),
-    usualRadius: ({ n }) =>
-      Math.max(printed('paste.filletRadius'), printed('paste.radiusToPanel') * n('thinner')),
+    usualRadius: ({ n, is }) =>
+      Math.max(
+        is('measures', 'inch') ? (3 / 8) * INCH : printed('paste.filletRadius'),
+        printed('paste.radiusToPanel') * n('thinner'),
+      ),
+    toBuy: ({ n }) => n('paste') / n('pasteYield'),
   },
   resin: {
     bottomBoth: ({ n }) => n('bottomArea') + n('bottomArea'),

@@ -11,8 +11,10 @@ const printed = (name: string): number => {
 };
 
 /** Clamps on a bend: closer where it is tight. */
-const usualPitch = (radius: number, tightness: number, layer: number) =>
-  printed(`adhesives.clampPitch.${radius / layer < tightness ? 'tight' : 'straight'}`);
+const usualPitch = ({ n, is }: Setting, layer: string) =>
+  printed(
+    `adhesives.clampPitch${is('measures', 'inch') ? 'Inch' : ''}.${n('radius') / n(layer) < n('tightness') ? 'tight' : 'straight'}`,
+  );
 
 /** One over the chance in round numbers: to one figure, to two from a hundred on, at most a hundred thousand. */
 const isRound = (count: number, chance: number): boolean =>
@@ -182,7 +184,8 @@ export const wood: Roads = {
       (1 / printed('paste.epoxyDensity') + n('fillerShare') / printed('paste.flourDensity')) *
       printed('paste.epoxyDensity'),
     thickened: ({ n, is }) => (is('glue', 'epoxy') ? n('total') / n('pasteYield') : 0),
-    usualPitch: ({ n }) => usualPitch(n('radius'), n('tightness'), n('ply')),
+    toBuy: ({ n }) => n('volume'),
+    usualPitch: (of) => usualPitch(of, 'ply'),
     boardSection: ({ n }) => n('boardWidth') * n('boardThickness'),
     paid: priceOf(
       ({ n }) => n('boardWidth') * n('boardThickness'),
@@ -190,8 +193,7 @@ export const wood: Roads = {
     ),
     glueCost: ({ n }) => n('gluePrice') * n('glueMass'),
     solidBought: ({ n }) => n('length') * n('width') * n('whole'),
-    besidePitch: ({ n }) =>
-      n('pitch') === n('usualPitch') ? usualPitch(n('radius'), n('tightness'), n('besidePly')) : n('pitch'),
+    besidePitch: (of) => (of.n('pitch') === of.n('usualPitch') ? usualPitch(of, 'besidePly') : of.n('pitch')),
   },
   scarf: {
     usualBoards: ({ n }) => n('more') + n('boardsNeeded'),

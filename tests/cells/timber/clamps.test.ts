@@ -40,7 +40,7 @@ describe('clamps', () => {
     const epoxy = { ...rigid, glue: 'epoxy' };
     expect(tryCell(clamps, epoxy).number('clamps')).toBe(Math.ceil(4 / 0.175));
     expect(tryCell(clamps, epoxy).words).toContain('so many to press it evenly');
-    expect(tryCell(clamps, { ...epoxy, radius: '3 m' }).number('clamps')).toBe(Math.ceil(4 / 0.0875));
+    expect(tryCell(clamps, { ...epoxy, radius: '3 m' }).number('clamps')).toBe(Math.ceil(4 / 0.085));
     expect(tryCell(clamps, { ...epoxy, radius: '3.6 m' }).number('clamps')).toBe(Math.ceil(4 / 0.175));
   });
 

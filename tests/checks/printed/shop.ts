@@ -106,7 +106,10 @@ export const shop: Printed = {
   'adhesives.clampForce': 3000,
   'adhesives.screwPressure': 0.15e6,
   'adhesives.clampPitch.straight': 175 * MM,
-  'adhesives.clampPitch.tight': 87.5 * MM,
+  // Near the middle of 75 to 100 mm, as it is said; of 3 to 4 in.
+  'adhesives.clampPitch.tight': 85 * MM,
+  'adhesives.clampPitchInch.straight': 7 * IN,
+  'adhesives.clampPitchInch.tight': 3.5 * IN,
   // Wood Handbook, ch. 10: 0.08 to 0.15 mm; a glue maker's sheet: 0.05 to 0.15.
   'glue-lines.glueLines.epoxy': 0.5 * MM,
   'glue-lines.glueLines.resorcinol': 0.115 * MM,
