@@ -1,4 +1,5 @@
-/** Where the builder's boats lie in the browser's storage, each under a key of its own, and which of them was last in hand. */
+/** Where the builder's boats lie in the browser's storage, each under a key of its own. */
+import { BOAT, FIRST_BOAT } from './boat-in-hand';
 import { createStore, type Shelf } from './store';
 
 /** Storage whose keys can be gone through; `localStorage` fits. */
@@ -7,11 +8,6 @@ export interface Shelves extends Shelf {
   key(index: number): string | null;
   removeItem(key: string): void;
 }
-
-/** The first boat's, and of old the only one's. */
-export const FIRST_BOAT = 'battenbook boat';
-const BOAT = /^battenbook boat(?: (\d+))?$/;
-const IN_HAND = 'battenbook boat in hand';
 
 /** Keys of the builder's boats, oldest first. */
 export function boatKeys(shelf: Shelves): string[] {
@@ -26,22 +22,6 @@ export function boatKeys(shelf: Shelves): string[] {
 export function nextBoatKey(shelf: Shelves): string {
   const last = BOAT.exec(boatKeys(shelf).at(-1) ?? '')?.[1] ?? 1;
   return `${FIRST_BOAT} ${Number(last) + 1}`;
-}
-
-/** The boat last in hand in this window, else in any; the first where that one is gone. */
-export function boatInHand(window: Shelf | null, shelf: Shelf | null): string {
-  const key = window?.getItem(IN_HAND) ?? shelf?.getItem(IN_HAND) ?? FIRST_BOAT;
-  return BOAT.test(key) && (shelf?.getItem(key) ?? null) !== null ? key : FIRST_BOAT;
-}
-
-export function takeInHand(key: string, ...shelves: (Shelf | null)[]): void {
-  for (const shelf of shelves) {
-    try {
-      shelf?.setItem(IN_HAND, key);
-    } catch {
-      // The boat's own keeping says why nothing is saved.
-    }
-  }
 }
 
 export interface OwnBoat {

@@ -1,9 +1,9 @@
 /**
  * The linked notebook: the graph, its versions and history, and the keeping of it.
- * The reader of Markdown (`markdown.ts`) and the catalogues of boats (`catalogue.ts`, `whole-catalogue.ts`) stand
+ * The reader of Markdown (`markdown.ts`) and the catalogues of boats (`catalogue.ts`, `whole-catalogue.ts`) and the list of boats (`boats.ts`) stand
  * apart: they bring much with them that a page seldom needs, or not at once.
  */
-export * from './boats';
+export * from './boat-in-hand';
 export * from './book';
 export * from './findings';
 export * from './graph';

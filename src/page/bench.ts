@@ -16,7 +16,8 @@ import {
   writeInPicture,
   type WriteOptions,
 } from '../measure';
-import type { Book, Findings, Graph, Ripple, Shelf, Shelves, Version } from '../notebook';
+import type { Book, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
+import type { Shelves } from '../notebook/boats';
 import type { Misfit } from '../notebook/misfits';
 import type { Conflict, Keeping } from './frame/keeping';
 import type { Sheet } from './frame/sheets';

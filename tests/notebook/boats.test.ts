@@ -3,17 +3,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, isUnread, readTable } from '../../src/boat';
 import { plainShown } from '../../src/measure';
-import {
-  boatInHand,
-  boatKeys,
-  FIRST_BOAT,
-  nameBeside,
-  nextBoatKey,
-  ownBoats,
-  putAway,
-  type Shelves,
-  takeInHand,
-} from '../../src/notebook/boats';
+import { boatInHand, FIRST_BOAT, takeInHand } from '../../src/notebook/boat-in-hand';
+import { boatKeys, nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../src/notebook/boats';
 import { createBook } from '../../src/notebook/book';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';
 import { keepUnits, keptUnits } from '../../src/notebook/saved-units';

@@ -8,17 +8,8 @@ import {
   type Table,
   writeTable,
 } from '../../boat';
-import {
-  createStore,
-  freshState,
-  type Kept,
-  nameBeside,
-  nextBoatKey,
-  ownBoats,
-  putAway,
-  type Shelves,
-  takeInHand,
-} from '../../notebook';
+import { createStore, freshState, type Kept, takeInHand } from '../../notebook';
+import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/boats';
 import type { Bench } from '../bench';
 import { wayTo } from '../frame/way';
 import { openHead, shelf as notebooks } from '../library';
