@@ -9,7 +9,10 @@ export function catalogueOf(table: Table, instances: readonly Instance[], ends?:
   const { given, derived, hull } = boatQuantities(table, ends);
   const more = brought(layoutOf(table, ends), instances);
   const onBoat = lists(table);
-  const boat = { given: [...given, ...more.given], derived: [...derived, ...more.derived], hull };
+  // Tables of the trade that her own parts read, cells bring too.
+  const own = new Set(derived);
+  const brings = more.derived.filter((one) => !own.has(one));
+  const boat = { given: [...given, ...more.given], derived: [...derived, ...brings], hull };
   return {
     ...withCells(boat, onBoat, instances),
     onBoat,

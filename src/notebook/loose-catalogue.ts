@@ -1,18 +1,17 @@
 /** All quantities of cells on a sheet without a boat, and how those of cells join a boat's own. */
 import type { BoatLists, BoatQuantities, Derived, Given, Layout } from '../boat';
-import { tradeQuantities } from '../boat/trade-quantities';
 import { type Cell, cellQuantities, type Instance, isChoice, optionsOf } from '../cells';
 import type { Catalogue } from './book';
 
 const noParts: Layout = { edges: [], chines: [], panels: [], stations: [] };
 
-/** The tables of the trade are there; links to a boat leave their presets. */
+/** The tables of the trade come with the cells that read them; links to a boat leave their presets. */
 export function looseCatalogue(instances: readonly Instance[]): Catalogue {
   const noHull = () => {
     throw new Error('there is no boat in this notebook');
   };
   const { given, derived } = brought(noParts, instances);
-  return withCells({ given, derived: [...tradeQuantities(), ...derived], hull: noHull }, null, instances);
+  return withCells({ given, derived, hull: noHull }, null, instances);
 }
 
 /** What these cells bring along for a boat of this layout: entries of the boat's own too, which a first page can do without. */

@@ -1,4 +1,5 @@
 /** Which batten stock bends through the stations of a line, how near to breaking, and with what force at each duck. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Hull } from '../../boat';
 import { bendingQuantities, shareAsked } from '../../boat/bending-quantities';
 import { lengthTo } from '../../kernel';
@@ -363,7 +364,7 @@ export const batten = defineCell({
     },
   ],
   lights: ['{edge}'],
-  brings: bendingQuantities,
+  brings: (layout) => [...tradeQuantities(), ...bendingQuantities(layout)],
   draw: drawForces,
   chart: shareChart,
   offers: battenOffers,

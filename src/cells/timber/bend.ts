@@ -1,4 +1,5 @@
 /** Will this board bend to this curve, cold, and how often does one of its wood break in it? */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import { bendingQuantities } from '../../boat/bending-quantities';
 import { steamed, strappedRadius } from '../../trade/steam';
 import { citation } from '../../trade/table';
@@ -221,5 +222,5 @@ export const bend = defineCell({
   lights: ['{along}'],
   draw: drawBoard,
   chart: shareChart,
-  brings: (layout) => [...woodStateQuantities(), ...bendingQuantities(layout)],
+  brings: (layout) => [...tradeQuantities(), ...woodStateQuantities(), ...bendingQuantities(layout)],
 });

@@ -1,4 +1,5 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Layout } from '../../boat';
 import { bendingQuantities } from '../../boat/bending-quantities';
 import { partRadiusQuantities } from '../../boat/part-radius-quantities';
@@ -27,6 +28,7 @@ const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
 const brings = (layout: Layout) => [
+  ...tradeQuantities(),
   ...glueQuantities(),
   ...partRadiusQuantities(layout),
   ...bendingQuantities(layout),

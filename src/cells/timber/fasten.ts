@@ -1,4 +1,5 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import { choice, defineCell, input, step } from '../define';
 import { fastenPicture } from './fasten-picture';
 import {
@@ -420,6 +421,6 @@ export const fasten = defineCell({
     },
   ],
   lights: ['{along}', '{skin}', '{into}'],
-  brings: landings,
+  brings: (layout) => [...tradeQuantities(), ...landings(layout)],
   draw: fastenPicture,
 });

@@ -1,4 +1,5 @@
 /** How hard a bent board pulls at each frame, how far it twists, and what the curve asks edgewise. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Hull } from '../../boat';
 import { type BoardEnds, type LaidBoard, laidBoard } from '../../boat/laid-board';
 import { torsionConstant } from '../../kernel/torsion';
@@ -359,7 +360,7 @@ export const holding = defineCell({
     { text: 'One person holds 200 to 300 N; edge-set is planned away', known: 'common practice' },
   ],
   lights: ['{along}'],
-  brings: piecePlanQuantities,
+  brings: (layout) => [...tradeQuantities(), ...piecePlanQuantities(layout)],
   draw: drawHolding,
   chart: sharesChart,
 });

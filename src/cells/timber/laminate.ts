@@ -1,4 +1,5 @@
 /** One thick board or several thin ones: stress, force, spring-back, stiffness, glue, clamps, wood and money. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import { defineCell } from '../define';
 import { bendingQuantities } from '../../boat/bending-quantities';
 import { riseQuantities } from '../../boat/rise-quantities';
@@ -174,7 +175,7 @@ export const laminate = defineCell({
     },
   ],
   lights: ['{along}'],
-  brings: (layout) => [...riseQuantities(layout), ...bendingQuantities(layout)],
+  brings: (layout) => [...tradeQuantities(), ...riseQuantities(layout), ...bendingQuantities(layout)],
   draw: drawStack,
   chart: chartStack,
 });

@@ -1,4 +1,5 @@
 /** Moisture: where a piece of wood settles in this air, how far it moves, whether it is fit to glue. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Derived } from '../../boat';
 import { constantsOf } from '../../boat/constants-of';
 import { drawing, mm, note } from '../../drawing';
@@ -19,7 +20,7 @@ const CUPS =
 const CUSTOM = 'common practice, no source';
 
 const fromTable: readonly Derived[] = constantsOf(shrinkage);
-const brings = () => [...fromTable, ...glueQuantities()];
+const brings = () => [...tradeQuantities(), ...fromTable, ...glueQuantities()];
 
 const coefficient = (label: string, column: string, preset: string) =>
   input('ratio', label, {

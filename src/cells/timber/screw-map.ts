@@ -1,4 +1,5 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Hull } from '../../boat';
 import { frameStandsQuantities, sideOf, stands } from '../../boat/frame-stands';
 import { stiffnessBored } from '../../trade/bored';
@@ -439,7 +440,7 @@ export const screwMap = defineCell({
     },
   ],
   lights: ['{frame}', 'frame', 'gusset'],
-  brings: frameStandsQuantities,
+  brings: (layout) => [...tradeQuantities(), ...frameStandsQuantities(layout)],
   draw: screwMapView,
   patterns: screwMapPatterns,
 });

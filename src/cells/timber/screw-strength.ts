@@ -1,4 +1,5 @@
 /** How hard a screw or nail may be pulled along its length and pushed sideways, by the code and by older rules. */
+import { tradeQuantities } from '../../boat/trade-quantities';
 import { embedmentByEurocode, olderScrewConstant } from '../../trade/embedment';
 import { callByNumber } from '../../measure';
 import { hardwoods, speciesIsOneOf } from '../../trade/fastening-woods';
@@ -412,6 +413,7 @@ export const screwStrength = defineCell({
     { text: 'EN 1995-1-1, eq. 8.16, as transcribed', known: 'published' },
   ],
   lights: ['chineLog', 'side'],
+  brings: tradeQuantities,
   draw: strengthPicture,
   chart: strengthChart,
 });
