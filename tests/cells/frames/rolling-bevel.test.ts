@@ -102,8 +102,8 @@ describe('rollingBevel', () => {
     test.each([
       ['side', wide, 'on the outer face a line 15.9 mm up from the lower edge'],
       ['side', sharp, 'on the inner face a line 11 mm up from the lower edge'],
-      ['bottom', wide, 'on the under face a line 15.9 mm in from the outer edge'],
-      ['bottom', sharp, 'on top a line 11 mm in from the outer edge'],
+      ['bottom', wide, 'on the under face a line 15.9 mm from the outer edge'],
+      ['bottom', sharp, 'on top a line 11 mm from the outer edge'],
       ['upright', wide, 'mark both lines before you plane either'],
     ])('a log that lies on the %s', (lies, corner, wanted) =>
       expect(words({ ...corner, lies, logThickness: '19 mm', logWidth: '38 mm' })).toContain(wanted),
