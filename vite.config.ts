@@ -25,7 +25,16 @@ export default defineConfig({
         // All that the page needs at once goes into one file: left to itself, the bundler cuts it
         // anew with every cell that shares a piece of it, and small files compress badly.
         codeSplitting: {
-          groups: [{ name: 'page', test: /src\/page\/main\.ts$/, includeDependenciesRecursively: true }],
+          groups: [
+            { name: 'page', test: /src\/page\/main\.ts$/, includeDependenciesRecursively: true, priority: 2 },
+            // The first cell of Quick answers brings the plan of pieces, and that much of the hull's geometry.
+            {
+              name: 'pieces',
+              test: /src\/boat\/piece-plan-quantities\.ts$/,
+              includeDependenciesRecursively: true,
+              priority: 1,
+            },
+          ],
         },
       },
     },

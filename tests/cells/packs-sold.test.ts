@@ -51,5 +51,5 @@ test('the epoxy of a fillet and of a stack is told in packs, with the exact volu
     );
     expect(remainder).toBe(`for ${write(tried.number('epoxy'), 'volume', shown).text}`);
   }
-  expect(wordsIn(feet, laminate)).toMatch(/which is \d (fl oz|pint|quarts?)/);
+  expect(wordsIn(feet, laminate)).toMatch(/buy \d (fl oz|pint|quarts?)/);
 });
