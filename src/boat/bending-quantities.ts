@@ -39,7 +39,7 @@ export const bendingRules: readonly Given[] = [
     name: 'bending.onePerson',
     kind: 'force',
     meaning: 'pull that one person holds',
-    source: 'common practice: 200 to 300 N at arm’s reach',
+    source: 'common practice: 200 to 300 N (45 to 65 lbf) at arm’s reach',
     preset: '250 N',
     min: '10 N',
     max: '2 kN',

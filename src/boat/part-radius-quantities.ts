@@ -31,7 +31,7 @@ function radiusOf(part: keyof typeof labels, along: readonly string[]): Derived 
   return fromHull(
     `${part}.edgeRadius`,
     'length',
-    `tightest radius of the edge along which the ${labels[part]} run, 1 km where it is straight`,
+    `tightest radius of the edge along which the ${labels[part]} run, 1 km (3280 ft) where it is straight`,
     (hull) => Math.min(STRAIGHT, ...along.map((edge) => hull.edge(edge).leastRadius?.radius ?? STRAIGHT)),
   );
 }

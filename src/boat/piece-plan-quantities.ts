@@ -227,14 +227,14 @@ function ofPart({ id: part, label }: (typeof longParts)[number]): readonly (Deri
       'usualStagger',
       'length',
       'least distance along the boat from a joint in the timber across',
-      `600 mm or 24 thicknesses: ${PRACTICE}`,
+      `600 mm (24 in) or 24 thicknesses: ${PRACTICE}`,
       (hull, read) => Math.max(0.6, 24 * sizeOf(hull, read, part, 'thickness')),
     ),
     given(
       `${part}.stagger`,
       'length',
       `joints of a pair at least apart, ${label}`,
-      `600 mm or 24 thicknesses: ${PRACTICE}`,
+      `600 mm (24 in) or 24 thicknesses: ${PRACTICE}`,
       { preset: `${part}.usualStagger`, min: '0 mm', max: '6 m', step: '50 mm' },
     ),
     derived(

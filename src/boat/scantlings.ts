@@ -79,7 +79,7 @@ export const partKinds: readonly PartKind[] = [
     limberDrill: size('drill for the upper corners of the keelson’s slot', '1/2 in', '2 in'),
     screwClearance: {
       ...size('wood kept between screw heads and later cuts', '12.5 mm', '100 mm', '0 mm'),
-      source: 'three diameters of a No. 8 screw, 0.164 in; common practice, no source',
+      source: 'three diameters of a No. 8 screw, 0.164 in (4.2 mm); common practice, no source',
     },
   }),
   stick('thwart', 'thwarts', {
@@ -87,7 +87,7 @@ export const partKinds: readonly PartKind[] = [
     width: size('width', '230 mm', '600 mm', '50 mm'),
     height: {
       ...size('height above the keel at the widest station', '180 mm', '1 m', '20 mm'),
-      source: 'Small Craft Advisor, fixed-seat rowing geometry: 5.5 to 8 in above the bilge',
+      source: 'Small Craft Advisor, fixed-seat rowing geometry: 5.5 to 8 in (140 to 200 mm) above the bilge',
     },
     number: {
       kind: 'count',

@@ -116,7 +116,7 @@ function panelQuantities({ name, label }: Named): Derived[] {
     kind: 'length',
     meaning: `least radius that the plywood of the ${label} takes dry, ${words}`,
     source:
-      'APA concrete-form panel table, Douglas-fir, dry; thinner than 1/4 in by the ratio of its first row',
+      'APA concrete-form panel table, Douglas-fir, dry; thinner than 1/4 in (6.3 mm) by the ratio of its first row',
     from: (read) =>
       leastBendRadius(read.number(`${name}.thickness`), grain)?.value ??
       issue(`the table of bend radii runs from 3 mm to 3/4 in; the ${label} is not between`),

@@ -14,16 +14,16 @@ export const glueLines: Readonly<Record<string, Cited>> = {
   epoxy: epoxyLine,
   resorcinol: {
     value: 0.000115,
-    source: `the middle of 0.08 to 0.15 mm, where stiff structural glues are strongest, ${HANDBOOK}`,
+    source: `the middle of 0.08 to 0.15 mm (0.003 to 0.006 in), where stiff structural glues are strongest, ${HANDBOOK}`,
     known: 'published',
   },
-  polyurethane: practice(0.0005, 'half a millimetre between layers that lie well'),
+  polyurethane: practice(0.0005, 'half a millimetre (0.02 in) between layers that lie well'),
   pva: {
     value: 0.0001,
-    source: "the middle of 0.05 to 0.15 mm, a glue maker's sheet",
+    source: "the middle of 0.05 to 0.15 mm (0.002 to 0.006 in), a glue maker's sheet",
     known: 'published',
   },
 };
 
 /** All kinds of glue, wet, kg/m3. */
-export const glueDensity: Cited = practice(1100, 'about 1.1 kg/L for the common kinds');
+export const glueDensity: Cited = practice(1100, 'about 1.1 kg/L (69 lb/ft³) for the common kinds');

@@ -11,13 +11,19 @@ const practice = (value: number, said: string): Cited => ({
 });
 
 /** Mixed epoxy, kg/m3. */
-export const epoxyDensity: Cited = practice(1100, 'about 1.10 g/mL, both parts together');
+export const epoxyDensity: Cited = practice(1100, 'about 1.10 g/mL (69 lb/ft³), both parts together');
 
 /** Wood flour without the air in it, which the epoxy fills, kg/m3. */
-export const flourDensity: Cited = practice(1500, 'about 1.5 g/mL, the wall of the cell without its hollow');
+export const flourDensity: Cited = practice(
+  1500,
+  'about 1.5 g/mL (94 lb/ft³), the wall of the cell without its hollow',
+);
 
 /** Wood flour to mixed epoxy, by weight. */
-export const flourShare: Cited = practice(0.25, '25 g of wood flour to 100 g of epoxy, give or take half');
+export const flourShare: Cited = practice(
+  0.25,
+  '25 g of wood flour to 100 g of epoxy (1 oz to 4 oz), give or take half',
+);
 
 /** Half as much filler still makes a paste, half as much again too. */
 export const flourSpread = 0.5;

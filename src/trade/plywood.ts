@@ -31,7 +31,8 @@ export const plywood: TradeTable<PlywoodColumn> = {
       cells: {
         density: {
           value: 450,
-          source: 'a plywood trade sheet: 4 mm weighs 1.8 kg/m², 18 mm 8.1',
+          source:
+            'a plywood trade sheet: 4 mm (5/32 in) weighs 1.8 kg/m² (0.37 lb/ft²), 18 mm (11/16 in) 8.1 kg/m² (1.66 lb/ft²)',
           known: 'published',
         },
         ...veneer('okoume'),
@@ -41,7 +42,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'meranti',
       label: 'Meranti, marine',
       cells: {
-        density: practice(570, `${PRACTICE}: the middle of 540 to 600 kg/m³`),
+        density: practice(570, `${PRACTICE}: the middle of 540 to 600 kg/m³ (34 to 37 lb/ft³)`),
         ...veneer('lightRedMeranti'),
       },
     },
@@ -49,7 +50,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'khaya',
       label: 'Khaya or sapele, marine',
       cells: {
-        density: practice(625, `${PRACTICE}: the middle of 600 to 650 kg/m³`),
+        density: practice(625, `${PRACTICE}: the middle of 600 to 650 kg/m³ (37 to 41 lb/ft³)`),
         ...veneer('africanMahogany'),
       },
     },
@@ -58,7 +59,7 @@ export const plywood: TradeTable<PlywoodColumn> = {
       id: 'douglasFir',
       label: 'Douglas-fir, exterior or marine',
       cells: {
-        density: practice(540, `${PRACTICE}: the middle of 520 to 560 kg/m³`),
+        density: practice(540, `${PRACTICE}: the middle of 520 to 560 kg/m³ (32 to 35 lb/ft³)`),
         ...veneer('douglasFirCoast'),
       },
     },
@@ -98,7 +99,7 @@ export function leastBendRadius(thickness: number, grain: Grain): Cited | null {
   const first = radiusIn(FORM_PANELS, thinnest, grain, FOOT)!;
   return {
     value: (first / thinnest) * thickness,
-    source: `${FORM_SOURCE}; thinner than its 1/4 in row, whose radius over thickness is kept`,
+    source: `${FORM_SOURCE}; thinner than its 1/4 in (6.3 mm) row, whose radius over thickness is kept`,
     known: 'calculated',
   };
 }

@@ -87,7 +87,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'end == "transom" and freeboard <= 0 mm',
     'end == "transom" and freeboard > 0 mm and freeboard < leastFreeboard',
     'end == "transom" and radius < 1 in',
-    'end == "transom" and (clampThickness < 35 mm or clampThickness > 48 mm)',
+    'end == "transom" and (clampThickness < 1.375 in or clampThickness > 48 mm)',
     'end == "transom" and motorTilt > 2°',
     'end == "transom" and motorTilt < -2°',
     'end == "transom" and plateAbove > 1 in',

@@ -140,7 +140,7 @@ export const resin = defineCell({
       min: '0',
       max: '10',
       step: '1',
-      note: 'two or three over cloth to 6 oz/yd², three or four from 10 oz/yd²; common practice, no source',
+      note: 'two or three over cloth to 6 oz/yd² (200 g/m²), three or four from 10 oz/yd² (340 g/m²); common practice, no source',
     }),
     fillFilm: input('film', 'Film of a fill coat', {
       seldom: true,
@@ -170,7 +170,7 @@ export const resin = defineCell({
       min: '0 mL/m^2',
       max: '500 mL/m^2',
       step: '10 mL/m^2',
-      note: '100 to 200 mL/m² on softwood plywood, 60 to 120 on hardwood; common practice, no source',
+      note: '100 to 200 mL/m² (0.3 to 0.6 fl oz/ft²) on softwood plywood, 60 to 120 mL/m² (0.2 to 0.4 fl oz/ft²) on hardwood; common practice, no source',
     }),
     laterCoat: input('wetRate', 'Each coat after it', {
       seldom: true,
@@ -405,13 +405,13 @@ export const resin = defineCell({
     {
       when: 'net < 2 L and waste < 20 %',
       says: 'On a job of {net} cups and rollers swallow more than {waste}.',
-      limit: '20 to 25 % under 2 L; common practice, no source',
+      limit: '20 to 25 % under 2 L (2 qt); common practice, no source',
       weight: 'mind',
     },
     {
       when: 'clothWeight >= 339 g/m^2 and sheathedArea > 0 m^2 and fillCoats < 3',
       says: 'Cloth of {clothWeight} shows its weave after {fillCoats} fill coats.',
-      limit: 'three or four coats from 10 oz/yd² up; common practice, no source',
+      limit: 'three or four coats from 10 oz/yd² (340 g/m²) up; common practice, no source',
       weight: 'mind',
     },
     {

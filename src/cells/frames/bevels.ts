@@ -302,7 +302,7 @@ export const bevels = defineCell({
     {
       when: 'max(chineRemoval, sheerRemoval, bottomRemoval) > siding / 2',
       says: 'The bevel takes more than half the frame’s thickness off one face: keep screws and notches back from that corner until it is planed.',
-      limit: 'screw heads at least 2 mm below the finished edge; common practice, no source',
+      limit: 'screw heads at least 2 mm (3/32 in) below the finished edge; common practice, no source',
       weight: 'mind',
     },
     {

@@ -146,7 +146,7 @@ export const limber = defineCell({
       'length',
       'keelsonThickness + (climb > 0.25 mm ? climb : 0 mm)',
       'depth of the slot at the centreline, plumb, which the saw is set to',
-      'geometry; to less than a quarter of a millimetre no saw is set: common practice, no source',
+      'geometry; to less than a quarter of a millimetre (0.01 in) no saw is set: common practice, no source',
     ),
     roofSlope: step(
       'angle',
@@ -225,7 +225,7 @@ export const limber = defineCell({
     drainTime: step(
       'minutes',
       'slackening * bucket / max(flow, 0.1 mL/min)',
-      'time for the bucket to run through both limbers; less than a drip counts as 0.1 mL a minute',
+      'time for the bucket to run through both limbers; less than a drip counts as two drops (0.1 mL) a minute',
       GEOMETRY,
     ),
     depthThere: step(
@@ -325,19 +325,20 @@ export const limber = defineCell({
     {
       when: 'min(limberWidth, outerHeight) < 12 mm and drainArea > 0 mm^2',
       says: 'The narrowest way through is {limberWidth} wide and {outerHeight} high: a shaving or a leaf stops it.',
-      limit: 'at least 12 mm either way, better 20 mm wide; common practice, no source',
+      limit: 'at least 12 mm (1/2 in) either way, better 20 mm (3/4 in) wide; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'drainArea > 0 mm^2 and clearArea < (hullLength < 5 m ? 300 mm^2 : 600 mm^2)',
       says: 'Both limbers together clear {clearArea}, little for a boat of {hullLength}: let this frame drain at the chines too.',
-      limit: 'at least 300 mm² a frame under 5 m, 600 mm² to 8 m; common practice, no source',
+      limit:
+        'at least 300 mm² (1/2 in²) a frame under 5 m (16 ft), 600 mm² (1 in²) to 8 m (26 ft); common practice, no source',
       weight: 'mind',
     },
     {
       when: 'roofRise > 1 mm',
       says: 'The keel climbs here: on one face the slot’s top lies {roofRise} higher than on the other. Mark it on both faces, saw to the lower mark and pare to the other.',
-      limit: 'geometry; 1 mm is common practice, no source',
+      limit: 'geometry; 1 mm (1/32 in) is common practice, no source',
       weight: 'mind',
     },
     {

@@ -114,7 +114,7 @@ export const notch = defineCell({
       min: '0 mm',
       max: '25 mm',
       step: '0.5 mm',
-      note: '1/16 in where the timber itself is planed fair afterwards; common practice, no source',
+      note: '1/16 in (1.5 mm) where the timber itself is planed fair afterwards; common practice, no source',
     }),
     setBack: input('length', 'Clamp below the sheer', {
       seldom: true,
@@ -404,7 +404,7 @@ export const notch = defineCell({
     {
       when: 'landLeft > 6 mm',
       says: 'Lands of {landLeft} do not snap off; they tear, and the floor with them. Take more passes.',
-      limit: 'about 6 mm; common practice, no source',
+      limit: 'about 6 mm (1/4 in); common practice, no source',
       weight: 'mind',
     },
     {
@@ -428,7 +428,7 @@ export const notch = defineCell({
     {
       when: 'screwClear < 10 mm',
       says: 'Screws only {screwClear} from the cut: a blade set a little over meets them.',
-      limit: 'at least 10 mm from a later cut; common practice, no source',
+      limit: 'at least 10 mm (7/16 in) from a later cut; common practice, no source',
       weight: 'mind',
     },
   ],

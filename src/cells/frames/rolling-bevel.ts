@@ -66,7 +66,7 @@ export const rollingBevel = defineCell({
       min: '20 mm',
       max: '1 m',
       step: '10 mm',
-      note: '6 to 8 in between notches filed as depth guides; common practice, no source',
+      note: '6 to 8 in (150 to 200 mm) between notches filed as depth guides; common practice, no source',
     }),
     at: input('length', 'Distance of this mark from that end', {
       from: '{self}.markAt',
@@ -255,7 +255,10 @@ export const rollingBevel = defineCell({
   ],
   sources: [
     { text: 'Angle of a corner from the normals of the two panels, square to the chine', known: 'geometry' },
-    { text: 'Notches filed every 6 to 8 in as depth guides: custom of the trade', known: 'common practice' },
+    {
+      text: 'Notches filed every 6 to 8 in (150 to 200 mm) as depth guides: custom of the trade',
+      known: 'common practice',
+    },
   ],
   lights: ['{chine}', 'chineLog', 'bottom'],
   draw: (v, { say }) => {

@@ -257,7 +257,7 @@ export const settingUp = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Equal lengths from a centreline point forward to both sheer marks; 3 mm along and 1.5 mm across accepted: custom of the trade',
+      text: 'Equal lengths from a centreline point forward to both sheer marks; 3 mm (1/8 in) along and 1.5 mm (1/16 in) across accepted: custom of the trade',
       known: 'common practice',
     },
   ],

@@ -207,7 +207,7 @@ export const stemBevel = defineCell({
     {
       when: 'faceLeft >= 0 mm and faceLeft < 6 mm',
       says: 'Only {faceLeft} of the face is left: an edge that chips under the plane and holds no outer stem.',
-      limit: 'about 6 mm; common practice, no source',
+      limit: 'about 6 mm (1/4 in); common practice, no source',
       weight: 'mind',
     },
     {

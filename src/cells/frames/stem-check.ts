@@ -145,13 +145,13 @@ export const stemCheck = defineCell({
     {
       when: 'differBy > accepted and off > 0 mm',
       says: 'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its port corner {skewBy} too far forward and its starboard corner as much too far aft.',
-      limit: 'a difference of 1/8 in is accepted as true; common practice, no source',
+      limit: 'a difference of 1/8 in (3 mm) is accepted as true; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'differBy > accepted and off < 0 mm',
       says: 'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its starboard corner {skewBy} too far forward and its port corner as much too far aft.',
-      limit: 'a difference of 1/8 in is accepted as true; common practice, no source',
+      limit: 'a difference of 1/8 in (3 mm) is accepted as true; common practice, no source',
       weight: 'mind',
     },
     {
@@ -169,7 +169,7 @@ export const stemCheck = defineCell({
     {
       when: 'acceptedOff > 25 mm',
       says: 'On a boat this narrow aft a difference of {accepted} hides an error of {acceptedOff} at the stem: trust the string, and tape from the widest frame’s sheer marks too.',
-      limit: '25 mm; common practice, no source',
+      limit: '25 mm (just under 1 in); common practice, no source',
       weight: 'mind',
     },
   ],
@@ -185,7 +185,7 @@ export const stemCheck = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Two lengths from the transom’s corners to the stem that differ by 1/8 in are accepted as true: custom of the trade',
+      text: 'Two lengths from the transom’s corners to the stem that differ by 1/8 in (3 mm) are accepted as true: custom of the trade',
       known: 'common practice',
     },
   ],

@@ -493,8 +493,8 @@ export const strongback = defineCell({
     },
     {
       when: 'max(abs(starboardLow), abs(foreLow)) > 10 mm',
-      says: 'The jig lies out of level by more than 10 mm. The legs make that good, but string, square and level are easier to trust on a level jig: wedge it first.',
-      limit: '10 mm; common practice, no source',
+      says: 'The jig lies out of level by more than 10 mm (3/8 in). The legs make that good, but string, square and level are easier to trust on a level jig: wedge it first.',
+      limit: '10 mm (3/8 in); common practice, no source',
       weight: 'mind',
     },
     {
@@ -514,7 +514,7 @@ export const strongback = defineCell({
   sources: [
     { text: 'Running distances, heights under a level line, diagonals: geometry', known: 'geometry' },
     {
-      text: 'Two straight level rails, cross-pieces at the stations, string on the centreline, running distances from one end; set-up within 3 mm along and 1.5 mm across; sizes of the jig: custom of the trade',
+      text: 'Two straight level rails, cross-pieces at the stations, string on the centreline, running distances from one end; set-up within 3 mm (1/8 in) along and 1.5 mm (1/16 in) across; sizes of the jig: custom of the trade',
       known: 'common practice',
     },
   ],

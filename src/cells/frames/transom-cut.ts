@@ -36,10 +36,10 @@ export const transomCut = defineCell({
     corner: choice('Corner', { options: 'edges', preset: 'sheer' }),
     shaft: choice('Shaft of the motor', {
       options: [
-        { id: 'short', label: 'short, 15 in' },
-        { id: 'long', label: 'long, 20 in' },
-        { id: 'extraLong', label: 'extra long, 25 in' },
-        { id: 'longest', label: 'longest, 30 in' },
+        { id: 'short', label: 'short, 15 in (381 mm)' },
+        { id: 'long', label: 'long, 20 in (508 mm)' },
+        { id: 'extraLong', label: 'extra long, 25 in (635 mm)' },
+        { id: 'longest', label: 'longest, 30 in (762 mm)' },
       ],
       preset: 'short',
     }),
@@ -49,7 +49,7 @@ export const transomCut = defineCell({
       min: '5 in',
       max: '40 in',
       step: '1/4 in',
-      note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in',
+      note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in (445 mm)',
     }),
     plateAbove: input('length', 'Motor’s plate above the bottom', {
       seldom: true,
@@ -57,7 +57,7 @@ export const transomCut = defineCell({
       min: '-1 in',
       max: '6 in',
       step: '1/4 in',
-      note: 'level with the bottom or up to 1 in above it, higher only for light fast boats; common practice, no source; the motor’s sheet holds',
+      note: 'level with the bottom or up to 1 in (25 mm) above it, higher only for light fast boats; common practice, no source; the motor’s sheet holds',
     }),
     rake: input('angle', 'Rake of the transom', {
       from: '{self}.hullRake',
@@ -389,14 +389,14 @@ export const transomCut = defineCell({
     },
     {
       when: 'end == "transom" and radius < 1 in',
-      says: 'Corners of {radius} let a crack start: make them 1 in round or more.',
-      limit: 'at least 1 in; common practice, no source',
+      says: 'Corners of {radius} let a crack start: make them 1 in (26 mm) round or more.',
+      limit: 'at least 1 in (26 mm); common practice, no source',
       weight: 'mind',
     },
     {
-      when: 'end == "transom" and (clampThickness < 35 mm or clampThickness > 48 mm)',
-      says: 'The clamps would hold {clampThickness}: most take 35 to 48 mm. Change the pads.',
-      limit: '1 3/8 to 1 7/8 in; common practice, no source; the motor’s own clamps decide',
+      when: 'end == "transom" and (clampThickness < 1.375 in or clampThickness > 48 mm)',
+      says: 'The clamps would hold {clampThickness}: most take 1 3/8 to 1 7/8 in (35 to 48 mm). Change the pads.',
+      limit: '1 3/8 to 1 7/8 in (35 to 48 mm); common practice, no source; the motor’s own clamps decide',
       weight: 'mind',
     },
     {
@@ -414,13 +414,13 @@ export const transomCut = defineCell({
     {
       when: 'end == "transom" and plateAbove > 1 in',
       says: 'With its plate {plateAbove} above the bottom the propeller draws air sooner, in a turn or a sea: only light, fast boats hang their motors so high.',
-      limit: 'level with the bottom to 1 in above it; common practice, no source',
+      limit: 'level with the bottom to 1 in (25 mm) above it; common practice, no source',
       weight: 'mind',
     },
   ],
   cautions: [
     'Measure plumb, not up the slope, and from the outside of the bottom. Measure the motor in hand before you saw.',
-    'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power. In the United States a transom of 20 in or more, with remote steering, has a formula of its own (33 CFR 183.53).',
+    'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power. In the United States a transom of 20 in (508 mm) or more, with remote steering, has a formula of its own (33 CFR 183.53).',
     'A cut-out is the lowest place of the boat’s edge. Try her loaded in calm water before you trust its freeboard.',
     'A knee ties the transom to the keelson, and corner knees to the sheer: a motor’s push and its weight on a trailer go through them.',
     'Seal the cut edges of plywood before anything covers them.',
@@ -428,11 +428,11 @@ export const transomCut = defineCell({
   sources: [
     { text: 'Expanding a raked transom, height over the cosine of the rake: geometry', known: 'geometry' },
     {
-      text: '33 CFR 183.53: a transom of 20 in or more and remote steering decide which formula gives the largest power',
+      text: '33 CFR 183.53: a transom of 20 in (508 mm) or more and remote steering decide which formula gives the largest power',
       known: 'published',
     },
     {
-      text: 'Height classes, plate level with the bottom to 1 in above it, rake of 12° to 14°, radius of 1 in and clamp thickness of 1 3/8 to 1 7/8 in: motor makers’ guides and custom of the trade',
+      text: 'Height classes, plate level with the bottom to 1 in (25 mm) above it, rake of 12° to 14°, radius of 1 in (26 mm) and clamp thickness of 1 3/8 to 1 7/8 in (35 to 48 mm): motor makers’ guides and custom of the trade',
       known: 'common practice',
     },
   ],

@@ -45,7 +45,7 @@ export const batten = defineCell({
       max: '100 mm',
       step: '1 mm',
       slider: true,
-      note: 'the side that is bent. A square batten of 3/4 in is common practice',
+      note: 'the side that is bent. A square batten of 3/4 in (19 mm) is common practice',
     }),
     width: input('length', 'The other way', {
       preset: '19 mm',
@@ -74,7 +74,7 @@ export const batten = defineCell({
       min: '0 mm',
       max: '3 m',
       step: '50 mm',
-      note: 'common practice: 2 to 3 ft longer than the curve at each end',
+      note: 'common practice: 2 to 3 ft (600 to 900 mm) longer than the curve at each end',
     }),
     push: input('force', 'Push of a finger', {
       seldom: true,
@@ -92,7 +92,7 @@ export const batten = defineCell({
       min: '0.1 mm',
       max: '50 mm',
       step: '1 mm',
-      note: 'common practice: 1/8 in is faired away in silence',
+      note: 'common practice: 1/8 in (3 mm) is faired away in silence',
     }),
     grip: input('ratio', 'Friction of a loose duck on the floor', {
       seldom: true,
@@ -359,7 +359,7 @@ export const batten = defineCell({
       known: 'from memory',
     },
     {
-      text: 'Batten 2 to 3 ft longer than the curve at each end, clear and straight-grained, scarfed at 1 in 12; share of rupture allowed; what ducks hold',
+      text: 'Batten 2 to 3 ft (600 to 900 mm) longer than the curve at each end, clear and straight-grained, scarfed at 1 in 12; share of rupture allowed; what ducks hold',
       known: 'common practice',
     },
   ],

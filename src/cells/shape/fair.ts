@@ -142,7 +142,7 @@ export const fair = defineCell({
       min: '0.1 mm',
       max: '10 mm',
       step: '0.5 mm',
-      note: 'lines are drawn to 1/32 to 1/16 in: common practice',
+      note: 'lines are drawn to 1/32 to 1/16 in (0.8 to 1.5 mm): common practice',
     }),
     blunder: input('length', 'Smallest error worth a thought', {
       seldom: true,
@@ -151,7 +151,7 @@ export const fair = defineCell({
       min: '1 mm',
       max: '50 mm',
       step: '1 mm',
-      note: 'common practice: 1/8 in is faired away in silence, above 1/4 in one looks for a blunder',
+      note: 'common practice: 1/8 in (3 mm) is faired away in silence, above 1/4 in (6 mm) one looks for a blunder',
     }),
     mostWedge: input('length', 'Thickest wedge worth gluing on', {
       bound: 'most',
@@ -160,7 +160,7 @@ export const fair = defineCell({
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',
-      note: 'common practice: up to an inch at the top, nothing at the bottom',
+      note: 'common practice: up to an inch (25 mm) at the top, nothing at the bottom',
     }),
     moulded: input('length', 'Depth of the members', {
       seldom: true,
@@ -177,7 +177,7 @@ export const fair = defineCell({
       preset: '120 N·m²',
       min: '0.001 N·m²',
       step: '1 N·m²',
-      note: 'about a square batten of spruce, 19 mm',
+      note: 'about a square batten of spruce, 19 mm (3/4 in)',
     }),
     draught: input('length', 'Draught', {
       seldom: true,
@@ -544,7 +544,7 @@ export const fair = defineCell({
     {
       when: `wood > mostWedge and rivalNearly <= ${ALIKE}`,
       says: 'If {oddStation} is built already, {wood} of wood would have to go on or come off there, more than {mostWedge}: make a new one.',
-      limit: 'a wedge of up to an inch at the thick end; common practice, no source',
+      limit: 'a wedge of up to an inch (25 mm) at the thick end; common practice, no source',
       weight: 'stop',
     },
     {
@@ -569,7 +569,7 @@ export const fair = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Fairing: 1/8 in is moved in silence, above 1/4 in one looks for a blunder; a wedge to nothing at the bottom and up to an inch at the top, the same taper taken off inside where the depth is to stay',
+      text: 'Fairing: 1/8 in (3 mm) is moved in silence, above 1/4 in (6 mm) one looks for a blunder; a wedge to nothing at the bottom and up to an inch (25 mm) at the top, the same taper taken off inside where the depth is to stay',
       known: 'common practice',
     },
   ],

@@ -220,7 +220,7 @@ export const lines = defineCell({
     sinkage: step(
       'mass',
       'waterplane * density * 10 mm',
-      'load that sinks the boat by 10 mm at this line',
+      'load that sinks the boat by 10 mm (about 3/8 in) at this line',
       'waterplane area times density times the sinkage',
     ),
     sternDepth: ofHull(
@@ -310,7 +310,7 @@ export const lines = defineCell({
     },
     {
       when: 'freeboard > 0 m',
-      says: `${HULL} Floating level and {deep} deep she displaces {volume} and weighs {mass} in all. Where the sheer is lowest {freeboard} of side is left above the water; another {sinkage} aboard sinks her by about 10 mm.`,
+      says: `${HULL} Floating level and {deep} deep she displaces {volume} and weighs {mass} in all. Where the sheer is lowest {freeboard} of side is left above the water; another {sinkage} aboard sinks her by about 10 mm (3/8 in).`,
     },
     { says: `${HULL} With her lowest point {deep} down the water stands over the sheer: no boat floats so.` },
   ],

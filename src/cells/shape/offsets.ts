@@ -58,7 +58,7 @@ export const offsets = defineCell({
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',
-      note: 'about 3/8 in: drawing and copying lose that much; common practice, no source',
+      note: 'about 3/8 in (10 mm): drawing and copying lose that much; common practice, no source',
     }),
   },
   steps: {
@@ -242,7 +242,7 @@ export const offsets = defineCell({
     {
       when: 'leansMost > 1 mm',
       says: '{leaning} {leaning?frame leans, its edges:frames lean, their edges} up to {leansMost} apart fore and aft. If the plan has frames plumb, a number forward is misread. If the plan rakes one, loft it on the floor: here frames are drawn and set up plumb.',
-      limit: 'frames are taken as plumb; 1 mm',
+      limit: 'frames are taken as plumb; 1 mm (1/32 in)',
       weight: 'mind',
     },
   ],

@@ -84,14 +84,14 @@ export const woodSteps = {
   warmStiffness: step(
     'ratio',
     'stiffnessByWarmth(warmth)',
-    'stiffness at this temperature over that at 20 °C',
-    'from memory: Wood Handbook, ch. 5: +17 % at -50 °C, -7 % at 50 °C',
+    'stiffness at this temperature over that at 20 °C (68 °F)',
+    'from memory: Wood Handbook, ch. 5: +17 % at -50 °C (-58 °F), -7 % at 50 °C (122 °F)',
   ),
   warmStrength: step(
     'ratio',
     'strengthByWarmth(warmth, moisture)',
-    'strength at this temperature over that at 20 °C',
-    'from memory: Wood Handbook, ch. 5: +35 % at -50 °C, -20 % at 50 °C; at 18 to 20 % moisture +60 %, -25 %',
+    'strength at this temperature over that at 20 °C (68 °F)',
+    'from memory: Wood Handbook, ch. 5: +35 % at -50 °C (-58 °F), -20 % at 50 °C (122 °F); at 18 to 20 % moisture +60 %, -25 %',
   ),
   keptByCurve: step(
     'share',
@@ -126,7 +126,7 @@ export const woodFunctions: Readonly<
   stiffnessByWarmth: {
     takes: ['temperature'],
     gives: 'ratio',
-    says: 'straight lines from 20 °C to the changes printed for -50 °C and 50 °C',
+    says: 'straight lines from 20 °C (68 °F) to the changes printed for -50 °C (-58 °F) and 50 °C (122 °F)',
     run: stiffnessAt,
   },
   strengthByWarmth: {

@@ -76,7 +76,7 @@ export const bentStock = {
     min: '10 N',
     max: '2 kN',
     step: '10 N',
-    note: 'common practice: 200 to 300 N at arm’s reach',
+    note: 'common practice: 200 to 300 N (45 to 65 lbf) at arm’s reach',
   }),
 };
 
@@ -93,7 +93,7 @@ export const bentSources: readonly Source[] = [
     known: 'from memory',
   },
   {
-    text: `Share of rupture allowed, ${bendShareTexts.source}; one person holds 200 to 300 N`,
+    text: `Share of rupture allowed, ${bendShareTexts.source}; one person holds 200 to 300 N (45 to 65 lbf)`,
     known: 'common practice',
   },
 ];

@@ -184,7 +184,7 @@ export const boardsInputs = {
     max: '10 mm',
     step: '0.5 mm',
     seldom: true,
-    note: 'common practice: 3 mm on a table saw',
+    note: 'common practice: 3 mm (1/8 in) on a table saw',
   }),
   jointPrice: input('money', 'What a joint is worth to you', {
     preset: '2',

@@ -1,13 +1,18 @@
 /** What a butt joint is asked for. */
 import type { Option } from '../../boat';
+import { PSI } from '../../measure/si';
 import { sheathing } from '../../trade/butt-plates';
 import { glassDensity } from '../../trade/glass';
 import { choice, input } from '../define';
 import { screwInputs } from './screw-choice';
 
 const PRACTICE = 'common practice, no source';
+/** To what a person says of the strength of wood, psi. */
+const inPsi = (pascals: number) => Math.round(pascals / PSI / 50) * 50;
+
 /** From a lowest to a highest strength, Pa. */
-const range = ([low, high]: readonly [number, number]) => `${low / 1e6} to ${high / 1e6} MPa`;
+const range = ([low, high]: readonly [number, number]) =>
+  `${low / 1e6} to ${high / 1e6} MPa (${inPsi(low)} to ${inPsi(high)} psi)`;
 
 export const buttKinds: readonly Option[] = [
   { id: 'block', label: 'block, glued and screwed' },
@@ -74,7 +79,7 @@ export const buttInputs = {
     min: '0 mm',
     max: '100 mm',
     step: '1 mm',
-    note: `10 to 15 mm: ${PRACTICE}`,
+    note: `10 to 15 mm (3/8 to 5/8 in): ${PRACTICE}`,
   }),
   rowIn: input('length', 'Rows from the joint and from the block’s edges', {
     seldom: true,

@@ -148,7 +148,7 @@ export const butt = defineCell({
       'length',
       'thickness + plateThickness - 3 mm',
       'longest screw that stays inside the block',
-      '3 mm clear of the far face: common practice, no source',
+      '3 mm (1/8 in) clear of the far face: common practice, no source',
       'most',
     ),
     longestScrew: step(
@@ -311,7 +311,7 @@ export const butt = defineCell({
     { text: `Strength of plywood: ${sheathing.source}`, known: 'published' },
     { text: 'APA, Plywood Design Specification: lengths of splice plates', known: 'from memory' },
     {
-      text: 'Butt block 24 thicknesses or 150 mm wide, and no less than nine tenths of a printed plate, limber gap 10 to 15 mm, two rows a side at 75 mm; glass strap stepped by 25 mm, recess 1 mm; place between frames and a bay apart',
+      text: 'Butt block 24 thicknesses or 150 mm (6 in) wide, and no less than nine tenths of a printed plate, limber gap 10 to 15 mm (3/8 to 5/8 in), two rows a side at 75 mm (3 in); glass strap stepped by 25 mm (1 in), recess 1 mm (1/32 in); place between frames and a bay apart',
       known: 'common practice',
     },
     { text: 'Glue line, glass strap and place in the bay', known: 'geometry' },

@@ -59,7 +59,7 @@ const radiusOf = (part: string, label: string) =>
     min: '20 mm',
     max: '1 km',
     step: '50 mm',
-    note: '1 km where it is straight',
+    note: '1 km (3280 ft) where it is straight',
   });
 
 /** From this specific gravity on a wood counts as dense. */
@@ -244,8 +244,11 @@ export const clamps = defineCell({
     mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
     leastPressure: ofGlue('pressure', 'Least pressure for it', 'leastPressure', ['0 kPa', '2000 kPa']),
     mostPressure: ofGlue('pressure', 'Greatest pressure for it', 'mostPressure', ['0 kPa', '3000 kPa']),
-    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', ['1 min', '4 h']),
-    clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C', 'longestClamped', ['0 h', '7 d']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
+      '1 min',
+      '4 h',
+    ]),
+    clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C (68 °F)', 'longestClamped', ['0 h', '7 d']),
     coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
     keelsonRadius: radiusOf('keelson', 'Keelson'),
     logRadius: radiusOf('chineLog', 'Chine logs'),
@@ -316,13 +319,13 @@ export const clamps = defineCell({
     ),
     forceEach: step('force', 'clamps > 0 ? force / clamps : 0 N', 'force of each clamp', GEOMETRY),
     wanting: step('count', 'max(0, clamps - inHand)', 'clamps that are missing', GEOMETRY),
-    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
+    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C (68 °F)', DOUBLING),
     open: step('minutes', 'openAt20 * slower', 'time from spreading until all must be closed', DOUBLING),
     pace: step(
       'minutes',
       'spreading + each * (1 m) / evenPitch',
-      'time to spread and close a metre, one person',
-      'a metre of glue, and the clamps that stand on it',
+      'time to spread and close a metre (39 in), one person',
+      'a metre (39 in) of glue, and the clamps that stand on it',
     ),
     setting: step(
       'minutes',

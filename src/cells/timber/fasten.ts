@@ -301,7 +301,7 @@ export const fasten = defineCell({
     mustDrill: step(
       'count',
       'depth < undrilledFrom or lowDensity > heaviest ? 1 : 0',
-      '1 where the European code wants holes: thin timber, or more than 500 kg/m³',
+      '1 where the European code wants holes: thin timber, or more than 500 kg/m³ (31 lb/ft³)',
       'from memory: EN 1995-1-1, 8.3.1',
     ),
     beyondAny: step(
@@ -416,7 +416,7 @@ export const fasten = defineCell({
       known: 'from memory',
     },
     {
-      text: 'Shop custom: spacing with glue, gauge by thickness, screws three times as long as what they hold, lengths sold, 3 mm at the point, spare, the light',
+      text: 'Shop custom: spacing with glue, gauge by thickness, screws three times as long as what they hold, lengths sold, 3 mm (1/8 in) at the point, spare, the light',
       known: 'common practice',
     },
   ],

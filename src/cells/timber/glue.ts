@@ -58,7 +58,7 @@ export const glue = defineCell({
       min: '0',
       max: '30',
       step: '1',
-      note: `one for each ${BEAD_EVERY} of width: ${CUSTOM}`,
+      note: `one for each ${BEAD_EVERY} (1 1/2 in) of width: ${CUSTOM}`,
     }),
     bead: input('length', 'Thickness of the bead', {
       seldom: true,
@@ -117,7 +117,10 @@ export const glue = defineCell({
     }),
     ...glueNeedInputs,
     mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
-    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C', 'shortestOpen', ['1 min', '4 h']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
+      '1 min',
+      '4 h',
+    ]),
     coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
     driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
     wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
@@ -168,7 +171,7 @@ export const glue = defineCell({
     ),
     resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
     packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
-    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C', DOUBLING),
+    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C (68 °F)', DOUBLING),
     open: step(
       'minutes',
       'openAt20 * slower',
@@ -305,7 +308,7 @@ export const glue = defineCell({
   sources: [
     ...glueSources,
     {
-      text: 'Primer and paste for epoxy, filler by weight, densities, one bead for 40 mm, packs, squeeze-out: custom of the trade',
+      text: 'Primer and paste for epoxy, filler by weight, densities, one bead for 40 mm (1 1/2 in), packs, squeeze-out: custom of the trade',
       known: 'common practice',
     },
     { text: 'B. Niederer, “Estimating Epoxy Amounts”: about 15 % waste', known: 'published' },

@@ -176,7 +176,7 @@ export const jointOptions: readonly Option[] = [
 
 /** A width takes one bead for every so much of it. */
 export const BEAD_EVERY = '40 mm';
-const BEADS = `one bead for each ${BEAD_EVERY} of width: common practice, no source`;
+const BEADS = `one bead for each ${BEAD_EVERY} (1 1/2 in) of width: common practice, no source`;
 const GEOMETRY = 'geometry';
 
 const pick = (of: (joint: Joint) => string, all: string) =>

@@ -57,11 +57,11 @@ export const glueSources: readonly Source[] = [
     known: 'common practice',
   },
   {
-    text: 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10: 0.7 MPa on light wood, up to 1.7 on the densest',
+    text: 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10: 0.7 MPa (100 psi) on light wood, up to 1.7 MPa (250 psi) on the densest',
     known: 'from memory',
   },
   {
-    text: "A glue maker's advice: 100 to 150 psi on softwood, 175 to 250 on hardwood",
+    text: "A glue maker's advice: 100 to 150 psi (690 to 1030 kPa) on softwood, 175 to 250 psi (1200 to 1720 kPa) on hardwood",
     known: 'published',
   },
   {

@@ -321,7 +321,7 @@ export const holding = defineCell({
     {
       when: 'greatest > holds',
       says: 'At {hardest} it pulls with {greatest}: {people} people, or better a clamp or a twisted rope.',
-      limit: 'what one person holds, as entered above: 200 to 300 N is common practice',
+      limit: 'what one person holds, as entered above: 200 to 300 N (45 to 65 lbf) is common practice',
       weight: 'mind',
     },
     {
@@ -357,7 +357,10 @@ export const holding = defineCell({
       text: 'Wood Handbook, USDA FPL-GTR-190 (2010), Tables 5-3a and 5-5b: shear strength of clear wood',
       known: 'published',
     },
-    { text: 'One person holds 200 to 300 N; edge-set is planned away', known: 'common practice' },
+    {
+      text: 'One person holds 200 to 300 N (45 to 65 lbf); edge-set is planned away',
+      known: 'common practice',
+    },
   ],
   lights: ['{along}'],
   brings: (layout) => [...tradeQuantities(), ...piecePlanQuantities(layout)],

@@ -156,13 +156,13 @@ export const jointSteps = {
   ),
   radius: ofJoint(
     'length',
-    'the tightest of the edge within the taper; flatter than 1 km counts as straight and is given as that',
+    'the tightest of the edge within the taper; flatter than 1 km (3280 ft) counts as straight and is given as that',
     'radius of the edge at this joint',
     ({ bend }) => 1 / Math.max(bend, 1 / STRAIGHT),
     () => STRAIGHT,
   ),
   tightest: hullStep('length', {
-    says: 'of the whole edge; flatter than 1 km counts as straight and is given as that',
+    says: 'of the whole edge; flatter than 1 km (3280 ft) counts as straight and is given as that',
     uses: ['along'],
     find: (hull, { along }) => Math.min(STRAIGHT, hull.edge(String(along)).leastRadius?.radius ?? STRAIGHT),
     meaning: 'tightest radius of the edge',

@@ -106,7 +106,7 @@ export const joints = defineCell({
     {
       when: 'tooNear > 0',
       says: 'Joints of the two sides stand {leastApart} apart; {stagger} is wanted.',
-      limit: `600 mm or 24 thicknesses: ${PRACTICE}`,
+      limit: `600 mm (24 in) or 24 thicknesses: ${PRACTICE}`,
       weight: 'mind',
     },
     {
@@ -123,7 +123,7 @@ export const joints = defineCell({
     },
   ],
   cautions: [
-    'Old rules for planked boats ask for more: scarfs of neighbouring planks 1.2 m apart or more, and three whole planks between two in one section.',
+    'Old rules for planked boats ask for more: scarfs of neighbouring planks 1.2 m (4 ft) apart or more, and three whole planks between two in one section.',
     'Let the feather edge on the outside of a skin or a rail point aft, so that nothing catches it.',
     'A joined board does not bend like a whole one: the joint is stiffer and weaker. Bend it slowly, clamp the joint itself, and stand out of its line.',
     'The edge is measured on the lines; check on the jig with a tape along the bend before you cut, and cut the end of the last board last.',
@@ -134,11 +134,11 @@ export const joints = defineCell({
       known: 'geometry',
     },
     {
-      text: 'Joints 600 mm or 24 thicknesses apart, none at the peak of the bend or at a frame notch; a bend hard from three quarters of the hardest on, easy from a radius of 200 thicknesses on',
+      text: 'Joints 600 mm (24 in) or 24 thicknesses apart, none at the peak of the bend or at a frame notch; a bend hard from three quarters of the hardest on, easy from a radius of 200 thicknesses on',
       known: 'common practice',
     },
     {
-      text: 'Lloyd’s rules for yachts, as quoted: plank scarfs 1.2 m apart, three strakes between',
+      text: 'Lloyd’s rules for yachts, as quoted: plank scarfs 1.2 m (4 ft) apart, three strakes between',
       known: 'published',
     },
   ],

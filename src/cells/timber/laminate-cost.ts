@@ -20,7 +20,7 @@ export const costInputs = {
     min: '0 mm',
     max: '10 mm',
     step: '0.5 mm',
-    note: 'common practice: 3 mm on a table saw; 0 where the yard sells that thickness',
+    note: 'common practice: 3 mm (1/8 in) on a table saw; 0 where the yard sells that thickness',
   }),
   planing: input('length', 'Planed off, each layer', {
     seldom: true,

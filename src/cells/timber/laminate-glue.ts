@@ -41,7 +41,7 @@ export const glueInputs = {
     min: '0 mm',
     max: '6 mm',
     step: '0.1 mm',
-    note: `epoxy ${citation(glueLines['epoxy']!)}; stiff thin glues 0.08 to 0.15 mm, Wood Handbook, ch. 10`, // a row of that table
+    note: `epoxy ${citation(glueLines['epoxy']!)}; stiff thin glues 0.08 to 0.15 mm (0.003 to 0.006 in), Wood Handbook, ch. 10`, // a row of that table
   }),
   ...glueNeedInputs,
   pressure: input('pressure', 'Pressure on the glue', {
@@ -51,7 +51,7 @@ export const glueInputs = {
     min: '1 kPa',
     max: '3 MPa',
     step: '10 kPa',
-    note: 'stiff thin glues: softwood 690 to 1030 kPa, hardwood 1200 to 1720 kPa, a glue maker’s advice',
+    note: 'stiff thin glues: softwood 690 to 1030 kPa (100 to 150 psi), hardwood 1200 to 1720 kPa (175 to 250 psi), a glue maker’s advice',
   }),
   clampForce: input('force', 'One clamp presses with', {
     presetInch: '700 lbf',
@@ -97,7 +97,7 @@ export const glueFunctions: Readonly<Record<string, CellFunction>> = {
   thinnestOf: {
     takes: ['length', 'length', 'length', 'length'],
     gives: 'length',
-    says: 'thinnest of the listed layers, a metre at most',
+    says: 'thinnest of the listed layers, a metre (39 in) at most',
     run: (...list) => Math.min(...layersOf(list), 1),
   },
 };
@@ -145,7 +145,7 @@ export const glueSteps = {
     'length',
     `layup == "alike" ? (${evenPitchOver('evenPly', 'pitch')}) : (${evenPitchOver('thinnestOf(layer1, layer2, layer3, layer4)', 'pitch')})`,
     'clamp to clamp that presses the outer line evenly',
-    `${CONE}; a glue that wants ${SCREWS_PRESS} or less is content with contact`,
+    `${CONE}; a glue that wants ${SCREWS_PRESS} (30 psi) or less is content with contact`,
   ),
   clampsByPitch: step(
     'count',

@@ -88,7 +88,7 @@ export const layerInputs = {
     min: '10 N',
     max: '50 kN',
     step: '10 N',
-    note: 'a No. 8 screw, 25 mm of thread in Douglas-fir that is wet at times, as the strength of a screw has it: National Design Specification, 2850 G² D, 0.7 of it wet',
+    note: 'a No. 8 screw, 25 mm (1 in) of thread in Douglas-fir that is wet at times, as the strength of a screw has it: National Design Specification, 2850 G² D, 0.7 of it wet',
   }),
 };
 

@@ -110,7 +110,7 @@ export const laminate = defineCell({
     {
       when: 'force > holds',
       says: 'The loose layers pull with {force}, and one person holds {holds}. Clamp from the middle outward.',
-      limit: 'what one person holds, as entered above: 200 to 300 N is common practice',
+      limit: 'what one person holds, as entered above: 200 to 300 N (45 to 65 lbf) is common practice',
       weight: 'mind',
     },
     {
@@ -128,7 +128,7 @@ export const laminate = defineCell({
     {
       when: `held == "frames" and pressure > ${screwsPress.most}`,
       says: 'This glue wants {pressure}, and screws do not press so hard: clamp between the frames as well, or take a glue that fills gaps.',
-      limit: `screws and staples press with 0.1 to 0.2 MPa: ${screwsPress.source}`,
+      limit: `screws and staples press with 0.1 to 0.2 MPa (15 to 30 psi): ${screwsPress.source}`,
       weight: 'mind',
     },
     {
@@ -162,7 +162,7 @@ export const laminate = defineCell({
     { text: 'EN 1995-1-1, eq. 6.49: strength of curved laminated timber', known: 'published' },
     { text: 'National Design Specification: curvature factor, layer over radius', known: 'from memory' },
     {
-      text: 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10: stiff structural glues are strongest in lines of 0.08 to 0.15 mm; pressures of 0.7 to 1.7 MPa from memory',
+      text: 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10: stiff structural glues are strongest in lines of 0.08 to 0.15 mm (0.003 to 0.006 in); pressures of 0.7 to 1.7 MPa (100 to 250 psi) from memory',
       known: 'published',
     },
     {

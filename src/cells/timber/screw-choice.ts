@@ -94,7 +94,7 @@ export const screwSteps = {
     'length',
     'topThickness + depth - 3 mm',
     'longest screw that stays inside',
-    'common practice: 3 mm short of the far face',
+    'common practice: 3 mm (1/8 in) short of the far face',
     'most',
   ),
   longestSold: step(
@@ -127,7 +127,7 @@ export const screwSteps = {
   shankHole: step(
     'shankDrill',
     `diameter + ${(shankPlay / INCH) * 1000} thou`,
-    'drill for the shank, through the part screwed on: two thousandths of an inch of play',
+    'drill for the shank, through the part screwed on: two thousandths of an inch (0.05 mm) of play',
     `${CUSTOM}; the drill sold next above: from memory, ASME B94.11M and ISO 235`,
   ),
 } as const;
@@ -149,7 +149,7 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   gaugeFor: {
     takes: ['length'],
     gives: 'number',
-    says: 'No. 6 through 6 mm, No. 8 through 9 mm, No. 10 through more',
+    says: 'No. 6 through 6 mm (1/4 in), No. 8 through 9 mm (3/8 in), No. 10 through more',
     run: usualGauge,
   },
   shank: {
@@ -229,7 +229,7 @@ export const screwWarnings = [
   {
     when: 'behind >= 0 mm and behind < 3 mm',
     says: 'The point stops {behind} short of the far face.',
-    limit: '3 mm clear: common practice',
+    limit: '3 mm (1/8 in) clear: common practice',
     weight: 'mind',
   },
   {

@@ -277,7 +277,7 @@ export const screwStrength = defineCell({
     pushCounts: step(
       'count',
       `inDiameters >= 6 and diameter <= ${THICKEST} ? 1 : 0`,
-      '1 where the code allows a push sideways: 6 diameters deep, and up to 1/4 in thick',
+      '1 where the code allows a push sideways: 6 diameters deep, and up to 1/4 in (6.3 mm) thick',
       `${NDS}: penetration of at least 6 diameters; thicker fastenings have other formulas`,
     ),
     pushAllowed: step(
@@ -343,7 +343,7 @@ export const screwStrength = defineCell({
   inWords: [
     {
       when: `diameter > ${THICKEST}`,
-      says: 'Allowed is {pullAllowed} along its length. For a push sideways no figure stands here: the formulas end at 1/4 in. It draws out at {breaking} on average.',
+      says: 'Allowed is {pullAllowed} along its length. For a push sideways no figure stands here: the formulas end at 1/4 in (6.3 mm). It draws out at {breaking} on average.',
     },
     {
       when: 'inDiameters < 6',
@@ -357,7 +357,7 @@ export const screwStrength = defineCell({
   warnings: [
     {
       when: `diameter > ${THICKEST}`,
-      says: 'The sideways figures hold up to 1/4 in; this is {diameter}.',
+      says: 'The sideways figures hold up to 1/4 in (6.3 mm); this is {diameter}.',
       limit: `${NDS}: thicker fastenings have other formulas`,
       weight: 'stop',
     },
