@@ -119,7 +119,7 @@ function panelQuantities({ name, label }: Named): Derived[] {
       'APA concrete-form panel table, Douglas-fir, dry; thinner than 1/4 in (6.3 mm) by the ratio of its first row',
     from: (read) =>
       leastBendRadius(read.number(`${name}.thickness`), grain)?.value ??
-      issue(`the table of bend radii runs from 3 mm to 3/4 in; the ${label} is not between`),
+      issue(`the table of bend radii runs from 3 mm (1/8 in) to 3/4 in (19 mm); the ${label} is not between`),
   });
   return [
     fromHull(

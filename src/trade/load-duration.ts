@@ -75,7 +75,7 @@ export function strengthAt(kelvin: number, moisture: number): number {
 function between({ cold, hot }: { readonly cold: number; readonly hot: number }, kelvin: number): number {
   // A hair beyond is what rounding of a bound leaves.
   if (!(kelvin > COLD - 0.01 && kelvin < HOT + 0.01))
-    throw new Error('the change with temperature is printed from -50 °C to 50 °C');
+    throw new Error('the change with temperature is printed from -50 to 50 °C (-58 to 122 °F)');
   return kelvin < ROOM
     ? 1 + (cold * (ROOM - kelvin)) / (ROOM - COLD)
     : 1 + (hot * (kelvin - ROOM)) / (HOT - ROOM);

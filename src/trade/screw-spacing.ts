@@ -50,7 +50,8 @@ export function spacingByEurocode(
       freeEdge: 3,
     });
   }
-  if (density > 500) throw new Error('wood heavier than 500 kg/m³ must be drilled for its screws');
+  if (density > 500)
+    throw new Error('wood heavier than 500 kg/m³ (31 lb/ft³) must be drilled for its screws');
   if (density > 420) {
     return times({
       along: 7 + 8 * c,

@@ -179,7 +179,7 @@ describe('the ferry dory, by tape and table', () => {
     expect(boat.number('side.bendLimitAcross')).toBeCloseTo((0.61 / 6.35) * 6, 2);
     expect(boat.number('side.bendLimitAlong')).toBeCloseTo((1.524 / 6.35) * 6, 3);
     expect(deriveBoat(dory, { 'side.thickness': '25 mm' }).value('side.bendLimitAcross')).toMatchObject({
-      issue: 'the table of bend radii runs from 3 mm to 3/4 in; the side is not between',
+      issue: 'the table of bend radii runs from 3 mm (1/8 in) to 3/4 in (19 mm); the side is not between',
     });
   });
 });

@@ -36,8 +36,8 @@ describe('warmth', () => {
   });
 
   test('is refused beyond what is printed', () => {
-    expect(() => stiffnessAt(373.15)).toThrow('from -50 °C to 50 °C');
-    expect(() => strengthAt(200, 0.12)).toThrow('from -50 °C to 50 °C');
+    expect(() => stiffnessAt(373.15)).toThrow('from -50 to 50 °C (-58 to 122 °F)');
+    expect(() => strengthAt(200, 0.12)).toThrow('from -50 to 50 °C (-58 to 122 °F)');
   });
 });
 
