@@ -20,6 +20,7 @@ import {
   widthToBuy,
 } from './piece-plan';
 import type { Derived, Given, Read } from './quantity';
+import { roundPreset } from './round-preset';
 
 const PRACTICE = 'common practice, no source';
 
@@ -31,6 +32,7 @@ const given = (name: string, kind: KindId, meaning: string, source: string, limi
   meaning,
   source,
   ...limits,
+  ...(limits.presetFrom ? {} : roundPreset(kind, limits.preset)),
 });
 
 /** Which the yard sells; as many as a builder asks about. */
@@ -63,6 +65,7 @@ const yard: readonly Given[] = [
       'made up: write what your yard asks',
       {
         preset: '1500 /m³',
+        presetFrom: (read) => (read.inches() ? '3.50 /bd ft' : '1500 /m³'),
         min: '0 /m³',
         max: '100000 /m³',
         step: '50 /m³',
@@ -76,7 +79,6 @@ const yard: readonly Given[] = [
     'sold as 1220 by 2440 mm or 4 by 8 ft: common practice',
     {
       preset: '2440 mm',
-      presetFrom: (read) => (read.inches() ? '8 ft' : '2440 mm'),
       min: '500 mm',
       max: '4 m',
       step: '10 mm',
@@ -89,7 +91,6 @@ const yard: readonly Given[] = [
     'sold as 1220 by 2440 mm or 4 by 8 ft: common practice',
     {
       preset: '1220 mm',
-      presetFrom: (read) => (read.inches() ? '4 ft' : '1220 mm'),
       min: '300 mm',
       max: '3 m',
       step: '10 mm',

@@ -48,6 +48,8 @@ export interface Given extends Quantity {
   readonly step?: string;
   /** The answers offered when the kind is `choice`. */
   readonly options?: readonly Option[];
+  /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
+  readonly otherwise?: readonly { readonly kind: KindId; readonly says: string }[];
 }
 
 /** A quantity that follows from others. */

@@ -8,6 +8,7 @@ import type { KindId } from '../measure';
 import { plywood } from '../trade/plywood';
 import { timber } from '../trade/timber';
 import type { Given, Option } from './quantity';
+import { roundPreset } from './round-preset';
 
 export interface Size {
   readonly kind: KindId;
@@ -75,8 +76,11 @@ export const partKinds: readonly PartKind[] = [
     siding: size('thickness', '19 mm', '100 mm'),
     moulded: size('depth of the members', '70 mm', '300 mm', '20 mm'),
     aboveSheer: size('wood left above the sheer until it is trimmed', '25 mm', '1 m', '0 mm'),
-    limberWidth: size('width of the limbers on each side of the keelson', '1/2 in', '2 in'),
-    limberDrill: size('drill for the upper corners of the keelson’s slot', '1/2 in', '2 in'),
+    limberWidth: size('width of the limbers on each side of the keelson', '12 mm', '2 in'),
+    limberDrill: {
+      ...size('drill for the upper corners of the keelson’s slot', '12 mm', '2 in'),
+      kind: 'drill',
+    },
     screwClearance: {
       ...size('wood kept between screw heads and later cuts', '12.5 mm', '100 mm', '0 mm'),
       source: 'three diameters of a No. 8 screw, 0.164 in (4.2 mm); common practice, no source',
@@ -127,7 +131,7 @@ export function scantlingsOf(part: PartKind): Given[] {
     kind: spec.kind,
     meaning: `${spec.meaning} of the ${part.label}`,
     source: spec.source ?? PRACTICE,
-    preset: spec.preset,
+    ...roundPreset(spec.kind, spec.preset),
     min: spec.min,
     max: spec.max,
     step: spec.step,

@@ -6,7 +6,7 @@
  * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../boat';
-import { wordsOf } from '../measure';
+import { inchTwin, wordsOf } from '../measure';
 import { type Cell, type ChoiceSpec, type InputSpec, isHullStep } from './define';
 import { bySystem, type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
@@ -78,7 +78,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...written(instance.cell, key),
   };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
-  const twin = own === undefined ? spec.presetInch : ownInch;
+  const twin = own === undefined ? (spec.presetInch ?? twinOf(spec)) : ownInch;
   const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
   const linked =
     (link !== undefined &&
@@ -93,13 +93,35 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(min === undefined ? {} : { min }),
     ...(max === undefined ? {} : { max }),
     ...(step === undefined ? {} : { step }),
+    ...otherwise(instance.cell, key),
   };
 }
+
+/** What custom says in millimetres it says in inches too. */
+const twinOf = ({ kind, preset }: InputSpec | ChoiceSpec): string | undefined =>
+  kind === 'length' || kind === 'drill' ? inchTwin(preset) : undefined;
 
 /** How it is written, where that is not as all numbers are. */
 function written(cell: Cell, key: string): Pick<Given, 'manner'> {
   const manner = mannerOf(cell, key);
   return manner ? { manner } : {};
+}
+
+/** A condition that asks for one answer of one choice: `quoted == "length"`. */
+const ANSWER = /^(\w+) == "(\w+)"$/;
+
+/** Inputs of another kind that stand in this one's place under another answer of its choice, and where that is chosen. */
+function otherwise(cell: Cell, key: string): Pick<Given, 'otherwise'> {
+  const [, by = '', answer] = ANSWER.exec(cell.inputs[key]?.when ?? '') ?? [];
+  const chosen = cell.inputs[by];
+  if (!chosen || !isChoice(chosen) || typeof chosen.options === 'string') return {};
+  const all = chosen.options.flatMap(({ id, label }) => {
+    const other = id !== answer && Object.values(cell.inputs).find(({ when }) => when === `${by} == "${id}"`);
+    return other && other.kind !== cell.inputs[key]?.kind
+      ? [{ kind: other.kind, says: `choose “${label}” under “${chosen.label}”` }]
+      : [];
+  });
+  return all.length > 0 ? { otherwise: all } : {};
 }
 
 /** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */

@@ -87,7 +87,9 @@ const rows = {
   caliper: row('a length', 'm', 'length', 'mm', 'in'),
   // The same of a screw, which has a number too: `No. 8`.
   screwDiameter: row('a length', 'm', 'length', 'mm', 'in'),
-  // Sold in sizes (sold.ts): a hole's drill is the next below or above; a screw or a board is as long as it is sold.
+  // Sold in sizes (sold.ts): a plain hole is as wide as its drill; the drill of a
+  // screw's hole is the next below or above; a screw or a board is as long as it is sold.
+  drill: row('a length', 'm', 'length', 'mm', 'in'),
   pilotDrill: row('a length', 'm', 'length', 'mm', 'in'),
   shankDrill: row('a length', 'm', 'length', 'mm', 'in'),
   screwLength: row('a length', 'm', 'length', 'mm', 'in'),

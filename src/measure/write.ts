@@ -56,7 +56,9 @@ export interface WriteOptions extends Manner {
 export function write(value: number, kind: KindId, shown: Shown, options: WriteOptions = {}): Written {
   if (!Number.isFinite(value))
     return { text: 'no value', remainder: '', told: 'no value', spoken: 'no value', written: Number.NaN };
-  const sold = options.unit === undefined && !options.sign && shelfOf(kind)?.called(value, shown);
+  // A limit is no size that is bought.
+  const isSize = options.unit === undefined && !options.sign && options.bound === undefined;
+  const sold = isSize && shelfOf(kind)?.called(value, shown);
   if (sold) {
     const remainder = pastSold(value, sold.size, kind, shown);
     return { ...sold, remainder, told: sold.text + besides(remainder), written: value };

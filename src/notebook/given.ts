@@ -96,6 +96,11 @@ function limitOf(definition: Given, text: string | undefined, around: Surroundin
   return value;
 }
 
-function readNumber({ kind, meaning }: Given, text: string, around: Surroundings): Reading {
-  return read(text, { ...around, kind, field: meaning });
+function readNumber({ kind, meaning, otherwise = [] }: Given, text: string, around: Surroundings): Reading {
+  const readAs = (of: KindId) => read(text, { ...around, kind: of, field: meaning });
+  const reading = readAs(kind);
+  if (!isIssue(reading)) return reading;
+  // What would be right elsewhere is told where.
+  const fitting = otherwise.find((other) => !isIssue(readAs(other.kind)));
+  return fitting ? issue(`${reading.issue}; ${fitting.says}`) : reading;
 }

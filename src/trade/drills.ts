@@ -65,10 +65,17 @@ function inchDrill(metres: number, side: Side): SoldSize | undefined {
   return best;
 }
 
-function sixtyFourth(parts: number): SoldSize {
-  let [top, bottom] = [parts, 64];
+const sixtyFourth = (parts: number): SoldSize => ({ ...inWholes(parts), size: (parts * INCH) / 64 });
+
+/** `5/64 in`, `1/2 in`, `1 1/4 in`, from 64ths. */
+function inWholes(parts: number): Pick<SoldSize, 'text' | 'spoken'> {
+  const whole = Math.floor(parts / 64);
+  let [top, bottom] = [parts % 64, 64];
+  if (top === 0) return { text: `${whole} in`, spoken: whole === 1 ? '1 inch' : `${whole} inches` };
   while (top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
-  return { text: `${top}/${bottom} in`, spoken: `${top}/${bottom} of an inch`, size: (parts * INCH) / 64 };
+  return whole === 0
+    ? { text: `${top}/${bottom} in`, spoken: `${top}/${bottom} of an inch` }
+    : { text: `${whole} ${top}/${bottom} in`, spoken: `${whole} and ${top}/${bottom} inches` };
 }
 
 function numbered(inches: number, at: number): SoldSize {
@@ -89,6 +96,32 @@ function lettered(inches: number, at: number): SoldSize {
 export function drillFor(metres: number, side: Side, shown: Shown): SoldSize | undefined {
   return shown.length === 'mm' ? metricDrill(metres, side) : inchDrill(metres, side);
 }
+
+/** Bits for plain holes that sets hold, mm and 16ths of an inch. Common practice, no source. */
+export const bits = {
+  metric: [3, 4, 5, 6, 8, 10, 12, 14, 15, 16, 18, 20, 22, 25, 30, 35, 40, 50],
+  inch: [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 14, 16, 18, 20, 22, 24, 28, 32],
+} as const;
+
+const inMetres = {
+  metric: bits.metric.map((width) => width / 1000),
+  inch: bits.inch.map((parts) => (parts * INCH) / 16),
+};
+
+/** A bit for a plain hole is called as it is sold, where its own system is not the builder's too: 1/2 in stays so. */
+export const bitShelf: Shelf = {
+  called: (metres, { length }) => {
+    const among = (sizes: readonly number[]) => sizes.some((size) => Math.abs(size - metres) < HAIR);
+    const systems = length === 'mm' ? (['metric', 'inch'] as const) : (['inch', 'metric'] as const);
+    const sold = systems.find((system) => among(inMetres[system]));
+    if (sold === undefined) return undefined;
+    const figure = Number((metres * 1000).toFixed(3));
+    return sold === 'metric'
+      ? { text: `${figure} mm`, spoken: `${figure} millimetres`, size: metres }
+      : { ...inWholes(Math.round((metres / INCH) * 64)), size: metres };
+  },
+  sizes: ({ length }) => inMetres[length === 'mm' ? 'metric' : 'inch'],
+};
 
 /** How the drill of a pilot hole is called, and of a hole for the shank. */
 export const pilotShelf: Shelf = { called: (metres, shown) => drillFor(metres, 'below', shown) };

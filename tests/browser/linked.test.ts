@@ -285,7 +285,7 @@ test('the width of the limbers, typed in their cell, is the boat’s: the patter
     .toMatch(/no quantity "a"/);
   expect(await fieldNumber(page, 'frame.moulded')).toBe(70);
   await type(page, 'frame.limberWidth', '');
-  await holds(page, 'framePattern.limberWidth', '12.7 mm');
+  await holds(page, 'framePattern.limberWidth', '12 mm');
   // So is the depth of the members, typed at the pattern.
   await unfold(cell(page, 'limber'), 'more inputs');
   await type(page, 'frame.moulded', '45');

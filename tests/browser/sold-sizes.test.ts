@@ -21,7 +21,7 @@ test('a drill and a screw, in millimetres and in inches: headline, sentence, pro
   expect(await fasten.locator('.answer[data-quantity="fasten.pilot"] .remainder').innerText()).toBe(
     'exactly 0.079 in',
   );
-  expect(await said()).toContain('No. 6 screws, 3/4 in long');
+  expect(await said()).toContain('No. 6 screws, 7/8 in long');
   expect(await said()).toContain(
     'Holes: 5/64 in (exactly 0.079 in) for the thread, 9/64 in (exactly 0.140 in)',
   );
@@ -34,9 +34,9 @@ test('a drill and a screw, in millimetres and in inches: headline, sentence, pro
 
   // The keys go from screw to screw.
   await field(page, 'fasten.screwLength').press('ArrowUp');
-  await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('7/8 in');
-  await field(page, 'fasten.screwLength').press('ArrowUp');
   await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('1 in');
+  await field(page, 'fasten.screwLength').press('ArrowUp');
+  await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('1 1/4 in');
 
   await askForCard(page, 'fasten');
   const card = textOn(await printed(page, 'Letter'));
@@ -49,7 +49,7 @@ test('other units are no edit: what the shop’s sizes move is not told as moved
   await type(page, 'fasten.pitch', '70 mm');
   await expect.poll(() => page.locator('.ripple').first().innerText()).toContain('Screws along an edge');
   await choose(page, 'ft-in 1/16, lb');
-  await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('3/4 in');
+  await expect.poll(() => field(page, 'fasten.screwLength').inputValue()).toBe('7/8 in');
   await atRest(page);
   await type(page, 'fasten.pitch', '60 mm');
   await expect.poll(() => page.locator('.ripple').first().innerText()).toContain('screws to buy');

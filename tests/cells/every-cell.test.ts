@@ -29,6 +29,7 @@ import {
 import { cells } from '../../src/cells/all';
 import { collisions, setOut } from '../../src/drawing';
 import {
+  inchTwin,
   isIssue,
   kindOf,
   type KindId,
@@ -534,7 +535,7 @@ test('a length that nothing fills is round in the units of who reads it', () => 
   const ragged = cells.flatMap((cell) =>
     Object.entries(cell.inputs).flatMap(([key, spec]) => {
       if (isChoice(spec) || spec.kind !== 'length' || spec.from !== undefined) return [];
-      const preset = spec.presetInch ?? spec.preset;
+      const preset = spec.presetInch ?? inchTwin(spec.preset) ?? spec.preset;
       const { text, remainder } = write(limitOf('length', preset, 0), 'length', feet, { within: 0.0004 });
       return remainder === '' ? [] : [`${cell.id}.${key}: ${preset} is ${text}, ${remainder}`];
     }),

@@ -5,6 +5,7 @@ import { squareCheck } from '../../src/cells/frames/square-check';
 import { stemCheck } from '../../src/cells/frames/stem-check';
 import { strongback } from '../../src/cells/frames/strongback';
 import { transomCut } from '../../src/cells/frames/transom-cut';
+import { plainShown } from '../../src/measure';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 
@@ -146,13 +147,17 @@ export const rows: readonly Check[] = [
     id: 'L24',
     cell: 'stemCheck',
     what: 'lengths from the transom’s corners to the stem that are accepted as true differ by at most',
-    input: 'no entry typed',
+    input: 'no entry typed, in feet and inches',
     expected: [0.125],
     unit: 'in',
     tolerance: 1e-9,
     source: 'common practice, no source',
     known: 'common practice',
-    obtain: () => [inches(tryCell(stemCheck).number('accepted'))],
+    obtain: () => [
+      inches(
+        tryCell(stemCheck, {}, starter('ferry-dory')!, { ...plainShown, length: 'feet' }).number('accepted'),
+      ),
+    ],
   },
   {
     id: 'L25',

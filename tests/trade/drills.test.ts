@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { plainShown, type Shown } from '../../src/measure';
-import { drillFor, letterDrills, numberDrills } from '../../src/trade/drills';
+import { bits, bitShelf, drillFor, letterDrills, numberDrills } from '../../src/trade/drills';
 import { screwSize, shankPlay } from '../../src/trade/screws';
 
 const INCH = 0.0254;
@@ -97,5 +97,26 @@ describe('the drill for a hole', () => {
     expect(drillFor(0.0004, 'below', plainShown)).toBeUndefined();
     expect(drillFor(0.02, 'above', plainShown)).toBeUndefined();
     expect(drillFor(0.0145, 'above', inches)).toBeUndefined();
+  });
+});
+
+describe('bits for plain holes', () => {
+  test('are called as they are sold, in the system chosen and with the names of the other', () => {
+    expect(bitShelf.called(0.012, plainShown)?.text).toBe('12 mm');
+    expect(bitShelf.called(0.5 * INCH, inches)).toMatchObject({ text: '1/2 in', spoken: '1/2 of an inch' });
+    expect(bitShelf.called(1.25 * INCH, inches)?.text).toBe('1 1/4 in');
+    expect(bitShelf.called(2 * INCH, inches)?.text).toBe('2 in');
+    expect(bitShelf.called(0.012, inches)?.text).toBe('12 mm');
+    expect(bitShelf.called(0.5 * INCH, plainShown)?.text).toBe('1/2 in');
+    expect(bitShelf.called(0.0135, plainShown)).toBeUndefined();
+  });
+
+  test('every one has a name of whole millimetres or of sixteenths at most', () => {
+    for (const width of bits.metric)
+      expect(bitShelf.called(width / 1000, plainShown)?.text).toBe(`${width} mm`);
+    for (const parts of bits.inch)
+      expect(bitShelf.called((parts * INCH) / 16, inches)?.text).toMatch(
+        /^(\d |(?=\d\/|1\d\/))?(\d+\/(2|4|8|16) )?in$/,
+      );
   });
 });

@@ -16,6 +16,7 @@ import {
   piecesInHand,
   thicknessKey,
 } from './frame-in-hand';
+import { limberDrill } from './limber-drill';
 import { framePatterns } from './frame-patterns';
 import { frameView } from './frame-view';
 
@@ -118,8 +119,8 @@ export const framePattern = defineCell({
     },
     keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
     keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
-    limberWidth: size('Limber width, each side', 'frame.limberWidth', '1/2 in', '2 in'),
-    holeDiameter: size('Drill at the slot’s corners', 'frame.limberDrill', '1/2 in', '2 in'),
+    limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
+    holeDiameter: limberDrill({ seldom: true }),
     logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
     logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
     clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),

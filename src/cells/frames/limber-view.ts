@@ -15,7 +15,7 @@ export interface LimberSeen {
   readonly deadrise: number;
 }
 
-export function limberView(v: LimberSeen, say: (metres: number) => string): Drawing {
+export function limberView(v: LimberSeen, say: (metres: number) => string, drill: string): Drawing {
   const out = mm(v.holeFromCentre);
   const up = mm(v.holeAboveBottom);
   const radius = mm(v.holeDiameter) / 2;
@@ -54,7 +54,7 @@ export function limberView(v: LimberSeen, say: (metres: number) => string): Draw
             run: 'vertical',
           }),
       label([half * 0.5, depth * 0.6], 'keelson', { toward: 's' }),
-      label([-out - radius * 0.6, up], `${say(v.holeDiameter)} drill`, { toward: 'nw' }),
+      label([-out - radius * 0.6, up], `${drill} drill`, { toward: 'nw' }),
       note('Looking forward; port and starboard alike.'),
     ],
   });

@@ -1,6 +1,7 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
 import { choice, defineCell, input, step } from '../define';
 import { cutLimits, cutWarnings, limitWords } from './cut-limits';
+import { limberDrill } from './limber-drill';
 import { limberView } from './limber-view';
 import { slopeOfLine } from './slope-input';
 
@@ -34,28 +35,23 @@ export const limber = defineCell({
     limberWidth: input('length', 'Limber width, each side', {
       from: 'frame.limberWidth',
       ofBoat: true,
-      preset: '1/2 in',
+      preset: '12 mm',
       min: '3 mm',
       max: '2 in',
-      step: '1/16 in',
+      step: '1 mm',
       slider: true,
       note: 'how far the slot runs on beyond the keelson on each side; common practice, no source',
     }),
-    holeDiameter: input('length', 'Drill at the slot’s corners', {
-      from: 'frame.limberDrill',
+    holeDiameter: limberDrill({
       ofBoat: true,
-      preset: '1/2 in',
-      min: '3 mm',
-      max: '2 in',
-      step: '1/16 in',
       slider: true,
       note: 'rounds the two inner corners of the slot; common practice, no source',
     }),
     kerf: input('length', 'Saw kerf', {
-      preset: '1/8 in',
+      preset: '3 mm',
       min: '0.5 mm',
       max: '1 in',
-      step: '1/64 in',
+      step: '0.5 mm',
       note: 'saw a scrap and measure; a wide cutter set takes fewer passes',
     }),
     frameDepth: input('length', 'Depth of the members', {
@@ -368,5 +364,5 @@ export const limber = defineCell({
     },
   ],
   lights: ['keelson', '{frame}'],
-  draw: (v, on) => limberView(v, (metres) => on.say(metres, 'length')),
+  draw: (v, on) => limberView(v, (metres) => on.say(metres, 'length'), on.say(v.holeDiameter, 'drill')),
 });

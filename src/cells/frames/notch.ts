@@ -54,7 +54,7 @@ export const notch = defineCell({
       'up or down the side; measure the piece that goes in',
     ),
     kerf: input('length', 'Saw kerf', {
-      preset: '1/8 in',
+      preset: '3 mm',
       min: '0.5 mm',
       max: '1 in',
       step: '1/64 in',
@@ -62,7 +62,7 @@ export const notch = defineCell({
     }),
     land: input('length', 'Wood left between two cuts, at most', {
       bound: 'most',
-      preset: '3/16 in',
+      preset: '5 mm',
       min: '0.5 mm',
       max: '1 in',
       step: '1/64 in',

@@ -26,7 +26,7 @@ export const stemCheck = defineCell({
     portLength: taped('Port corner to the stem'),
     starboardLength: taped('Starboard corner to the stem'),
     accepted: input('length', 'Difference accepted as true', {
-      preset: '1/8 in',
+      preset: '3 mm',
       min: '0.1 mm',
       max: '50 mm',
       step: '0.5 mm',

@@ -110,7 +110,8 @@ export const transomCut = defineCell({
     }),
     radius: input('length', 'Radius in the corners', {
       seldom: true,
-      preset: '1 1/2 in',
+      preset: '40 mm',
+      presetInch: '1 1/2 in',
       min: '0 mm',
       max: '6 in',
       step: '1/4 in',

@@ -156,7 +156,7 @@ export const fair = defineCell({
     mostWedge: input('length', 'Thickest wedge worth gluing on', {
       bound: 'most',
       seldom: true,
-      preset: '1 in',
+      preset: '25 mm',
       min: '1 mm',
       max: '100 mm',
       step: '1 mm',

@@ -48,7 +48,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Board`,
       lengthOf(`${name}: length of its boards`, {
         ...ofBoat('boardLength'),
-        preset: '8 ft',
+        preset: '2.4 m',
         min: '300 mm',
         max: '12 m',
         step: '100 mm',
@@ -58,7 +58,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Port`,
       lengthOf(`${name}: first board to port`, {
         ...ofBoat('portFirst'),
-        preset: '8 ft',
+        preset: '2.4 m',
         min: '10 mm',
         max: '100 m',
       }),
@@ -67,7 +67,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Starboard`,
       lengthOf(`${name}: first board to starboard`, {
         ...ofBoat('starboardFirst'),
-        preset: '6 ft',
+        preset: '1.8 m',
         min: '10 mm',
         max: '100 m',
       }),

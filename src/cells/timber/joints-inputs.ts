@@ -23,20 +23,20 @@ const ofPlan = <K extends KindId>(
 export const jointInputs = {
   part: choice('Long timber', { options: longPartOptions, preset: 'sheerClamp' }),
   boardLength: ofPlan('length', 'Length of one board', '{part}.boardLength', {
-    preset: '8 ft',
+    preset: '2.4 m',
     min: '300 mm',
     max: '12 m',
     step: '100 mm',
   }),
   portFirst: ofPlan('length', 'First board to port', '{part}.portFirst', {
-    preset: '8 ft',
+    preset: '2.4 m',
     min: '10 mm',
     max: '100 m',
     step: '10 mm',
     note: 'from its after end, taper and trimming included; type another and see where the joints go',
   }),
   starboardFirst: ofPlan('length', 'First board to starboard', '{part}.starboardFirst', {
-    preset: '6 ft',
+    preset: '1.8 m',
     min: '10 mm',
     max: '100 m',
     step: '10 mm',

@@ -62,6 +62,7 @@ export const costInputs = {
   gluePrice: input('pricePerMass', 'Price of the glue', {
     seldom: true,
     preset: '20 /kg',
+    presetInch: '9 /lb',
     min: '0 /kg',
     max: '1000 /kg',
     step: '1 /kg',

@@ -2,6 +2,7 @@
 import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Hull } from '../../boat';
 import { frameStandsQuantities, sideOf, stands } from '../../boat/frame-stands';
+import { limberDrill } from '../frames/limber-drill';
 import { stiffnessBored } from '../../trade/bored';
 import type { KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../define';
@@ -207,8 +208,8 @@ export const screwMap = defineCell({
     },
     keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
     keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
-    limberWidth: size('Limber width, each side', 'frame.limberWidth', '1/2 in', '2 in'),
-    holeDiameter: size('Drill at the slot’s corners', 'frame.limberDrill', '1/2 in', '2 in'),
+    limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
+    holeDiameter: limberDrill({ seldom: true }),
     logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
     logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
     clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),

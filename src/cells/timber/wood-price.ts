@@ -22,6 +22,7 @@ export const byVolume = (label: string, more: More) =>
   input('timberPrice', label, {
     ...more,
     preset: '1500 /m³',
+    presetInch: '3.50 /bd ft',
     min: '0 /m³',
     max: '100000 /m³',
     step: '50 /m³',

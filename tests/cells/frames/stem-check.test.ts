@@ -1,12 +1,12 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { starter, starters } from '../../../src/boat';
+import { demoBoat, starter, starters } from '../../../src/boat';
 import { plainInstance } from '../../../src/cells';
 import { stemCheck } from '../../../src/cells/frames/stem-check';
 import { strongback } from '../../../src/cells/frames/strongback';
 import { runSteps } from '../../../src/cells/steps';
 import { distance, type Vec3 } from '../../../src/kernel';
-import { isIssue, plainShown } from '../../../src/measure';
+import { isIssue, plainShown, type Shown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';
 import { createGraph } from '../../../src/notebook/graph';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -89,16 +89,28 @@ describe('stem', () => {
     expect(one.warnings[0]?.says).toContain('its starboard corner');
   });
 
-  test('lengths that differ by 1/8 in are accepted, by more are not', () => {
-    const within = tried({ portLength: '4031 mm', starboardLength: '4031 mm + 1/8 in' });
-    expect(within.words).toContain('accepted as true');
-    expect(within.warnings).toStrictEqual([]);
-    expect(tried({ portLength: '4031 mm', starboardLength: '4031 mm + 9/64 in' }).words).toContain('to port');
+  test('lengths that differ by 3 mm, or by 1/8 in on a tape in inches, are accepted, by more are not', () => {
+    const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '' };
+    for (const [shown, least, more] of [
+      [plainShown, '3 mm', '3.1 mm'],
+      [feet, '1/8 in', '9/64 in'],
+    ] as const) {
+      const off = (by: string) =>
+        tryCell(
+          stemCheck,
+          { ...typed, portLength: '4031 mm', starboardLength: `4031 mm + ${by}` },
+          demoBoat,
+          shown,
+        );
+      expect(off(least).words).toContain('accepted as true');
+      expect(off(least).warnings).toStrictEqual([]);
+      expect(off(more).words).toContain('to port');
+    }
   });
 
   test('what the accepted difference hides grows as the stern narrows', () => {
     const wide = tried({ portLength: '4031 mm', starboardLength: '4031 mm' });
-    expect(wide.number('acceptedOff')).toBeCloseTo((0.003175 * 4.031) / 1, 12);
+    expect(wide.number('acceptedOff')).toBeCloseTo((0.003 * 4.031) / 1, 12);
     const narrow = tried({ cornerOut: '100 mm' });
     expect(narrow.warnings.map((one) => one.says).join(' ')).toContain('trust the string');
   });

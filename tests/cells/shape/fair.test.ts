@@ -132,13 +132,13 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(most('duck')).toBe('frame2');
   });
 
-  test('would take a wedge thicker than an inch: correction x cosine of the flare', () => {
+  test('would take a wedge thicker than 25 mm: correction x cosine of the flare', () => {
     const flare = Math.atan2(801 - 543, 631 - 83);
     expect(tried.number('lean')).toBeCloseTo(flare, 12);
     expect(tried.number('wedge')).toBeCloseTo(tried.number('correction') * Math.cos(flare), 12);
     expect(tried.number('wedgeLength')).toBeCloseTo(Math.hypot(801 - 543, 631 - 83) / 1000, 12);
     expect(says(tried)).toMatch(
-      /^.*If frame 2 is built already, 4\d\.\d mm of wood .* more than 25\.4 mm: make a new one\./,
+      /^.*If frame 2 is built already, 4\d\.\d mm of wood .* more than 25 mm: make a new one\./,
     );
     const leanAfter = Math.atan2(801 - 543 + 1000 * tried.number('correction'), 631 - 83);
     expect(tried.number('leanAfter')).toBeCloseTo(leanAfter, 12);
@@ -154,15 +154,15 @@ describe('the dory with one half-breadth read 50 mm short', () => {
     expect(tried.number('volumeChange')).toBeGreaterThan(0);
   });
 
-  test('offers the number put right, a wedge of an inch, and the least mend', () => {
+  test('offers the number put right, a wedge of 25 mm, and the least mend', () => {
     const [right, wedge, mend, ...more] = offersOn(misread);
     expect(more).toStrictEqual([]);
     expect(right!.label).toMatch(/^frame 2, sheer: 5\d(\.\d)? mm outboard$/);
     expect(Object.keys(right!.changes)).toStrictEqual(['frame2.sheer.halfBreadth']);
     expect(withOffer(misread, right!.changes, 'frame2.sheer.halfBreadth')).toBeCloseTo(0.851, 2);
     expect(withOffer(misread, right!.changes, 'fair.suspect')).toBe('none');
-    // An inch square to the side is an inch / cos(flare) outboard.
-    const out = 25.4 / Math.cos(Math.atan2(801 - 543, 631 - 83));
+    // 25 mm square to the side is 25 mm / cos(flare) outboard.
+    const out = 25 / Math.cos(Math.atan2(801 - 543, 631 - 83));
     expect(withOffer(misread, wedge!.changes, 'frame2.sheer.halfBreadth')).toBeCloseTo(0.801 + out / 1000, 4);
     expect(Object.keys(mend!.changes)).toHaveLength(tried.number('mendCount'));
     expect(withOffer(misread, mend!.changes, 'fair.hollowCount')).toBe(0);
@@ -238,16 +238,16 @@ describe('the dory with one half-breadth read 50 mm short', () => {
       kind: 'length',
       before: 0.07,
     });
-    expect(deep!.after).toBeNear(0.07 + 0.0254, 1e-12);
+    expect(deep!.after).toBeNear(0.07 + 0.025, 1e-12);
     expect(left!.label).toContain('loses the same taper inside');
     expect(left!.before).toBe(0.07);
-    expect(left!.after).toBeNear(0.07 - 0.0254, 1e-12);
+    expect(left!.after).toBeNear(0.07 - 0.025, 1e-12);
     // A side no deeper than the wedge can't lose as much inside; planing takes from the depth at once.
     expect(offersOn(misread, { moulded: '25 mm' })[1]!.effects).toHaveLength(5);
     const [, cut] = offersOn(withSheer(plan, 'frame 2', 901));
     expect(cut!.label).toContain('a cut of');
     expect(cut!.effects!).toHaveLength(5);
-    expect(cut!.effects![4]!.after).toBeNear(0.07 - 0.0254, 1e-12);
+    expect(cut!.effects![4]!.after).toBeNear(0.07 - 0.025, 1e-12);
     const notes = wedgeOn(misread).shapes.flatMap((shape) => (shape.shape === 'note' ? [shape.text] : []));
     expect(notes).toContainEqual(
       expect.stringMatching(/^The same taper off the inner edge keeps the frame side 70 mm deep; 22\.\d mm/),

@@ -168,6 +168,9 @@ export const shop: Printed = {
   'embedment.lowestTwentieth': 1.645,
   ...listed('drills.numberDrills', numbers),
   ...listed('drills.letterDrills', letters),
+  // Common practice, no source: mm, and 16ths of an inch.
+  ...listed('drills.bits.metric', '3 4 5 6 8 10 12 14 15 16 18 20 22 25 30 35 40 50'),
+  ...listed('drills.bits.inch', '2 3 4 5 6 7 8 9 10 11 12 14 16 18 20 22 24 28 32'),
   ...listed('lengths-sold.screwLengths.metric', '12 16 20 25 30 35 40 45 50 60 70 80 90 100 120', MM),
   ...listed('lengths-sold.screwLengths.inch', '.5 .625 .75 .875 1 1.25 1.5 1.75 2 2.25 2.5 3 3.5 4 4.5', IN),
   ...listed(

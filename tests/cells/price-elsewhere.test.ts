@@ -1,0 +1,40 @@
+/** A price of another kind than the field's is refused with the way to where that kind is asked. */
+import { expect, test } from 'vitest';
+import { demoBoat } from '../../src/boat';
+import { boards } from '../../src/cells/timber/boards';
+import { laminate } from '../../src/cells/timber/laminate';
+import { plainShown, type Shown } from '../../src/measure';
+import { tryCell } from './try-cell';
+
+const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '$' };
+
+const fields = [
+  [boards, 'Prices are', { volume: 'priceA', length: 'perLengthA', each: 'eachA' }],
+  [laminate, 'Wood is priced', { volume: 'price', length: 'perLength', each: 'each' }],
+] as const;
+const typed = { volume: '1500/m³', length: '0.89/ft', each: '6.49 each' } as const;
+const labels = { volume: 'by volume', length: 'per foot or metre', each: 'per board' } as const;
+const ways = ['volume', 'length', 'each'] as const;
+
+test.each(fields)('$id', (cell, choice, keys) => {
+  for (const shown of [plainShown, feet])
+    for (const asked of ways)
+      for (const said of ways) {
+        const tried = tryCell(cell, { quoted: asked, [keys[asked]]: typed[said] }, demoBoat, shown);
+        const way = said === asked ? '' : `; choose “${labels[said]}” under “${choice}”`;
+        expect(tried.issues[keys[asked]]?.replace(/^.*?(?=; choose|$)/, '') ?? '').toBe(way);
+      }
+});
+
+test.each(fields)(
+  '$id: what is asked nowhere is refused without a way, a bare number is taken',
+  (cell, _, keys) => {
+    for (const shown of [plainShown, feet]) {
+      const of = (text: string) => tryCell(cell, { quoted: 'volume', [keys.volume]: text }, demoBoat, shown);
+      expect(of('20/kg').issues[keys.volume]).toMatch(/"20\/kg" is a price per mass$/);
+      expect(of('plenty').issues[keys.volume]).not.toContain('choose');
+      expect(of('6.49').issues[keys.volume]).toBeUndefined();
+      expect(of('$5').issues[keys.volume]).toContain('choose “per board”');
+    }
+  },
+);
