@@ -19,12 +19,13 @@ import {
   timberPieces,
   widthToBuy,
 } from './piece-plan';
+import { BOARDS_QUOTED, pricedOtherwise } from './price-ways';
 import type { Derived, Given, Read } from './quantity';
 import { roundPreset } from './round-preset';
 
 const PRACTICE = 'common practice, no source';
 
-type Limits = Pick<Given, 'preset' | 'presetFrom' | 'min' | 'max' | 'step'>;
+type Limits = Pick<Given, 'preset' | 'presetFrom' | 'min' | 'max' | 'step' | 'otherwise'>;
 
 const given = (name: string, kind: KindId, meaning: string, source: string, limits: Limits): Given => ({
   name,
@@ -66,6 +67,7 @@ const yard: readonly Given[] = [
       {
         preset: '1500 /m³',
         presetFrom: (read) => (read.inches() ? '3.50 /bd ft' : '1500 /m³'),
+        otherwise: pricedOtherwise('timberPrice', BOARDS_QUOTED),
         min: '0 /m³',
         max: '100000 /m³',
         step: '50 /m³',

@@ -46,6 +46,8 @@ export interface InputSpec {
   readonly slider?: boolean;
   /** Kept out of sight until asked for: what a builder seldom touches. */
   readonly seldom?: boolean;
+  /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
+  readonly otherwise?: Given['otherwise'];
   /**
    * Asked, shown and printed only where this comparison over the cell's other choices and inputs is true, because
    * nothing comes of it elsewhere: `curve == "chord"`. What is written in it stays.

@@ -93,7 +93,7 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(min === undefined ? {} : { min }),
     ...(max === undefined ? {} : { max }),
     ...(step === undefined ? {} : { step }),
-    ...otherwise(instance.cell, key),
+    ...(spec.otherwise && { otherwise: spec.otherwise }),
   };
 }
 
@@ -105,23 +105,6 @@ const twinOf = ({ kind, preset }: InputSpec | ChoiceSpec): string | undefined =>
 function written(cell: Cell, key: string): Pick<Given, 'manner'> {
   const manner = mannerOf(cell, key);
   return manner ? { manner } : {};
-}
-
-/** A condition that asks for one answer of one choice: `quoted == "length"`. */
-const ANSWER = /^(\w+) == "(\w+)"$/;
-
-/** Inputs of another kind that stand in this one's place under another answer of its choice, and where that is chosen. */
-function otherwise(cell: Cell, key: string): Pick<Given, 'otherwise'> {
-  const [, by = '', answer] = ANSWER.exec(cell.inputs[key]?.when ?? '') ?? [];
-  const chosen = cell.inputs[by];
-  if (!chosen || !isChoice(chosen) || typeof chosen.options === 'string') return {};
-  const all = chosen.options.flatMap(({ id, label }) => {
-    const other = id !== answer && Object.values(cell.inputs).find(({ when }) => when === `${by} == "${id}"`);
-    return other && other.kind !== cell.inputs[key]?.kind
-      ? [{ kind: other.kind, says: `choose “${label}” under “${chosen.label}”` }]
-      : [];
-  });
-  return all.length > 0 ? { otherwise: all } : {};
 }
 
 /** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */

@@ -16,18 +16,25 @@ const typed = { volume: '1500/m³', length: '0.89/ft', each: '6.49 each' } as co
 const labels = { volume: 'by volume', length: 'per foot or metre', each: 'per board' } as const;
 const ways = ['volume', 'length', 'each'] as const;
 
-test.each(fields)('$id', (cell, choice, keys) => {
-  for (const shown of [plainShown, feet])
-    for (const asked of ways)
-      for (const said of ways) {
-        const tried = tryCell(cell, { quoted: asked, [keys[asked]]: typed[said] }, demoBoat, shown);
-        const way = said === asked ? '' : `; choose “${labels[said]}” under “${choice}”`;
-        expect(tried.issues[keys[asked]]?.replace(/^.*?(?=; choose|$)/, '') ?? '').toBe(way);
-      }
+const cases = fields.flatMap(([cell, choice, keys]) =>
+  ways.map((asked) => [cell.id, labels[asked], { cell, choice, keys, asked }] as const),
+);
+
+test.each(cases)('%s, asked %s', (_, _asked, { cell, choice, keys, asked }) => {
+  for (const said of ways) {
+    const tried = tryCell(cell, { quoted: asked, [keys[asked]]: typed[said] });
+    const way = said === asked ? '' : `; choose “${labels[said]}” under “${choice}”`;
+    expect(tried.issues[keys[asked]]?.replace(/^.*?(?=; choose|$)/, '') ?? '').toBe(way);
+  }
+});
+
+test('so it is in the field of the boat, which *boards* shows', () => {
+  const { issues } = tryCell(boards, { 'lumber.priceA': '6.49 each' });
+  expect(issues['priceA']).toMatch(/choose “per board” under “Prices are”$/);
 });
 
 test.each(fields)(
-  '$id: what is asked nowhere is refused without a way, a bare number is taken',
+  '%#: what is asked nowhere is refused without a way, a bare number is taken',
   (cell, _, keys) => {
     for (const shown of [plainShown, feet]) {
       const of = (text: string) => tryCell(cell, { quoted: 'volume', [keys.volume]: text }, demoBoat, shown);

@@ -2,6 +2,7 @@
 import type { Option } from '../../boat';
 import { longParts } from '../../boat/piece-plan';
 import { soldKeys, soldLengths } from '../../boat/piece-plan-quantities';
+import { BOARDS_QUOTED } from '../../boat/price-ways';
 import { choice, type FormulaStep, input, type InputSpec, step } from '../define';
 import { soldLength } from '../lumber-sold';
 import { partKeys } from './boards-plan';
@@ -108,10 +109,14 @@ const sold = soldKeys.flatMap((key, at) => {
     ],
     [
       `price${key}`,
-      byVolume(`Board ${at + 1}: price by volume`, { from: `lumber.price${key}`, ofBoat: true }),
+      byVolume(`Board ${at + 1}: price by volume`, {
+        under: BOARDS_QUOTED,
+        from: `lumber.price${key}`,
+        ofBoat: true,
+      }),
     ],
-    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`)],
-    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key])],
+    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`, { under: BOARDS_QUOTED })],
+    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key], { under: BOARDS_QUOTED })],
   ] as const;
 });
 
@@ -120,7 +125,7 @@ const asInputs = (pairs: readonly (readonly [string, InputSpec])[]) =>
 
 export const boardsInputs = {
   ...asInputs(ofParts.filter(([, spec]) => !('seldom' in spec))),
-  quoted: quotedAs('Prices are'),
+  quoted: quotedAs(BOARDS_QUOTED),
   pricedFor: choice('Priced for', {
     options: [...longParts, { id: 'other', label: 'other parts' }],
     preset: 'keelson',

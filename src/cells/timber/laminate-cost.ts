@@ -6,6 +6,7 @@ import { evenPitchOver, usualPitchOver } from './laminate-glue';
 import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from './wood-price';
 
 const GEOMETRY = 'geometry';
+const QUOTED = 'Wood is priced';
 const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
@@ -31,10 +32,10 @@ export const costInputs = {
     step: '0.5 mm',
     note: 'common practice: both faces together',
   }),
-  quoted: quotedAs('Wood is priced', { seldom: true }),
-  price: byVolume('Price of the wood', { seldom: true }),
-  perLength: byLength('Price of the wood by length', { seldom: true }),
-  each: byBoard('Price of one board', '7', { seldom: true }),
+  quoted: quotedAs(QUOTED, { seldom: true }),
+  price: byVolume('Price of the wood', { under: QUOTED, seldom: true }),
+  perLength: byLength('Price of the wood by length', { under: QUOTED, seldom: true }),
+  each: byBoard('Price of one board', '7', { under: QUOTED, seldom: true }),
   boardThickness: input('length', 'Thickness of the board priced', {
     ...ofBoard,
     preset: '19 mm',

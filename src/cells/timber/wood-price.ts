@@ -1,4 +1,5 @@
 /** Prices of boards as yards quote them, each brought to a price per volume. */
+import { pricedOtherwise, priceWays } from '../../boat/price-ways';
 import { choice, type ChoiceSpec, input, type InputSpec, step } from '../define';
 
 const MADE_UP = 'made up: write what your yard asks';
@@ -7,19 +8,17 @@ const MADE_UP = 'made up: write what your yard asks';
 export const quotedAs = (label: string, more: Pick<ChoiceSpec, 'seldom'> = {}): ChoiceSpec =>
   choice(label, {
     ...more,
-    options: [
-      { id: 'volume', label: 'by volume' },
-      { id: 'length', label: 'per foot or metre' },
-      { id: 'each', label: 'per board' },
-    ],
+    options: priceWays.map(({ id, label: way }) => ({ id, label: way })),
     preset: 'volume',
     note: 'as your yard quotes them',
   });
 
-type More = Pick<InputSpec, 'from' | 'ofBoat' | 'seldom'>;
+/** `under` is the label of the cell's choice of a way. */
+type More = Pick<InputSpec, 'from' | 'ofBoat' | 'seldom'> & { readonly under: string };
 
-export const byVolume = (label: string, more: More) =>
+export const byVolume = (label: string, { under, ...more }: More) =>
   input('timberPrice', label, {
+    otherwise: pricedOtherwise('timberPrice', under),
     ...more,
     preset: '1500 /m³',
     presetInch: '3.50 /bd ft',
@@ -30,8 +29,9 @@ export const byVolume = (label: string, more: More) =>
     when: 'quoted == "volume"',
   });
 
-export const byLength = (label: string, more: More = {}) =>
+export const byLength = (label: string, { under, ...more }: More) =>
   input('pricePerLength', label, {
+    otherwise: pricedOtherwise('pricePerLength', under),
     ...more,
     preset: '3 /m',
     presetInch: '0.90 /ft',
@@ -42,8 +42,9 @@ export const byLength = (label: string, more: More = {}) =>
     when: 'quoted == "length"',
   });
 
-export const byBoard = (label: string, preset: string, more: More = {}) =>
+export const byBoard = (label: string, preset: string, { under, ...more }: More) =>
   input('money', label, {
+    otherwise: pricedOtherwise('money', under),
     ...more,
     preset,
     min: '0',
