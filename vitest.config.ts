@@ -20,7 +20,10 @@ export default defineConfig({
           exclude: ['tests/browser/**', 'tests/dom/**'],
           env: { TZ: 'UTC' },
           sequence: { groupOrder: 0 },
-          // Two at the least, where vitest by itself would leave one of two cores idle.
+          // Pure enough to share their modules: to read them anew for each file took as long as half the tests. Two at
+          // the least, where vitest by itself would leave one of two cores idle.
+          isolate: false,
+          setupFiles: 'tests/shelves.ts',
           maxWorkers: Math.max(2, availableParallelism() - 1),
           // Properties tried on many boats take their time on a slow machine; nothing here is a test of speed.
           testTimeout: 30_000,

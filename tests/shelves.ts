@@ -1,0 +1,7 @@
+/**
+ * Puts up all sizes sold before each file of unit tests. The files share their modules, so whichever cells a worker has
+ * met before, each finds the same.
+ */
+import '../src/cells/lumber-sold';
+import '../src/cells/packs-sold';
+import '../src/cells/timber/screw-choice';
