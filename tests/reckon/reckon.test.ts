@@ -79,13 +79,13 @@ describe('what is printed', () => {
   });
 });
 
-// Closed forms on the presets of the dory: 18 x 90 mm keelson, boards of 8 ft, 1 in 8; limber and drill 1/2 in.
+// Closed forms on the presets of the dory: 18 x 90 mm keelson, boards of 8 ft, 1 in 8; limber and drill 12 mm.
 test.each([
   ['scarf.taper', MM, 144],
   ['scarf.glueFace', MM, 18 * Math.sqrt(65)],
-  ['limber.slotWidth', MM, 90 + 25.4],
-  ['limber.holeFromCentre', MM, 45 + 12.7 - 6.35],
-  ['limber.holeAboveBottom', MM, 18 - 6.35],
+  ['limber.slotWidth', MM, 90 + 2 * 12],
+  ['limber.holeFromCentre', MM, 45 + 12 - 6],
+  ['limber.holeAboveBottom', MM, 18 - 6],
   ['limber.cutDepth', MM, 18],
   ['laminate.springBack', 1, 1 / 4],
 ] as const)('%s of the ferry dory follows from its presets', (name, unit, expected) => {
