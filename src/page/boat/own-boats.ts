@@ -14,10 +14,15 @@ export function useOwnBoats({
   book,
   sheet,
   boatsOpen,
+  keeping,
 }: Bench): readonly [boats: OwnBoat[], look: () => void] {
   const see = () => (shelf ? ownBoats(shelf) : []);
   const [boats, setBoats] = useState(see);
-  const look = () => setBoats(see());
+  const look = () => {
+    // The boat in hand is on the shelf only once the pause after her first edit is over.
+    keeping.save();
+    setBoats(see());
+  };
   useEffect(() => {
     addEventListener('storage', look);
     return () => removeEventListener('storage', look);
