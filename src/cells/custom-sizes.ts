@@ -1,17 +1,21 @@
 /** Sizes and spacings of custom in steps: each round in the system of who works by it. */
-import { choice } from './define';
+import { choice, type ChoiceSpec } from './define';
+
+/** A choice between the systems that the trade buys and measures in; it goes by the units that the builder works in. */
+export const bySystemChosen = (label: string): ChoiceSpec =>
+  choice(label, {
+    seldom: true,
+    options: [
+      { id: 'mm', label: 'millimetres' },
+      { id: 'inch', label: 'inches' },
+    ],
+    preset: 'mm',
+    presetInch: 'inch',
+    note: 'as the units chosen',
+  });
 
 /** Which system they are said in; a cell that has steps of custom asks it. */
-export const measures = choice('Customary sizes in', {
-  seldom: true,
-  options: [
-    { id: 'mm', label: 'millimetres' },
-    { id: 'inch', label: 'inches' },
-  ],
-  preset: 'mm',
-  presetInch: 'inch',
-  note: 'as the units chosen',
-});
+export const measures = bySystemChosen('Customary sizes in');
 
 /** A size of custom, as it stands in a formula of a cell with the choice `measures`. */
 export const custom = (metric: string, inch: string): string => `(measures == "inch" ? ${inch} : ${metric})`;

@@ -329,7 +329,7 @@ export const batten = defineCell({
     {
       when: 'greatest > holds',
       says: 'The duck at {hardest} has to hold {greatest}; loose on the floor it would have to weigh {duckMass}. Ducks that hold {holds} each hold a batten at most {thickestHeld} thick across the bend.',
-      limit: 'what one duck or nail holds, as entered above',
+      limit: 'what one duck or nail holds, by your entry',
       weight: 'mind',
     },
     {

@@ -166,7 +166,7 @@ export const bend = defineCell({
     {
       when: 'force > holds',
       says: 'It pulls with {force}, and one person holds {holds}. Use clamps or a twisted rope, not hands.',
-      limit: 'what one person holds, as entered above: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
       weight: 'mind',
     },
     {

@@ -149,7 +149,7 @@ export const holding = defineCell({
       'count',
       'max(1, ceil(greatest / holds))',
       'hands to hold it there until it is fastened',
-      'what one person holds, as entered above',
+      'what one person holds, by your entry',
     ),
     mostBend: hullStep('curvature', {
       says: 'the most of the bend through the face, looked at in sixteen places a bay',
@@ -321,7 +321,7 @@ export const holding = defineCell({
     {
       when: 'greatest > holds',
       says: 'At {hardest} it pulls with {greatest}: {people} people, or better a clamp or a twisted rope.',
-      limit: 'what one person holds, as entered above: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
       weight: 'mind',
     },
     {

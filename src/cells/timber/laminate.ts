@@ -110,7 +110,7 @@ export const laminate = defineCell({
     {
       when: 'force > holds',
       says: 'The loose layers pull with {force}, and one person holds {holds}. Clamp from the middle outward.',
-      limit: 'what one person holds, as entered above: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
       weight: 'mind',
     },
     {

@@ -4,6 +4,7 @@ import { putUp } from '../../measure';
 import { pilotShelf, shankShelf } from '../../trade/drills';
 import { screwLengths, screwShelf } from '../../trade/lengths-sold';
 import { headDegrees, leadHoleShare, screwSize, screwToBuy, shankPlay, usualGauge } from '../../trade/screws';
+import { bySystemChosen } from '../custom-sizes';
 import { type CellFunction, choice, input, step } from '../define';
 
 putUp('pilotDrill', pilotShelf);
@@ -29,16 +30,7 @@ export const screwInputs = {
     max: '14',
     step: '2',
   }),
-  soldIn: choice('Lengths sold in', {
-    seldom: true,
-    options: [
-      { id: 'mm', label: 'millimetres' },
-      { id: 'inch', label: 'inches' },
-    ],
-    preset: 'mm',
-    presetInch: 'inch',
-    note: 'as the units chosen',
-  }),
+  soldIn: bySystemChosen('Lengths sold in'),
   screwLength: input('screwLength', 'Screw length', {
     from: '{self}.lengthToBuy',
     preset: '30 mm',

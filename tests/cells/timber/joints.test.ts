@@ -143,7 +143,7 @@ describe('the best pattern', () => {
     expect(broken(more)).toBeLessThanOrEqual(broken({ ...more, ...asTheyCome }));
   });
 
-  test('is as good as any of a thousand pairs thrown by lot', () => {
+  test('is as good as any of a thousand pairs drawn at random', () => {
     const hull = hullOf(dory);
     const all = keys(dory, 'chineLog', { 'chineLog.thickness': '28 mm' }).all as Values;
     const faults = (v: Values) => {
