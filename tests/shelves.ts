@@ -2,6 +2,6 @@
  * Puts up all sizes sold before each file of unit tests. The files share their modules, so whichever cells a worker has
  * met before, each finds the same.
  */
-import '../src/cells/lumber-sold';
-import '../src/cells/packs-sold';
-import '../src/cells/timber/screw-choice';
+import '../src/cells/common/sizes/lumber-sold';
+import '../src/cells/common/sizes/packs-sold';
+import '../src/cells/common/screws/screw-choice';

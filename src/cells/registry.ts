@@ -3,7 +3,7 @@
  *
  * Each cell is fetched when it is first needed, so that forty of them cost a page no more than one.
  */
-import type { Cell } from './define';
+import type { Cell } from './form/define';
 
 export interface Shelved {
   readonly id: string;
@@ -27,20 +27,23 @@ export const registry: readonly Shelved[] = [
   { id: 'transomCut', load: async () => (await import('./frames/transom-cut')).transomCut },
   { id: 'settingUp', load: async () => (await import('./frames/setting-up')).settingUp },
   { id: 'stemCheck', load: async () => (await import('./frames/stem-check')).stemCheck },
-  { id: 'bend', load: async () => (await import('./timber/bend')).bend },
-  { id: 'holding', load: async () => (await import('./timber/holding')).holding },
-  { id: 'laminate', load: async () => (await import('./timber/laminate')).laminate },
-  { id: 'scarf', load: async () => (await import('./timber/scarf')).scarf },
-  { id: 'joints', load: async () => (await import('./timber/joints')).joints },
-  { id: 'butt', load: async () => (await import('./timber/butt')).butt },
-  { id: 'boards', load: async () => (await import('./timber/boards')).boards },
-  { id: 'fasten', load: async () => (await import('./timber/fasten')).fasten },
-  { id: 'screwCount', load: async () => (await import('./timber/screw-count')).screwCount },
-  { id: 'screwStrength', load: async () => (await import('./timber/screw-strength')).screwStrength },
-  { id: 'screwMap', load: async () => (await import('./timber/screw-map')).screwMap },
-  { id: 'clamps', load: async () => (await import('./timber/clamps')).clamps },
-  { id: 'glue', load: async () => (await import('./timber/glue')).glue },
-  { id: 'moisture', load: async () => (await import('./timber/moisture')).moisture },
+  { id: 'bend', load: async () => (await import('./timber/bending/bend')).bend },
+  { id: 'holding', load: async () => (await import('./timber/bending/holding')).holding },
+  { id: 'laminate', load: async () => (await import('./timber/bending/laminate')).laminate },
+  { id: 'scarf', load: async () => (await import('./timber/joints/scarf')).scarf },
+  { id: 'joints', load: async () => (await import('./timber/joints/joints')).joints },
+  { id: 'butt', load: async () => (await import('./timber/joints/butt')).butt },
+  { id: 'boards', load: async () => (await import('./timber/wood/boards')).boards },
+  { id: 'fasten', load: async () => (await import('./timber/fastening/fasten')).fasten },
+  { id: 'screwCount', load: async () => (await import('./timber/fastening/screw-count')).screwCount },
+  {
+    id: 'screwStrength',
+    load: async () => (await import('./timber/fastening/screw-strength')).screwStrength,
+  },
+  { id: 'screwMap', load: async () => (await import('./timber/fastening/screw-map')).screwMap },
+  { id: 'clamps', load: async () => (await import('./timber/gluing/clamps')).clamps },
+  { id: 'glue', load: async () => (await import('./timber/gluing/glue')).glue },
+  { id: 'moisture', load: async () => (await import('./timber/wood/moisture')).moisture },
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat, starters } from '../../src/boat';
 import { riseQuantities } from '../../src/boat/rise-quantities';
 import { riseOf } from '../../src/kernel/polyline';
-import { laminate } from '../../src/cells/timber/laminate';
+import { laminate } from '../../src/cells/timber/bending/laminate';
 import { tryCell } from '../cells/try-cell';
 
 describe('the rise of a line', () => {

@@ -3,10 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
 import { type Cell, keysIn, kindOfKey, oneOf, plainInstance, warningsOf } from '../../src/cells';
 import { cells } from '../../src/cells/all';
-import { together } from '../../src/cells/in-words';
+import { together } from '../../src/cells/form/in-words';
 import { plainShown, write } from '../../src/measure';
 import { tryCell } from './try-cell';
-import { scarf } from '../../src/cells/timber/scarf';
+import { scarf } from '../../src/cells/timber/joints/scarf';
 
 const sentencesOf = ({ inWords, warnings }: Cell) => [
   ...(typeof inWords === 'string' ? [{ says: inWords }] : inWords),

@@ -5,7 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { type Table, type Value, starters } from '../../src/boat';
-import { glues } from '../../src/cells/timber/glues';
+import { glues } from '../../src/cells/common/glue/glues';
 import { isIssue, plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';

@@ -1,8 +1,8 @@
 /** A price of another kind than the field's is refused with the way to where that kind is asked. */
 import { expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { boards } from '../../src/cells/timber/boards';
-import { laminate } from '../../src/cells/timber/laminate';
+import { boards } from '../../src/cells/timber/wood/boards';
+import { laminate } from '../../src/cells/timber/bending/laminate';
 import { plainShown, type Shown } from '../../src/measure';
 import { tryCell } from './try-cell';
 

@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat, type Given } from '../../src/boat';
 import { isChoice, plainInstance } from '../../src/cells';
 import { cells } from '../../src/cells/all';
-import { bySystem } from '../../src/cells/instance';
+import { bySystem } from '../../src/cells/form/instance';
 import { inchTwin, isIssue, plainShown, read, type Shown } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';

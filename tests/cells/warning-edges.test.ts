@@ -6,7 +6,7 @@ import * as fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, lists, offsetsOf } from '../../src/boat';
 import { type Cell, compiled, isChoice, plainInstance, type Values } from '../../src/cells';
-import { nothingFound, runStep } from '../../src/cells/steps';
+import { nothingFound, runStep } from '../../src/cells/form/steps';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';

@@ -1,5 +1,5 @@
 /** The state of a wood, the force that bends a board and the elastica against handbooks, codes and closed forms. */
-import { bend } from '../../src/cells/timber/bend';
+import { bend } from '../../src/cells/timber/bending/bend';
 import { elasticaOf, findRoot } from '../../src/kernel';
 import { steamed } from '../../src/trade/steam';
 import { look } from '../../src/trade/table';

@@ -1,8 +1,8 @@
 /** Boards bought: board feet by the rule of the trade, and cutting plans whose optimum is known. */
 import { buildHull, offsetsOf } from '../../src/boat';
 import { runSteps, type Values } from '../../src/cells';
-import { boards } from '../../src/cells/timber/boards';
-import { problemText, sectionsOf } from '../../src/cells/timber/boards-plan';
+import { boards } from '../../src/cells/timber/wood/boards';
+import { problemText, sectionsOf } from '../../src/cells/timber/wood/boards-plan';
 import { isIssue } from '../../src/measure';
 import { searchBoards } from '../../src/work/boards';
 import { box } from '../boat/shapes';

@@ -1,5 +1,5 @@
 /** Screws of a whole skin, counted on a box. */
-import { screwCount } from '../../src/cells/timber/screw-count';
+import { screwCount } from '../../src/cells/timber/fastening/screw-count';
 import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
 import { tryCell } from '../cells/try-cell';

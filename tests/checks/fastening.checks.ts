@@ -1,7 +1,7 @@
 /** Screws and nails: sizes, holes, spacing, pull and push, against codes, handbooks and worked examples. */
 import type { Cell } from '../../src/cells';
-import { fasten } from '../../src/cells/timber/fasten';
-import { screwStrength } from '../../src/cells/timber/screw-strength';
+import { fasten } from '../../src/cells/timber/fastening/fasten';
+import { screwStrength } from '../../src/cells/timber/fastening/screw-strength';
 import { stiffnessBored } from '../../src/trade/bored';
 import { embedmentByEurocode } from '../../src/trade/embedment';
 import { spacingByEurocode, thinnestUndrilled } from '../../src/trade/screw-spacing';

@@ -1,6 +1,6 @@
 /** What holds a bent board: pulls, bend, twist and twisting moment, against closed forms. */
 import type { Table } from '../../src/boat';
-import { holding } from '../../src/cells/timber/holding';
+import { holding } from '../../src/cells/timber/bending/holding';
 import type { Vec3 } from '../../src/kernel';
 import { tableThrough } from '../cells/shape/table-through';
 import { tryCell } from '../cells/try-cell';

@@ -1,8 +1,8 @@
 /** Butts, and the plywood they join, against handbooks, tables of the trade and closed forms. */
 import { demoBoat } from '../../src/boat';
-import { butt } from '../../src/cells/timber/butt';
-import { joints } from '../../src/cells/timber/joints';
-import { scarf } from '../../src/cells/timber/scarf';
+import { butt } from '../../src/cells/timber/joints/butt';
+import { joints } from '../../src/cells/timber/joints/joints';
+import { scarf } from '../../src/cells/timber/joints/scarf';
 import { isIssue, plainShown, read } from '../../src/measure';
 import { type Grain, leastBendRadius } from '../../src/trade/plywood';
 import { deriveBoat } from '../boat/derive';

@@ -1,5 +1,5 @@
 /** Laminating: the printed example of spring-back, unequal layers, clamps; closed forms of beam theory and statics. */
-import { laminate } from '../../src/cells/timber/laminate';
+import { laminate } from '../../src/cells/timber/bending/laminate';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 

@@ -1,8 +1,8 @@
 /** Moisture, movement, glue and clamps against handbooks, printed examples and closed forms. */
 import type { Cell } from '../../src/cells';
-import { clamps } from '../../src/cells/timber/clamps';
-import { glue } from '../../src/cells/timber/glue';
-import { moisture } from '../../src/cells/timber/moisture';
+import { clamps } from '../../src/cells/timber/gluing/clamps';
+import { glue } from '../../src/cells/timber/gluing/glue';
+import { moisture } from '../../src/cells/timber/wood/moisture';
 import { movementFromShrinkage } from '../../src/trade/shrinkage';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';

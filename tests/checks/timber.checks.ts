@@ -1,8 +1,8 @@
 /** Bending, laminating and scarfs against handbooks, codes and closed forms. */
 import type { Cell } from '../../src/cells';
-import { bend } from '../../src/cells/timber/bend';
-import { laminate } from '../../src/cells/timber/laminate';
-import { scarf } from '../../src/cells/timber/scarf';
+import { bend } from '../../src/cells/timber/bending/bend';
+import { laminate } from '../../src/cells/timber/bending/laminate';
+import { scarf } from '../../src/cells/timber/joints/scarf';
 import { scarfStrength } from '../../src/trade/scarf-strength';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';

@@ -5,8 +5,8 @@ import { starter, type Table } from '../../src/boat';
 import type { Cell } from '../../src/cells';
 import { limber as limberCell } from '../../src/cells/frames/limber';
 import { lines as linesCell } from '../../src/cells/shape/lines';
-import { bend as bendCell } from '../../src/cells/timber/bend';
-import { scarf as scarfCell } from '../../src/cells/timber/scarf';
+import { bend as bendCell } from '../../src/cells/timber/bending/bend';
+import { scarf as scarfCell } from '../../src/cells/timber/joints/scarf';
 import { dim, type Drawing, drawing, label, mark, note, rectHatch, type SpaceLine } from '../../src/drawing';
 import { tryCell } from '../cells/try-cell';
 

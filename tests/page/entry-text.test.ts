@@ -1,6 +1,6 @@
 /** Where the + and - keys of a field go, and what a typed price is in. */
 import { expect, test } from 'vitest';
-import '../../src/cells/timber/fasten';
+import '../../src/cells/timber/fastening/fasten';
 import type { Given } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { keyFrom, moneyIn } from '../../src/page/input/entry-text';

@@ -41,4 +41,4 @@ export function neededBy(manifest: Manifest, keys: readonly string[], seen = new
 }
 
 /** What the page fetches by itself before a visitor can read the first answer: the notebook it opens on, and its first cell. */
-export const opensOn: readonly string[] = ['notebooks/quick-answers.md', 'src/cells/timber/scarf.ts'];
+export const opensOn: readonly string[] = ['notebooks/quick-answers.md', 'src/cells/timber/joints/scarf.ts'];

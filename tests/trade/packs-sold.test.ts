@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import '../../src/cells/packs-sold';
+import '../../src/cells/common/sizes/packs-sold';
 import { plainShown, read, isIssue, type Shown, write, writeExact } from '../../src/measure';
 import { packsFor, packShelf, packsShelf, packsSold } from '../../src/trade/packs-sold';
 

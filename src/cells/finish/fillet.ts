@@ -10,10 +10,10 @@ import {
   scrapings,
 } from '../../trade/paste';
 import { citation } from '../../trade/table';
-import { choice, defineCell, input, step } from '../define';
-import { custom, measures } from '../custom-sizes';
-import { packsToBuy } from '../packs-sold';
-import { filletSection } from './fillet-section';
+import { choice, defineCell, input, step } from '../form/define';
+import { custom, measures } from '../common/sizes/custom-sizes';
+import { packsToBuy } from '../common/sizes/packs-sold';
+import { filletSection } from './fillet-drawing';
 
 const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';

@@ -4,9 +4,9 @@ import { fillFilm, laterCoat, partDensity, uptake, waste } from '../../trade/epo
 import { curedResinDensity, glassDensity, layups } from '../../trade/glass';
 import { cheapestPacks } from '../../trade/packs';
 import { citation } from '../../trade/table';
-import { type CellFunction, choice, defineCell, input, step, type WordsWhen } from '../define';
-import { soldPack } from '../packs-sold';
-import { counted, sheathing } from './sheathing-section';
+import { type CellFunction, choice, defineCell, input, step, type WordsWhen } from '../form/define';
+import { soldPack } from '../common/sizes/packs-sold';
+import { counted, sheathing } from './sheathing-drawing';
 
 const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, contraction left out';

@@ -2,10 +2,10 @@
 import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../define';
-import { together } from '../in-words';
-import { edgeSection } from './bevelled-edge';
-import { logSection } from './log-section';
+import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../form/define';
+import { together } from '../form/in-words';
+import { edgeSection } from './bevelled-edge-drawing';
+import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
 const SLOPES =

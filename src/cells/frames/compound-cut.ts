@@ -12,8 +12,8 @@ import {
   type Point,
   type Shape,
 } from '../../drawing';
-import { choice, defineCell, input, step } from '../define';
-import { edgeSection } from './bevelled-edge';
+import { choice, defineCell, input, step } from '../form/define';
+import { edgeSection } from './bevelled-edge-drawing';
 
 const GEOMETRY = 'geometry';
 const NORMALS = 'geometry of the two normals; for a box of equal sides it is the chart of compound settings';

@@ -1,5 +1,5 @@
 /** How much of a frame member's depth a slot or a notch may take: the same limits for every cut. */
-import type { Warning } from '../define';
+import type { Warning } from '../form/define';
 
 /** Shares of the depth, as formulas of a cell write them. */
 export const cutLimits = {

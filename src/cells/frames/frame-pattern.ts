@@ -4,7 +4,7 @@ import { breadthAt } from '../../boat/breadth';
 import { frameStandsQuantities, stands } from '../../boat/frame-stands';
 import type { Member } from '../../boat/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { apartForward } from '../../boat/station-plane';
 import { cutLimits, limitWords } from './cut-limits';
 import {
@@ -15,10 +15,10 @@ import {
   PIECE_INPUTS,
   piecesInHand,
   thicknessKey,
-} from './frame-in-hand';
-import { limberDrill } from './limber-drill';
-import { framePatterns } from './frame-patterns';
-import { frameView } from './frame-view';
+} from '../common/frame/frame-in-hand';
+import { limberDrill } from '../common/frame/limber-drill';
+import { framePatterns } from './frame-patterns-drawing';
+import { frameView } from './frame-drawing';
 
 const GEOMETRY = 'geometry';
 const TAKEN =

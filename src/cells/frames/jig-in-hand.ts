@@ -2,8 +2,8 @@
 import { isPost, type Hull, type Station } from '../../boat';
 import { insetPoint } from '../../boat/inset';
 import type { Vec3 } from '../../kernel';
-import type { Values } from '../define';
-import { thicknessKey } from './frame-in-hand';
+import type { Values } from '../form/define';
+import { thicknessKey } from '../common/frame/frame-in-hand';
 
 /** What the marks inside the skin follow from. */
 export const SKIN_INPUTS = ['sideThickness', 'bottomThickness', 'bilgeThickness'] as const;

@@ -1,8 +1,8 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
-import { choice, defineCell, input, step } from '../define';
+import { choice, defineCell, input, step } from '../form/define';
 import { cutLimits, cutWarnings, limitWords } from './cut-limits';
-import { limberDrill } from './limber-drill';
-import { limberView } from './limber-view';
+import { limberDrill } from '../common/frame/limber-drill';
+import { limberView } from './limber-drawing';
 import { slopeOfLine } from './slope-input';
 
 const GEOMETRY = 'geometry';

@@ -13,8 +13,8 @@ import {
   step,
   type Values,
   type WordsWhen,
-} from '../define';
-import { logSection } from './log-section';
+} from '../form/define';
+import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
 /** Marks that the list holds, besides those at both ends. */

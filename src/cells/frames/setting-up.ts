@@ -1,6 +1,6 @@
 /** A frame on the jig: from what was taped, what stands out of true, and which way to move what, by how much. */
-import { choice, defineCell, input, step } from '../define';
-import { settingUpView } from './setting-up-view';
+import { choice, defineCell, input, step } from '../form/define';
+import { settingUpView } from './setting-up-drawing';
 import { TWO_LENGTHS } from './two-lengths';
 
 const GEOMETRY = 'geometry';

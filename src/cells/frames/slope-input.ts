@@ -1,5 +1,5 @@
 /** The slope of a long line where it passes a frame, as a seldom input. */
-import { input } from '../define';
+import { input } from '../form/define';
 
 export const slopeOfLine = (label: string, from: string) =>
   input('ratio', label, {

@@ -1,6 +1,6 @@
 /** Is it square? The jig, a frame or a panel by its two diagonals, and which side to push. */
-import { defineCell, input, step } from '../define';
-import { squareView } from './square-view';
+import { defineCell, input, step } from '../form/define';
+import { squareView } from './square-check-drawing';
 
 const GEOMETRY = 'geometry';
 

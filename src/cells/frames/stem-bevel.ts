@@ -3,9 +3,9 @@ import { attempt, endWith } from '../../boat';
 import { endAngleQuantities } from '../../boat/end-angle-quantities';
 import { skinOnPost } from '../../boat/post-skin';
 import { isIssue } from '../../measure';
-import { type Chart, choice, defineCell, input, type OnHand, step } from '../define';
-import { together } from '../in-words';
-import { stemSection } from './stem-section';
+import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
+import { together } from '../form/in-words';
+import { stemSection } from './stem-bevel-drawing';
 
 const GEOMETRY = 'geometry';
 

@@ -1,6 +1,6 @@
 /** Is the stem on the centreline? Two lengths from the transom's corners tell how far off it stands, and to which side. */
-import { defineCell, input, step } from '../define';
-import { stemView } from './stem-view';
+import { defineCell, input, step } from '../form/define';
+import { stemView } from './stem-check-drawing';
 import { TWO_LENGTHS } from './two-lengths';
 
 const GEOMETRY = 'geometry';

@@ -2,8 +2,8 @@
 import { isPost, type Hull } from '../../boat';
 import { frameStandsQuantities, sideOf, stands } from '../../boat/frame-stands';
 import { distance, type Vec3 } from '../../kernel';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import { soldLength } from '../lumber-sold';
+import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { soldLength } from '../common/sizes/lumber-sold';
 import {
   aftCorners,
   foreMark,
@@ -13,7 +13,7 @@ import {
   standingInHand,
   standingsOf,
 } from './jig-in-hand';
-import { strongbackView } from './strongback-view';
+import { strongbackView } from './strongback-drawing';
 
 const GEOMETRY = 'geometry';
 const INSIDE = 'the planes of the skin moved in by their thickness, on the face that stands on the line';

@@ -2,10 +2,10 @@
 import type { Hull } from '../../boat';
 import { breadthAt } from '../../boat/breadth';
 import { letOut } from '../../boat/transom-shape';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { SHAPE_INPUTS, shapeInHand } from './transom-in-hand';
-import { transomPatterns } from './transom-pattern';
-import { transomView } from './transom-view';
+import { transomPatterns } from './transom-pattern-drawing';
+import { transomView } from './transom-drawing';
 
 const GEOMETRY = 'geometry';
 const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the cosine of the rake';

@@ -1,8 +1,8 @@
 /** The transom that its cell speaks of, from the cell's values. */
 import type { Hull } from '../../boat';
 import { transomShape, type TransomShape } from '../../boat/transom-shape';
-import type { Values } from '../define';
-import { thicknessKey } from './frame-in-hand';
+import type { Values } from '../form/define';
+import { thicknessKey } from '../common/frame/frame-in-hand';
 
 /** What the shape follows from. */
 export const SHAPE_INPUTS = ['end', 'face', 'sideThickness', 'bottomThickness', 'bilgeThickness'] as const;

@@ -3,7 +3,7 @@
  * centreline and a frame's sheer marks, or the stem's mark and the transom's corners.
  */
 import { apexOver, levelPart } from '../../kernel/triangle';
-import type { CellFunction } from '../define';
+import type { CellFunction } from '../form/define';
 
 export const TWO_LENGTHS = {
   towardPort: {

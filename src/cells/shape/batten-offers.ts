@@ -1,5 +1,5 @@
 /** Battens worth a look beside the one in hand: as thick as the bend and the ducks allow, stiff enough, turned over. */
-import type { Offer, OnHand, Values } from '../define';
+import type { Offer, OnHand, Values } from '../form/define';
 
 /** Battens are planed to the half millimetre. */
 const STEP = 0.0005;

@@ -3,12 +3,12 @@ import { tradeQuantities } from '../../boat/trade-quantities';
 import type { Hull } from '../../boat';
 import { bendingQuantities, shareAsked } from '../../boat/bending-quantities';
 import { lengthTo } from '../../kernel';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
+import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { bendShareTexts } from '../../trade/bend-grades';
-import { overAllowed, overPicked } from '../timber/bend-limits';
-import { woods } from '../timber/woods';
+import { overAllowed, overPicked } from '../common/wood/bend-limits';
+import { woods } from '../common/wood/woods';
 import { battenOffers } from './batten-offers';
-import { drawForces, shareChart } from './batten-picture';
+import { drawForces, shareChart } from './batten-drawing';
 import {
   type LineView,
   lineViews,

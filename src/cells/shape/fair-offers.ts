@@ -1,8 +1,8 @@
 /** Second versions of the boat worth a look: the number corrected, a wedge, the least mend, the trial move. */
 import { type Hull, offsetName } from '../../boat';
-import type { Effect, Offer, OnHand, Values } from '../define';
+import type { Effect, Offer, OnHand, Values } from '../form/define';
 import { effectsOf } from './fair-effects';
-import { wayOf } from './fair-picture';
+import { wayOf } from './fair-drawing';
 import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, viewOf, word } from './fair-working';
 import type { LongLine } from './long-line';
 import type { Move } from './moved-hull';

@@ -1,7 +1,7 @@
 /** What the cell `fair` asks of the hull, by its own inputs: the line chosen, its suspect, its mend, the hull with it. */
 import type { Hull, Panel, Station } from '../../boat';
 import { below, leastMend } from '../../kernel';
-import type { Values } from '../define';
+import type { Values } from '../form/define';
 import { heightsOf } from './lines-form';
 import { type LineView, type LongLine, longLine, postsOf } from './long-line';
 import { type Move, movedHull } from './moved-hull';

@@ -1,8 +1,8 @@
 /** Is a long line fair, and if not, which number is wrong and what is the least that mends it? */
-import { choice, defineCell, hullStep, input, step, type WordsWhen } from '../define';
+import { choice, defineCell, hullStep, input, step, type WordsWhen } from '../form/define';
 import { offersOf } from './fair-offers';
-import { drawLine, runChart } from './fair-picture';
-import { wedgePatterns } from './fair-wedge';
+import { drawLine, runChart } from './fair-drawing';
+import { wedgePatterns } from './fair-wedge-drawing';
 import {
   after,
   before,

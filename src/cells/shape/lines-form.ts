@@ -10,7 +10,7 @@ import {
   type SectionBelow,
   type Vec3,
 } from '../../kernel';
-import type { Values } from '../define';
+import type { Values } from '../form/define';
 
 /** Heights of the hull above the base line, m. */
 export interface Heights {

@@ -1,9 +1,18 @@
 /** The lines of the hull: drafted, measured, floated at a draught, and to be turned by hand. */
 import { type Hull, usualDraught } from '../../boat';
 import type { Issue, KindId } from '../../measure';
-import { choice, defineCell, hullStep, input, type Offer, type OnHand, step, type Values } from '../define';
+import {
+  choice,
+  defineCell,
+  hullStep,
+  input,
+  type Offer,
+  type OnHand,
+  step,
+  type Values,
+} from '../form/define';
 import { type Afloat, afloatAt, draughtAt, heightsOf, numberOf, stationOf } from './lines-form';
-import { areasChart, drawLines, wallSheet } from './lines-picture';
+import { areasChart, drawLines, wallSheet } from './lines-drawing';
 
 const GEOMETRY = 'geometry';
 const MESH = 'geometry: divergence theorem over the panels as they are ruled; exact for a box and a prism';

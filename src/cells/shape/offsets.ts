@@ -2,8 +2,8 @@
 import type { Hull } from '../../boat';
 import { apartForward } from '../../boat/station-plane';
 import type { Issue, KindId } from '../../measure';
-import { choice, defineCell, hullStep, input, step, type Values } from '../define';
-import { drawOffsets } from './offsets-picture';
+import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { drawOffsets } from './offsets-drawing';
 
 const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';

@@ -1,7 +1,7 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
 import { type Instance, isChoice } from '../../cells';
 import { offsetName, offsetsOf } from '../../boat';
-import { inRow, rowsOf } from '../../cells/rows';
+import { inRow, rowsOf } from '../../cells/form/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';

@@ -1,7 +1,7 @@
 /** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. A table of many columns stands in parts, one under the other. */
 import { useRef } from 'preact/hooks';
 import { type Cell, type Instance, isChoice } from '../../cells';
-import { inRow, rowsOf } from '../../cells/rows';
+import { inRow, rowsOf } from '../../cells/form/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayOf, useBench, versionWords } from '../bench';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
-import { rowsOf } from '../../../src/cells/rows';
+import { rowsOf } from '../../../src/cells/form/rows';
 import { isChoice, plainInstance } from '../../../src/cells';
 import { rollingBevel } from '../../../src/cells/frames/rolling-bevel';
 import { withoutChines, withTwoChines } from '../odd-boats';

@@ -4,7 +4,7 @@ import { starters } from '../../../src/boat';
 import { plainInstance, type Values } from '../../../src/cells';
 import { settingUp } from '../../../src/cells/frames/setting-up';
 import { strongback } from '../../../src/cells/frames/strongback';
-import { runSteps } from '../../../src/cells/steps';
+import { runSteps } from '../../../src/cells/form/steps';
 import { distance, type Vec3 } from '../../../src/kernel';
 import { isIssue, plainShown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';

@@ -4,7 +4,7 @@ import { demoBoat, starter, starters } from '../../../src/boat';
 import { plainInstance } from '../../../src/cells';
 import { stemCheck } from '../../../src/cells/frames/stem-check';
 import { strongback } from '../../../src/cells/frames/strongback';
-import { runSteps } from '../../../src/cells/steps';
+import { runSteps } from '../../../src/cells/form/steps';
 import { distance, type Vec3 } from '../../../src/kernel';
 import { isIssue, plainShown, type Shown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/catalogue';

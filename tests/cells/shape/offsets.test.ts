@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starter, starters, type Table } from '../../../src/boat';
 import { type Cell, plainInstance } from '../../../src/cells';
-import { inRow } from '../../../src/cells/rows';
+import { inRow } from '../../../src/cells/form/rows';
 import { lines } from '../../../src/cells/shape/lines';
 import { offsets } from '../../../src/cells/shape/offsets';
 import { withoutChines, withTwoChines } from '../odd-boats';

@@ -1,11 +1,11 @@
 /** What the cells about screws say of a boat as she comes: nothing that a builder following custom would not change. */
 import { describe, expect, test } from 'vitest';
 import { starters } from '../../../src/boat';
-import { butt } from '../../../src/cells/timber/butt';
-import { fasten } from '../../../src/cells/timber/fasten';
-import { screwCount } from '../../../src/cells/timber/screw-count';
-import { screwMap } from '../../../src/cells/timber/screw-map';
-import { screwStrength } from '../../../src/cells/timber/screw-strength';
+import { butt } from '../../../src/cells/timber/joints/butt';
+import { fasten } from '../../../src/cells/timber/fastening/fasten';
+import { screwCount } from '../../../src/cells/timber/fastening/screw-count';
+import { screwMap } from '../../../src/cells/timber/fastening/screw-map';
+import { screwStrength } from '../../../src/cells/timber/fastening/screw-strength';
 import { plainShown } from '../../../src/measure';
 import { tryCell } from '../try-cell';
 

@@ -1,0 +1,74 @@
+/** Prices of boards as yards quote them, each brought to a price per volume. */
+import { pricedOtherwise, priceWays } from '../../../boat/price-ways';
+import { choice, type ChoiceSpec, input, type InputSpec, step } from '../../form/define';
+
+const MADE_UP = 'made up: write what your yard asks';
+
+/** How the yard quotes; the fields of its answer alone are asked. */
+export const quotedAs = (label: string, more: Pick<ChoiceSpec, 'seldom'> = {}): ChoiceSpec =>
+  choice(label, {
+    ...more,
+    options: priceWays.map(({ id, label: way }) => ({ id, label: way })),
+    preset: 'volume',
+    note: 'as your yard quotes them',
+  });
+
+/** `under` is the label of the cell's choice of a way. */
+type More = Pick<InputSpec, 'from' | 'ofBoat' | 'seldom'> & { readonly under: string };
+
+export const byVolume = (label: string, { under, ...more }: More) =>
+  input('timberPrice', label, {
+    otherwise: pricedOtherwise('timberPrice', under),
+    ...more,
+    preset: '1500 /m³',
+    presetInch: '3.50 /bd ft',
+    min: '0 /m³',
+    max: '100000 /m³',
+    step: '50 /m³',
+    note: MADE_UP,
+    when: 'quoted == "volume"',
+  });
+
+export const byLength = (label: string, { under, ...more }: More) =>
+  input('pricePerLength', label, {
+    otherwise: pricedOtherwise('pricePerLength', under),
+    ...more,
+    preset: '3 /m',
+    presetInch: '0.90 /ft',
+    min: '0 /m',
+    max: '1000 /m',
+    step: '0.1 /m',
+    note: MADE_UP,
+    when: 'quoted == "length"',
+  });
+
+export const byBoard = (label: string, preset: string, { under, ...more }: More) =>
+  input('money', label, {
+    otherwise: pricedOtherwise('money', under),
+    ...more,
+    preset,
+    min: '0',
+    max: '10000',
+    step: '0.5',
+    note: MADE_UP,
+    when: 'quoted == "each"',
+  });
+
+/** The names of what a price per volume follows from. */
+export interface Quoted {
+  readonly volume: string;
+  readonly length: string;
+  readonly each: string;
+  /** Of the board that the price is for: area of its end, and its length, which is 0 where it is not sold. */
+  readonly section: string;
+  readonly board: string;
+}
+
+/** The price per volume of a board that is quoted in one of the ways of `quotedAs`. */
+export const pricePerVolume = ({ volume, length, each, section, board }: Quoted, meaning: string) =>
+  step(
+    'timberPrice',
+    `quoted == "each" and ${board} > 0 mm ? ${each} / (${section} * ${board}) : quoted == "length" ? ${length} / ${section} : ${volume}`,
+    meaning,
+    'geometry: the price over the wood it buys',
+  );

@@ -1,0 +1,352 @@
+/**
+ * The form of a calculator cell: one declaration that says all there is to say about it.
+ *
+ * A cell asks a question, takes inputs, works in steps and gives answers. Inputs are entries
+ * that a link to the hull or to another cell fills until the builder types over it. Steps are
+ * formulas as text: what is shown is what runs. Everything here is data or a pure function of
+ * the cell's own values, so a cell is tested without a page.
+ */
+import type { Derived, Found, Given, Hull, Layout, Option } from '../../boat';
+import type { Drawing } from '../../drawing';
+import type { Bound, Issue, KindId, WriteOptions } from '../../measure';
+
+/** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
+export type Stage = 'shape' | 'frames' | 'timber' | 'skin' | 'finish' | 'afloat' | 'handling' | 'buying';
+
+/** A number the cell asks for. All texts are entries: `18 mm`, `keelson.thickness`. */
+export interface InputSpec {
+  readonly kind: KindId;
+  readonly label: string;
+  /**
+   * The quantity that fills it by default. `{along}` stands for the cell's own choice `along`,
+   * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value; `{keel}`, `{sheer}` and
+   * `{bottom}` for the boat's lowest and highest edge and her lowest panel, whatever they are called.
+   */
+  readonly from?: string;
+  /**
+   * The field is that of the boat's own number named by `from`: what is typed here is the boat's, and every cell
+   * follows it. For what one cell settles and others are cut by. A placing with an entry of its own keeps it to itself.
+   */
+  readonly ofBoat?: boolean;
+  /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */
+  readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
+  /** What holds when there is no link, or the linked quantity does not exist. */
+  readonly preset: string;
+  /** The preset of who works in feet and inches, where custom or the shop has a size of its own there: `16 ft`. */
+  readonly presetInch?: string;
+  readonly min?: string;
+  readonly max?: string;
+  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
+  readonly bound?: Bound;
+  /** One useful step for the + and - keys. */
+  readonly step?: string;
+  /** Where the preset comes from, or what to measure: a short sentence. */
+  readonly note?: string;
+  /** Offer a slider from min to max. */
+  readonly slider?: boolean;
+  /** Kept out of sight until asked for: what a builder seldom touches. */
+  readonly seldom?: boolean;
+  /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
+  readonly otherwise?: Given['otherwise'];
+  /**
+   * Asked, shown and printed only where this comparison over the cell's other choices and inputs is true, because
+   * nothing comes of it elsewhere: `curve == "chord"`. What is written in it stays.
+   */
+  readonly when?: string;
+}
+
+/** Lists that depend on the boat in hand and can be chosen from. */
+export type BoatList = 'edges' | 'longEdges' | 'chines' | 'panels' | 'frames' | 'stations';
+
+/** A choice between named things. */
+export interface ChoiceSpec {
+  readonly kind: 'choice';
+  readonly label: string;
+  readonly options: readonly Option[] | BoatList;
+  /** Words for an answer before those of a boat's list, with the id `none`. */
+  readonly none?: string;
+  /** Words for the one answer, with the id `none`, where the boat has nothing of that list. */
+  readonly without?: string;
+  /** Another choice that fills it by default: `keelson.timber`. */
+  readonly from?: string;
+  /** The field is that of the boat's own choice named by `from`, as for a number. */
+  readonly ofBoat?: boolean;
+  readonly preset: string;
+  /** The preset of who works in feet and inches. */
+  readonly presetInch?: string;
+  readonly note?: string;
+  readonly seldom?: boolean;
+  /** As of a number that is asked for. */
+  readonly when?: string;
+}
+
+export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
+
+/** One line of working. */
+export type StepSpec = FormulaStep | HullStep;
+
+export interface FormulaStep {
+  readonly kind: KindId;
+  /** Over inputs, earlier steps and the cell's functions: `slope * thickness`. */
+  readonly formula: string;
+  readonly meaning: string;
+  /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
+  readonly source: string;
+  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
+  readonly bound?: Bound;
+}
+
+/** What no formula can say because it asks the whole hull: a search along an edge, a fit through all stations. */
+export interface HullStep {
+  readonly kind: KindId;
+  /** Of a word: the list of the boat's that it is from, so that it is written as there. */
+  readonly options?: BoatList;
+  /** What is done, as the working tells it: `the one correction that makes the run of third differences smallest`. */
+  readonly says: string;
+  /** Inputs and earlier steps that it uses. */
+  readonly uses: readonly string[];
+  /** A word (kind `choice`), an SI number, or why there is none; a plain Error's sentence is taken as one. */
+  readonly find: (hull: Hull, values: Values, found: Found) => number | string | Issue;
+  readonly meaning: string;
+  readonly source: string;
+  readonly bound?: Bound;
+}
+
+export type Steps = Readonly<Record<string, StepSpec>>;
+
+/** What a formula cannot say: a kernel function called from a step, with the kinds it takes and gives. */
+export interface CellFunction {
+  readonly takes: readonly KindId[];
+  readonly gives: KindId;
+  /** What it does, for the working: `least sum of packs that covers the need`. */
+  readonly says: string;
+  readonly run: (...values: number[]) => number;
+}
+
+/** The cell's values as its drawing sees them: all finite, choices as ids. */
+export type ValuesOf<I extends Inputs, S extends Steps> = {
+  readonly [K in keyof I]: I[K] extends ChoiceSpec ? string : number;
+} & { readonly [K in keyof S]: S[K] extends HullStep ? number | string : number };
+
+/** What a drawing or a chart may use besides the cell's values. */
+export interface OnHand<V = Values> {
+  /** Writes a value in the units the builder has chosen: `14 5/8 in strong`; a limit by `{ bound: 'most' }`. */
+  readonly say: (value: number, kind: KindId, options?: WriteOptions) => string;
+  /** The hull as it stands, or null where it cannot be drawn. */
+  readonly hull: Hull | null;
+  /** The best answer of the cell's search so far. */
+  readonly found: Found;
+  /** The cell's own steps run again with some inputs changed: what a chart sweeps. */
+  readonly rerun: (changes: Partial<V>) => V | Issue;
+}
+
+/** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
+export interface Chart {
+  readonly title: string;
+  /** Text alternative: the trend in a sentence. */
+  readonly says: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly lines: readonly ChartLine[];
+  /** Limits drawn across, each named on the line. */
+  readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
+  /** Points spoken of: the present setting, the tightest place. */
+  readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+}
+export interface Axis {
+  readonly label: string;
+  readonly kind: KindId;
+  /** Held steady while a slider moves. */
+  readonly from?: number;
+  readonly to?: number;
+}
+export interface ChartLine {
+  readonly name: string;
+  readonly points: readonly (readonly [x: number, y: number])[];
+  /** 'line' joins points, 'steps' holds each value to the next, 'dots' leaves them apart. */
+  readonly as?: 'line' | 'steps' | 'dots';
+}
+
+/** A large figure at the head of the cell. */
+export interface Answer<K extends string> {
+  readonly of: K;
+  /** What it is, in three or four words: `taper`. */
+  readonly label: string;
+  /** Datum, face and side, so that a tape can be laid: `along the board, from the feather edge`. */
+  readonly from: string;
+  /** Said only where this comparison over the cell's values is true: no motor hangs on a bow. */
+  readonly when?: string;
+  /** How far off is still good work, as an entry; common practice unless the cell says more. */
+  readonly tolerance?: string;
+}
+
+/** Speaks up when its formula is true. */
+export interface Warning {
+  /** A comparison over the cell's values: `share > 0.5`. */
+  readonly when: string;
+  /** A sentence; `{share}` puts in a value as written in the chosen units. */
+  readonly says: string;
+  /** Which limit, and whose. */
+  readonly limit: string;
+  /** 'stop': it will break or not fit. 'mind': look again. */
+  readonly weight: 'stop' | 'mind';
+}
+
+/** A change that the cell proposes; the page shows it as a button that starts a second version with it. */
+export interface Offer {
+  /** Words for a button that only turns this cell to something else: done at once, and no second version. */
+  readonly turns?: string;
+  /** What the second version is: `Frame 2, sheer 50 mm wider`. */
+  readonly label: string;
+  /** Entries by the quantity's full name; `{self}` stands for the cell itself. */
+  readonly changes: Readonly<Record<string, string>>;
+  /** What it does to numbers that a builder weighs it by, shown before it is tried. */
+  readonly effects?: readonly Effect[];
+}
+
+/** One number as it stands and as an offer would make it, SI. */
+export interface Effect {
+  readonly label: string;
+  readonly kind: KindId;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** A search for a better answer than the steps come to by themselves; it runs beside the page when the builder asks. */
+export interface SearchSpec<V> {
+  /** Which searcher of `src/work` takes it. */
+  readonly by: string;
+  /** What is sought, for the key: `the cheapest way to cut`. */
+  readonly seeks: string;
+  /** All that bears on the answer, as text: the same problem finds the same answer again. */
+  readonly problem: (values: V, on: OnHand<V>) => string;
+}
+
+/** Words for one case of the result; the last case may stand without a condition. */
+export interface WordsWhen {
+  /** A comparison over the cell's values: `bevel > 0°`. */
+  readonly when?: string;
+  readonly says: string;
+}
+
+export interface Source {
+  readonly text: string;
+  readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
+}
+
+/** A table of the same steps for each answer of one choice: a bevel at every frame. */
+export interface TableSpec<C extends string, K extends string> {
+  readonly caption: string;
+  /** The choice that is run through. */
+  readonly over: C;
+  /** A step that is 0 in rows that are to be left out: marks beyond the end of a log. */
+  readonly only?: K;
+  readonly columns: readonly TableColumn<K>[];
+}
+
+export interface TableColumn<K extends string> {
+  readonly of: K;
+  readonly label: string;
+  /** A step that is 0 in rows where there is none: deadrise where the bottom comes to a point. */
+  readonly where?: K;
+}
+
+export interface CellSpec<I extends Inputs, S extends Steps> {
+  readonly id: string;
+  readonly stage: Stage;
+  readonly title: string;
+  /** Asked as a builder would. */
+  readonly question: string;
+  readonly inputs: I;
+  readonly steps: S;
+  readonly functions?: Readonly<Record<string, CellFunction>>;
+  /** One to three. */
+  readonly answers: readonly Answer<Extract<keyof I | keyof S, string>>[];
+  /**
+   * One sentence that says the result in words: `Taper the last {taper} of each board.`
+   * Where the words turn on a value, the first whose `when` is true. `{boards?board:boards}` puts in the first word
+   * where there is one of them; `a` before a number becomes `an` where it is so spoken.
+   */
+  readonly inWords: string | readonly WordsWhen[];
+  /** Its columns are steps: an input has one value, and would say it again in every row. */
+  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>>;
+  readonly warnings: readonly Warning[];
+  /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
+  readonly cautions: readonly string[];
+  readonly sources: readonly Source[];
+  /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
+  readonly lights: readonly string[];
+  /** The picture takes the whole width of the column, above the inputs: a jig. Tall: and the height that takes: a lines plan. */
+  readonly wide?: boolean | 'tall';
+  readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
+  readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
+  /** Changes worth looking at as a second version. */
+  readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
+  /** Drawings to be printed or saved at full size, each a piece to cut. */
+  readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
+  /** What these are called where they are saved: `Pattern at full size` unless they are something else. */
+  readonly patternsAre?: string;
+  readonly search?: SearchSpec<ValuesOf<I, S>>;
+  /** Quantities of the boat that come with this cell, because what works them out is too much for the first page. */
+  readonly brings?: (layout: Layout) => readonly (Derived | Given)[];
+  /** A view of the page's own, for what neither a drawing nor a chart can do: a grid to type in, a hull to turn. */
+  readonly view?: string;
+}
+
+/** A cell's values by key, when it isn't known which cell it is: choices as ids, numbers in SI. */
+export type Values = Readonly<Record<string, number | string>>;
+
+/** A cell as the rest of the notebook sees it, whatever its inputs. */
+export interface Cell extends Omit<
+  CellSpec<Inputs, Steps>,
+  'draw' | 'chart' | 'offers' | 'patterns' | 'search'
+> {
+  readonly draw?: (values: Values, on: OnHand) => Drawing;
+  readonly chart?: (values: Values, on: OnHand) => Chart;
+  readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
+  readonly patterns?: (values: Values, on: OnHand) => readonly Drawing[];
+  readonly search?: SearchSpec<Values>;
+}
+
+/**
+ * Declares a cell. Keys of inputs and steps become typed values in `draw` and `chart`,
+ * and quantities `<id>.<key>` in the notebook.
+ */
+export function defineCell<const I extends Inputs, const S extends Steps>(spec: CellSpec<I, S>): Cell {
+  // Inside, draw and chart get exactly the values the declaration names; outside, only the graph calls them.
+  return spec as unknown as Cell;
+}
+
+/** A number to ask for. */
+export function input<K extends KindId>(
+  kind: K,
+  label: string,
+  more: Omit<InputSpec, 'kind' | 'label'>,
+): InputSpec & { readonly kind: K } {
+  return { kind, label, ...more };
+}
+
+/** A choice to ask for. */
+export function choice(label: string, more: Omit<ChoiceSpec, 'kind' | 'label'>): ChoiceSpec {
+  return { kind: 'choice', label, ...more };
+}
+
+/** A line of working. */
+export function step(
+  kind: KindId,
+  formula: string,
+  meaning: string,
+  source: string,
+  bound?: Bound,
+): FormulaStep {
+  return { kind, formula, meaning, source, ...(bound && { bound }) };
+}
+
+/** A line of working that asks the whole hull. */
+export function hullStep(kind: KindId, more: Omit<HullStep, 'kind'>): HullStep {
+  return { kind, ...more };
+}
+
+export function isHullStep(spec: StepSpec): spec is HullStep {
+  return 'find' in spec;
+}

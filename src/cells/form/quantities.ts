@@ -1,0 +1,219 @@
+/**
+ * A cell's declaration turned into quantities, under the name of one instance of it.
+ *
+ * The same cell may stand in a notebook several times: `scarf`, `keelsonScarf`. Each instance
+ * offers `<instance>.<input>` (given) and `<instance>.<step>` (derived). A cell with a table
+ * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
+ */
+import type { BoatLists, Derived, Given, Option, Read } from '../../boat';
+import { inchTwin, wordsOf } from '../../measure';
+import { type Cell, type ChoiceSpec, type InputSpec, isHullStep } from './define';
+import { bySystem, type Instance, isChoice } from './instance';
+import { mannerOf } from './manner';
+import { runStep, valueOf } from './steps';
+
+/** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
+const SELF = 'self';
+
+/** The boat's own names of her lowest edge and panel, the chine under her sides and her highest edge, whatever they are called. */
+const atPlace = (lists: BoatLists | null): Readonly<Record<string, string | undefined>> => ({
+  bottom: lists?.panels[0]?.id,
+  keel: lists?.edges[0]?.id,
+  chine: lists?.chines.at(-1)?.id,
+  sheer: lists?.edges.at(-1)?.id,
+});
+
+/** What stands for a word of a link: the answer of the cell's own choice, else the edge in that place. */
+function wordFor({ cell, name }: Instance, key: string, { lists }: OnBoat, read: Read): string {
+  return (key in cell.inputs ? undefined : atPlace(lists)[key]) ?? read.choice(`${name}.${key}`);
+}
+
+/** Puts the cell's choices into a link such as `{along}.length`. */
+export function fillIn(template: string, chosen: (key: string) => string): string {
+  return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
+}
+
+/** What the boat in hand has to link to and to choose from. */
+interface OnBoat {
+  /** Null on a sheet without a boat. */
+  readonly lists: BoatLists | null;
+  readonly exists: (name: string) => boolean;
+}
+
+/**
+ * @param exists tells whether a quantity is on hand, so that a link to what this boat lacks falls back to the preset
+ */
+export function cellQuantities(
+  instance: Instance,
+  lists: BoatLists | null,
+  exists: (name: string) => boolean,
+): { given: Given[]; derived: Derived[] } {
+  const { cell } = instance;
+  const boat: OnBoat = { lists, exists };
+  const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
+  const derived = Object.keys(cell.steps).map((key) =>
+    derivedOf(cell, `${instance.name}.${key}`, key, lists, (read, name) => valueOf(instance, name, read)),
+  );
+  return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
+}
+
+/** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
+export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
+  if (typeof spec.options !== 'string')
+    return lists ? spec.options : spec.options.filter(({ ofBoat }) => ofBoat !== true);
+  if (!lists) return [{ id: spec.preset, label: wordsOf(spec.preset) }];
+  const ofBoat = lists[spec.options];
+  const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);
+  return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];
+}
+
+function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {
+  const [own, ownInch] = bySystem(instance.presets[key]);
+  const link = own === undefined ? spec.from : undefined;
+  const base = {
+    name: `${instance.name}.${key}`,
+    kind: spec.kind,
+    meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
+    ...(spec.note === undefined ? {} : { source: spec.note }),
+    ...written(instance.cell, key),
+  };
+  const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
+  const twin = own === undefined ? (spec.presetInch ?? twinOf(spec)) : ownInch;
+  const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
+  const linked =
+    (link !== undefined &&
+      linkPreset(instance, link, presetNow, boat, isChoice(spec) ? undefined : spec.fromBy)) ||
+    (twin === undefined ? {} : { presetFrom: presetNow });
+  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, boat.lists) };
+  const { min, max, step } = spec;
+  return {
+    ...base,
+    preset,
+    ...linked,
+    ...(min === undefined ? {} : { min }),
+    ...(max === undefined ? {} : { max }),
+    ...(step === undefined ? {} : { step }),
+    ...(spec.otherwise && { otherwise: spec.otherwise }),
+  };
+}
+
+/** What custom says in millimetres it says in inches too. */
+const twinOf = ({ kind, preset }: InputSpec | ChoiceSpec): string | undefined =>
+  kind === 'length' || kind === 'drill' ? inchTwin(preset) : undefined;
+
+/** How it is written, where that is not as all numbers are. */
+function written(cell: Cell, key: string): Pick<Given, 'manner'> {
+  const manner = mannerOf(cell, key);
+  return manner ? { manner } : {};
+}
+
+/** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */
+function firstKnown(spec: ChoiceSpec, lists: BoatLists | null): string {
+  const options = optionsOf(spec, lists);
+  const named = [spec.preset, atPlace(lists)[spec.preset]];
+  const known = named.find((name) => options.some(({ id }) => id === name));
+  return known ?? options[0]?.id ?? spec.preset;
+}
+
+function linkPreset(
+  instance: Instance,
+  link: string,
+  presetNow: (read: Read) => string,
+  boat: OnBoat,
+  by?: InputSpec['fromBy'],
+): { preset?: string; presetFrom?: (read: Read) => string } | null {
+  if (!by && !link.includes('{')) return boat.exists(link) ? { preset: link } : null;
+  if (!canFollow(instance.cell, link, boat)) return null;
+  return {
+    presetFrom: (read: Read) => {
+      const other = by?.links[read.choice(`${instance.name}.${by.choice}`)];
+      const filled = fillIn(other ?? link, (key) =>
+        key === SELF ? instance.name : wordFor(instance, key, boat, read),
+      );
+      return boat.exists(filled) ? filled : presetNow(read);
+    },
+  };
+}
+
+/** False for a link by a choice that this boat gives nothing to choose from. */
+function canFollow(cell: Cell, link: string, { lists }: OnBoat): boolean {
+  return [...link.matchAll(/\{(\w+)\}/g)].every(([, key = '']) => {
+    const by = cell.inputs[key];
+    return !by || !isChoice(by) || optionsOf(by, lists).length > 0;
+  });
+}
+
+function derivedOf(
+  cell: Cell,
+  name: string,
+  key: string,
+  lists: BoatLists | null,
+  lookUp: (read: Read, key: string) => number | string,
+): Derived {
+  const spec = cell.steps[key]!; // asked only for steps of the cell
+  return {
+    name,
+    kind: spec.kind,
+    meaning: spec.meaning,
+    source: spec.source,
+    ...written(cell, key),
+    ...(isHullStep(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
+    from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
+  };
+}
+
+function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
+  const { cell, name } = instance;
+  if (!cell.table) return [];
+  const { over } = cell.table;
+  const spec = cell.inputs[over];
+  if (!spec || !isChoice(spec))
+    throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
+  return optionsOf(spec, boat.lists).flatMap((option) => {
+    const row: Row = { instance, over, option: option.id, boat };
+    return Object.entries(cell.steps).map(([key, step]) => ({
+      ...derivedOf(cell, `${name}.${option.id}.${key}`, key, boat.lists, (read, asked) =>
+        rowValue(row, asked, read),
+      ),
+      meaning: `${step.meaning}, ${option.label}`,
+    }));
+  });
+}
+
+interface Row {
+  readonly instance: Instance;
+  /** The choice that is run through, and this row's answer to it. */
+  readonly over: string;
+  readonly option: string;
+  readonly boat: OnBoat;
+}
+
+/** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
+function rowValue({ instance, over, option, boat }: Row, key: string, read: Read): number | string {
+  const { cell, name } = instance;
+  if (key === over) return option;
+  const step = cell.steps[key];
+  if (step)
+    return step.kind === 'choice'
+      ? read.choice(`${name}.${option}.${key}`)
+      : read.number(`${name}.${option}.${key}`);
+  const link = instance.presets[key] ?? cell.inputs[key]?.from ?? '';
+  const ownStep = link.includes(`{${SELF}}`);
+  if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))
+    return valueOf(instance, key, read);
+  const spec = cell.inputs[key];
+  const readAs = (of: string) => (spec && isChoice(spec) ? read.choice(of) : read.number(of));
+  const linkAt = (self: string, chosen: string) =>
+    fillIn(link, (other) => {
+      if (other === SELF) return self;
+      return other === over ? chosen : wordFor(instance, other, boat, read);
+    });
+  const filled = linkAt(`${name}.${option}`, option);
+  if (ownStep) {
+    // What is typed over a proposal of the cell's own holds in every row to which the same is proposed.
+    const stands = valueOf(instance, key, read);
+    const proposed = readAs(linkAt(name, read.choice(`${name}.${over}`)));
+    if (stands !== proposed && proposed === readAs(filled)) return stands;
+  }
+  return ownStep || boat.exists(filled) ? readAs(filled) : valueOf(instance, key, read);
+}

@@ -1,0 +1,215 @@
+/** Screws of the whole skin: along every edge and on every frame, and the boxes to buy. */
+import type { Hull } from '../../../boat';
+import { distance2 } from '../../../kernel';
+import { isIssue } from '../../../measure';
+import { screwsInLine } from '../../../trade/screw-spacing';
+import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
+import { screwInputs, usualSpaces } from '../../common/screws/screw-choice';
+
+const GEOMETRY = 'geometry';
+const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
+
+/** Panels that are counted: the one chosen, or all. */
+const counted = (hull: Hull, { skin }: Values) =>
+  hull.panels.filter(({ name }) => skin === 'none' || skin === name);
+
+/** Lines of screws along an edge: one for each counted panel that lands on it, on both sides of the boat. */
+const linesOn = (hull: Hull, edge: string, values: Values) =>
+  2 * counted(hull, values).filter(({ inner, outer }) => inner.name === edge || outer.name === edge).length;
+
+export const screwCount = defineCell({
+  id: 'screwCount',
+  stage: 'timber',
+  title: 'Screws for the whole skin',
+  question: 'How many screws go in along every edge and on the frames, and how many boxes is that?',
+  inputs: {
+    skin: choice('Panels', {
+      options: 'panels',
+      none: 'all of them',
+      preset: 'none',
+      note: 'one by one where they take screws of other sizes',
+    }),
+    along: choice('Edge', { options: 'edges', preset: 'chine' }),
+    pitch: input('length', 'Along edges, screw to screw', {
+      from: 'fasten.pitch',
+      preset: '75 mm',
+      min: '10 mm',
+      max: '1 m',
+      step: '5 mm',
+      slider: true,
+      note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
+    }),
+    rows: input('count', 'Rows along edges', {
+      seldom: true,
+      from: 'fasten.rows',
+      preset: '1',
+      min: '1',
+      max: '6',
+      step: '1',
+    }),
+    end: input('length', 'First screw from an end', {
+      seldom: true,
+      from: 'fasten.endDistance',
+      preset: '50 mm',
+      min: '1 mm',
+      max: '1 m',
+      step: '5 mm',
+    }),
+    frames: choice('Skin to frames', {
+      options: [
+        { id: 'screwed', label: 'screwed' },
+        { id: 'glued', label: 'glued alone' },
+      ],
+      preset: 'screwed',
+      note: 'some builders leave the screws out there: a row of holes across a sheet is a weak line',
+    }),
+    framePitch: input('length', 'On frames, screw to screw', {
+      preset: '125 mm',
+      presetInch: '5 in',
+      min: '20 mm',
+      max: '1 m',
+      step: '5 mm',
+      note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
+    }),
+    soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
+    spare: input('share', 'Spare', {
+      seldom: true,
+      from: 'fasten.spare',
+      preset: '10 %',
+      min: '0 %',
+      max: '100 %',
+      step: '5 %',
+      note: 'common practice',
+    }),
+    box: input('count', 'Screws in a box', {
+      from: 'fasten.box',
+      preset: '100',
+      min: '1',
+      max: '10000',
+      step: '50',
+    }),
+  },
+  functions: {
+    inLine: {
+      takes: ['length', 'length', 'length'],
+      gives: 'count',
+      says: SHARED,
+      run: screwsInLine,
+    },
+  },
+  steps: {
+    ...usualSpaces,
+    length: hullStep('length', {
+      says: 'along the edge from its after end to its forward end',
+      uses: ['along'],
+      find: (hull, { along }) => hull.edges.find(({ name }) => name === along)!.length, // chosen from them
+      meaning: 'length of the edge',
+      source: GEOMETRY,
+    }),
+    lines: hullStep('count', {
+      says: 'one for each of these panels that lands on the edge, port and starboard',
+      uses: ['along', 'skin'],
+      find: (hull, values) => linesOn(hull, String(values['along']), values),
+      meaning: 'lines of screws along the edge',
+      source: 'a panel is screwed along each of its edges',
+    }),
+    perLine: step('count', 'inLine(length, end, pitch)', 'screws in one row of a line', GEOMETRY),
+    onEdge: step('count', 'perLine * rows * lines', 'screws along this edge', 'count'),
+    onEdges: hullStep('count', {
+      says: `the same along every edge, summed: ${SHARED}`,
+      uses: ['skin', 'pitch', 'rows', 'end'],
+      find: (hull, values) =>
+        hull.edges.reduce(
+          (sum, { name, length }) =>
+            sum +
+            screwsInLine(length, Number(values['end']), Number(values['pitch'])) *
+              Number(values['rows']) *
+              linesOn(hull, name, values),
+          0,
+        ),
+      meaning: 'screws along all edges',
+      source: 'count',
+    }),
+    inFrames: hullStep('count', {
+      says: `each of these panels across each frame, port and starboard, in one row: ${SHARED}`,
+      uses: ['skin', 'end', 'framePitch'],
+      find: (hull, values) =>
+        hull.stations
+          .filter(({ role }) => role === 'frame')
+          .reduce((sum, { section }) => sum + acrossFrame(hull, section, values), 0),
+      meaning: 'screws in all frames, where the skin is screwed to them',
+      source: 'count',
+    }),
+    onFrames: step('count', 'frames == "screwed" ? inFrames : 0', 'screws in all frames', 'as chosen'),
+    total: step('count', 'onEdges + onFrames', 'screws in all', 'count'),
+    toBuy: step('count', 'ceil(total * (1 + spare) - 0.001)', 'screws to buy', 'count and spare'),
+    boxes: step('count', 'ceil(toBuy / box)', 'boxes to buy', 'count'),
+  },
+  answers: [
+    { of: 'total', label: 'screws', from: 'port and starboard, these panels' },
+    { of: 'toBuy', label: 'to buy', from: 'spare included' },
+    { of: 'boxes', label: 'boxes', from: 'whole ones' },
+  ],
+  inWords: [
+    {
+      when: 'frames == "screwed"',
+      says: 'Port and starboard together, {onEdges} screws go in along the edges and {onFrames} on the frames, {total} in all. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
+    },
+    {
+      says: 'Port and starboard together, {total} screws go in along the edges; the frames are glued alone. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
+    },
+  ],
+  table: {
+    caption: 'Along each edge, port and starboard',
+    over: 'along',
+    only: 'lines',
+    columns: [
+      { of: 'length', label: 'length' },
+      { of: 'lines', label: 'lines' },
+      { of: 'perLine', label: 'in a row' },
+      { of: 'onEdge', label: 'screws' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'pitch > usualMost',
+      says: 'Wider than usual along edges: with glue, screws stand {usualLeast} to {usualMost} apart.',
+      limit: 'common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'Panels of other thicknesses take screws of other lengths and gauges: choose them one by one before you buy.',
+    'Screws of gussets, transom and stem are not in it. Two metals that touch in wet wood eat each other: buy all of one kind, as the maker advises for salt water.',
+  ],
+  sources: [
+    { text: 'Lengths of edges and of frames’ edges: the hull', known: 'geometry' },
+    { text: 'Spacing with glue, spare', known: 'common practice' },
+  ],
+  lights: ['{along}'],
+  chart: (v, on) => {
+    const pitches = Array.from({ length: 24 }, (_, i) => 0.035 + 0.005 * i);
+    const points = pitches.flatMap((pitch) => {
+      const made = on.rerun({ pitch });
+      return isIssue(made) ? [] : [[pitch, made.total] as const];
+    });
+    return {
+      title: 'Against the distance from screw to screw',
+      says: `Twice as far apart takes about half as many along the edges: at ${on.say(v.pitch, 'length')} it is ${on.say(v.total, 'count')} in all.`,
+      x: { label: 'Along edges, screw to screw', kind: 'length', from: 0.03, to: Math.max(0.155, v.pitch) },
+      y: { label: 'Screws in all', kind: 'count', from: 0 },
+      lines: [{ name: 'screws', points }],
+      points: [{ x: v.pitch, y: v.total, label: 'as set' }],
+    };
+  },
+});
+
+/** Screws of the counted panels across one frame, both sides; a panel that has come to nothing there has none. */
+function acrossFrame(hull: Hull, section: readonly (readonly [number, number])[], values: Values): number {
+  return counted(hull, values).reduce((sum, { inner, outer }) => {
+    const breadth = distance2(section[inner.index]!, section[outer.index]!); // a corner for each edge
+    const one =
+      breadth < 1e-6 ? 0 : screwsInLine(breadth, Number(values['end']), Number(values['framePitch']));
+    return sum + 2 * one;
+  }, 0);
+}

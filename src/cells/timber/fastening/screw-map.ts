@@ -1,0 +1,447 @@
+/** Where the screws of a frame go, clear of every cut that is still to come. */
+import { tradeQuantities } from '../../../boat/trade-quantities';
+import type { Hull } from '../../../boat';
+import { frameStandsQuantities, sideOf, stands } from '../../../boat/frame-stands';
+import { limberDrill } from '../../common/frame/limber-drill';
+import { stiffnessBored } from '../../../trade/bored';
+import type { KindId } from '../../../measure';
+import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
+import {
+  CUSTOM,
+  screwCautions,
+  screwFunctions,
+  screwInputs,
+  screwSteps,
+  screwWarnings,
+} from '../../common/screws/screw-choice';
+import { screwMapPatterns, screwMapView } from './screw-map-drawing';
+import { ruleFunctions, ruleSteps } from './screw-rules';
+import { datumOf, faceInWords, SCREW_INPUTS, type ScrewsInHand, screwsInHand } from './screws-in-hand';
+import { woods } from '../../common/wood/woods';
+
+const GEOMETRY = 'geometry';
+const LAID =
+  'rows from the outer edge inward, each shared out evenly; a screw that meets a later cut goes to the nearest place that keeps every rule, to the millimetre (in large plates to 2 or 3)';
+/** Rows of the table; a layout with more is drawn whole. */
+const LISTED = 16;
+
+const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
+  input('length', label, { seldom: true, from, preset, min, max, step: '1 mm' });
+
+/** A number of the whole layout. */
+const ofAll = (kind: KindId, meaning: string, find: (laid: ScrewsInHand, values: Values) => number) =>
+  hullStep(kind, {
+    says: LAID,
+    uses: SCREW_INPUTS,
+    find: (hull, values) => find(screwsInHand(hull, values), values),
+    meaning,
+    source: GEOMETRY,
+  });
+
+/** A number or word of the one screw in hand; 0 or nothing where there are fewer. */
+const ofOne = <T extends number | string>(
+  kind: KindId,
+  meaning: string,
+  none: T,
+  find: (laid: ScrewsInHand, at: number, values: Values) => T,
+) =>
+  hullStep(kind, {
+    says: LAID,
+    uses: [...SCREW_INPUTS, 'screw'],
+    find: (hull, values) => {
+      const laid = screwsInHand(hull, values);
+      const at = Number(String(values['screw']).slice(1)) - 1;
+      return at < laid.standing.length ? find(laid, at, values) : none;
+    },
+    meaning,
+    source: GEOMETRY,
+  });
+
+/** Of the two published rules, the one chosen, or the larger figure. */
+const byRule = (of: string, meaning: string) =>
+  step(
+    'length',
+    `rule == "american" ? american${of} : rule == "european" ? european${of} : max(american${of}, european${of})`,
+    meaning,
+    'as chosen',
+  );
+
+const standsBy = (hull: Hull, { frame, side }: Values) =>
+  sideOf(hull.station(String(frame)), String(side), false);
+
+export const screwMap = defineCell({
+  id: 'screwMap',
+  stage: 'timber',
+  title: 'Where the screws of a frame go',
+  question: 'Where may the screws of this frame stand, so that no later cut meets one?',
+  inputs: {
+    frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
+    fastened: choice('Screwed on', {
+      options: [
+        { id: 'plate', label: 'the gusset at a chine' },
+        { id: 'skin', label: 'the skin, along a member' },
+        { id: 'keelson', label: 'the keelson, to the lowest member' },
+      ],
+      preset: 'plate',
+    }),
+    chine: choice('Chine', {
+      options: 'chines',
+      none: 'the lowest',
+      preset: 'chine',
+      note: 'for a gusset',
+    }),
+    member: choice('Member', { options: 'panels', preset: 'side', note: 'for the skin' }),
+    side: choice('Frames stand', {
+      seldom: true,
+      from: 'frame.stands',
+      ofBoat: true,
+      options: stands,
+      preset: 'custom',
+      note: 'as in the pattern of the frame',
+    }),
+    faces: choice('Gussets', {
+      options: [
+        { id: 'both', label: 'on both faces' },
+        { id: 'one', label: 'on the face on the station line alone' },
+      ],
+      preset: 'both',
+      note: 'where both faces have one, screws go in by turns from either, so that no two points meet',
+    }),
+    rule: choice('Distances by', {
+      options: [
+        { id: 'both', label: 'the stricter of both tables' },
+        { id: 'european', label: 'the European table' },
+        { id: 'american', label: 'the American table' },
+      ],
+      preset: 'european',
+      note: 'the European one lets screws stand closer along the grain',
+    }),
+    ends: choice('Ends of members', {
+      seldom: true,
+      options: [
+        { id: 'quiet', label: 'no screw is pulled towards its end' },
+        { id: 'pulled', label: 'screws are pulled towards their ends' },
+      ],
+      preset: 'quiet',
+      note: 'a glued joint holds the ends together; without glue, pulled',
+    }),
+    rows: input('count', 'Rows in a member', {
+      preset: '2',
+      min: '1',
+      max: '5',
+      step: '1',
+      note: 'of a gusset; skin and keelson have one',
+    }),
+    rowGap: input('length', 'Row to row, at least', {
+      bound: 'least',
+      seldom: true,
+      preset: '20 mm',
+      presetInch: '3/4 in',
+      min: '3 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'common practice, no source',
+    }),
+    pitch: input('length', 'Screw to screw, at most', {
+      bound: 'most',
+      from: '{self}.customPitch',
+      preset: '40 mm',
+      min: '10 mm',
+      max: '400 mm',
+      step: '5 mm',
+      slider: true,
+    }),
+    screw: choice('Screw', {
+      seldom: true,
+      options: Array.from({ length: LISTED }, (_, i) => ({ id: `n${i + 1}`, label: `screw ${i + 1}` })),
+      preset: 'n1',
+    }),
+    ...screwInputs,
+    species: choice('Wood of the frame', {
+      seldom: true,
+      options: woods,
+      from: 'frame.timber',
+      preset: 'douglasFirCoast',
+    }),
+    gravity: input('ratio', 'Specific gravity', {
+      seldom: true,
+      from: 'timber.{species}.fasteningGravity',
+      preset: '0.5',
+      min: '0.2',
+      max: '1.2',
+      step: '0.01',
+      note: 'oven-dry, as the code counts it',
+    }),
+    density: input('density', 'Density of the wood', {
+      seldom: true,
+      from: 'timber.{species}.density',
+      preset: '538 kg/m3',
+      min: '150 kg/m3',
+      max: '1300 kg/m3',
+      step: '10 kg/m3',
+    }),
+    screwClear: input('length', 'Wood kept between screws and later cuts', {
+      from: 'frame.screwClearance',
+      preset: '12.5 mm',
+      min: '0 mm',
+      max: '100 mm',
+      step: '1 mm',
+      note: 'from the rim of the head, or from the shank of a screw that lies in the frame; common practice, no source',
+    }),
+    joint: choice('Joint between members', {
+      seldom: true,
+      options: [
+        { id: 'mitre', label: 'mitre' },
+        { id: 'butt', label: 'upper stands on lower' },
+      ],
+      from: 'framePattern.joint',
+      preset: 'mitre',
+    }),
+    siding: size('Frame thickness', 'frame.siding', '19 mm', '100 mm'),
+    moulded: size('Depth of the members', 'frame.moulded', '70 mm', '300 mm', '20 mm'),
+    beyond: size('Left above the sheer', 'frame.aboveSheer', '25 mm', '1 m', '0 mm'),
+    sideThickness: size('Side thickness', 'side.thickness', '6 mm', '40 mm', '2 mm'),
+    bottomThickness: size('Bottom thickness', 'bottom.thickness', '9 mm', '40 mm', '2 mm'),
+    bilgeThickness: {
+      ...size('Thickness of panels between', 'bilge.thickness', '9 mm', '40 mm', '2 mm'),
+      note: 'only on a boat with two chines or more',
+    },
+    keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
+    keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
+    limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
+    holeDiameter: limberDrill({ seldom: true }),
+    logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
+    logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
+    clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
+    clampWidth: {
+      ...size('Sheer clamp width', 'sheerClamp.width', '38 mm', '400 mm'),
+      note: 'down the side',
+    },
+    gussetLeg: size('Gusset, along each member', 'gusset.leg', '150 mm', '600 mm', '30 mm'),
+    gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
+  },
+  functions: {
+    ...screwFunctions,
+    ...ruleFunctions,
+    leftBored: {
+      takes: ['length', 'length', 'length'],
+      gives: 'share',
+      says: '1 - (d³ + 12 d c²) / h³, for a hole d across, c off the middle of the depth h',
+      run: stiffnessBored,
+    },
+  },
+  steps: {
+    stands: hullStep('choice', {
+      says: 'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
+      uses: ['frame', 'side'],
+      find: standsBy,
+      meaning: 'side of the station line on which the frame stands',
+      source: 'custom of the trade; common practice, no source',
+    }),
+    skinThickness: step(
+      'length',
+      'member == "bottom" ? bottomThickness : member == "side" ? sideThickness : bilgeThickness',
+      'skin over this member',
+      GEOMETRY,
+    ),
+    topThickness: step(
+      'length',
+      'fastened == "plate" ? gussetThickness : fastened == "skin" ? skinThickness : keelsonThickness',
+      'thickness screwed on',
+      GEOMETRY,
+    ),
+    depth: step(
+      'length',
+      'fastened == "plate" ? siding : max(moulded - (fastened == "skin" ? 0 mm : keelsonThickness), 5 mm)',
+      'wood of the frame in the direction of the screw',
+      GEOMETRY,
+    ),
+    ...screwSteps,
+    drilled: step('count', '1', '1: every hole is drilled', 'common practice in boats'),
+    ...ruleSteps,
+    leastClear: step('length', '10 mm', 'least distance of a screw from a later cut', CUSTOM, 'least'),
+    customPitch: step(
+      'length',
+      'fastened == "skin" ? (soldIn == "inch" ? 5 in : 125 mm) : soldIn == "inch" ? 1.5 in : 40 mm',
+      'screw to screw by shop custom: skin to frames 100 to 125 mm, or 4 to 5 in, with glue; in plates and keelson as the room allows',
+      CUSTOM,
+      'most',
+    ),
+    ruleAlong: {
+      ...byRule('Pitch', 'least distance from screw to screw in one line of grain'),
+      bound: 'least',
+    },
+    ruleAcross: { ...byRule('Rows', 'least distance from line to line'), bound: 'least' },
+    ruleEdge: { ...byRule('Edge', 'least distance from an edge'), bound: 'least' },
+    ruleEnd: step(
+      'length',
+      'ends == "pulled" ? (rule == "american" ? americanEnd : rule == "european" ? europeanEnd : max(americanEnd, europeanEnd)) : rule == "american" ? americanQuietEnd : rule == "european" ? europeanQuietEnd : max(americanQuietEnd, europeanQuietEnd)',
+      'least distance from an end, along the grain',
+      'as chosen',
+      'least',
+    ),
+    asked: ofAll('count', 'screws that the rows ask for, port side', ({ screws }) => screws.length),
+    placed: ofAll('count', 'screws that find a place, port side', ({ standing }) => standing.length),
+    moved: ofAll(
+      'count',
+      'screws moved off a later cut',
+      ({ standing }) => standing.filter(({ clash }) => clash !== '').length,
+    ),
+    dropped: step('count', 'asked - placed', 'screws left out because no place is left', 'count'),
+    leastWood: ofAll(
+      'length',
+      'least wood between a screw and a cut still to come; what is asked where there is no screw',
+      ({ standing }, { screwClear }) =>
+        Number(screwClear) +
+        Math.max(0, Math.min(...standing.map(({ clear }) => clear), standing.length > 0 ? Infinity : 0)),
+    ),
+    offMiddle: ofAll(
+      'length',
+      'screw of a gusset that stands farthest from the middle of the member’s depth',
+      ({ standing, joint }, { moulded }) =>
+        joint.fastened === 'plate'
+          ? Math.max(0, ...standing.map(({ inward }) => Math.abs(inward - Number(moulded) / 2)))
+          : 0,
+    ),
+    stiffnessLeft: step(
+      'share',
+      'placed < 1 ? 1 : fastened == "plate" ? leftBored(moulded, pilot, offMiddle) : max(0, 1 - pilot / siding * (1 - (1 - 2 * max(0 mm, min(hold, depth)) / depth)^3) / 2)',
+      'stiffness left in the member at the worst hole: of a gusset the farthest from the middle, else one bored in from the edge',
+      'geometry: second moment of area less the hole’s',
+    ),
+    faceWood: step(
+      'length',
+      'fastened == "plate" ? ruleEdge : siding / 2',
+      'wood on either side of a screw in the middle of the frame’s thickness; of a gusset what is asked',
+      GEOMETRY,
+    ),
+    there: ofOne('count', '1 where there is such a screw', 0, () => 1),
+    along: ofOne(
+      'length',
+      'along the member: from the chine for a gusset, from the outer edge of the panel for the skin, from the centreline for the keelson',
+      0,
+      ({ standing }, i) => standing[i]!.along,
+    ),
+    inward: ofOne(
+      'length',
+      'in from the member’s edge on the skin for a gusset; else from the face on the station line',
+      0,
+      ({ standing }, i) => standing[i]!.inward,
+    ),
+    into: ofOne(
+      'choice',
+      'member it goes into',
+      'none',
+      ({ standing }, i) => standing[i]!.member.panel.label,
+    ),
+    face: ofOne('choice', 'where it goes in', 'none', (laid, i) => faceInWords(laid, laid.standing[i]!)),
+    movedBy: ofOne('length', 'moved by', 0, ({ standing }, i) => standing[i]!.moved),
+    wood: ofOne(
+      'length',
+      'wood between it and the nearest cut still to come',
+      0,
+      ({ standing }, i, { screwClear }) => Number(screwClear) + Math.max(0, standing[i]!.clear),
+    ),
+    datum: hullStep('choice', {
+      says: 'the chine, the outer edge of the panel, or the centreline',
+      uses: SCREW_INPUTS,
+      find: (hull, values) => datumOf(screwsInHand(hull, values)),
+      meaning: 'from where distances along a member are taped',
+      source: GEOMETRY,
+    }),
+  },
+  answers: [
+    { of: 'placed', label: 'screws', from: 'in this joint, port side; starboard is its mirror' },
+    { of: 'moved', label: 'moved', from: 'off a cut that is still to come' },
+    { of: 'leastWood', label: 'least wood', from: 'between a screw and a later cut' },
+  ],
+  inWords: [
+    {
+      when: 'placed < 1',
+      says: 'No screw finds a place: edges, ends and later cuts leave no room. Take a longer gusset, a deeper member or a thinner screw; the glue has to do without.',
+    },
+    {
+      when: 'dropped > 0',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}; left out for want of a place: {dropped}. The least wood between a screw and a cut is {leastWood}.',
+    },
+    {
+      when: 'moved > 0',
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}. The least wood between a screw and a cut is {leastWood}.',
+    },
+    {
+      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. None meets a later cut: the least wood between is {leastWood}.',
+    },
+  ],
+  table: {
+    caption:
+      'Each screw, port side. Tape along the member first, then in from its edge on the skin; a screw through skin or keelson stands in from the frame’s face on the station line',
+    over: 'screw',
+    only: 'there',
+    columns: [
+      { of: 'into', label: 'member' },
+      { of: 'along', label: 'along' },
+      { of: 'inward', label: 'in' },
+      { of: 'face', label: 'goes in' },
+      { of: 'movedBy', label: 'moved' },
+      { of: 'wood', label: 'to a later cut' },
+    ],
+  },
+  warnings: [
+    ...screwWarnings,
+    {
+      when: 'placed > 0 and 2 * placed < asked',
+      says: 'Fewer than half of the screws find a place that keeps edges, ends and spaces and clears the later cuts: {placed} of {asked}. Crosses show where the others would have stood.',
+      limit: 'the rule chosen, and the wood kept between screws and later cuts',
+      weight: 'mind',
+    },
+    {
+      when: 'asked < 1',
+      says: 'The rules leave no row at all: edges ask {ruleEdge} and ends {ruleEnd} of what is screwed together.',
+      limit: 'the rule chosen',
+      weight: 'stop',
+    },
+    {
+      when: 'faceWood < ruleEdge',
+      says: 'In the middle of a frame {siding} thick a screw has {faceWood} of wood on either side; {ruleEdge} is asked. Take a thinner screw, or a thicker frame.',
+      limit: 'the rule chosen: distance to an edge',
+      weight: 'mind',
+    },
+    {
+      when: 'screwClear < leastClear',
+      says: 'Screws only {screwClear} from a later cut: a blade set a little over meets them. At least {leastClear} is usual.',
+      limit: 'least distance of screws from a later cut: common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'there < 1',
+      says: 'This joint has fewer screws than that: {placed} in all.',
+      limit: 'the layout',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'A blade that meets a screw throws it: mark what is kept free on both faces before the gussets go on. Before each later cut lay the pattern on, and feel with a pin; a magnet finds steel screws, bronze and brass never. Eye protection.',
+    ...screwCautions,
+    'Drill every hole before the glue goes on, with the plates clamped dry.',
+    'The layout keeps distances in the plan of the frame. Knots, shakes and grain that runs out are not in it: look at the wood, and move a screw that would meet them.',
+    'Distances are those of codes for houses, used here as a measure. What carries people or a hoist wants the code in force and a licensed engineer.',
+  ],
+  sources: [
+    {
+      text: 'Commentary to the National Design Specification for Wood Construction; EN 1995-1-1 Table 8.2: edge, end and spacing',
+      known: 'from memory',
+    },
+    {
+      text: 'Outline of the frame, sections of long timbers and later cuts: as in the frame’s pattern',
+      known: 'geometry',
+    },
+    {
+      text: 'Clearance of later cuts, rows from the outer edge in, plates screwed from both faces by turns',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{frame}', 'frame', 'gusset'],
+  brings: (layout) => [...tradeQuantities(), ...frameStandsQuantities(layout)],
+  draw: screwMapView,
+  patterns: screwMapPatterns,
+});

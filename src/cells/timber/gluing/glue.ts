@@ -1,0 +1,384 @@
+/** Glue for the joints of the boat: bead or film, volume, packs, and how long a run may be closed at once. */
+import { drawing, mm, note } from '../../../drawing';
+import { isIssue } from '../../../measure';
+import { choice, defineCell, input, step } from '../../form/define';
+import { soldPack } from '../../common/sizes/packs-sold';
+import {
+  glueNeedInputs,
+  glueNeeds,
+  MIXING,
+  usualLineStep,
+  usualPace,
+  usualSpreadStep,
+} from '../../common/glue/glue-needs';
+import { gluedJoint } from './glue-drawing';
+import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
+import {
+  DOUBLING,
+  glueCautions,
+  glueQuantities,
+  glues,
+  glueSources,
+  ofGlue,
+  usualGlue,
+} from '../../common/glue/glues';
+
+const CUSTOM = 'common practice, no source';
+const GEOMETRY = 'geometry';
+
+const BEADED = 'glue == "polyurethane"';
+const PACKS = '{packs} {packs?pack:packs} of {pack}';
+const ON_ALL = 'on {pieces} pieces, {length} together';
+const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
+const PASTE =
+  'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all, from ' +
+  `${PACKS}.`;
+
+export const glue = defineCell({
+  id: 'glue',
+  stage: 'timber',
+  title: 'Glue',
+  question: 'How much glue does this joint take, how thick a bead, and how long a run can I close at once?',
+  inputs: {
+    joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
+    glue: choice('Glue', { options: glues, preset: usualGlue }),
+    length: input('length', 'Length of the joint, all together', {
+      from: '{self}.jointLength',
+      preset: '8.4 m',
+      min: '0 m',
+      max: '5 km',
+      step: '100 mm',
+    }),
+    width: input('length', 'Width of the glue face', {
+      from: '{self}.jointWidth',
+      preset: '38 mm',
+      min: '0 mm',
+      max: '1 m',
+      step: '1 mm',
+      note: 'of all joints together the mean',
+    }),
+    film: input('length', 'Thickness when closed', {
+      from: '{self}.usualFilm',
+      preset: '0.5 mm',
+      min: '0.05 mm',
+      max: '5 mm',
+      step: '0.1 mm',
+      note: 'more where the faces do not meet: measure the gap with a card',
+    }),
+    beads: input('count', 'Beads side by side', {
+      seldom: true,
+      when: BEADED,
+      from: '{self}.usualBeads',
+      preset: '1',
+      min: '0',
+      max: '30',
+      step: '1',
+      note: `one for each ${BEAD_EVERY} (1 1/2 in) of width: ${CUSTOM}`,
+    }),
+    bead: input('length', 'Thickness of the bead', {
+      seldom: true,
+      when: BEADED,
+      from: '{self}.beadNeeded',
+      preset: '5 mm',
+      min: '0 mm',
+      max: '200 mm',
+      step: '0.5 mm',
+      note: 'the nozzle is cut to it',
+    }),
+    pack: soldPack('One pack or cartridge', {
+      from: '{self}.cartridge',
+      fromBy: { choice: 'glue', links: { epoxy: '', resorcinol: '', pva: '' } },
+      preset: '1 L',
+      presetInch: '1 qt',
+      min: '10 mL',
+      max: '250 L',
+      step: '10 mL',
+      note: 'of epoxy resin and hardener together',
+    }),
+    shop: input('temperature', 'Temperature of the wood', {
+      from: 'moisture.air',
+      preset: '20 °C',
+      min: '0 °C',
+      max: '60 °C',
+      step: '1 °C',
+    }),
+    perMetre: input('minutes', 'Time to spread and close a metre (3 ft 3 in)', {
+      from: 'clamps.{joint}.pace',
+      // All joints are closed one after the other, each at its own pace.
+      fromBy: { choice: 'joint', links: { all: '' } },
+      preset: usualPace,
+      min: '1 s',
+      max: '1 h',
+      step: '10 s',
+      note: 'by the clamps of this joint; try it dry, with a watch, all hands that will help',
+    }),
+    moisture: input('share', 'Moisture of the wood', {
+      seldom: true,
+      from: 'moisture.now',
+      preset: '12 %',
+      min: '0 %',
+      max: '100 %',
+      step: '0.5 %',
+    }),
+    hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
+      seldom: true,
+      when: 'glue == "epoxy"',
+      from: 'resin.hardenerPer100',
+      preset: '43',
+      min: '0',
+      max: '1000',
+      step: '1',
+      note: 'from the label',
+    }),
+    ...glueNeedInputs,
+    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
+    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
+      '1 min',
+      '4 h',
+    ]),
+    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
+    driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
+    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
+    ...jointInputs,
+  },
+  steps: {
+    ...jointSteps,
+    usualFilm: usualLineStep,
+    usualSpread: usualSpreadStep('film'),
+    cartridge: step('pack', '0.3 L', 'cartridge usual in a shop', CUSTOM),
+    run: step('length', 'length', 'length of this joint, all pieces', GEOMETRY),
+    area: step('area', 'length * width', 'glue face', GEOMETRY),
+    beadNeeded: step(
+      'length',
+      `${BEADED} ? sqrt(4 * width * film / (pi * max(1, beads))) : 0 mm`,
+      'thickness of the bead that makes this film when closed',
+      'geometry: the round bead is pressed flat',
+      'least',
+    ),
+    ...glueNeeds({
+      area: 'area',
+      line: 'film',
+      laid: 'glue == "polyurethane" ? length * beads * pi * bead^2 / 4 : glue == "epoxy" ? area * film : area * spread / density',
+    }),
+    filmLaid: step(
+      'length',
+      'area > 0 ? laid / area : 0 mm',
+      'thickness to which it closes, if none is squeezed out',
+      GEOMETRY,
+    ),
+    fromPack: step(
+      'length',
+      `${BEADED} ? pack / (pi * max(bead, 1 mm)^2 / 4) : 0 m`,
+      'bead from one cartridge; 0 with glues that are not laid as one',
+      'geometry: length of a round bead',
+    ),
+    mixed: step(
+      'mass',
+      'glue == "epoxy" ? glueMass : 0 g',
+      'mixed epoxy by weight; 0 with other glues',
+      MIXING,
+    ),
+    hardener: step(
+      'mass',
+      'mixed * hardenerPer100 / (100 + hardenerPer100)',
+      'hardener to weigh out',
+      MIXING,
+    ),
+    resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
+    packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
+    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C (68 °F)', DOUBLING),
+    open: step(
+      'minutes',
+      'openAt20 * slower',
+      'time from spreading until all must be closed',
+      DOUBLING,
+      'most',
+    ),
+    atOnce: step(
+      'length',
+      'open / perMetre * 1 m',
+      'run that can be spread and closed in that time',
+      GEOMETRY,
+      'most',
+    ),
+    each: step('length', 'length / pieces', 'of that one piece, glued in one go', GEOMETRY),
+    goes: step(
+      'count',
+      'length > 0 m ? pieces * ceil(each / atOnce) : 0',
+      'batches, one after the other',
+      GEOMETRY,
+    ),
+  },
+  answers: [
+    {
+      of: 'volume',
+      label: 'glue',
+      from: 'for the whole joint, squeeze-out included; of epoxy both parts, before the filler',
+    },
+    { of: 'packs', label: 'packs', from: 'or cartridges, whole ones' },
+    {
+      of: 'atOnce',
+      label: 'run at once',
+      from: 'along the joint, spread and closed within the open time',
+      tolerance: '100 mm',
+    },
+  ],
+  inWords: [
+    { when: 'length <= 0', says: 'There is no such joint: its length is 0.' },
+    {
+      when: 'joint == "all" and glue == "epoxy"',
+      says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Buy {packs} {packs?pack:packs} of {pack}, and mix it joint by joint.',
+    },
+    {
+      when: 'joint == "all"',
+      says: `All joints together take {volume} on {area}: ${PACKS}.`,
+    },
+    {
+      when: 'glue == "polyurethane" and beads <= 1 and pieces > 1',
+      says: `Lay one bead {bead} thick ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
+      when: 'glue == "polyurethane" and beads <= 1',
+      says: `Lay one bead {bead} thick on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
+      when: 'glue == "polyurethane" and pieces > 1',
+      says: `Lay {beads} beads side by side, {bead} thick, ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
+      when: 'glue == "polyurethane"',
+      says: `Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
+    },
+    {
+      when: 'glue == "epoxy" and pieces > 1',
+      says: `${PASTE} That is for {pieces} pieces, {length} together. ${CLOSE}`,
+    },
+    { when: 'glue == "epoxy"', says: `${PASTE} ${CLOSE}` },
+    {
+      when: 'pieces > 1',
+      says: `Spread {spread} ${ON_ALL}, {area}: {volume}, ${PACKS}. ${CLOSE}`,
+    },
+    { says: `Spread {spread} over {area}: {volume}, ${PACKS}. ${CLOSE}` },
+  ],
+  table: {
+    caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',
+    over: 'joint',
+    only: 'jointLength',
+    columns: [
+      { of: 'run', label: 'length' },
+      { of: 'area', label: 'glue face' },
+      { of: 'volume', label: 'glue' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'film > mostGap',
+      says: 'A line of {film} is more than this glue bridges, {mostGap}: plane the faces until they meet, or take a glue that fills.',
+      limit: 'the glue’s widest gap; the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: 'glue == "polyurethane" and filmLaid < 0.9 * film',
+      says: 'A bead of {bead} closes to {filmLaid} and leaves places bare: {beadNeeded} fills {film}.',
+      limit: GEOMETRY,
+      weight: 'mind',
+    },
+    {
+      when: 'joint != "all" and each > atOnce',
+      says: 'One piece is {each} long, and only {atOnce} can be closed at once: mix {goes} batches in all, or get more hands.',
+      limit: 'the glue’s shortest open time; common practice, the sheet rules',
+      weight: 'mind',
+    },
+    {
+      when: 'shop < coldest',
+      says: 'At {shop} this glue may never cure: it asks for {coldest} at least, in the wood and until it is hard.',
+      limit: 'the glue’s least temperature; common practice, the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: 'moisture > wettest',
+      says: 'The wood holds {moisture} of moisture; this glue takes {wettest} at most.',
+      limit: 'the glue’s range of moisture; common practice, the sheet rules',
+      weight: 'stop',
+    },
+    {
+      when: 'moisture < driest',
+      says: 'The wood holds {moisture} of moisture; this glue asks for {driest} at least.',
+      limit: 'the glue’s range of moisture; common practice, the sheet rules',
+      weight: 'mind',
+    },
+    {
+      when: '(glue == "pva" or glue == "polyurethane") and (joint == "bottomKeelson" or joint == "bottomLogs" or joint == "sideLogs")',
+      says: 'This joint lies under water. Of the common kinds epoxy and resorcinol are for that; paste or white glue is no more than bedding here, and the screws have to hold.',
+      limit: 'common practice, no source; by name EN 204, ASTM D3498: the class on the label rules',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    ...glueCautions,
+    'A pot of epoxy left standing heats itself and can smoke: mix what you close in one go, and spread it at once.',
+    'Plane or sand the faces the same day, wipe off the dust, and give end grain neat epoxy until it drinks no more. Screw holes and gaps are not in this figure.',
+    'Dust of wood flour and of cured glue: a P100 or FFP3 mask when you stir or sand.',
+  ],
+  sources: [
+    ...glueSources,
+    {
+      text: 'Primer and paste for epoxy, filler by weight, densities, one bead for 40 mm (1 1/2 in), packs, squeeze-out: custom of the trade',
+      known: 'common practice',
+    },
+    { text: 'B. Niederer, “Estimating Epoxy Amounts”: about 15 % waste', known: 'published' },
+    { text: 'EN 204 (class D4), ASTM D2559, ASTM D3498, EN 301: classes by name', known: 'from memory' },
+    { text: 'Bead, film, length from a cartridge: geometry', known: 'geometry' },
+  ],
+  lights: ['{joint}'],
+  brings: glueQuantities,
+
+  draw: (v, on) => {
+    const say = (metres: number) => on.say(metres, 'length');
+    const beaded = v.glue === 'polyurethane';
+    const film = v.filmLaid;
+    // A joint that the boat has not is drawn with a width that can be seen.
+    const width = v.width > 0 ? v.width : 0.02;
+    return drawing({
+      title: 'The joint, cut square to its length',
+      says: beaded
+        ? `On a face ${say(v.width)} wide ${v.beads <= 1 ? 'lies a bead' : `lie ${on.say(v.beads, 'count')} beads side by side,`} ${say(v.bead)} thick; closed it fills ${say(film)}.`
+        : `A face ${say(v.width)} wide with glue on both sides; closed it fills ${say(film)}.`,
+      shapes: [
+        gluedJoint(
+          {
+            width: mm(width),
+            film: mm(film),
+            beads: beaded ? v.beads : 0,
+            bead: mm(v.bead),
+          },
+          { width: say(v.width), film: `film ${say(film)}`, bead: `bead ${say(v.bead)}` },
+        ),
+        note(
+          beaded
+            ? 'Closed, before anything is squeezed out.'
+            : 'Closed; what is squeezed out is cut off green.',
+        ),
+      ],
+    });
+  },
+
+  chart: (v, on) => {
+    const films = Array.from({ length: 20 }, (_, i) => 0.00025 * (i + 1));
+    // A bead typed by hand stays as it is, so the sweep takes the bead that each gap needs.
+    const points = films.flatMap((film) => {
+      const bead = Math.sqrt((4 * v.width * film) / (Math.PI * Math.max(1, v.beads)));
+      const one = on.rerun({ film, bead });
+      return isIssue(one) ? [] : [[film, one.volume] as const];
+    });
+    return {
+      title: 'What a gap costs in glue',
+      says: `The wider the gap the more glue: at ${on.say(v.film, 'length')} it takes ${on.say(v.volume, 'volume')}.`,
+      x: { label: 'Thickness when closed', kind: 'length', from: 0, to: 0.005 },
+      y: { label: 'Glue', kind: 'volume', from: 0 },
+      lines: [{ name: 'glue', points, as: 'line' }],
+      limits: [{ at: v.mostGap, axis: 'x', label: 'bridges no more' }],
+      points: [{ x: v.film, y: v.volume, label: 'this joint' }],
+    };
+  },
+});

@@ -1,0 +1,295 @@
+/**
+ * The glued joints of a boat, as formulas over the scantlings linked to: how long each is and how wide, in how
+ * many pieces, at how many places, and how thick is what lies over the glue.
+ *
+ * A solid timber is glued where it crosses a frame or lands on an end; a laminated one all along each of its
+ * lines; a panel along its seams.
+ */
+import type { Option } from '../../../boat';
+import { input, step } from '../../form/define';
+
+interface Joint extends Option {
+  readonly lights: readonly string[];
+  /** Formulas over the inputs below: all pieces together, both sides of the boat. */
+  readonly length: string;
+  readonly width: string;
+  /** Pieces that are glued one after the other, and the places of each; one place is a run all along. */
+  readonly pieces: string;
+  readonly places: string;
+  readonly above: string;
+  /** The timber along which it runs. */
+  readonly along: Timber;
+}
+
+type Timber = 'keelson' | 'log' | 'clamp' | 'rail';
+const parts: Readonly<Record<Timber, string>> = {
+  keelson: 'keelson',
+  log: 'chineLog',
+  clamp: 'sheerClamp',
+  rail: 'rubRail',
+};
+
+const SEATS = 'frames + ends';
+const ALONG = '1';
+
+/** Where three parts meet each joint stands for itself: a log is glued to frames, to the side and to the bottom. */
+const joints: readonly Joint[] = [
+  {
+    id: 'keelsonFrames',
+    along: 'keelson',
+    label: 'keelson to frames and ends',
+    lights: ['keelson', 'frame'],
+    length: 'keelsonSeats',
+    width: 'siding',
+    pieces: '1',
+    places: SEATS,
+    above: 'keelsonThickness',
+  },
+  {
+    id: 'logFrames',
+    along: 'log',
+    label: 'chine logs to frames and ends',
+    lights: ['chineLog', 'frame'],
+    length: 'logSeats',
+    width: 'siding',
+    pieces: 'logPieces',
+    places: SEATS,
+    above: 'logThickness',
+  },
+  {
+    id: 'clampFrames',
+    along: 'clamp',
+    label: 'sheer clamps to frames and ends',
+    lights: ['sheerClamp', 'frame'],
+    length: 'clampSeats',
+    width: 'siding',
+    pieces: 'clampPieces',
+    places: SEATS,
+    above: 'clampThickness',
+  },
+  {
+    id: 'bottomKeelson',
+    along: 'keelson',
+    label: 'bottom to keelson',
+    lights: ['keelson', 'bottom'],
+    length: 'keelsonRun',
+    width: 'keelsonWidth',
+    pieces: '1',
+    places: ALONG,
+    above: 'bottomThickness',
+  },
+  {
+    id: 'bottomLogs',
+    along: 'log',
+    label: 'bottom to chine logs',
+    lights: ['chineLog', 'bottom'],
+    length: 'logRun',
+    width: 'logThickness',
+    pieces: 'logPieces',
+    places: ALONG,
+    above: 'bottomThickness',
+  },
+  {
+    id: 'sideLogs',
+    along: 'log',
+    label: 'sides to chine logs',
+    lights: ['chineLog', 'side'],
+    length: 'logRun',
+    width: 'logWidth',
+    pieces: 'logPieces',
+    places: ALONG,
+    above: 'sideThickness',
+  },
+  {
+    id: 'sideClamps',
+    along: 'clamp',
+    label: 'sides to sheer clamps',
+    lights: ['sheerClamp', 'side'],
+    length: 'clampRun',
+    width: 'clampWidth',
+    pieces: 'clampPieces',
+    places: ALONG,
+    above: 'sideThickness',
+  },
+  {
+    id: 'rubRails',
+    along: 'rail',
+    label: 'rub rails to sides',
+    lights: ['rubRail', 'side'],
+    length: 'railRun',
+    width: 'railWidth',
+    pieces: 'railPieces',
+    places: ALONG,
+    above: 'railThickness',
+  },
+];
+
+/** Of two layers, as most are; they are no joints of a boat whose timbers are solid, and no part of the sum. */
+const betweenLayers: readonly Joint[] = [
+  {
+    id: 'keelsonLayers',
+    along: 'keelson',
+    label: 'between two layers of the keelson',
+    lights: ['keelson'],
+    length: 'keelsonRun',
+    width: 'keelsonWidth',
+    pieces: '1',
+    places: ALONG,
+    above: 'keelsonThickness / 2',
+  },
+  {
+    id: 'logLayers',
+    along: 'log',
+    label: 'between two layers of the chine logs',
+    lights: ['chineLog'],
+    length: 'logRun',
+    width: 'logWidth',
+    pieces: 'logPieces',
+    places: ALONG,
+    above: 'logThickness / 2',
+  },
+  {
+    id: 'clampLayers',
+    along: 'clamp',
+    label: 'between two layers of the sheer clamps',
+    lights: ['sheerClamp'],
+    length: 'clampRun',
+    width: 'clampWidth',
+    pieces: 'clampPieces',
+    places: ALONG,
+    above: 'clampThickness / 2',
+  },
+];
+
+const single: readonly Joint[] = [...joints, ...betweenLayers];
+const named = (list: readonly Joint[]): readonly Option[] =>
+  list.map(({ id, label, lights }) => ({ id, label, lights }));
+
+/** Joints that are closed one at a time. */
+export const singleJoints = named(single);
+
+export const jointOptions: readonly Option[] = [
+  ...named(joints),
+  { id: 'all', label: 'all of these, timbers solid', lights: Object.values(parts) },
+  ...named(betweenLayers),
+];
+
+/** A width takes one bead for every so much of it. */
+export const BEAD_EVERY = '40 mm';
+const BEADS = `one bead for each ${BEAD_EVERY} (1 1/2 in) of width: common practice, no source`;
+const GEOMETRY = 'geometry';
+
+const pick = (of: (joint: Joint) => string, all: string) =>
+  single.reduceRight((rest, joint) => `joint == "${joint.id}" ? ${of(joint)} : ${rest}`, all);
+/** The boat's part along which a single joint runs; the keelson where there is no such joint. */
+export const partAlong = (joint: string): string =>
+  parts[single.find(({ id }) => id === joint)?.along ?? 'keelson'];
+
+/** A formula by the timber along which a single joint runs. */
+export const byPart = (of: Readonly<Record<Timber, string>>): string =>
+  single
+    .slice(0, -1)
+    .reduceRight(
+      (rest, { id, along }) => `joint == "${id}" ? ${of[along]} : ${rest}`,
+      of[single.at(-1)!.along],
+    ); // there are joints
+const sum = (of: (joint: Joint) => string) => joints.map(of).join(' + ');
+
+/** From the scantlings to the joint chosen; of all together the width is the mean. */
+export const jointSteps = {
+  keelsonSeats: step('length', `(${SEATS}) * keelsonWidth`, 'keelson where it is glued, all seats', GEOMETRY),
+  logSeats: step(
+    'length',
+    `(${SEATS}) * logPieces * (logThickness + logWidth)`,
+    'chine logs in their notches, two faces of each',
+    GEOMETRY,
+  ),
+  clampSeats: step(
+    'length',
+    `(${SEATS}) * clampPieces * (clampThickness + clampWidth)`,
+    'sheer clamps in their notches, two faces of each',
+    GEOMETRY,
+  ),
+  allLength: step(
+    'length',
+    sum(({ length }) => length),
+    'all joints together',
+    GEOMETRY,
+  ),
+  allArea: step(
+    'area',
+    sum(({ length, width }) => `${length} * ${width}`),
+    'glue faces of all joints together',
+    GEOMETRY,
+  ),
+  jointLength: step(
+    'length',
+    pick(({ length }) => length, 'allLength'),
+    'length of this joint on the boat',
+    GEOMETRY,
+  ),
+  jointWidth: step(
+    'length',
+    pick(({ width }) => width, 'allLength > 0 ? allArea / allLength : 0 mm'),
+    'width of its glue face',
+    GEOMETRY,
+  ),
+  pieces: step(
+    'count',
+    `max(1, ${pick(({ pieces }) => pieces, '1')})`,
+    'pieces glued one after the other: port and starboard, chine by chine',
+    GEOMETRY,
+  ),
+  places: step(
+    'count',
+    `max(1, ${pick(({ places }) => places, '1')})`,
+    'places where each is glued; 1 for a run all along',
+    GEOMETRY,
+  ),
+  above: step(
+    'length',
+    pick(({ above }) => above, '0 mm'),
+    'wood over the glue, that a clamp presses through',
+    GEOMETRY,
+  ),
+  pieceLength: step('length', 'jointLength / pieces', 'length of the joint on one of them', GEOMETRY),
+  usualBeads: step('count', `ceil(jointWidth / (${BEAD_EVERY}))`, 'beads side by side', BEADS),
+};
+
+const run = (label: string, from: string) =>
+  input('length', label, { seldom: true, from, preset: '0 m', min: '0 m', max: '400 m', step: '100 mm' });
+const side = (label: string, from: string, preset: string) =>
+  input('length', label, { seldom: true, from, preset, min: '0 mm', max: '500 mm', step: '1 mm' });
+const pieces = (label: string, from: string) =>
+  input('count', label, { seldom: true, from, preset: '0', min: '0', max: '40', step: '1' });
+
+/** What the formulas ask of the boat; 0 where it has no such part. */
+export const jointInputs = {
+  frames: pieces('Frames', 'hull.frames'),
+  ends: input('count', 'Ends that timbers land on', {
+    seldom: true,
+    preset: '2',
+    min: '0',
+    max: '2',
+    step: '1',
+    note: 'stem and transom, each reckoned as one more frame',
+  }),
+  siding: side('Frame thickness', 'frame.siding', '19 mm'),
+  keelsonRun: run('Keelson: length', 'keelson.totalLength'),
+  keelsonWidth: side('Keelson width', 'keelson.width', '90 mm'),
+  keelsonThickness: side('Keelson thickness', 'keelson.thickness', '18 mm'),
+  logRun: run('Chine logs: length, all together', 'chineLog.totalLength'),
+  logPieces: pieces('Number of chine logs', 'chineLog.pieces'),
+  logThickness: side('Chine log thickness', 'chineLog.thickness', '19 mm'),
+  logWidth: side('Chine log width', 'chineLog.width', '38 mm'),
+  clampRun: run('Sheer clamps: length, all together', 'sheerClamp.totalLength'),
+  clampPieces: pieces('Number of sheer clamps', 'sheerClamp.pieces'),
+  clampThickness: side('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm'),
+  clampWidth: side('Sheer clamp width', 'sheerClamp.width', '38 mm'),
+  railRun: run('Rub rails: length, all together', 'rubRail.totalLength'),
+  railPieces: pieces('Number of rub rails', 'rubRail.pieces'),
+  railThickness: side('Rub rail thickness', 'rubRail.thickness', '19 mm'),
+  railWidth: side('Rub rail width', 'rubRail.width', '38 mm'),
+  bottomThickness: side('Bottom thickness', '{bottom}.thickness', '9 mm'),
+  sideThickness: side('Side thickness', 'side.thickness', '6 mm'),
+};

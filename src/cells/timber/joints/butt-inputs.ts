@@ -1,0 +1,203 @@
+/** What a butt joint is asked for. */
+import type { Option } from '../../../boat';
+import { PSI } from '../../../measure/si';
+import { sheathing } from '../../../trade/butt-plates';
+import { glassDensity } from '../../../trade/glass';
+import { choice, input } from '../../form/define';
+import { screwInputs } from '../../common/screws/screw-choice';
+
+const PRACTICE = 'common practice, no source';
+/** To what a person says of the strength of wood, psi. */
+const inPsi = (pascals: number) => Math.round(pascals / PSI / 50) * 50;
+
+/** From a lowest to a highest strength, Pa. */
+const range = ([low, high]: readonly [number, number]) =>
+  `${low / 1e6} to ${high / 1e6} MPa (${inPsi(low)} to ${inPsi(high)} psi)`;
+
+export const buttKinds: readonly Option[] = [
+  { id: 'block', label: 'block, glued and screwed' },
+  { id: 'plate', label: 'plywood plate, glued' },
+  { id: 'strap', label: 'glass on both faces' },
+  { id: 'bare', label: 'nothing' },
+];
+
+export const buttInputs = {
+  skin: choice('Panel', { options: 'panels', preset: 'side' }),
+  thickness: input('length', 'Panel thickness', {
+    from: '{skin}.thickness',
+    preset: '6 mm',
+    min: '2 mm',
+    max: '40 mm',
+    step: '1 mm',
+  }),
+  frame: choice('Bay forward of', { options: 'frames', preset: 'frame3' }),
+  plateLength: input('length', 'Length across the joint', {
+    from: '{self}.usualLength',
+    preset: '150 mm',
+    min: '0 mm',
+    max: '2 m',
+    step: '10 mm',
+    note: 'half to each side; of glass the widest ply',
+  }),
+  jointLength: input('length', 'Length of the joint', {
+    from: '{frame}.{skin}.girth',
+    preset: '450 mm',
+    min: '50 mm',
+    max: '3 m',
+    step: '10 mm',
+    note: 'across the panel, from keelson or chine to the next long timber',
+  }),
+  bay: input('length', 'Frame spacing', {
+    from: '{frame}.spacing',
+    preset: '600 mm',
+    min: '50 mm',
+    max: '5 m',
+    step: '10 mm',
+    note: 'from this station line to the next one forward',
+  }),
+  plateThickness: input('length', 'Thickness of plate or block', {
+    seldom: true,
+    from: '{self}.usualPlate',
+    preset: '6 mm',
+    min: '1 mm',
+    max: '60 mm',
+    step: '1 mm',
+    note: 'the panel’s own or more',
+  }),
+  faces: choice('Faces of the panels', {
+    seldom: true,
+    options: [
+      { id: 'sanded', label: 'sanded' },
+      { id: 'unsanded', label: 'unsanded sheathing' },
+    ],
+    preset: 'sanded',
+  }),
+  limberGap: input('length', 'Gap at both ends for water', {
+    seldom: true,
+    preset: '12 mm',
+    presetInch: '1/2 in',
+    min: '0 mm',
+    max: '100 mm',
+    step: '1 mm',
+    note: `10 to 15 mm (3/8 to 5/8 in): ${PRACTICE}`,
+  }),
+  rowIn: input('length', 'Rows from the joint and from the block’s edges', {
+    seldom: true,
+    preset: '20 mm',
+    presetInch: '3/4 in',
+    min: '5 mm',
+    max: '100 mm',
+    step: '1 mm',
+    note: PRACTICE,
+  }),
+  pitch: input('length', 'Screw to screw, at most', {
+    bound: 'most',
+    seldom: true,
+    preset: '75 mm',
+    presetInch: '3 in',
+    min: '20 mm',
+    max: '500 mm',
+    step: '5 mm',
+    note: PRACTICE,
+  }),
+  soldIn: screwInputs.soldIn,
+  pull: input('stress', 'Pull in the panel', {
+    seldom: true,
+    preset: '10 MPa',
+    min: '0.1 MPa',
+    max: '60 MPa',
+    step: '1 MPa',
+    note: `about a third of the ${range(sheathing.tension)} at which sheathing plywood parts: common practice`,
+  }),
+  rollingShear: input('stress', 'Rolling shear allowed', {
+    bound: 'most',
+    seldom: true,
+    preset: '0.6 MPa',
+    min: '0.05 MPa',
+    max: '3 MPa',
+    step: '0.1 MPa',
+    note: `about a third of the ${range(sheathing.rollingShear)} of sheathing plywood: common practice`,
+  }),
+  plies: input('count', 'Plies of glass on each face', {
+    seldom: true,
+    from: '{self}.pliesNeeded',
+    preset: '2',
+    min: '1',
+    max: '40',
+    step: '1',
+  }),
+  fabric: input('areaDensity', 'Weight of the cloth', {
+    seldom: true,
+    preset: '300 g/m²',
+    min: '80 g/m²',
+    max: '1200 g/m²',
+    step: '10 g/m²',
+    note: '6 oz/yd² is 203 g/m²',
+  }),
+  glassVolume: input('share', 'Glass in the laminate, by volume', {
+    seldom: true,
+    preset: '35 %',
+    min: '10 %',
+    max: '65 %',
+    step: '1 %',
+    note: `laid by hand: ${PRACTICE}`,
+  }),
+  glassDensity: input('density', 'Density of glass', {
+    seldom: true,
+    preset: `${glassDensity.value} kg/m³`,
+    min: '2400 kg/m³',
+    max: '2700 kg/m³',
+    step: '10 kg/m³',
+    note: `from memory: ${glassDensity.source}`,
+  }),
+  panelStrength: input('stress', 'Strength of the panel in tension', {
+    seldom: true,
+    preset: '30 MPa',
+    min: '5 MPa',
+    max: '100 MPa',
+    step: '1 MPa',
+    note: `sheathing plywood ${range(sheathing.tension)} along the face grain: ${sheathing.source}`,
+  }),
+  glassStrength: input('stress', 'Strength of the glass laminate', {
+    seldom: true,
+    preset: '150 MPa',
+    min: '50 MPa',
+    max: '500 MPa',
+    step: '10 MPa',
+    note: `woven cloth laid by hand: ${PRACTICE}`,
+  }),
+  firstPly: input('length', 'Narrowest ply', {
+    seldom: true,
+    preset: '75 mm',
+    presetInch: '3 in',
+    min: '20 mm',
+    max: '500 mm',
+    step: '5 mm',
+    note: PRACTICE,
+  }),
+  stepDown: input('length', 'Each next ply wider by', {
+    seldom: true,
+    preset: '25 mm',
+    presetInch: '1 in',
+    min: '5 mm',
+    max: '100 mm',
+    step: '5 mm',
+    note: PRACTICE,
+  }),
+  siding: input('length', 'Frame thickness', {
+    seldom: true,
+    from: 'frame.siding',
+    preset: '19 mm',
+    min: '3 mm',
+    max: '150 mm',
+    step: '1 mm',
+  }),
+  framePosition: input('length', 'Frame forward of the after end', {
+    seldom: true,
+    from: '{frame}.position',
+    preset: '2.4 m',
+    min: '-2 m',
+    max: '45 m',
+    step: '10 mm',
+  }),
+} as const;

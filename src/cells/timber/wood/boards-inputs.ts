@@ -1,0 +1,241 @@
+/** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
+import type { Option } from '../../../boat';
+import { longParts } from '../../../boat/piece-plan';
+import { soldKeys, soldLengths } from '../../../boat/piece-plan-quantities';
+import { BOARDS_QUOTED } from '../../../boat/price-ways';
+import { choice, type FormulaStep, input, type InputSpec, step } from '../../form/define';
+import { soldLength } from '../../common/sizes/lumber-sold';
+import { partKeys } from './boards-plan';
+import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
+
+/** Pieces that the cut list holds. */
+export const LISTED = 40;
+
+const pieceOptions: readonly Option[] = Array.from({ length: LISTED }, (_, i) => ({
+  id: `cut${i + 1}`,
+  label: `${i + 1}`,
+}));
+
+const lengthOf = (
+  label: string,
+  { preset, min, max, step = '1 mm', ...more }: Omit<InputSpec, 'kind' | 'label'>,
+) =>
+  input('length', label, {
+    preset,
+    ...(min === undefined ? {} : { min }),
+    ...(max === undefined ? {} : { max }),
+    step,
+    ...more,
+  });
+
+/** What is asked of each part: how many, how it is laid, and the section bought for it. */
+const ofParts = longParts.flatMap(({ id, label }) => {
+  const key = partKeys[id];
+  const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
+  const ofBoat = (from: string) => ({ from: `${id}.${from}`, ofBoat: true, seldom: true });
+  return [
+    [
+      `${key}Pieces`,
+      input('count', `Number of ${label}s`, {
+        from: `${id}.pieces`,
+        preset: '0',
+        min: '0',
+        max: '12',
+        step: '1',
+        note: 'as many as in the boat; 0 where you have them',
+      }),
+    ],
+    [
+      `${key}Board`,
+      lengthOf(`${name}: length of its boards`, {
+        ...ofBoat('boardLength'),
+        preset: '2.4 m',
+        min: '300 mm',
+        max: '12 m',
+        step: '100 mm',
+      }),
+    ],
+    [
+      `${key}Port`,
+      lengthOf(`${name}: first board to port`, {
+        ...ofBoat('portFirst'),
+        preset: '2.4 m',
+        min: '10 mm',
+        max: '100 m',
+      }),
+    ],
+    [
+      `${key}Starboard`,
+      lengthOf(`${name}: first board to starboard`, {
+        ...ofBoat('starboardFirst'),
+        preset: '1.8 m',
+        min: '10 mm',
+        max: '100 m',
+      }),
+    ],
+    [
+      `${key}Thickness`,
+      lengthOf(`${name} thickness`, { ...ofBoat('thickness'), preset: '19 mm', min: '1 mm', max: '150 mm' }),
+    ],
+    [
+      `${key}Width`,
+      lengthOf(`${name}: width of its boards`, {
+        from: `${id}.boardWidth`,
+        seldom: true,
+        preset: '38 mm',
+        min: '3 mm',
+        max: '2 m',
+        note: 'its own, or more where it is cut to shape from a wider board',
+      }),
+    ],
+  ] as const;
+});
+
+/** By the usual price per length, rounded. */
+const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
+
+const sold = soldKeys.flatMap((key, at) => {
+  return [
+    [
+      `stock${key}`,
+      soldLength(`Board ${at + 1}: length sold`, {
+        from: `lumber.length${key}`,
+        ofBoat: true,
+        preset: soldLengths.metric[key],
+        presetInch: soldLengths.inch[key],
+        min: '0 mm',
+        max: '12 m',
+      }),
+    ],
+    [
+      `price${key}`,
+      byVolume(`Board ${at + 1}: price by volume`, {
+        under: BOARDS_QUOTED,
+        from: `lumber.price${key}`,
+        ofBoat: true,
+      }),
+    ],
+    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`, { under: BOARDS_QUOTED })],
+    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key], { under: BOARDS_QUOTED })],
+  ] as const;
+});
+
+const asInputs = (pairs: readonly (readonly [string, InputSpec])[]) =>
+  Object.fromEntries<InputSpec>(pairs.map(([key, spec]) => [key, spec]));
+
+export const boardsInputs = {
+  ...asInputs(ofParts.filter(([, spec]) => !('seldom' in spec))),
+  quoted: quotedAs(BOARDS_QUOTED),
+  pricedFor: choice('Priced for', {
+    options: [...longParts, { id: 'other', label: 'other parts' }],
+    preset: 'keelson',
+    note: 'boards of its section; others cost the same by volume',
+    when: 'quoted != "volume"',
+  }),
+  ...asInputs(sold),
+  ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
+  otherPieces: input('count', 'Number of other parts', {
+    preset: '0',
+    min: '0',
+    max: '12',
+    step: '1',
+    seldom: true,
+  }),
+  otherLength: lengthOf('Other parts: length of each', {
+    preset: '1 m',
+    presetInch: '3 ft',
+    min: '100 mm',
+    max: '12 m',
+    step: '10 mm',
+    seldom: true,
+    note: 'each in one piece',
+  }),
+  otherThickness: lengthOf('Other part thickness', {
+    preset: '19 mm',
+    presetInch: '3/4 in',
+    min: '1 mm',
+    max: '150 mm',
+    seldom: true,
+  }),
+  otherWidth: lengthOf('Other part width', {
+    preset: '38 mm',
+    presetInch: '1 1/2 in',
+    min: '3 mm',
+    max: '2 m',
+    seldom: true,
+  }),
+  trim: lengthOf('Left on each part for trimming', {
+    from: 'pieces.trim',
+    ofBoat: true,
+    preset: '50 mm',
+    min: '0 mm',
+    max: '1 m',
+    step: '10 mm',
+    seldom: true,
+  }),
+  slope: input('slope', 'Slope of the scarfs', {
+    from: 'pieces.slope',
+    ofBoat: true,
+    preset: '8',
+    min: '4',
+    max: '20',
+    step: '1',
+    seldom: true,
+  }),
+  kerf: lengthOf('Saw kerf', {
+    preset: '3 mm',
+    presetInch: '1/8 in',
+    min: '0 mm',
+    max: '10 mm',
+    step: '0.5 mm',
+    seldom: true,
+    note: 'common practice: 3 mm (1/8 in) on a table saw',
+  }),
+  jointPrice: input('money', 'What a joint is worth to you', {
+    preset: '2',
+    min: '0',
+    max: '1000',
+    step: '1',
+    seldom: true,
+    note: 'made up: glue and an hour with the plane',
+  }),
+  piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1', seldom: true }),
+};
+
+const section = (key: string) => `${key}Thickness * ${key}Width`;
+
+/** What each board length costs by volume, however it is quoted. */
+export const priceSteps = {
+  pricedSection: step(
+    'area',
+    longParts.reduceRight(
+      (rest, { id }) => `pricedFor == "${id}" ? ${section(partKeys[id])} : ${rest}`,
+      section('other'),
+    ),
+    'end of the board that prices by length and by board are for',
+    'geometry',
+  ),
+  ...Object.fromEntries<FormulaStep>(
+    soldKeys.map((key, at) => [
+      `paid${key}`,
+      pricePerVolume(
+        {
+          volume: `price${key}`,
+          length: `perLength${key}`,
+          each: `each${key}`,
+          section: 'pricedSection',
+          board: `stock${key}`,
+        },
+        `price by volume of board ${at + 1}`,
+      ),
+    ]),
+  ),
+};
+
+/** What the cut list follows from: of all prices, those by volume that follow. */
+export const planUses: readonly string[] = [
+  ...Object.keys(boardsInputs).filter(
+    (key) => !/^(piece|quoted|pricedFor|(price|perLength|each)[A-D])$/.test(key),
+  ),
+  ...soldKeys.map((key) => `paid${key}`),
+];

@@ -1,0 +1,392 @@
+/** Moisture: where a piece of wood settles in this air, how far it moves, whether it is fit to glue. */
+import { tradeQuantities } from '../../../boat/trade-quantities';
+import type { Derived } from '../../../boat';
+import { constantsOf } from '../../../boat/constants-of';
+import { drawing, mm, note } from '../../../drawing';
+import { isIssue } from '../../../measure';
+import { plywoodMovement, shrinkage } from '../../../trade/shrinkage';
+import { citation } from '../../../trade/table';
+import { choice, defineCell, input, step } from '../../form/define';
+import { boardEnd, enlarged } from './board-end-drawing';
+import { glueQuantities, glues, ofGlue, usualGlue } from '../../common/glue/glues';
+import { woods } from '../../common/wood/woods';
+
+const SETTLES =
+  'Simpson, FPL-RN-0268 (1998): Hailwood and Horrobin’s form with two hydrates, fitted to the handbook’s table; as transcribed';
+const DENSITY = 'from memory: Wood Handbook, USDA FPL-GTR-190 (2010), ch. 4, specific gravity and moisture';
+const MOVES = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 13: width x coefficient x change of moisture';
+const CUPS =
+  'geometry: about the pith, widths along the rings change by one share and those across by another';
+const CUSTOM = 'common practice, no source';
+
+const fromTable: readonly Derived[] = constantsOf(shrinkage);
+const brings = () => [...tradeQuantities(), ...fromTable, ...glueQuantities()];
+
+const coefficient = (label: string, column: string, preset: string) =>
+  input('ratio', label, {
+    seldom: true,
+    from: `timber.{species}.${column}`,
+    preset,
+    min: '0',
+    max: '0.006',
+    step: '0.0001',
+    note: 'Wood Handbook, Table 13-5, or from Table 4-3 by its formula',
+  });
+export const moisture = defineCell({
+  id: 'moisture',
+  stage: 'timber',
+  title: 'Moisture and movement',
+  question:
+    'Where will this wood settle in my shop’s air, how far does it move on the way, and is it fit to glue?',
+  inputs: {
+    part: choice('Part', {
+      options: [
+        { id: 'keelson', label: 'keelson' },
+        { id: 'chineLog', label: 'chine log' },
+        { id: 'sheerClamp', label: 'sheer clamp' },
+        { id: 'rubRail', label: 'rub rail' },
+        { id: 'thwart', label: 'thwart' },
+      ],
+      preset: 'keelson',
+    }),
+    now: input('share', 'Moisture of the wood now', {
+      preset: '12 %',
+      min: '3 %',
+      max: '40 %',
+      step: '0.5 %',
+      slider: true,
+      note: 'by a meter, set for this wood, pushed into a fresh cut; lumber kept under cover about 12 %: common practice',
+    }),
+    air: input('temperature', 'Air in the shop', {
+      preset: '20 °C',
+      min: '0 °C',
+      max: '60 °C',
+      step: '1 °C',
+    }),
+    humidity: input('share', 'Humidity of that air', {
+      preset: '60 %',
+      min: '5 %',
+      max: '98 %',
+      step: '1 %',
+      slider: true,
+      note: 'the mean of some weeks, not this morning’s',
+    }),
+    later: input('share', 'Moisture it goes to', {
+      seldom: true,
+      from: '{self}.settled',
+      preset: '11 %',
+      min: '0 %',
+      max: '40 %',
+      step: '0.5 %',
+      note: 'where it settles in this air; a hull in use 12 to 18 %: common practice',
+    }),
+    sawn: choice('How it lies in the log', {
+      options: [
+        { id: 'flat', label: 'flat-sawn: rings run along the width' },
+        { id: 'quarter', label: 'quarter-sawn: rings stand across it' },
+        { id: 'plywood', label: 'plywood, in the plane of the sheet' },
+      ],
+      preset: 'flat',
+      note: 'look at the end grain',
+    }),
+    species: choice('Wood', { options: woods, from: '{part}.timber', preset: 'douglasFirCoast' }),
+    width: input('length', 'Width', {
+      from: '{part}.width',
+      preset: '90 mm',
+      min: '3 mm',
+      max: '3 m',
+      step: '5 mm',
+    }),
+    thickness: input('length', 'Thickness', {
+      seldom: true,
+      from: '{part}.thickness',
+      preset: '18 mm',
+      min: '2 mm',
+      max: '300 mm',
+      step: '1 mm',
+    }),
+    pith: input('length', 'From the face to the pith', {
+      seldom: true,
+      preset: '100 mm',
+      presetInch: '4 in',
+      min: '1 mm',
+      max: '2 m',
+      step: '10 mm',
+      note: 'of a flat-sawn board: carry the rings on to their centre; only the cup asks for it',
+    }),
+    moveTangential: coefficient('Width moved for each 1 %, flat-sawn', 'moveTangential', '0.00267'),
+    moveRadial: coefficient('Width moved for each 1 %, quarter-sawn', 'moveRadial', '0.00165'),
+    shrinkage: input('share', 'Shrinkage along the rings, green to oven dry', {
+      seldom: true,
+      from: 'timber.{species}.shrinkTangential',
+      preset: '7.6 %',
+      min: '0 %',
+      max: '20 %',
+      step: '0.1 %',
+      note: 'Wood Handbook, Table 4-3 or 4-4',
+    }),
+    gravity: input('ratio', 'Specific gravity at 12 %', {
+      seldom: true,
+      from: 'timber.{species}.gravity',
+      preset: '0.48',
+      min: '0.1',
+      max: '1.1',
+      step: '0.01',
+      note: 'oven-dry weight over the volume at 12 %, Wood Handbook; single boards vary by a tenth',
+    }),
+    glue: choice('Glue', { options: glues, preset: usualGlue }),
+    driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
+    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
+  },
+  steps: {
+    celsius: step('number', '(air - 273.15 K) / K', 'degrees Celsius', 'definition'),
+    siteMass: step(
+      'number',
+      '349 + 1.29 * celsius + 0.0135 * celsius^2',
+      'W: wood that holds one mole of bound water',
+      SETTLES,
+    ),
+    dissolved: step(
+      'number',
+      '0.805 + 0.000736 * celsius - 0.00000273 * celsius^2',
+      'K: water dissolved in the wood',
+      SETTLES,
+    ),
+    firstBound: step(
+      'number',
+      '6.27 - 0.00938 * celsius - 0.000303 * celsius^2',
+      'K1: first water bound',
+      SETTLES,
+    ),
+    secondBound: step(
+      'number',
+      '1.91 + 0.0407 * celsius - 0.000293 * celsius^2',
+      'K2: second water bound',
+      SETTLES,
+    ),
+    wetness: step('number', 'dissolved * humidity', 'K times the humidity', SETTLES),
+    settled: step(
+      'share',
+      '18 / siteMass * (wetness / (1 - wetness) + (firstBound * wetness + 2 * firstBound * secondBound * wetness^2) / (1 + firstBound * wetness + firstBound * secondBound * wetness^2))',
+      'moisture at which wood settles in this air',
+      SETTLES,
+    ),
+    difference: step(
+      'share',
+      'min(later, 30 %) - min(now, 30 %)',
+      'moisture taken up, or given off, that moves the wood',
+      'Wood Handbook, ch. 4: above fibre saturation, about 30 %, wood does not move',
+    ),
+    alongRings: step('ratio', '100 * moveTangential * difference', 'part moved along the rings', MOVES),
+    acrossRings: step('ratio', '100 * moveRadial * difference', 'part moved across the rings', MOVES),
+    inPlane: step(
+      'ratio',
+      `100 * ${plywoodMovement.value} * difference`,
+      'part moved in the plane of a sheet of plywood',
+      citation(plywoodMovement),
+    ),
+    change: step(
+      'length',
+      'width * (sawn == "plywood" ? inPlane : sawn == "quarter" ? acrossRings : alongRings)',
+      'change of the width, + growing',
+      MOVES,
+    ),
+    widthLater: step('length', 'width + change', 'width when it has settled', MOVES),
+    thicker: step(
+      'length',
+      'thickness * (sawn == "quarter" ? alongRings : acrossRings)',
+      'change of the thickness, + growing',
+      `${MOVES}; of plywood as of solid wood across the rings: ${CUSTOM}`,
+    ),
+    cup: step(
+      'length',
+      'sawn == "flat" ? abs(alongRings - acrossRings) * width / 2 * atan(width / (2 * pith)) / rad : 0 mm',
+      'hollow across the face, if nothing holds the board',
+      CUPS,
+    ),
+    fromGreen: step(
+      'share',
+      'shrinkage * max(0, 1 - now / 30 %)',
+      'part of its flat-sawn width that wood sawn green has lost by now',
+      'Wood Handbook, ch. 4: shrinkage in proportion, from 30 % of moisture down',
+    ),
+    gravityGreen: step(
+      'ratio',
+      'gravity / (1 + 0.265 * (1 - 12 / 30) * gravity)',
+      'specific gravity on the volume when green',
+      `${DENSITY}; shrinkage in volume 26.5 x it %`,
+    ),
+    gravityNow: step(
+      'ratio',
+      'gravityGreen / (1 - 0.265 * gravityGreen * max(0, 1 - now / 30 %))',
+      'specific gravity on the volume of today',
+      `${DENSITY}; shrinkage in volume 26.5 x it %`,
+    ),
+    density: step('density', '1000 kg/m^3 * gravityNow * (1 + now)', 'density with the water in it', DENSITY),
+    lighter: step(
+      'share',
+      '(later - now) / (1 + now)',
+      'weight taken up or given off by the time it has settled',
+      'definition of moisture: water over oven-dry wood',
+    ),
+    offGlue: step(
+      'share',
+      'max(0, now - wettest, driest - now)',
+      'moisture by which the wood lies outside what this glue takes; 0 where it is fit',
+      CUSTOM,
+    ),
+  },
+  answers: [
+    { of: 'settled', label: 'settles at', from: 'water over oven-dry wood, in this air, given time' },
+    { of: 'change', label: 'change of the width', from: 'across the grain, + growing, − shrinking' },
+    {
+      of: 'offGlue',
+      label: 'outside the glue’s range',
+      from: 'moisture now; 0 % where the wood is fit to glue',
+    },
+  ],
+  inWords: [
+    {
+      when: 'offGlue > 0 and now > wettest',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, too much for this glue, which takes {wettest} at most. On the way to {later} a width of {width} changes by {change}.',
+    },
+    {
+      when: 'offGlue > 0',
+      says: 'In this air wood settles at {settled}. Now it holds {now}, too little for this glue, which asks for {driest} at least. On the way to {later} a width of {width} changes by {change}.',
+    },
+    {
+      says: 'In this air wood settles at {settled}. Now it holds {now}, and this glue takes {driest} to {wettest}. On the way to {later} a width of {width} changes by {change}, to {widthLater}. The wood weighs {density} now.',
+    },
+  ],
+  table: {
+    caption: 'The same wood and air, part by part',
+    over: 'part',
+    columns: [
+      { of: 'change', label: 'change' },
+      { of: 'widthLater', label: 'width then' },
+      { of: 'cup', label: 'cup' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'now > 20 %',
+      says: 'At {now} no glue can be relied on, and rot can live.',
+      limit: `20 %: ${CUSTOM}`,
+      weight: 'stop',
+    },
+    {
+      when: 'now > wettest',
+      says: 'The wood holds {now}; this glue takes {wettest} at most. Stack it with laths between, in the shop, until a fresh cut reads lower.',
+      limit: `the glue’s own range; ${CUSTOM}, the sheet rules`,
+      weight: 'stop',
+    },
+    {
+      when: 'now < driest',
+      says: 'The wood holds {now}; this glue asks for {driest} at least.',
+      limit: `the glue’s own range; ${CUSTOM}, the sheet rules`,
+      weight: 'mind',
+    },
+    {
+      when: 'now < 10 % or now > 14 %',
+      says: 'Wood for a boat is built in at 10 to 14 %, and this holds {now}: it will move once she is in use, and the joints will work.',
+      limit: `10 to 14 % to build: ${CUSTOM}`,
+      weight: 'mind',
+    },
+    {
+      when: 'min(now, later) < 6 % or max(now, later) > 14 %',
+      says: 'The coefficients hold from 6 to 14 %. From {now} to {later} the change is only a rough one.',
+      limit: 'Wood Handbook, Table 13-5: from 6 to 14 % moisture',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'How long it takes to settle nobody can promise: it depends on the wood, its thickness and the moving air. Go by a meter.',
+    'Wood in a hull is seldom free: glue, screws and paint hold it, and what cannot move pulls or splits. Single boards move more or less than the mean.',
+    'Coefficients and strengths are for clear wood; damp wood bends more easily and breaks at less. For strength go by the tables of the wood at its own moisture.',
+    'Wet dust and rot: a mask when you cut or sand doubtful wood. The sheet of the glue in hand outranks its range here.',
+  ],
+  sources: [
+    {
+      text: 'W. T. Simpson, Equilibrium moisture content of wood in outdoor locations, USDA FPL-RN-0268 (1998)',
+      known: 'published',
+    },
+    {
+      text: 'Wood Handbook, USDA FPL-GTR-190 (2010), Tables 4-3 and 13-5: shrinkage and coefficients; each wood says which of its figures were read',
+      known: 'published',
+    },
+    {
+      text: 'Wood Handbook, Table 4-4, eq. 13-3 and ch. 4: imported woods, coefficient from shrinkage, density with moisture',
+      known: 'from memory',
+    },
+    {
+      text: 'American Wood Council: 1 % for each 4 % of moisture, for a wood without figures of its own',
+      known: 'published',
+    },
+    { text: 'Hollow of a board with its rings about the pith', known: 'geometry' },
+    {
+      text: '10 to 14 % to build, 12 to 18 % in a hull in use, 20 % for glue and rot; ranges of the glues',
+      known: 'common practice',
+    },
+  ],
+  lights: ['{part}'],
+  brings,
+
+  draw: (v, on) => {
+    const say = (metres: number) => on.say(metres, 'length');
+    const ply = v.sawn === 'plywood';
+    const moves = {
+      across: ply ? v.inPlane : v.acrossRings,
+      along: ply ? v.acrossRings : v.alongRings,
+    };
+    const factor = enlarged(moves);
+    return drawing({
+      title: 'The end of the board, now and settled',
+      says: `A width of ${say(v.width)} at ${on.say(v.now, 'share')} of moisture becomes ${say(v.widthLater)} at ${on.say(v.later, 'share')}${v.cup >= 0.00005 ? `; left free it goes hollow by ${say(v.cup)}` : ''}.`,
+      shapes: [
+        boardEnd(
+          {
+            width: mm(v.width),
+            thickness: mm(v.thickness),
+            pith: v.sawn === 'flat' ? mm(v.pith) : null,
+            ply,
+            across: factor * moves.across,
+            along: factor * moves.along,
+          },
+          v.part,
+          { width: say(v.width), thickness: say(v.thickness), later: `then ${say(v.widthLater)}` },
+        ),
+        note(
+          factor === 1
+            ? 'Dashed: settled, as it is.'
+            : `Dashed: settled, the movement drawn ${factor} times too large.`,
+        ),
+      ],
+    });
+  },
+
+  chart: (v, on) => {
+    const line = (air: number) =>
+      Array.from({ length: 19 }, (_, i) => on.rerun({ humidity: 0.05 + i * 0.05, air })).flatMap((one) =>
+        isIssue(one) ? [] : [[one.humidity, one.settled] as const],
+      );
+    const other = v.air >= 293.15 ? v.air - 15 : v.air + 15;
+    return {
+      title: 'Where wood settles, by the humidity of the air',
+      says: `The damper the air the wetter the wood; warmth changes it little. At ${on.say(v.humidity, 'share')} and ${on.say(v.air, 'temperature')} it settles at ${on.say(v.settled, 'share')}.`,
+      x: { label: 'Humidity of the air', kind: 'share', from: 0, to: 1 },
+      y: { label: 'Moisture of the wood', kind: 'share', from: 0 },
+      lines: [
+        { name: `at ${on.say(v.air, 'temperature')}`, points: line(v.air), as: 'line' },
+        { name: `at ${on.say(other, 'temperature')}`, points: line(other), as: 'line' },
+      ],
+      limits: [
+        { at: v.driest, axis: 'y', label: 'driest for the glue' },
+        { at: v.wettest, axis: 'y', label: 'wettest for the glue' },
+      ],
+      points: [
+        { x: v.humidity, y: v.settled, label: 'settles here' },
+        { x: v.humidity, y: v.now, label: 'now' },
+      ],
+    };
+  },
+});
