@@ -2,8 +2,7 @@
  * What holds of every cell, whoever wrote it: its form, its links, its words, its pictures, and that no
  * accepted entry makes nonsense of it. A new cell in the registry is held to all of it.
  */
-import { readdirSync } from 'node:fs';
-import { basename, dirname } from 'node:path';
+import { basename } from 'node:path';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, lists, starters, type Value } from '../../src/boat';
@@ -46,7 +45,6 @@ import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withLeaningFrame, withTwoChines } from './odd-boats';
-import { inRoot } from '../tools/root.mjs';
 import { isTaken } from '../../src/boat/names';
 import { acceptedEntries, acceptedValues, asEntries } from './proofs';
 
@@ -111,19 +109,18 @@ const placeholders = keysIn;
 const wordsCases = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
 
 test('the registry holds each file of cells once, under its own name', async () => {
-  const files = readdirSync(inRoot('src/cells'), { recursive: true, encoding: 'utf8' })
-    .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => file.includes('/') && file.endsWith('.ts'));
   const modules = await Promise.all(
-    files.map((file) => import(`../../src/cells/${dirname(file)}/${basename(file, '.ts')}.ts`)),
+    Object.entries(import.meta.glob('../../src/cells/*/**/*.ts')).map(
+      async ([file, load]) => [file.replace('../../src/cells/', ''), await load()] as const,
+    ),
   );
-  const made = modules.flatMap((module, i) =>
+  const made = modules.flatMap(([file, module]) =>
     Object.values(module as object)
       .filter(isCell)
-      // A file is called what its cell is: `sheet-joints.ts` holds `sheetJoints`.
+      // A file is called what its cell is: `sheet-joints.ts` holds `sheetJoints`. Its stage is the room it lies in.
       .map(({ id, stage }): readonly [string, string] => [
         `${stage}/${id}`,
-        `${dirname(files[i]!)}/${nameOf(basename(files[i]!, '.ts'))}`,
+        `${file.split('/')[0]}/${nameOf(basename(file, '.ts'))}`,
       ]),
   );
   expect(made.filter(([cell, file]) => cell !== file)).toStrictEqual([]);
