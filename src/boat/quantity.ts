@@ -76,6 +76,12 @@ export interface Read {
   /** Whether the builder works in feet and inches, and so buys what is sold by them. */
   readonly inches: () => boolean;
   readonly found: Found;
+  /**
+   * Something of any form, worked out once for all that ask for it by this name. It is no quantity: it can be neither
+   * written nor told, and nothing else lists it. Like a number it does not return where it has no value.
+   * @param find works it out, whoever asks
+   */
+  readonly fact: <T>(name: string, find: (read: Read) => T | Issue) => T;
 }
 
 /**

@@ -83,12 +83,20 @@ export interface GraphParts {
 }
 
 /** What nodes hold: a quantity's value, the reading of an entry, or what is no quantity's. */
-type Held = Value | EntryHeld | Hull | Shown | boolean;
+type Held = Value | EntryHeld | FactHeld | Hull | Shown | boolean;
 
 interface EntryHeld extends EntryReading {
   readonly written: boolean;
   /** What was measured or cut to: it stands in place of what is written. */
   readonly built?: EntryReading;
+}
+
+/** What a fact came to; another one each time that it is worked out. */
+class FactHeld {
+  readonly found: unknown;
+  constructor(found: unknown) {
+    this.found = found;
+  }
 }
 
 /** A graph, with what others are laid over it by. */
@@ -163,7 +171,8 @@ function lay(
   function workOut(id: Id): Held {
     const place = placeAt(id);
     const above = asker;
-    asker = nameOf(id);
+    // A fact asks in the name of who asks for it.
+    if (place.is !== 'fact') asker = nameOf(id);
     try {
       return worked(place, id);
     } finally {
@@ -182,6 +191,10 @@ function lay(
           place.of.meaning,
           workFor(() => place.of.from(read)),
         );
+      case 'fact': {
+        const found = workFor(() => place.of.find(read));
+        return isIssue(found) ? found : new FactHeld(found);
+      }
       case 'hull':
         return workFor(() => parts.hull(read));
       case 'units':
@@ -244,13 +257,25 @@ function lay(
     const way = network.underway(id);
     if (!way) return id;
     network.link(id);
-    const circle = way.map(nameOf).filter((name, at, all) => name !== all[at - 1]);
+    const circle = way
+      .filter((one) => placeAt(one).is !== 'fact')
+      .map(nameOf)
+      .filter((name, at, all) => name !== all[at - 1]);
     throw new Waiting({ issue: `goes round in a circle: ${[...circle, nameOf(id)].join(' -> ')}`, circle });
   }
 
   function nameOf(id: Id): string {
     const place = placeAt(id);
     return 'of' in place ? place.of.name : HULL;
+  }
+
+  /** Quantities that a node was worked out from, by way of facts too. */
+  function quantitiesAskedBy(id: Id): string[] {
+    return network.linksOf(id).flatMap((link) => {
+      const { is } = placeAt(link);
+      if (is === 'fact') return quantitiesAskedBy(link);
+      return is === 'given' || is === 'derived' || is === 'hull' ? [nameOf(link)] : [];
+    });
   }
 
   /** Made for a node when the page first looks at it. */
@@ -274,6 +299,11 @@ function lay(
       return written || built !== undefined;
     },
     hull: () => ask(free(otherId('hull'))) as Hull | Issue,
+    fact: <T>(name: string, find: (by: Read) => T | Issue) => {
+      const held = ask(free(places.fact(name, find)));
+      // What is held under the name is what this way to find it comes to.
+      return held instanceof FactHeld ? (held.found as T) : (held as Issue);
+    },
     inches: () => ask(otherId('inches')) === true,
     ...more,
   });
@@ -323,14 +353,7 @@ function lay(
     hull: () => rim(otherId('hull')) as Hull | Issue,
     dependsOn: (name) => {
       const id = name === HULL ? otherId('hull') : idOf(name);
-      const links = id === undefined ? [] : network.linksOf(id);
-      return [
-        ...new Set(
-          links
-            .filter((link) => !['entry', 'units', 'inches', 'findings'].includes(placeAt(link).is))
-            .map(nameOf),
-        ),
-      ];
+      return id === undefined ? [] : [...new Set(quantitiesAskedBy(id))];
     },
     work: (by) => workFor(() => by(readByPage)),
     with: (changes) => {

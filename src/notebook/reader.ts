@@ -12,6 +12,7 @@ export interface Look {
   /** Whether something was written or measured for the quantity. */
   readonly isEntered: (name: string) => boolean;
   readonly hull: () => Hull | Issue;
+  readonly fact: <T>(name: string, find: (read: Read) => T | Issue) => T | Issue;
   readonly inches: () => boolean;
   readonly found: Found;
   /** The name of what is being worked out. */
@@ -67,6 +68,12 @@ export function readerOf(look: Look): Read {
       const hull = look.hull();
       if (isIssue(hull)) throw waiting(HULL, hull);
       return hull;
+    },
+    fact: (name, find) => {
+      const value = look.fact(name, find);
+      // A fact has no name that is told: who asks for it waits for what it waits for.
+      if (isIssue(value)) throw new Waiting(value);
+      return value;
     },
     inches: look.inches,
     found: look.found,

@@ -46,6 +46,11 @@ export function deriveBoat(
     hull: () => (hull ??= draw(read)),
     inches: () => false,
     found: () => null,
+    fact: (_, find) => {
+      const found = find(read);
+      if (isIssue(found)) throw new Error(found.issue);
+      return found;
+    },
   };
 
   function value(name: string): Value {

@@ -179,6 +179,9 @@ describe.each(boats)('%s', (_, table) => {
       hull: () => boat.hull(),
       inches: () => false,
       found: () => null,
+      fact: () => {
+        throw new Error('no quantity of a keep-out asks for a fact');
+      },
     };
     const value = (name: string) => made.find((one) => one.name === name)?.from(read);
     for (const { name } of made) expect([name, value(name)]).toStrictEqual([name, expect.any(Number)]);

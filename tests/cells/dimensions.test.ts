@@ -5,7 +5,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { type Cell, isHullStep, plainInstance, step, type Values } from '../../src/cells';
+import { type Cell, isFormula, plainInstance, step, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from './cell-of';
 import { formula, isIssue, type KindId, kindOf, kinds, plain, sameDimension } from '../../src/measure';
@@ -25,7 +25,7 @@ function linesOf({ steps, warnings, inWords }: Cell): readonly Line[] {
   const cases = typeof inWords === 'string' ? [] : inWords.flatMap(({ when }) => when ?? []);
   return [
     ...Object.entries(steps).flatMap(([key, spec]) =>
-      isHullStep(spec) ? [] : { key, text: spec.formula, kind: spec.kind },
+      isFormula(spec) ? { key, text: spec.formula, kind: spec.kind } : [],
     ),
     ...[...warnings.map(({ when }) => when), ...cases].map((text) => ({
       key: 'a warning',

@@ -8,13 +8,14 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat, lists, starters, type Value } from '../../src/boat';
 import {
   answerInWords,
+  asksFor,
   type Cell,
   compiled,
   fillIn,
   lightsOf,
   type InputSpec,
   isChoice,
-  isHullStep,
+  isFormula,
   keysIn,
   onHand,
   type OnHand,
@@ -156,9 +157,9 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     const called = new Set<string>();
     Object.entries(cell.steps).forEach(([key, spec], at) => {
       const known = new Set([...Object.keys(cell.inputs), ...Object.keys(cell.steps).slice(0, at)]);
-      const names = isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names;
+      const names = asksFor(cell, spec);
       early.push(...names.filter((name) => !known.has(name)).map((name) => `${key} uses ${name}`));
-      for (const name of isHullStep(spec) ? [] : compiled(cell, spec.formula).functions) called.add(name);
+      if (isFormula(spec)) for (const name of compiled(cell, spec.formula).functions) called.add(name);
     });
     expect(early).toStrictEqual([]);
     expect(Object.keys(cell.functions ?? {}).filter((name) => !called.has(name))).toStrictEqual([]);
@@ -341,9 +342,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   test('uses every number it asks for', () => {
     const { table, steps, warnings, answers } = cell;
     const used = new Set([
-      ...Object.values(steps).flatMap((spec) =>
-        isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names,
-      ),
+      ...Object.values(steps).flatMap((spec) => asksFor(cell, spec)),
       ...warnings.flatMap(({ when, says }) => [...compiled(cell, when).names, ...placeholders(says)]),
       ...answers.map(({ of }) => of),
       ...(table?.columns.map(({ of }) => of) ?? []),

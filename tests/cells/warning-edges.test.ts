@@ -6,7 +6,7 @@ import * as fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, lists, offsetsOf } from '../../src/boat';
 import { type Cell, compiled, isChoice, plainInstance, type Values } from '../../src/cells';
-import { nothingFound, runStep } from '../../src/cells/form/steps';
+import { runStep, scopeAlone } from '../../src/cells/form/steps';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
@@ -93,9 +93,10 @@ function run(cell: Cell, inputs: Inputs, on = hull): Values {
     if (value === undefined) throw new Missing(key);
     return value;
   };
+  const scope = scopeAlone(lookUp, on);
   for (const [key, spec] of Object.entries(cell.steps)) {
     try {
-      const value = runStep(cell, spec, lookUp, { hull: () => on, found: nothingFound });
+      const value = runStep(cell, spec, scope);
       if (!isIssue(value)) values[key] = value;
     } catch (fault) {
       if (!(fault instanceof Missing)) throw fault;

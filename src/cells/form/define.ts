@@ -8,6 +8,7 @@
  */
 import type { Derived, Found, Given, Hull, Layout, Option } from '../../boat';
 import type { Drawing } from '../../drawing';
+import type { Ask, Fact, ToldStep } from './fact';
 import type { Bound, Issue, KindId, WriteOptions } from '../../measure';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
@@ -83,7 +84,7 @@ export interface ChoiceSpec {
 export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
 
 /** One line of working. */
-export type StepSpec = FormulaStep | HullStep;
+export type StepSpec = FormulaStep | HullStep | ToldStep;
 
 export interface FormulaStep {
   readonly kind: KindId;
@@ -123,10 +124,13 @@ export interface CellFunction {
   readonly run: (...values: number[]) => number;
 }
 
-/** The cell's values as its drawing sees them: all finite, choices as ids. */
-export type ValuesOf<I extends Inputs, S extends Steps> = {
-  readonly [K in keyof I]: I[K] extends ChoiceSpec ? string : number;
-} & { readonly [K in keyof S]: S[K] extends HullStep ? number | string : number };
+/** The cell's values as its drawing and its facts see them: all finite, choices as ids. */
+export type ValuesOf<I extends Inputs, S extends Steps = {}> = {
+  readonly [K in keyof I]: I[K] extends ChoiceSpec ? IdOf<I[K]['options']> : number;
+} & { readonly [K in keyof S]: S[K] extends { readonly kind: 'choice' } ? string : number };
+
+/** The ids of a choice's own options; of the boat's, any. */
+type IdOf<O> = O extends readonly { readonly id: infer Id extends string }[] ? Id : string;
 
 /** What a drawing or a chart may use besides the cell's values. */
 export interface OnHand<V = Values> {
@@ -136,8 +140,10 @@ export interface OnHand<V = Values> {
   readonly hull: Hull | null;
   /** The best answer of the cell's search so far. */
   readonly found: Found;
+  /** A fact of the cell's values. */
+  readonly ask: Ask;
   /** The cell's own steps run again with some inputs changed: what a chart sweeps. */
-  readonly rerun: (changes: Partial<V>) => V | Issue;
+  readonly rerun: (changes: { readonly [K in keyof V]?: number | string }) => V | Issue;
 }
 
 /** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
@@ -312,10 +318,21 @@ export interface Cell extends Omit<
  * Declares a cell. Keys of inputs and steps become typed values in `draw` and `chart`,
  * and quantities `<id>.<key>` in the notebook.
  */
-export function defineCell<const I extends Inputs, const S extends Steps>(spec: CellSpec<I, S>): Cell {
+export function defineCell<const I extends Inputs, const S extends Steps>(
+  spec: CellSpec<I, S> & { readonly steps: FactsFit<I, S> },
+): Cell {
   // Inside, draw and chart get exactly the values the declaration names; outside, only the graph calls them.
   return spec as unknown as Cell;
 }
+
+/** Facts told by a cell read no values but its own. */
+type FactsFit<I extends Inputs, S extends Steps> = {
+  readonly [K in keyof S]: S[K] extends ToldStep<infer V>
+    ? ValuesOf<I, S> extends V
+      ? unknown
+      : { readonly fact: Fact<ValuesOf<I, S>, unknown> }
+    : unknown;
+};
 
 /** A number to ask for. */
 export function input<K extends KindId>(
@@ -327,7 +344,10 @@ export function input<K extends KindId>(
 }
 
 /** A choice to ask for. */
-export function choice(label: string, more: Omit<ChoiceSpec, 'kind' | 'label'>): ChoiceSpec {
+export function choice<const O extends ChoiceSpec['options']>(
+  label: string,
+  more: Omit<ChoiceSpec, 'kind' | 'label' | 'options'> & { readonly options: O },
+): ChoiceSpec & { readonly options: O } {
   return { kind: 'choice', label, ...more };
 }
 
@@ -342,8 +362,20 @@ export function step(
   return { kind, formula, meaning, source, ...(bound && { bound }) };
 }
 
+export function isFormula(spec: StepSpec): spec is FormulaStep {
+  return 'formula' in spec;
+}
+
+/** Whether a line of working tells a part of a fact. */
+export function isTold(spec: StepSpec): spec is ToldStep {
+  return 'fact' in spec;
+}
+
 /** A line of working that asks the whole hull. */
-export function hullStep(kind: KindId, more: Omit<HullStep, 'kind'>): HullStep {
+export function hullStep<K extends KindId>(
+  kind: K,
+  more: Omit<HullStep, 'kind'>,
+): HullStep & { readonly kind: K } {
   return { kind, ...more };
 }
 

@@ -7,10 +7,11 @@
  */
 import type { BoatLists, Derived, Given, Option, Read } from '../../boat';
 import { inchTwin, wordsOf } from '../../measure';
-import { type Cell, type ChoiceSpec, type InputSpec, isHullStep } from './define';
+import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, isTold } from './define';
+import { type Fact, labelOf, readsOf, readsSeen } from './fact';
 import { bySystem, type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
-import { runStep, valueOf } from './steps';
+import { asksFor, findFact, runStep, type Scope, scopeOf, valueOf } from './steps';
 
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
 const SELF = 'self';
@@ -52,7 +53,7 @@ export function cellQuantities(
   const boat: OnBoat = { lists, exists };
   const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
   const derived = Object.keys(cell.steps).map((key) =>
-    derivedOf(cell, `${instance.name}.${key}`, key, lists, (read, name) => valueOf(instance, name, read)),
+    derivedOf(cell, `${instance.name}.${key}`, key, lists, (read) => scopeOf(instance, read)),
   );
   return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
 }
@@ -148,7 +149,7 @@ function derivedOf(
   name: string,
   key: string,
   lists: BoatLists | null,
-  lookUp: (read: Read, key: string) => number | string,
+  scopeBy: (read: Read) => Scope,
 ): Derived {
   const spec = cell.steps[key]!; // asked only for steps of the cell
   return {
@@ -157,8 +158,8 @@ function derivedOf(
     meaning: spec.meaning,
     source: spec.source,
     ...written(cell, key),
-    ...(isHullStep(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
-    from: (read) => runStep(cell, spec, (key) => lookUp(read, key), read),
+    ...((isHullStep(spec) || isTold(spec)) && spec.options && lists ? { options: lists[spec.options] } : {}),
+    from: (read) => runStep(cell, spec, scopeBy(read)),
   };
 }
 
@@ -171,11 +172,15 @@ function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
     throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
   return optionsOf(spec, boat.lists).flatMap((option) => {
     const row: Row = { instance, over, option: option.id, boat };
-    return Object.entries(cell.steps).map(([key, step]) => ({
-      ...derivedOf(cell, `${name}.${option.id}.${key}`, key, boat.lists, (read, asked) =>
-        rowValue(row, asked, read),
-      ),
+    return Object.entries(cell.steps).map(([key, step]): Derived => ({
+      ...derivedOf(cell, `${name}.${option.id}.${key}`, key, boat.lists, (read) => scopeOfRow(row, read)),
       meaning: `${step.meaning}, ${option.label}`,
+      from: (read) =>
+        unlessOfRow(
+          () => turnsWith(row, key),
+          () => valueOf(instance, key, read),
+          () => runStep(cell, step, scopeOfRow(row, read)),
+        ),
     }));
   });
 }
@@ -188,16 +193,97 @@ interface Row {
   readonly boat: OnBoat;
 }
 
+/** The values and facts of one row. */
+function scopeOfRow(row: Row, read: Read): Scope {
+  const { instance, option } = row;
+  return {
+    ...read,
+    lookUp: (key) => rowValue(row, key, read),
+    ask: (fact) =>
+      unlessOfRow(
+        () => turnsWith(row, fact),
+        () => scopeOf(instance, read).ask(fact),
+        () =>
+          read.fact(`${instance.name}.${option} ${labelOf(fact)}`, (by) =>
+            findFact(fact, scopeOfRow(row, by)),
+          ),
+      ),
+  };
+}
+
+/**
+ * The cell's own where the row makes no difference, so that it is worked out once for all rows. That a fact turns with
+ * the row may show only when it is worked out.
+ */
+function unlessOfRow<T>(isOfRow: () => boolean, own: () => T, ofRow: () => T): T {
+  if (!isOfRow()) {
+    try {
+      const value = own();
+      if (!isOfRow()) return value;
+    } catch (fault) {
+      if (!isOfRow()) throw fault;
+    }
+  }
+  return ofRow();
+}
+
+/** Steps and facts of a cell that turn with the choice its table runs through, as far as is known. */
+const turning = new WeakMap<
+  Row['instance'],
+  { readonly seen: number; readonly known: Map<unknown, boolean> }
+>();
+
+/** Whether a step, by its key, or a fact turns with the row. */
+function turnsWith(row: Row, what: string | Fact<never, unknown>): boolean {
+  const { instance } = row;
+  let ofCell = turning.get(instance);
+  if (ofCell?.seen !== readsSeen()) {
+    ofCell = { seen: readsSeen(), known: new Map() };
+    turning.set(instance, ofCell);
+  }
+  const before = ofCell.known.get(what);
+  if (before !== undefined) return before;
+  const turns = turnsAnew(row, what);
+  ofCell.known.set(what, turns);
+  return turns;
+}
+
+function turnsAnew(row: Row, what: string | Fact<never, unknown>): boolean {
+  const { instance, over } = row;
+  const { cell } = instance;
+  const turns = (other: string | Fact<never, unknown>) => turnsWith(row, other);
+  if (typeof what !== 'string') {
+    const { keys, facts } = readsOf(what);
+    return [...keys].some(turns) || [...facts].some(turns);
+  }
+  if (what === over) return true;
+  const step = cell.steps[what];
+  if (!step) {
+    const link = linkOf(instance, what);
+    return link.includes(`{${SELF}}`) || link.includes(`{${over}}`);
+  }
+  return asksFor(cell, step).some(turns);
+}
+
+const linkOf = ({ cell, presets }: Instance, key: string): string =>
+  presets[key] ?? cell.inputs[key]?.from ?? '';
+
 /** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
-function rowValue({ instance, over, option, boat }: Row, key: string, read: Read): number | string {
+function rowValue(row: Row, key: string, read: Read): number | string {
+  const { instance, over, option, boat } = row;
   const { cell, name } = instance;
   if (key === over) return option;
   const step = cell.steps[key];
   if (step)
-    return step.kind === 'choice'
-      ? read.choice(`${name}.${option}.${key}`)
-      : read.number(`${name}.${option}.${key}`);
-  const link = instance.presets[key] ?? cell.inputs[key]?.from ?? '';
+    return unlessOfRow(
+      () => turnsWith(row, key),
+      () => valueOf(instance, key, read),
+      () =>
+        step.kind === 'choice'
+          ? read.choice(`${name}.${option}.${key}`)
+          : read.number(`${name}.${option}.${key}`),
+    );
+  const link = linkOf(instance, key);
   const ownStep = link.includes(`{${SELF}}`);
   if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))
     return valueOf(instance, key, read);

@@ -1,7 +1,8 @@
 /** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
 import { attempt, type Found, type Hull, type Read } from '../../boat';
-import { formula, type Formula, isIssue, type Issue, issue, type KindId, type Manner } from '../../measure';
-import { type Cell, isHullStep, type OnHand, type StepSpec, type Values } from './define';
+import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
+import { type Cell, isHullStep, isTold, type OnHand, type StepSpec, type Values } from './define';
+import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
 import type { Instance } from './instance';
 import { mannerOf } from './manner';
 
@@ -12,20 +13,75 @@ export function valueOf(instance: Instance, key: string, read: Read): number | s
   return (inputs[key] ?? steps[key])?.kind === 'choice' ? read.choice(name) : read.number(name);
 }
 
+/** The values and facts of the instance, as the graph has them. */
+export function scopeOf(instance: Instance, read: Read): Scope {
+  return {
+    hull: read.hull,
+    found: read.found,
+    lookUp: (key) => valueOf(instance, key, read),
+    ask: (fact) =>
+      read.fact(`${instance.name} ${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
+  };
+}
+
 /** Where no search has run. */
 export const nothingFound: Found = () => null;
 
-/** Runs one step on the values it names; `hull` and `found` are asked only by a step that needs them. */
-export function runStep(
-  cell: Cell,
-  spec: StepSpec,
-  lookUp: (key: string) => number | string,
-  { hull, found }: Pick<Read, 'hull' | 'found'>,
-): number | string | Issue {
-  if (!isHullStep(spec)) return evaluateFormula(compiled(cell, spec.formula), lookUp);
-  const values = Object.fromEntries(spec.uses.map((key) => [key, lookUp(key)]));
-  const of = hull();
-  return attempt(() => spec.find(of, values, found));
+/** Where a step's values come from. */
+export interface Scope extends Pick<Read, 'hull' | 'found'> {
+  readonly lookUp: (key: string) => number | string;
+  readonly ask: Ask;
+}
+
+/** Runs one step on the values it names; the hull and what is found are asked only by a step that needs them. */
+export function runStep(cell: Cell, spec: StepSpec, scope: Scope): number | string | Issue {
+  if (isTold(spec))
+    return attempt(() => spec.part(scope.ask(spec.fact), valuesBy(noting(readsOf(spec), scope.lookUp))));
+  if (!isHullStep(spec)) return evaluateFormula(compiled(cell, spec.formula), scope.lookUp);
+  const values = Object.fromEntries(spec.uses.map((key) => [key, scope.lookUp(key)]));
+  const of = scope.hull();
+  return attempt(() => spec.find(of, values, scope.found));
+}
+
+/** The values that a step turns on: those in its formula, or those that its fact has been seen to ask for. */
+export function asksFor(cell: Cell, spec: StepSpec): readonly string[] {
+  if (isTold(spec)) return [...new Set([...readsOf(spec).keys, ...readsThrough(spec.fact)])];
+  return isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names;
+}
+
+function readsThrough(fact: Fact<never, unknown>): readonly string[] {
+  const { keys, facts } = readsOf(fact);
+  return [...keys, ...[...facts].flatMap(readsThrough)];
+}
+
+/** Finds a fact by the values of a cell; those that it names are looked up, and no others. */
+export function findFact<T>(fact: Fact<never, T>, scope: Scope): T | Issue {
+  const reads = readsOf(fact);
+  const at: Asking = {
+    get hull() {
+      return scope.hull();
+    },
+    found: scope.found,
+    ask: (other) => {
+      note(reads.facts, other);
+      return scope.ask(other);
+    },
+  };
+  return attempt(() => fact.find(valuesBy(noting(reads, scope.lookUp)), at));
+}
+
+/** Looks up, and takes note of what for. */
+const noting =
+  ({ keys }: Reads, lookUp: Scope['lookUp']): Scope['lookUp'] =>
+  (key) => {
+    note(keys, key);
+    return lookUp(key);
+  };
+
+/** Values that are looked up when they are named: of the cell that has the fact, as `defineCell` sees to. */
+function valuesBy(lookUp: Scope['lookUp']): never {
+  const named: ProxyHandler<object> = { get: (_, key) => lookUp(String(key)) };
+  return new Proxy({}, named) as never;
 }
 
 /** Runs a formula of the cell; every name in it is an input or a step of the cell. */
@@ -56,6 +112,29 @@ function given(key: string, values: Values): number | string {
 }
 
 /**
+ * Outside the graph: each fact is worked out once.
+ * @param lookUp the value of an input, or of a step worked out before
+ */
+export function scopeAlone(lookUp: Scope['lookUp'], hull: Hull | null, found: Found = nothingFound): Scope {
+  const known = new Map<Fact<never, unknown>, unknown>();
+  const scope: Scope = {
+    lookUp,
+    hull: () => {
+      if (!hull) throw new Error('there is no hull to ask');
+      return hull;
+    },
+    found,
+    ask: <T>(fact: Fact<never, T>): T => {
+      const value = known.has(fact) ? (known.get(fact) as T | Issue) : findFact(fact, scope);
+      known.set(fact, value);
+      if (isIssue(value)) throw new Error(value.issue);
+      return value;
+    },
+  };
+  return scope;
+}
+
+/**
  * The cell's steps run in order on given inputs, outside the graph.
  * @param inputs a value for every input; choices as ids, numbers in SI
  * @returns inputs and steps, or why the first failing step has no value
@@ -68,10 +147,9 @@ export function runSteps(
 ): Values | Issue {
   const values: Record<string, number | string> = {};
   for (const key of Object.keys(cell.inputs)) values[key] = given(key, inputs);
+  const scope = scopeAlone((key) => given(key, values), hull, found);
   for (const [key, spec] of Object.entries(cell.steps)) {
-    if (isHullStep(spec) && hull === null) return issue('there is no hull to ask');
-    // The hull was asked for just before.
-    const value = runStep(cell, spec, (name) => given(name, values), { hull: () => hull!, found });
+    const value = attempt(() => runStep(cell, spec, scope));
     if (isIssue(value)) return value;
     values[key] = value;
   }
@@ -100,6 +178,7 @@ export function onHand(
   hull: Hull | null,
   say: OnHand['say'],
   found: Found = nothingFound,
+  ask: Ask = scopeAlone((key) => given(key, values), hull, found).ask,
 ): OnHand {
   const rerun: OnHand['rerun'] = (changes) =>
     runSteps(cell, { ...values, ...changes } as Values, hull, found);
@@ -107,6 +186,7 @@ export function onHand(
     say: (value, kind, options) => say(value, kind, options ?? mannerOfValue(cell, values, value, kind)),
     hull,
     found,
+    ask,
     rerun,
   };
 }

@@ -1,6 +1,6 @@
 /** The working: each step as formula, numbers put in, result, source. Formulas are MathML. */
 import { h, type VNode } from 'preact';
-import { type Cell, compiled, type Instance, isHullStep, type StepSpec } from '../../cells';
+import { type Cell, compiled, type Instance, isFormula, type StepSpec } from '../../cells';
 import { isIssue, type MathNode, mathOf, wordsOf } from '../../measure';
 import { sayOf, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
@@ -28,7 +28,7 @@ function Step({ instance, of, step }: { instance: Instance; of: string; step: St
   return html`<li data-quantity=${`${name}.${of}`} tabindex="-1">
     <p class="meaning">${capital(step.meaning)}</p>
     <div class="formulas" tabindex="0" role="group" aria-label=${`Formula: ${step.meaning}`}>
-      ${isHullStep(step) ? html`<p>${wordsOf(of)}: ${step.says}</p>` : formulaLines(cell, of, step.formula, sayKey)}
+      ${isFormula(step) ? formulaLines(cell, of, step.formula, sayKey) : html`<p>${wordsOf(of)}: ${'how' in step ? step.how : step.says}</p>`}
       <p class="result">${isIssue(value) ? use(WaitsFor, { why: value }) : `= ${sayKey(of)}`}</p>
     </div>
     ${

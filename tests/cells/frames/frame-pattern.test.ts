@@ -256,6 +256,9 @@ describe('frame pattern', () => {
             hull: () => boat.hull(),
             inches: () => false,
             found: () => null,
+            fact: () => {
+              throw new Error('no quantity of a keep-out asks for a fact');
+            },
           });
           expect(told).toBeCloseTo(tryCell(framePattern, { frame: id, member }, table).number('screwsIn'), 9);
         }
