@@ -30,7 +30,7 @@ export default defineConfig({
             // The first cell of Quick answers brings the plan of pieces, and that much of the hull's geometry.
             {
               name: 'pieces',
-              test: /src\/boat\/piece-plan-quantities\.ts$/,
+              test: /src\/boat\/quantities\/piece-plan-quantities\.ts$/,
               includeDependenciesRecursively: true,
               priority: 1,
             },

@@ -3,16 +3,16 @@
  * need is fetched with them and imported from its own file: frame-outline, frame-pieces, transom-shape.
  */
 export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from './as-built';
-export { attempt } from './attempt';
-export { type Boat, readBoatFile, writeBoatFile } from './boat-file';
-export { underPresentNames } from './renamed';
-export type { Edge, EdgeBend, EdgePlace, Slopes } from './edge';
-export { buildHull, endWith, type Hull, postLine } from './hull';
-export { type Ends, endsOf, plannedEnds } from './ends';
-export { type BoatLists, type Layout, layoutOf, lists } from './lists';
-export type { Named } from './named';
-export { quantityName } from './names';
-export { offsetName } from './offset-entries';
+export { attempt } from './hull/attempt';
+export { type Boat, readBoatFile, writeBoatFile } from './file/boat-file';
+export { underPresentNames } from './file/renamed';
+export type { Edge, EdgeBend, EdgePlace, Slopes } from './hull/edge';
+export { buildHull, endWith, type Hull, postLine } from './hull/hull';
+export { type Ends, endsOf, plannedEnds } from './hull/ends';
+export { type BoatLists, type Layout, layoutOf, lists } from './quantities/lists';
+export type { Named } from './table/named';
+export { quantityName } from './table/names';
+export { offsetName } from './quantities/offset-entries';
 export {
   type Column,
   columns,
@@ -21,17 +21,17 @@ export {
   type OffsetPoint,
   type Offsets,
   offsetsOf,
-} from './offsets';
-export type { Panel } from './panel';
-export { breadthAt } from './breadth';
-export * from './parts';
-export { type BoatQuantities, boatQuantities } from './quantities';
-export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantity';
+} from './table/offsets';
+export type { Panel } from './hull/panel';
+export { breadthAt } from './hull/breadth';
+export * from './joinery/parts';
+export { type BoatQuantities, boatQuantities } from './quantities/quantities';
+export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantities/quantity';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
-export { usualDraught } from './draught';
-export { isPost, type Role, type Station } from './station';
-export type { StationPlane } from './station-plane';
+export { usualDraught } from './quantities/draught';
+export { isPost, type Role, type Station } from './hull/station';
+export type { StationPlane } from './hull/station-plane';
 export {
   type Face,
   isUnread,
@@ -45,4 +45,4 @@ export {
   tableUnits,
   type Unread,
   writeTable,
-} from './table';
+} from './table/table';

@@ -21,7 +21,7 @@ export {
   rect,
   rectHatch,
 } from './drawing';
-export { drawingDress } from './dress';
+export { drawingDress } from './style';
 export { extents, flatten } from './flatten';
 export { overlay } from './overlay';
 export type { OverlayNames } from './overlay';

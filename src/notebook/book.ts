@@ -17,7 +17,7 @@ import {
   type Read,
   type Table,
 } from '../boat';
-import type { TableEdit } from '../boat/table-edits';
+import type { TableEdit } from '../boat/table/table-edits';
 import { plainShown, type Shown } from '../measure';
 import type { Difference } from './difference';
 import { createFindings, type Findings } from './findings';

@@ -6,8 +6,8 @@
  * entry can't say. What is measured or cut stands in place of both: there is only one boat in the shed.
  */
 import { type AsBuilt, type CutPart, nothingBuilt, type Table } from '../boat';
-import { carriedEntries, carriedName } from '../boat/carry';
-import type { TableEdit } from '../boat/table-edits';
+import { carriedEntries, carriedName } from '../boat/table/carry';
+import type { TableEdit } from '../boat/table/table-edits';
 
 export type Entries = Readonly<Record<string, string>>;
 export type Changes = Readonly<Record<string, string | null>>;

@@ -1,9 +1,9 @@
 /** The page: masthead, contents, the open notebook, and the hull alongside. */
 import { type Bench, BenchContext } from './bench';
-import { Alongside } from './frame/alongside';
-import { Column } from './frame/column';
-import { Contents } from './frame/contents';
-import { Masthead } from './frame/masthead';
+import { Alongside } from './layout/alongside';
+import { Column } from './layout/column';
+import { Contents } from './layout/contents';
+import { Masthead } from './layout/masthead';
 import { html, use } from './html';
 import { openHead } from './library';
 
@@ -13,7 +13,7 @@ export function App({ bench }: { bench: Bench }) {
   // The address's hash names notebooks, so the link must not change it.
   const skip = (event: Event) => {
     event.preventDefault();
-    void import('./frame/go-to').then(({ showPlace }) => showPlace('notebook-title'));
+    void import('./address/go-to').then(({ showPlace }) => showPlace('notebook-title'));
   };
   return use(
     BenchContext.Provider,

@@ -19,8 +19,8 @@ import {
 import type { Book, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
 import type { Shelves } from '../notebook/boats';
 import type { Misfit } from '../notebook/misfits';
-import type { Conflict, Keeping } from './frame/keeping';
-import type { Sheet } from './frame/sheets';
+import type { Conflict, Keeping } from './keeping/keeping';
+import type { Sheet } from './keeping/sheets';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
 

@@ -1,13 +1,13 @@
 /** Starts the page: what is kept in this browser or the demo boat, the notebooks, and the frame round them. */
-import './dress/fonts.css';
-import './dress/colours.css';
-import './dress/page.css';
-import './dress/frame.css';
-import './dress/cell.css';
-import './dress/input.css';
-import './dress/drawing.css';
-import './dress/built.css';
-import './dress/print.css';
+import './style/fonts.css';
+import './style/colours.css';
+import './style/page.css';
+import './style/layout.css';
+import './style/cell.css';
+import './style/input.css';
+import './style/drawing.css';
+import './style/as-built.css';
+import './style/print.css';
 import { batch, computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import { render } from 'preact';
 import type { Table } from '../boat';
@@ -27,11 +27,11 @@ import {
 import { App } from './app';
 import type { Bench, Notice } from './bench';
 import type * as Boats from './boat/boats';
-import { dress, wearDress } from './frame/dress-choice';
-import { type Conflict, keepSaved } from './frame/keeping';
-import { freshSheet, type Sheet, sheetFor } from './frame/sheets';
-import { listenForUndo } from './frame/undo-keys';
-import { followHash } from './frame/way';
+import { dress, wearDress } from './layout/colours';
+import { type Conflict, keepSaved } from './keeping/keeping';
+import { freshSheet, type Sheet, sheetFor } from './keeping/sheets';
+import { listenForUndo } from './layout/undo-keys';
+import { followHash } from './address/way';
 import { use } from './html';
 import { fetchTheRest, instancesOn, openHead } from './library';
 
@@ -99,7 +99,7 @@ const bench: Bench = {
   ripple: signal(null),
   misfits: signal([]),
   otherMisfits: signal([]),
-  goTo: (name) => void import('./frame/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
+  goTo: (name) => void import('./address/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
   openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
 };
 
@@ -156,11 +156,11 @@ requestIdleCallback(
   () => {
     void fetchTheRest();
     void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
-    void import('./built/watch').then(({ watchMisfits }) => watchMisfits(bench));
+    void import('./as-built/watch').then(({ watchMisfits }) => watchMisfits(bench));
   },
   { timeout: 1500 },
 );
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:') {
-  void import('./frame/new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));
+  void import('./layout/new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));
 }

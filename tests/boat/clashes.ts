@@ -1,5 +1,5 @@
 /** By how much a screw's head comes too near to later cuts: what the laid-out screws are measured by. */
-import type { KeepOut } from '../../src/boat/keep-outs';
+import type { KeepOut } from '../../src/boat/joinery/keep-outs';
 import { clearOf, type Vec2 } from '../../src/kernel';
 
 /** A head that just touches the clearance, but for rounding, m. */

@@ -46,7 +46,7 @@ import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withLeaningFrame, withTwoChines } from './odd-boats';
-import { isTaken } from '../../src/boat/names';
+import { isTaken } from '../../src/boat/table/names';
 import { acceptedEntries, acceptedValues, asEntries } from './proofs';
 
 const say: Say = (value, kind, options) => write(value, kind, plainShown, options);

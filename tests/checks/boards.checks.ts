@@ -4,7 +4,7 @@ import { runSteps, type Values } from '../../src/cells';
 import { boards } from '../../src/cells/timber/wood/boards';
 import { problemText, sectionsOf } from '../../src/cells/timber/wood/boards-plan';
 import { isIssue } from '../../src/measure';
-import { searchBoards } from '../../src/work/boards';
+import { searchBoards } from '../../src/search/boards';
 import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
 import { tryCell } from '../cells/try-cell';

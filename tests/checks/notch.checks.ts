@@ -1,7 +1,7 @@
 /** Notches: depth and slopes against the geometry of planes, passes against the custom of the trade. */
 import { limber } from '../../src/cells/frames/limber';
 import { notch } from '../../src/cells/frames/notch';
-import { keepOutsOf } from '../../src/boat/keep-outs';
+import { keepOutsOf } from '../../src/boat/joinery/keep-outs';
 import { clearOf } from '../../src/kernel';
 import { box, hullThrough } from '../boat/shapes';
 import { tryCell } from '../cells/try-cell';

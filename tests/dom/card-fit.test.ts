@@ -3,7 +3,7 @@
 
 import '@fontsource/source-sans-3/400.css';
 import '@fontsource/source-sans-3/600.css';
-import '../../src/page/dress/card.css';
+import '../../src/page/style/card.css';
 import { render } from 'preact';
 import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import type { Card, CardInput, Weight } from '../../src/page/card/card';

@@ -1,6 +1,6 @@
 /** A sheet as a file that can be kept, looked at and compared. */
 import { PX_PER_MM, type Sheet, svgTree, type SvgNode } from '../../src/drawing';
-import { drawingDress } from '../../src/drawing/dress';
+import { drawingDress } from '../../src/drawing/style';
 import { round } from '../../src/drawing/path';
 import { written } from '../../src/drawing/svg';
 

@@ -1,10 +1,10 @@
 /** A boat is what her numbers say, however they came in: by a file, box by box over a new table, or as a pasted block. */
 import { describe, expect, test } from 'vitest';
 import { columns, offsetName, offsetsOf, starters, type Table } from '../../src/boat';
-import { blankTable } from '../../src/boat/blank-table';
-import { readOffset } from '../../src/boat/offset-notation';
-import { pastedInto } from '../../src/boat/pasted-table';
-import { rename } from '../../src/boat/table-edits';
+import { blankTable } from '../../src/boat/table/blank-table';
+import { readOffset } from '../../src/boat/table/offset-notation';
+import { pastedInto } from '../../src/boat/table/pasted-table';
+import { rename } from '../../src/boat/table/table-edits';
 import { isIssue, plainShown } from '../../src/measure';
 import type { Graph } from '../../src/notebook/graph';
 import { standing } from '../../src/notebook/standing';

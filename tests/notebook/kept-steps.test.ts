@@ -2,7 +2,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, type Table } from '../../src/boat';
-import { addStation } from '../../src/boat/table-edits';
+import { addStation } from '../../src/boat/table/table-edits';
 import { type Book, createBook } from '../../src/notebook/book';
 import { changedBy, type Difference, difference } from '../../src/notebook/difference';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';

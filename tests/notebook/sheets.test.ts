@@ -13,7 +13,7 @@ import { headOf, parseNotebook } from '../../src/notebook/markdown';
 import { instancesOf, type NotebookPage } from '../../src/notebook/page-text';
 import { liveValuesOf } from './places';
 import { freshState, noBoat, tryAnother, write } from '../../src/notebook/state';
-import { freshSheet, sheetFor } from '../../src/page/frame/sheets';
+import { freshSheet, sheetFor } from '../../src/page/keeping/sheets';
 import { inRoot } from '../tools/root.mjs';
 
 const pages = readdirSync(inRoot('notebooks')).map((name) =>

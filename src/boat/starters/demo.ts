@@ -1,5 +1,5 @@
 /** The boat that the notebook opens on. */
-import { isUnread, readTable, type Table } from '../table';
+import { isUnread, readTable, type Table } from '../table/table';
 import ferryDory from './ferry-dory.json';
 
 export const demoBoat: Table = known(ferryDory);

@@ -1,5 +1,5 @@
 /** Invented boats to begin with: three flat bottoms, one misread table, one vee bottom. */
-import type { Table } from '../table';
+import type { Table } from '../table/table';
 import classSkiff from './class-skiff.json';
 import creekPunt from './creek-punt.json';
 import { demoBoat, known } from './demo';

@@ -1,5 +1,5 @@
 /** The compound cut where a leaning side meets a leaning transom: mitre across the board, tilt of the saw. */
-import { endAngleQuantities } from '../../boat/end-angle-quantities';
+import { endAngleQuantities } from '../../boat/quantities/end-angle-quantities';
 import {
   angleDim,
   centreLine,

@@ -1,7 +1,7 @@
 /** Half a frame as it stands in the boat: skin, members, notches and plates, with the corners' dimensions. */
 import { attempt } from '../../boat';
-import type { FrameOutline } from '../../boat/frame-outline';
-import type { FramePieces } from '../../boat/frame-pieces';
+import type { FrameOutline } from '../../boat/joinery/frame-outline';
+import type { FramePieces } from '../../boat/joinery/frame-pieces';
 import {
   centreLine,
   dim,

@@ -1,11 +1,11 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
 import type { Hull } from '../../boat';
-import { breadthAt } from '../../boat/breadth';
-import { frameStandsQuantities, stands } from '../../boat/frame-stands';
-import type { Member } from '../../boat/frame-outline';
+import { breadthAt } from '../../boat/hull/breadth';
+import { frameStandsQuantities, stands } from '../../boat/quantities/frame-stands';
+import type { Member } from '../../boat/joinery/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
-import { apartForward } from '../../boat/station-plane';
+import { apartForward } from '../../boat/hull/station-plane';
 import { cutLimits, limitWords } from './cut-limits';
 import {
   MEMBER_INPUTS,

@@ -1,7 +1,7 @@
 /** The patterns of a frame at full size: the half frame to lay the pieces up on, each member, the gussets. */
 import { attempt } from '../../boat';
-import type { FrameOutline, Member } from '../../boat/frame-outline';
-import type { FramePieces, Gusset } from '../../boat/frame-pieces';
+import type { FrameOutline, Member } from '../../boat/joinery/frame-outline';
+import type { FramePieces, Gusset } from '../../boat/joinery/frame-pieces';
 import {
   centreLine,
   type Drawing,

@@ -1,6 +1,6 @@
 /** How every station of the boat stands on the jig, from the cell's values: worked out once for a whole table. */
 import { isPost, type Hull, type Station } from '../../boat';
-import { insetPoint } from '../../boat/inset';
+import { insetPoint } from '../../boat/hull/inset';
 import type { Vec3 } from '../../kernel';
 import type { Values } from '../form/define';
 import { thicknessKey } from '../common/frame/frame-in-hand';

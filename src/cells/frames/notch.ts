@@ -1,5 +1,5 @@
 /** Notches for chine log and sheer clamp: how deep on either face, how wide, how sawn, and where no screw may stand. */
-import { keepOutQuantities } from '../../boat/keep-out-quantities';
+import { keepOutQuantities } from '../../boat/quantities/keep-out-quantities';
 import { gapsBridged } from '../../trade/adhesives';
 import { choice, defineCell, input, step } from '../form/define';
 import { cutLimits, cutWarnings, limitWords } from './cut-limits';

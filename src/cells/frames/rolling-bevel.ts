@@ -1,6 +1,6 @@
 /** The rolling bevel of a chine log: what is planed off it at marks from one end to the other. */
 import { attempt, type Hull } from '../../boat';
-import { cornerAlong } from '../../boat/corner-along';
+import { cornerAlong } from '../../boat/hull/corner-along';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import {

@@ -1,7 +1,7 @@
 /** The bevel of a stem: planed so that both sides land on it, at heights from its foot to its head. */
 import { attempt, endWith } from '../../boat';
-import { endAngleQuantities } from '../../boat/end-angle-quantities';
-import { skinOnPost } from '../../boat/post-skin';
+import { endAngleQuantities } from '../../boat/quantities/end-angle-quantities';
+import { skinOnPost } from '../../boat/hull/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { together } from '../form/in-words';

@@ -1,7 +1,7 @@
 /** The transom in its true shape: blank to cut, and the cut-out for an outboard motor. */
 import type { Hull } from '../../boat';
-import { breadthAt } from '../../boat/breadth';
-import { letOut } from '../../boat/transom-shape';
+import { breadthAt } from '../../boat/hull/breadth';
+import { letOut } from '../../boat/hull/transom-shape';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { SHAPE_INPUTS, shapeInHand } from './transom-in-hand';
 import { transomPatterns } from './transom-pattern-drawing';

@@ -1,6 +1,6 @@
 /** The transom seen square to its face, and from the side with plumb and slope. */
 import { attempt } from '../../boat';
-import { letOut, type TransomShape } from '../../boat/transom-shape';
+import { letOut, type TransomShape } from '../../boat/hull/transom-shape';
 import {
   angleDim,
   centreLine,

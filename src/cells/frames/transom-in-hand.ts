@@ -1,6 +1,6 @@
 /** The transom that its cell speaks of, from the cell's values. */
 import type { Hull } from '../../boat';
-import { transomShape, type TransomShape } from '../../boat/transom-shape';
+import { transomShape, type TransomShape } from '../../boat/hull/transom-shape';
 import type { Values } from '../form/define';
 import { thicknessKey } from '../common/frame/frame-in-hand';
 

@@ -1,6 +1,6 @@
 /** Half the transom at full size, with its bevels' two faces and the cut-out. */
 import { attempt } from '../../boat';
-import { letOut } from '../../boat/transom-shape';
+import { letOut } from '../../boat/hull/transom-shape';
 import { centreLine, type Drawing, drawing, label, line, mark, mm, note, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand, Values } from '../form/define';

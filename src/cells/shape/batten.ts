@@ -1,7 +1,7 @@
 /** Which batten stock bends through the stations of a line, how near to breaking, and with what force at each duck. */
-import { tradeQuantities } from '../../boat/trade-quantities';
+import { tradeQuantities } from '../../boat/quantities/trade-quantities';
 import type { Hull } from '../../boat';
-import { bendingQuantities, shareAsked } from '../../boat/bending-quantities';
+import { bendingQuantities, shareAsked } from '../../boat/quantities/bending-quantities';
 import { lengthTo } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { bendShareTexts } from '../../trade/bend-grades';

@@ -1,6 +1,6 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import type { Hull } from '../../boat';
-import { apartForward } from '../../boat/station-plane';
+import { apartForward } from '../../boat/hull/station-plane';
 import type { Issue, KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { drawOffsets } from './offsets-drawing';

@@ -5,7 +5,7 @@ import { type Instance, lightsOf } from '../../cells';
 import { setOut, type SvgNode, svgTree, thumbnail } from '../../drawing';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
-import { misfitsInBrief } from '../built/words';
+import { misfitsInBrief } from '../as-built/words';
 import { html, use } from '../html';
 import { toVNode } from '../picture/figure';
 import { useWidth } from '../picture/width';

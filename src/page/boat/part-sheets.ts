@@ -2,7 +2,7 @@
 import { lists } from '../../boat';
 import { wordsOf } from '../../measure';
 import { useBench } from '../bench';
-import { CutMark } from '../built/cut-mark';
+import { CutMark } from '../as-built/cut-mark';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';

@@ -2,7 +2,7 @@
 import type { TargetedEvent } from 'preact';
 import { type Column, columns, lists, offsetName, type Option } from '../../boat';
 import { useBench } from '../bench';
-import { CutMark } from '../built/cut-mark';
+import { CutMark } from '../as-built/cut-mark';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { InputRow } from '../input/input-row';

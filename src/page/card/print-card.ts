@@ -2,7 +2,7 @@
  * Prints one cell by itself: the card is composed beside the page, out of sight, and stands in the
  * page's stead on paper while the print dialog is open. The page itself is not touched.
  */
-import '../dress/card.css';
+import '../style/card.css';
 import { render } from 'preact';
 import type { Instance } from '../../cells';
 import type { Bench } from '../bench';

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { attempt } from '../../boat';
 import { type Instance, onHand, valuesOf } from '../../cells';
 import { isIssue, type Issue } from '../../measure';
-import { startSearch } from '../../work';
+import { startSearch } from '../../search';
 import { type Bench, sayWith, useBench } from '../bench';
 import { html } from '../html';
 

@@ -17,7 +17,7 @@ import { toVNode } from '../picture/figure';
 import { capital } from '../words';
 import { modelOf } from './hull-model';
 import './hull.css';
-import { useDressInUse } from './dress-in-use';
+import { useDressInUse } from './colours-in-use';
 import { type Look, namedLooks, seenFrom, threeQuarter } from './look';
 import { partsInWords, stillOf } from './still';
 import { hasWebGl } from './webgl';

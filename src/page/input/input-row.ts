@@ -12,8 +12,8 @@ import { fieldValue } from './entry-text';
 import { Provenance } from './provenance';
 import { onRowKey } from './row-keys';
 
-const AsBuiltRow = later(async () => (await import('../built/as-built-row')).AsBuiltRow, 'as-built');
-const CutMark = later(async () => (await import('../built/cut-mark')).CutMark, 'cut-mark');
+const AsBuiltRow = later(async () => (await import('../as-built/as-built-row')).AsBuiltRow, 'as-built');
+const CutMark = later(async () => (await import('../as-built/cut-mark')).CutMark, 'cut-mark');
 
 export interface InputRowProps {
   /** Name of a given quantity. */

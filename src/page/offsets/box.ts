@@ -6,7 +6,7 @@ import { useComputed } from '@preact/signals';
 import type { TargetedClipboardEvent, TargetedEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Given } from '../../boat';
-import { halfWritten, readOffset, writeOffset } from '../../boat/offset-notation';
+import { halfWritten, readOffset, writeOffset } from '../../boat/table/offset-notation';
 import { isIssue, plainShown } from '../../measure';
 import { useBench } from '../bench';
 import { html } from '../html';

@@ -6,10 +6,10 @@
  */
 import { computed, type ReadonlySignal, signal, type Signal } from '@preact/signals';
 import { type Column, columns, type Fault, offsetName, offsetsOf, type Table } from '../../boat';
-import { carriedName, type Words } from '../../boat/carry';
-import { type Notation, usualNotation } from '../../boat/offset-notation';
-import type { GridColumn, NewStation } from '../../boat/pasted-landing';
-import type { Way } from '../../boat/pasted-ways';
+import { carriedName, type Words } from '../../boat/table/carry';
+import { type Notation, usualNotation } from '../../boat/table/offset-notation';
+import type { GridColumn, NewStation } from '../../boat/table/pasted-landing';
+import type { Way } from '../../boat/table/pasted-ways';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';

@@ -2,8 +2,8 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { Fragment } from 'preact';
 import { type Named, offsetName, offsetsOf } from '../../boat';
-import { notations, writeOffset } from '../../boat/offset-notation';
-import type { GridColumn } from '../../boat/pasted-landing';
+import { notations, writeOffset } from '../../boat/table/offset-notation';
+import type { GridColumn } from '../../boat/table/pasted-landing';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';

@@ -1,7 +1,7 @@
 /** What was measured or cut stands in place of the plan's number: a word under its box, and a sentence when the plan moves away from it. */
 import { useComputed } from '@preact/signals';
 import { type Named, offsetName, partOf } from '../../boat';
-import { writeOffset } from '../../boat/offset-notation';
+import { writeOffset } from '../../boat/table/offset-notation';
 import { isIssue } from '../../measure';
 import { type Bench, useBench } from '../bench';
 import { html } from '../html';

@@ -1,6 +1,6 @@
 /** The notation chosen for each boat, remembered in this browser: a plan goes on being written as it was begun. */
 import { signal } from '@preact/signals';
-import { notations, type Notation } from '../../boat/offset-notation';
+import { notations, type Notation } from '../../boat/table/offset-notation';
 import { shelfFrom } from '../../notebook';
 
 const KEY = 'battenbook notations';

@@ -11,7 +11,7 @@ import {
   offsetsOf,
   type Table,
 } from '../../boat';
-import { carriedName, namesGone } from '../../boat/carry';
+import { carriedName, namesGone } from '../../boat/table/carry';
 import {
   addEdge,
   addStation,
@@ -22,7 +22,7 @@ import {
   remove,
   rename,
   type TableEdit,
-} from '../../boat/table-edits';
+} from '../../boat/table/table-edits';
 import { isIssue } from '../../measure';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';

@@ -2,9 +2,9 @@
 import type { TargetedEvent } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { offsetName, offsetsOf } from '../../boat';
-import { writeOffset } from '../../boat/offset-notation';
-import { isAsking, isRefused } from '../../boat/pasted-table';
-import type { Way } from '../../boat/pasted-ways';
+import { writeOffset } from '../../boat/table/offset-notation';
+import { isAsking, isRefused } from '../../boat/table/pasted-table';
+import type { Way } from '../../boat/table/pasted-ways';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';

@@ -1,11 +1,11 @@
 /** A block of cells pasted into the grid: all of it is written as one step, or nothing and the reasons are kept to be read. */
 import { offsetsOf, type Table } from '../../boat';
-import { cellsOf } from '../../boat/pasted-cells';
-import type { Landing, NewStation } from '../../boat/pasted-landing';
-import { isAsking, isRefused, type Pasted, pastedInto } from '../../boat/pasted-table';
-import type { Way } from '../../boat/pasted-ways';
-import { readOffset } from '../../boat/offset-notation';
-import { addStation, nextName, type TableEdit } from '../../boat/table-edits';
+import { cellsOf } from '../../boat/table/pasted-cells';
+import type { Landing, NewStation } from '../../boat/table/pasted-landing';
+import { isAsking, isRefused, type Pasted, pastedInto } from '../../boat/table/pasted-table';
+import type { Way } from '../../boat/table/pasted-ways';
+import { readOffset } from '../../boat/table/offset-notation';
+import { addStation, nextName, type TableEdit } from '../../boat/table/table-edits';
 import { isIssue, plainShown, read } from '../../measure';
 import type { Bench } from '../bench';
 import type { GridState } from './grid-state';

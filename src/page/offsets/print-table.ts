@@ -1,7 +1,7 @@
 /** The table on paper: a table for each kind of number, whatever columns stand in the grid. Made only while printing. */
 import { signal } from '@preact/signals';
 import { type Column, offsetName, offsetsOf } from '../../boat';
-import { notations, writeOffset } from '../../boat/offset-notation';
+import { notations, writeOffset } from '../../boat/table/offset-notation';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { capital } from '../words';

@@ -1,8 +1,8 @@
 /** The table taken out: to the clipboard for a spreadsheet, or as a file of comma-separated values. */
 import { useState } from 'preact/hooks';
 import { type Column, columns, offsetName, offsetsOf } from '../../boat';
-import { type Notation, writeOffsetInFull } from '../../boat/offset-notation';
-import { textOfCells } from '../../boat/pasted-cells';
+import { type Notation, writeOffsetInFull } from '../../boat/table/offset-notation';
+import { textOfCells } from '../../boat/table/pasted-cells';
 import { type Bench, useBench } from '../bench';
 import { html } from '../html';
 import { columnWords, type GridState } from './grid-state';

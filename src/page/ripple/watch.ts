@@ -3,7 +3,7 @@ import { effect } from '@preact/signals';
 import { type BookState, type Graph, rippleBetween } from '../../notebook';
 import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
-import type { Sheet } from '../frame/sheets';
+import type { Sheet } from '../keeping/sheets';
 import { inOrder } from './order';
 import { type Moment, snapshotOf, speaksForItself } from './snapshot';
 

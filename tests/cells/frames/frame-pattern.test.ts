@@ -1,8 +1,8 @@
-import { layoutOf } from '../../../src/boat/lists';
+import { layoutOf } from '../../../src/boat/quantities/lists';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
 import { onHand, type Values } from '../../../src/cells';
-import { keepOutQuantities } from '../../../src/boat/keep-out-quantities';
+import { keepOutQuantities } from '../../../src/boat/quantities/keep-out-quantities';
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { collisions, type Drawing, type Point, setOut } from '../../../src/drawing';
 import { plainShown, write } from '../../../src/measure';

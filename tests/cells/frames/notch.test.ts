@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { chineLogNotch, sheerClampNotch } from '../../../src/boat/frame-notches';
-import { frameOutline } from '../../../src/boat/frame-outline';
+import { chineLogNotch, sheerClampNotch } from '../../../src/boat/joinery/frame-notches';
+import { frameOutline } from '../../../src/boat/joinery/frame-outline';
 import { notch } from '../../../src/cells/frames/notch';
 import { cross, dot, norm, scale, add, type Vec3 } from '../../../src/kernel';
 import { plainShown, type Shown, write } from '../../../src/measure';

@@ -1,5 +1,5 @@
 /** Second roads to steps of the cells on long timbers: bent, laminated, joined, bought. */
-import { laidBoard } from '../../../src/boat/laid-board';
+import { laidBoard } from '../../../src/boat/joinery/laid-board';
 import { curvatureAt } from '../../../src/kernel';
 import { shop } from '../../checks/printed/shop';
 import { type Roads, type Setting } from './road';

@@ -1,8 +1,13 @@
 /** The frame that the pattern cell speaks of, from its values: worked out once for all its steps and pictures. */
 import type { Hull } from '../../../boat';
-import { frameOutline, type FrameOutline, type FrameStock, type Member } from '../../../boat/frame-outline';
-import { framePieces, type FramePieces } from '../../../boat/frame-pieces';
-import { type KeepOut, keepOutsIn } from '../../../boat/keep-outs';
+import {
+  frameOutline,
+  type FrameOutline,
+  type FrameStock,
+  type Member,
+} from '../../../boat/joinery/frame-outline';
+import { framePieces, type FramePieces } from '../../../boat/joinery/frame-pieces';
+import { type KeepOut, keepOutsIn } from '../../../boat/joinery/keep-outs';
 import type { Values } from '../../form/define';
 
 /** What the outline and the members follow from. */

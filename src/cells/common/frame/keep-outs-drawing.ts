@@ -1,6 +1,6 @@
 /** The places of a frame that are kept free of screws, as thin dashed lines on a layer of their own. */
-import type { FrameOutline } from '../../../boat/frame-outline';
-import type { KeepOut } from '../../../boat/keep-outs';
+import type { FrameOutline } from '../../../boat/joinery/frame-outline';
+import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import { line, mm, type Point, type Shape } from '../../../drawing';
 import { common, type Vec2, widened } from '../../../kernel';
 

@@ -1,6 +1,6 @@
 /** The glues that a cell can be asked about, and what their table says of them, brought as quantities. */
 import type { Derived, Option } from '../../../boat';
-import { constantsOf } from '../../../boat/constants-of';
+import { constantsOf } from '../../../boat/quantities/constants-of';
 import { type AdhesiveColumn, adhesives } from '../../../trade/adhesives';
 import { look } from '../../../trade/table';
 import { input, type Source } from '../../form/define';

@@ -1,5 +1,5 @@
 /** Prices of boards as yards quote them, each brought to a price per volume. */
-import { pricedOtherwise, priceWays } from '../../../boat/price-ways';
+import { pricedOtherwise, priceWays } from '../../../boat/quantities/price-ways';
 import { choice, type ChoiceSpec, input, type InputSpec, step } from '../../form/define';
 
 const MADE_UP = 'made up: write what your yard asks';

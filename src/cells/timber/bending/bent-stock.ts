@@ -1,6 +1,6 @@
 /** What bending one board and laminating several have in common: the wood, the curve, the picture of it. */
 import type { Point } from '../../../drawing';
-import { shareAsked } from '../../../boat/bending-quantities';
+import { shareAsked } from '../../../boat/quantities/bending-quantities';
 import { bendShareTexts } from '../../../trade/bend-grades';
 import { choice, input, type Source } from '../../form/define';
 import { longPartOptions } from '../../common/wood/long-parts';

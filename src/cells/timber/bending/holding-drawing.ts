@@ -1,6 +1,6 @@
 /** The bent board seen on its edge, with what holds it, and on its face, with what the curve asks edgewise. */
 import { attempt } from '../../../boat';
-import { laidBoard } from '../../../boat/laid-board';
+import { laidBoard } from '../../../boat/joinery/laid-board';
 import {
   arrow,
   dim,

@@ -1,12 +1,12 @@
 /** How hard a bent board pulls at each frame, how far it twists, and what the curve asks edgewise. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Hull } from '../../../boat';
-import { type BoardEnds, type LaidBoard, laidBoard } from '../../../boat/laid-board';
+import { type BoardEnds, type LaidBoard, laidBoard } from '../../../boat/joinery/laid-board';
 import { torsionConstant } from '../../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
 import { together } from '../../form/in-words';
-import { piecePlanQuantities } from '../../../boat/piece-plan-quantities';
-import { cornerStrain } from '../../../boat/piece-plan';
+import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
+import { cornerStrain } from '../../../boat/joinery/piece-plan';
 import { overAllowed } from '../../common/wood/bend-limits';
 import { bentStock } from './bent-stock';
 import { drawHolding, sharesChart } from './holding-drawing';

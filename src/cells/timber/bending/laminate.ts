@@ -1,8 +1,8 @@
 /** One thick board or several thin ones: stress, force, spring-back, stiffness, glue, clamps, wood and money. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { defineCell } from '../../form/define';
-import { bendingQuantities } from '../../../boat/bending-quantities';
-import { riseQuantities } from '../../../boat/rise-quantities';
+import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
+import { riseQuantities } from '../../../boat/quantities/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
 import { together } from '../../form/in-words';
 import { overAllowed, overPicked } from '../../common/wood/bend-limits';

@@ -1,5 +1,5 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { choice, defineCell, input, step } from '../../form/define';
 import { fastenPicture } from './fasten-drawing';
 import {
@@ -13,7 +13,7 @@ import {
   usualSpaces,
 } from '../../common/screws/screw-choice';
 import { COMMENTARY, EC5, ruleFunctions, ruleSteps } from './screw-rules';
-import { landings, landingTimbers } from '../../../boat/landings';
+import { landings, landingTimbers } from '../../../boat/quantities/landings';
 import { speciesIsOneOf, splitting } from '../../../trade/fastening-woods';
 import { thinnestUndrilled } from '../../../trade/screw-spacing';
 import { woods } from '../../common/wood/woods';

@@ -1,8 +1,8 @@
 /** The joint in the frame with its screws: where each stands, which were moved and from where, and what is kept free. */
 import { attempt } from '../../../boat';
-import type { FrameOutline, Member } from '../../../boat/frame-outline';
-import { type FrameScrew, stillToCome } from '../../../boat/frame-screws';
-import type { KeepOut } from '../../../boat/keep-outs';
+import type { FrameOutline, Member } from '../../../boat/joinery/frame-outline';
+import { type FrameScrew, stillToCome } from '../../../boat/joinery/frame-screws';
+import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import {
   arrow,
   centreLine,

@@ -1,5 +1,5 @@
 /** How hard a screw or nail may be pulled along its length and pushed sideways, by the code and by older rules. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { embedmentByEurocode, olderScrewConstant } from '../../../trade/embedment';
 import { callByNumber } from '../../../measure';
 import { hardwoods, speciesIsOneOf } from '../../../trade/fastening-woods';

@@ -1,9 +1,9 @@
 /** The screws of the frame that the cell speaks of, from its values: laid out once for all steps and pictures. */
 import type { Hull } from '../../../boat';
-import type { FrameOutline } from '../../../boat/frame-outline';
-import type { FramePieces } from '../../../boat/frame-pieces';
-import { type FrameScrew, frameScrews, type Joint } from '../../../boat/frame-screws';
-import type { KeepOut } from '../../../boat/keep-outs';
+import type { FrameOutline } from '../../../boat/joinery/frame-outline';
+import type { FramePieces } from '../../../boat/joinery/frame-pieces';
+import { type FrameScrew, frameScrews, type Joint } from '../../../boat/joinery/frame-screws';
+import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import type { Values } from '../../form/define';
 import { keepOutsInHand, outlineInHand, PIECE_INPUTS, piecesInHand } from '../../common/frame/frame-in-hand';
 

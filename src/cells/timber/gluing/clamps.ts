@@ -1,8 +1,8 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Layout } from '../../../boat';
-import { bendingQuantities } from '../../../boat/bending-quantities';
-import { partRadiusQuantities } from '../../../boat/part-radius-quantities';
+import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
+import { partRadiusQuantities } from '../../../boat/quantities/part-radius-quantities';
 import { drawing, mm, note } from '../../../drawing';
 import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../../trade/adhesives';
 import { easyBend } from '../../../trade/bend-grades';

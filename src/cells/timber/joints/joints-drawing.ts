@@ -1,6 +1,6 @@
 /** Both sides' boards along the edge laid out straight, with the frames, and how hard the edge bends there. */
 import { attempt, type Hull } from '../../../boat';
-import { type Joint, type LaidSide, type LongTimber, verdictOf } from '../../../boat/joint-layout';
+import { type Joint, type LaidSide, type LongTimber, verdictOf } from '../../../boat/joinery/joint-layout';
 import {
   dim,
   type Drawing,

@@ -1,6 +1,6 @@
 /** The layout of the long timber that the cell looks at, by the cell's values. */
 import type { Hull } from '../../../boat';
-import { type JointRules, type Layout, layOut, timberOf } from '../../../boat/joint-layout';
+import { type JointRules, type Layout, layOut, timberOf } from '../../../boat/joinery/joint-layout';
 import type { Values } from '../../form/define';
 
 /** Keys of the cell that the whole layout follows from. */

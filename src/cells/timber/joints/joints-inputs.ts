@@ -1,6 +1,6 @@
 /** What the joints of a long timber are asked for: its boards, and the rules that its joints are held to. */
 import type { Option } from '../../../boat';
-import { stands } from '../../../boat/frame-stands';
+import { stands } from '../../../boat/quantities/frame-stands';
 import type { KindId } from '../../../measure';
 import { choice, input, type InputSpec } from '../../form/define';
 import { longPartOptions } from '../../common/wood/long-parts';

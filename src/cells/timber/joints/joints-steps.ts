@@ -1,6 +1,6 @@
 /** What follows from the boards laid along the edge: of each joint, and of all of them together. */
 import type { Hull } from '../../../boat';
-import { faultsOf, type Joint, verdictOf } from '../../../boat/joint-layout';
+import { faultsOf, type Joint, verdictOf } from '../../../boat/joinery/joint-layout';
 import { hullStep, step, type Values } from '../../form/define';
 import { layoutKeys, layoutOf } from './joints-in-hand';
 

@@ -1,5 +1,5 @@
 /** Where along the real edge the scarfs of a long timber fall, and the pattern that keeps them clear. */
-import { piecePlanQuantities } from '../../../boat/piece-plan-quantities';
+import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { defineCell } from '../../form/define';
 import { jointInputs, LISTED } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-drawing';

@@ -1,5 +1,5 @@
 /** Scarf joint: its taper, its glue, what it eats and what it keeps. */
-import { piecePlanQuantities } from '../../../boat/piece-plan-quantities';
+import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../../form/define';
 import { soldLength } from '../../common/sizes/lumber-sold';

@@ -1,6 +1,6 @@
 /** What to buy for the long parts: which boards, and how the plan of pieces is cut from them. */
 import type { Found, Hull } from '../../../boat';
-import { piecePlanQuantities } from '../../../boat/piece-plan-quantities';
+import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { costAtLeast, costOf } from '../../../kernel/cutting';
 import { defineCell, hullStep, step, type Values } from '../../form/define';
 import { boardsInputs, LISTED, planUses, priceSteps } from './boards-inputs';

@@ -1,7 +1,7 @@
 /** Moisture: where a piece of wood settles in this air, how far it moves, whether it is fit to glue. */
-import { tradeQuantities } from '../../../boat/trade-quantities';
+import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Derived } from '../../../boat';
-import { constantsOf } from '../../../boat/constants-of';
+import { constantsOf } from '../../../boat/quantities/constants-of';
 import { drawing, mm, note } from '../../../drawing';
 import { isIssue } from '../../../measure';
 import { plywoodMovement, shrinkage } from '../../../trade/shrinkage';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, lists, offsetsOf, starters } from '../../../../src/boat';
-import { laidBoard } from '../../../../src/boat/laid-board';
+import { laidBoard } from '../../../../src/boat/joinery/laid-board';
 import { bend } from '../../../../src/cells/timber/bending/bend';
 import { holding } from '../../../../src/cells/timber/bending/holding';
 import { tryCell } from '../../try-cell';

@@ -6,7 +6,7 @@ import { LISTED } from '../../../../src/cells/timber/wood/boards-inputs';
 import { bestOf, cutList, problemText, sectionsOf } from '../../../../src/cells/timber/wood/boards-plan';
 import type { Values } from '../../../../src/cells';
 import type { CuttingAnswer, CuttingProblem } from '../../../../src/kernel/cutting';
-import { searchBoards } from '../../../../src/work/boards';
+import { searchBoards } from '../../../../src/search/boards';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
 

@@ -1,0 +1,131 @@
+/**
+ * The boat file: the plan's table, what the builder wrote over it, and what is built, as JSON. Described in
+ * docs/boat-file.md.
+ *
+ * A file may come from anyone. It is held to a size, every part is checked, and what is wrong is told as
+ * sentences that say where. Entries are kept as they are written: whether one can be read as a length or a
+ * formula is the notebook's business, and never a reason to refuse the file.
+ */
+import * as v from 'valibot';
+import type { AsBuilt } from '../as-built';
+import { sentences } from '../table/file-faults';
+import { underPresentNames } from './renamed';
+import { type Table, tableSchema, type Unread, writeTable } from '../table/table';
+
+export interface Boat {
+  readonly name: string;
+  readonly table: Table;
+  /** Entry by the quantity's name; what is not there has its preset. */
+  readonly entries: Readonly<Record<string, string>>;
+  /** What is measured and cut; left out where nothing is. */
+  readonly asBuilt?: AsBuilt;
+}
+
+export const BOAT_FILE = 'battenbook boat';
+export const BOAT_FILE_VERSION = 1;
+
+const LONGEST_FILE = 1_000_000;
+const MOST_ENTRIES = 5000;
+const LONGEST_ENTRY = 1000;
+const LONGEST_ENTRY_NAME = 120;
+const MOST_CUT = 200;
+
+/** Two words or more, as quantities have them; `__proto__` and its like have one. */
+const entryName = /^[a-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)+$/;
+/** One word; those of the language itself are kept out by being no parts of any boat. */
+const partName = /^[a-z][A-Za-z0-9]*$/;
+
+const ENTRY = `must be a text of at most ${LONGEST_ENTRY} letters, or a number`;
+const entry = v.union(
+  [
+    v.pipe(v.string(), v.maxLength(LONGEST_ENTRY, ENTRY)),
+    v.pipe(
+      v.number(),
+      v.finite(ENTRY),
+      v.transform((bare) => String(bare)),
+    ),
+  ],
+  ENTRY,
+);
+
+const entryNameText = v.pipe(
+  v.string(),
+  v.maxLength(LONGEST_ENTRY_NAME, `is longer than ${LONGEST_ENTRY_NAME} letters`),
+  v.regex(entryName, 'is not the name of a quantity'),
+);
+
+const entries = v.pipe(
+  v.record(entryNameText, entry, 'must be an object'),
+  v.check((all) => Object.keys(all).length <= MOST_ENTRIES, `must hold at most ${MOST_ENTRIES} entries`),
+);
+
+const numbers = v.pipe(
+  v.record(
+    entryNameText,
+    v.pipe(v.number('must be a number'), v.finite('must be a finite number')),
+    'must be an object',
+  ),
+  v.check((all) => Object.keys(all).length <= MOST_ENTRIES, `must hold at most ${MOST_ENTRIES} numbers`),
+);
+
+const asBuilt = v.object(
+  {
+    measured: v.optional(entries, {}),
+    cut: v.optional(
+      v.pipe(
+        v.record(
+          v.pipe(v.string(), v.regex(partName, 'is not the name of a part')),
+          v.object({ held: entries, numbers }, 'must hold "held" and "numbers"'),
+          'must be an object',
+        ),
+        v.check((all) => Object.keys(all).length <= MOST_CUT, `must hold at most ${MOST_CUT} parts`),
+      ),
+      {},
+    ),
+  },
+  'must be an object',
+);
+
+const schema = v.object(
+  {
+    format: v.literal(BOAT_FILE, `must be "${BOAT_FILE}"`),
+    version: v.literal(BOAT_FILE_VERSION, `must be ${BOAT_FILE_VERSION}; the file is of another edition`),
+    name: v.optional(v.pipe(v.string('must be a text'), v.maxLength(80, 'must be at most 80 letters long'))),
+    hull: tableSchema,
+    entries: v.optional(entries, {}),
+    asBuilt: v.optional(asBuilt),
+  },
+  'must hold a boat',
+);
+
+/** Reads a boat file; on faults, sentences that say where each one lies. */
+export function readBoatFile(text: string): Boat | Unread {
+  if (text.length > LONGEST_FILE)
+    return { faults: [`the file is longer than ${LONGEST_FILE} letters; no boat is`] };
+  let json: unknown;
+  try {
+    json = JSON.parse(underPresentNames(text));
+  } catch {
+    return { faults: ['the file is not JSON: it is cut short, or it is no boat file'] };
+  }
+  const read = v.safeParse(schema, json);
+  if (!read.success) return { faults: sentences(read.issues) };
+  const { hull, name, entries: written, asBuilt: built } = read.output;
+  return { name: name ?? hull.name, table: hull, entries: written, ...(built && { asBuilt: built }) };
+}
+
+/** The boat as a file; reading it gives the same boat. */
+export function writeBoatFile(boat: Boat): string {
+  const file = {
+    format: BOAT_FILE,
+    version: BOAT_FILE_VERSION,
+    name: boat.name,
+    hull: writeTable(boat.table),
+    entries: boat.entries,
+    ...(boat.asBuilt && !isNothing(boat.asBuilt) && { asBuilt: boat.asBuilt }),
+  };
+  return `${JSON.stringify(file, null, 1)}\n`;
+}
+
+const isNothing = ({ measured, cut }: AsBuilt) =>
+  Object.keys(measured).length === 0 && Object.keys(cut).length === 0;

@@ -1,0 +1,106 @@
+/**
+ * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
+ * person holds, and the modulus of each wood in bending alone. Brought by the cells that ask for them.
+ */
+import { bendShareTexts, easyBend, layerRatio } from '../../trade/bend-grades';
+import { citation, look } from '../../trade/table';
+import { bendingRaise, timber } from '../../trade/timber';
+import type { Layout } from './lists';
+import type { Derived, Given } from './quantity';
+
+/** How the share of rupture that a bend may take is asked for, of the boat and in any cell. */
+export const shareAsked = {
+  preset: bendShareTexts.clear,
+  min: '10 %',
+  max: bendShareTexts.picked,
+  step: '1 %',
+} as const;
+
+/** Entries of the boat: what is typed of them in one cell holds in all. */
+export const bendingRules: readonly Given[] = [
+  {
+    name: 'bending.allowed',
+    kind: 'share',
+    meaning: 'share of rupture that a bend may take',
+    source: bendShareTexts.source,
+    ...shareAsked,
+  },
+  {
+    name: 'bending.easyFrom',
+    kind: 'number',
+    meaning: 'thicknesses of radius from which a bend is easy, and below which it is tight',
+    source: easyBend.source,
+    preset: String(easyBend.value),
+    min: '10',
+    max: '2000',
+    step: '10',
+  },
+  {
+    name: 'bending.onePerson',
+    kind: 'force',
+    meaning: 'pull that one person holds',
+    source: 'common practice: 200 to 300 N (45 to 65 lbf) at arm’s reach',
+    preset: '250 N',
+    min: '10 N',
+    max: '2 kN',
+    step: '10 N',
+  },
+];
+
+export const bendingModuli = timber.rows.flatMap(({ id, label }): Derived[] => {
+  const printed = look(timber, id, 'modulus');
+  if (!printed) return [];
+  return [
+    {
+      name: `timber.${id}.bendingModulus`,
+      kind: 'stress',
+      meaning: `modulus of ${label} in bending alone, at 12 % moisture`,
+      source: `${citation(printed)}, raised by a tenth; ${citation(bendingRaise)}`,
+      from: () => printed.value * bendingRaise.value,
+    },
+    {
+      name: `timber.${id}.layerRatio`,
+      kind: 'number',
+      meaning: `least radius over thickness of a glued layer of ${label}`,
+      source: layerRatio(id).source,
+      from: () => layerRatio(id).value,
+    },
+  ];
+});
+
+const lies = new WeakMap<Layout, readonly Derived[]>();
+
+/** `chineLog.edge` and the like: along which edge a part lies, of two chines the lower; without a chine the sheer. */
+export function partEdges(layout: Layout): readonly Derived[] {
+  const before = lies.get(layout);
+  if (before) return before;
+  const { edges } = layout;
+  const options = edges.map(({ name, label }) => ({ id: name, label }));
+  const edgeOf = {
+    keelson: edges[0],
+    chineLog: edges.length > 2 ? edges[1] : edges.at(-1),
+    sheerClamp: edges.at(-1),
+    rubRail: edges.at(-1),
+  };
+  const all = Object.entries(edgeOf).flatMap(([part, edge]): Derived[] =>
+    edge
+      ? [
+          {
+            name: `${part}.edge`,
+            kind: 'choice',
+            meaning: `edge of the hull along which it lies`,
+            source: 'custom of the trade',
+            options,
+            from: () => edge.name,
+          },
+        ]
+      : [],
+  );
+  lies.set(layout, all);
+  return all;
+}
+
+/** Without a boat there are no entries for cells to share; the woods are the same everywhere. */
+export function bendingQuantities(layout: Layout): readonly (Derived | Given)[] {
+  return layout.edges.length > 0 ? [...bendingRules, ...bendingModuli, ...partEdges(layout)] : bendingModuli;
+}

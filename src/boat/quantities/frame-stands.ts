@@ -1,0 +1,34 @@
+/** On which side of its line the wood of a station stands, and the boat's own word on it. */
+import type { Layout } from './lists';
+import type { Given } from './quantity';
+import { isPost, type Station } from '../hull/station';
+
+/** Answers to how the frames stand. */
+export const stands = [
+  { id: 'custom', label: 'as is the custom' },
+  { id: 'forward', label: 'forward of their lines' },
+  { id: 'aft', label: 'aft of their lines' },
+] as const;
+
+/** `frame.stands`: settled once, for the patterns, the jig and the joints of the long timbers. */
+export const frameStands: readonly Given[] = [
+  {
+    name: 'frame.stands',
+    kind: 'choice',
+    meaning: 'side of its line on which every frame stands',
+    source: 'custom: where the bevel only takes wood off',
+    preset: 'custom',
+    options: stands,
+  },
+];
+
+/** None without a boat: a cell by itself has its own. */
+export const frameStandsQuantities = ({ edges }: Layout): readonly Given[] =>
+  edges.length > 0 ? frameStands : [];
+
+/** Which way the wood stands off its line: a transom and a stem have it inboard, where their outer face is on the line. */
+export function sideOf(station: Station, side: string, outerFace: boolean): 'forward' | 'aft' {
+  if (station.role === 'frame') return side === 'forward' || side === 'aft' ? side : station.stands;
+  const stern = station.role === 'transom' || station.role === 'sternpost';
+  return stern === (outerFace || isPost(station.role)) ? 'forward' : 'aft';
+}

@@ -1,0 +1,18 @@
+/** Ways in which yards quote boards, and how a price in one of them gets to its field from another's. */
+import type { KindId } from '../../measure';
+import type { Given } from './quantity';
+
+export const priceWays = [
+  { id: 'volume', label: 'by volume', kind: 'timberPrice' },
+  { id: 'length', label: 'per foot or metre', kind: 'pricePerLength' },
+  { id: 'each', label: 'per board', kind: 'money' },
+] as const satisfies readonly { id: string; label: string; kind: KindId }[];
+
+/** What the choice `under` is called in *boards*, whose prices are the boat's. */
+export const BOARDS_QUOTED = 'Prices are';
+
+/** For a field of this kind: the other kinds, and where each is asked. */
+export const pricedOtherwise = (kind: KindId, under: string): NonNullable<Given['otherwise']> =>
+  priceWays
+    .filter((way) => way.kind !== kind)
+    .map((way) => ({ kind: way.kind, says: `choose “${way.label}” under “${under}”` }));

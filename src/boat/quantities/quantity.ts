@@ -1,0 +1,91 @@
+/**
+ * Quantities: the named numbers that everything in the notebook is made of.
+ *
+ * A quantity is either *given* (the builder may write it; until then its preset holds)
+ * or *derived* (it follows from others by a pure function). The boat offers both kinds,
+ * and so does every calculator cell; the notebook's graph links them.
+ */
+import type { Issue, KindId, Manner } from '../../measure';
+import type { Hull } from '../hull/hull';
+
+/** What a quantity holds: an SI number, the id of a choice, or why there is none. Never NaN. */
+export type Value = number | string | Issue;
+
+/** One of the answers a choice can take. */
+export interface Option {
+  /** What is stored and named in formulas: `douglasFir`. */
+  readonly id: string;
+  /** What the builder reads: `Douglas-fir, coast`. */
+  readonly label: string;
+  /** Speaks of a boat: where there is none it is not offered. */
+  readonly ofBoat?: boolean;
+  /** Parts of the boat that it speaks of, where that is not the part of its own name. */
+  readonly lights?: readonly string[];
+}
+
+export interface Quantity {
+  /** Dotted camelCase name, unique in the notebook: `keelson.thickness`. */
+  readonly name: string;
+  readonly kind: KindId;
+  /** What it is, as a noun phrase without a full stop: `thickness of the keelson`. */
+  readonly meaning: string;
+  /** Where the number comes from, if a table or a rule stands behind it. */
+  readonly source?: string;
+  /** How it is written: a limit on its own side, and as finely as the work asks. */
+  readonly manner?: Manner;
+}
+
+/** A quantity that the builder may write. */
+export interface Given extends Quantity {
+  /** The entry that holds until something is written: a value (`19 mm`) or a link (`keelson.thickness`). */
+  readonly preset: string;
+  /** A preset that depends on another answer: the edge chosen names the length linked to. */
+  readonly presetFrom?: (read: Read) => string;
+  /** Least and greatest value taken, as entries. */
+  readonly min?: string;
+  readonly max?: string;
+  /** One useful step of the value, as an entry, for the + and - keys. */
+  readonly step?: string;
+  /** The answers offered when the kind is `choice`. */
+  readonly options?: readonly Option[];
+  /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
+  readonly otherwise?: readonly { readonly kind: KindId; readonly says: string }[];
+}
+
+/** A quantity that follows from others. */
+export interface Derived extends Quantity {
+  /** The answers it may take when the kind is `choice`, as they are read. */
+  readonly options?: readonly Option[];
+  readonly from: (read: Read) => number | string | Issue;
+}
+
+/**
+ * The way a derived quantity looks at others. Each call notes the dependence.
+ * If what is asked for has no value, the call does not return: the asking quantity
+ * becomes an issue that says what it waits for.
+ */
+export interface Read {
+  readonly number: (name: string) => number;
+  /** The number, or null where there is none: for an asker that can go on without it. */
+  readonly maybe: (name: string) => number | null;
+  /** Why a number that is written can't be used, as a sentence; null where it can, or none is written. */
+  readonly why?: (name: string) => string | null;
+  readonly choice: (name: string) => string;
+  /** The hull drawn from the offsets as they stand. */
+  readonly hull: () => Hull;
+  /** Whether the builder works in feet and inches, and so buys what is sold by them. */
+  readonly inches: () => boolean;
+  readonly found: Found;
+  /**
+   * Something of any form, worked out once for all that ask for it by this name. It is no quantity: it can be neither
+   * written nor told, and nothing else lists it. Like a number it does not return where it has no value.
+   * @param find works it out, whoever asks
+   */
+  readonly fact: <T>(name: string, find: (read: Read) => T | Issue) => T;
+}
+
+/**
+ * The best answer that a search has found so far to a problem put as text; null while there is none.
+ * Who asks checks the answer before it uses it.
+ */
+export type Found = (problem: string) => unknown;

@@ -1,0 +1,33 @@
+/** What stands by the notebook: the hull in small, the way to its sheet, the versions, and what moves. */
+import { useState } from 'preact/hooks';
+import { useBench } from '../bench';
+import { html, use } from '../html';
+import { later } from '../later';
+
+const HullInSight = later(async () => (await import('../boat/hull-in-sight')).HullInSight, 'hull-in-sight');
+const VersionsView = later(async () => (await import('./versions-view')).VersionsView, 'versions');
+const RippleView = later(async () => (await import('../ripple/ripple-view')).RippleView, 'ripple');
+const MisfitsView = later(async () => (await import('../as-built/misfits-view')).MisfitsView, 'misfits');
+
+export function Alongside() {
+  const bench = useBench();
+  const [open, setOpen] = useState(false);
+  // Where no boat is known, nothing of one stands alongside.
+  if (bench.boatless.value)
+    return html`<aside class="alongside without-boat" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;
+  return html`<aside class=${open ? 'alongside open' : 'alongside'} aria-label="The hull and what moves">
+    ${use(HullInSight, { open, onOpen: () => setOpen(!open) })}
+    <p class="sheet-key">
+      <button type="button" aria-pressed=${bench.boatOpen.value} onClick=${() => openSheet()}>The boat’s own sheet</button>
+    </p>
+    ${use(VersionsView, {})}
+    ${use(MisfitsView, {})}
+    ${use(RippleView, {})}
+  </aside>`;
+
+  function openSheet() {
+    // On a phone what stands alongside lies over the sheet.
+    setOpen(false);
+    bench.goTo('boat');
+  }
+}
