@@ -14,9 +14,9 @@ const below: Record<string, readonly string[]> = {
   drawing: ['trade', 'kernel', 'measure'],
   boat: ['trade', 'kernel', 'measure'],
   cells: ['boat', 'drawing', 'trade', 'kernel', 'measure'],
-  work: ['cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
-  notebook: ['work', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
-  page: ['notebook', 'work', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
+  search: ['cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
+  notebook: ['search', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
+  page: ['notebook', 'search', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
   // The command line is a second face beside the page.
   reckon: ['notebook', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
   // Plugins for vite; nothing of this room ships, and no room may import it.
@@ -36,7 +36,7 @@ const packages: Record<string, readonly string[]> = {
   marked: ['notebook', 'page'],
   'dxf-writer': ['drawing'],
   three: ['page'],
-  highs: ['work'],
+  highs: ['search'],
   vite: ['build'],
   // The folder of notebooks, by the name that the build gives it.
   '#notebooks': ['page'],
@@ -116,7 +116,7 @@ test.each([
   ['cells/timber/scarf.ts', "const page = await import('../../page/main');"],
   ['notebook/graph.ts', "import { useSignal } from '@preact/signals';"],
   ['notebook/graph.ts', "import { lineY } from '@observablehq/plot';"],
-  ['work/door.ts', "new Worker(new URL('../page/worker', import.meta.url), { type: 'module' });"],
+  ['search/start.ts', "new Worker(new URL('../page/worker', import.meta.url), { type: 'module' });"],
   ['reckon/main.ts', "import '../page/theme';"],
   ['page/main.ts', "import { policy } from '../build/policy';"],
   ['page/main.ts', "import { unheardOf } from 'unheard-of';"],

@@ -220,7 +220,7 @@ export interface Effect {
 
 /** A search for a better answer than the steps come to by themselves; it runs beside the page when the builder asks. */
 export interface SearchSpec<V> {
-  /** Which searcher of `src/work` takes it. */
+  /** Which searcher of `src/search` takes it. */
   readonly by: string;
   /** What is sought, for the key: `the cheapest way to cut`. */
   readonly seeks: string;
