@@ -2,6 +2,7 @@
 export * from './form/asked';
 export * from './form/define';
 export type { Ask, Asking, Fact, ToldStep } from './form/fact';
+export * from './form/groups';
 export * from './form/instance';
 export * from './form/lights';
 export * from './form/manner';

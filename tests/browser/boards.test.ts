@@ -1,7 +1,7 @@
 /** A search beside the page: started, stopped, believed for its own numbers only, and there again after undo. */
 import { expect, test } from 'vitest';
 import type { PageOptions } from './harness';
-import { cell, openNotebook, type } from './steps';
+import { cell, openGroups, openNotebook, type } from './steps';
 
 async function openBoards(options: PageOptions = {}) {
   const page = await openNotebook('boards', options);
@@ -29,7 +29,7 @@ test('an answer belongs to its numbers: another kerf knows nothing of it, undo b
   const inWords = () => boards.locator('.in-words').innerText();
   await start.click();
   await expect.poll(() => said.innerText(), { timeout: 30_000 }).toMatch(/^Proved/);
-  await boards.locator('summary', { hasText: 'more inputs' }).click();
+  await openGroups(boards);
   await type(page, 'boards.kerf', '9 mm');
   await expect.poll(inWords).toMatch(/There may be a cheaper way/);
   await expect.poll(() => said.innerText()).toBe('The numbers have changed since the last search.');
@@ -55,7 +55,7 @@ test('stopped, the best plan so far stands, and the search can be started again'
 
 test('a part laid in longer boards than are sold: that is said, and nothing is searched for', async () => {
   const { boards } = await openBoards();
-  await boards.locator('summary', { hasText: 'more inputs' }).click();
+  await openGroups(boards);
   // The scarf asks for it too.
   const length = boards.locator('.input[data-quantity="keelson.boardLength"] .entry-line input');
   await length.fill('6 m');

@@ -21,6 +21,7 @@ import {
   texts,
   type,
   undoAll,
+  openGroups,
   unfold,
 } from './steps';
 
@@ -169,8 +170,8 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
   );
 
   await step('flare at one frame moves bevels, panel area, resin and the drawing', async () => {
-    await unfold(cell(page, 'bevels'), 'more inputs');
-    await unfold(cell(page, 'resin'), 'more inputs');
+    await openGroups(cell(page, 'bevels'));
+    await openGroups(cell(page, 'resin'));
     const drawn = await paths(cell(page, 'bevels'));
     const said = await texts(cell(page, 'bevels'));
     const total = await answerNumber(page, 'resin.total');
@@ -275,7 +276,7 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
 
 test('the width of the limbers, typed in their cell, is the boat’s: the pattern is drawn by it', async () => {
   const page = await openNotebook('frame-pattern');
-  await unfold(cell(page, 'framePattern'), 'more inputs');
+  await unfold(cell(page, 'framePattern'), 'Keelson and limbers');
   await type(page, 'frame.limberWidth', '20 mm');
   await reads(answer(page, 'limber.slotWidth'), '130 mm');
   await holds(page, 'framePattern.limberWidth', '20 mm');
@@ -287,7 +288,7 @@ test('the width of the limbers, typed in their cell, is the boat’s: the patter
   await type(page, 'frame.limberWidth', '');
   await holds(page, 'framePattern.limberWidth', '12 mm');
   // So is the depth of the members, typed at the pattern.
-  await unfold(cell(page, 'limber'), 'more inputs');
+  await unfold(cell(page, 'limber'), 'The frame');
   await type(page, 'frame.moulded', '45');
   await holds(page, 'limber.frameDepth', '45 mm');
 });

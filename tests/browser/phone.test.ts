@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { violations } from './axe';
 import { onePage } from './harness';
-import { arrived, dresses, lookThrough, notebooks, tooWide, turnTo, unfold, wear } from './steps';
+import { arrived, dresses, lookThrough, notebooks, openGroups, tooWide, turnTo, unfold, wear } from './steps';
 
 const page = onePage({
   width: 360,
@@ -21,7 +21,8 @@ describe.each(notebooks)('%s', (notebook) => {
     await lookThrough(page());
     expect(await tooWide(page())).toBe(0);
     const first = page().locator('.cell[data-cell]').first();
-    for (const name of ['Working', 'more input']) await unfold(first, name);
+    await unfold(first, 'Working');
+    await openGroups(first);
     await arrived(page());
     expect(await tooWide(page())).toBe(0);
     await first.evaluate((opened) => {

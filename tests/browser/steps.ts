@@ -112,6 +112,13 @@ export async function unfold(place: Locator, which = ''): Promise<void> {
   }, which.toLowerCase());
 }
 
+/** Opens the groups of fields in a place. */
+export async function openGroups(place: Locator): Promise<void> {
+  await place.evaluate((inside) => {
+    for (const group of inside.querySelectorAll<HTMLDetailsElement>('details.field-group')) group.open = true;
+  });
+}
+
 /** The boat's own sheet, opened. */
 export async function openSheet(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: 'The boat’s own sheet' }).click();

@@ -44,6 +44,7 @@ const inputsOf = (count: number, weight: Weight, name = weight): CardInput[] =>
     from: 'from the keelson: thickness',
     standing: weight === 'stands out' ? 'written' : 'linked',
     weight,
+    group: weight === 'grouped' ? `Group ${index % 9}` : '',
   }));
 
 const tableOf = (rows: number, columns: number, inHand = 2): CardTable => ({
@@ -71,7 +72,7 @@ const plain: Card = {
   words: once('Mark it 1234 mm from the transom, square to the keel.'),
   warnings: [],
   cautions: [sentence('Saw')],
-  inputs: inputsOf(4, 'usual'),
+  inputs: inputsOf(4, 'deciding'),
   table: null,
   sources: [{ inShort: 'geometry', known: 'geometry' }],
   fileName: 'card',
@@ -116,20 +117,24 @@ const expectAll = (texts: readonly string[], wanted: readonly string[]) =>
 
 test('a short card is roomy, each input in its row with where it is from', () => {
   const [text] = fitted(plain, [picture(400, 150)]);
-  expect(text).toContain('usual measure 4: 103\u00a0mm (from the keelson: thickness)');
+  expect(text).toContain('deciding measure 4: 103\u00a0mm (from the keelson: thickness)');
   expect(place.querySelector('.card-page')?.getAttribute('data-closeness')).toBe('roomy');
   expect(place.querySelector('svg')?.getBoundingClientRect().height).toBe(400);
 });
 
 test('a hundred inputs: those that stand out are told, then as many as there is room for, the rest counted', () => {
-  const inputs = [...inputsOf(70, 'seldom'), ...inputsOf(25, 'usual'), ...inputsOf(5, 'stands out')];
+  const inputs = [...inputsOf(70, 'grouped'), ...inputsOf(25, 'deciding'), ...inputsOf(5, 'stands out')];
   const texts = fitted({ ...plain, inputs }, [picture(400, 150)]);
   expect(texts).toHaveLength(1);
   expectAll(
     texts,
     many(5, (index) => `stands out measure ${index + 1} ${100 + index}\u00a0mm`),
   );
-  const left = Number(/(\d+) more inputs as in the notebook\./.exec(texts[0] ?? '')?.[1]);
+  const counted = /As in the notebook: (Group \d \(\d\)[^.]*)\./.exec(texts[0] ?? '')?.[1] ?? '';
+  const left = [...counted.matchAll(/\((\d+)\)|(\d+) more/g)].reduce(
+    (sum, [, grouped, more]) => sum + Number(grouped ?? more),
+    0,
+  );
   expect(left).toBeGreaterThan(0);
   const told = texts[0]?.match(/measure \d+/g)?.length;
   expect(told).toBe(100 - left);
@@ -144,7 +149,7 @@ test('a hundred inputs written over are counted for what they are; one that canâ
   const texts = fitted({ ...wordy, inputs }, [picture(400, 150)]);
   expect(texts).toHaveLength(1);
   expect(texts[0]).toContain('wrong measure 1');
-  expect(texts[0]).toMatch(/(\d+) more inputs as in the notebook, \1 of them not as usual\./);
+  expect(texts[0]).toMatch(/As in the notebook: (\d+) more; \1 of them not as usual\./);
 });
 
 test('sources are named while there is room, then counted by how they are known', () => {
@@ -152,7 +157,7 @@ test('sources are named while there is room, then counted by how they are known'
     inShort: `A long named handbook of boats and timbers, table ${index}`,
     known: index < 20 ? ('published' as const) : ('from memory' as const),
   }));
-  const texts = fitted({ ...plain, sources, inputs: inputsOf(40, 'usual') }, [picture(400, 150)]);
+  const texts = fitted({ ...plain, sources, inputs: inputsOf(40, 'deciding') }, [picture(400, 150)]);
   expect(texts).toHaveLength(1);
   expect(texts[0]).toContain('Sources: 20 published and 10 from memory, named in the notebook.');
 });
@@ -211,7 +216,9 @@ test('more cautions and warnings than a page holds: all of them, in order, some 
     head: 'Stop',
     limit: 'common practice',
   }));
-  const texts = fitted({ ...plain, cautions, warnings, inputs: inputsOf(40, 'usual') }, [picture(600, 200)]);
+  const texts = fitted({ ...plain, cautions, warnings, inputs: inputsOf(40, 'deciding') }, [
+    picture(600, 200),
+  ]);
   expect(texts).toHaveLength(2);
   const all = texts.join(' ');
   const places = [...warnings.map(({ text }) => text), ...cautions].map((one) => all.indexOf(one));

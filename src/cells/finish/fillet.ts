@@ -20,7 +20,6 @@ const MIXING = 'geometry of mixing: volumes add up, the air between the grains i
 
 const thickness = (label: string, panel: string, preset: string) =>
   input('length', label, {
-    seldom: true,
     from: `{${panel}}.thickness`,
     preset,
     min: '1 mm',
@@ -30,7 +29,6 @@ const thickness = (label: string, panel: string, preset: string) =>
   });
 const density = (label: string, preset: string, note: string) =>
   input('density', label, {
-    seldom: true,
     preset,
     min: '100 kg/m^3',
     max: '4000 kg/m^3',
@@ -82,12 +80,11 @@ export const fillet = defineCell({
       step: '1',
       note: 'port and starboard; one for a keel',
     }),
-    lower: choice('Panel below', { seldom: true, options: 'panels', preset: 'bottom' }),
+    lower: choice('Panel below', { options: 'panels', preset: 'bottom' }),
     lowerThickness: thickness('Thickness below', 'lower', '9 mm'),
-    upper: choice('Panel above', { seldom: true, options: 'panels', preset: 'side' }),
+    upper: choice('Panel above', { options: 'panels', preset: 'side' }),
     upperThickness: thickness('Thickness above', 'upper', '6 mm'),
     outside: choice('Gap outside, between square edges', {
-      seldom: true,
       options: [
         { id: 'open', label: 'not from this pot' },
         { id: 'filled', label: 'filled with paste' },
@@ -97,7 +94,6 @@ export const fillet = defineCell({
     }),
     measures,
     waste: input('share', 'Scrapings, on top', {
-      seldom: true,
       preset: `${scrapings.value * 100} %`,
       min: '0 %',
       max: '100 %',
@@ -105,7 +101,6 @@ export const fillet = defineCell({
       note: citation(scrapings),
     }),
     fillerShare: input('share', 'Filler to epoxy, by weight', {
-      seldom: true,
       preset: `${flourShare.value * 100} %`,
       min: '0 %',
       max: '200 %',
@@ -114,6 +109,10 @@ export const fillet = defineCell({
     }),
     fillerDensity: density('Density of the filler', `${flourDensity.value} kg/m^3`, citation(flourDensity)),
     epoxyDensity: density('Density of the epoxy', `${epoxyDensity.value} kg/m^3`, citation(epoxyDensity)),
+  },
+  groups: {
+    'The panels': ['lower', 'lowerThickness', 'upper', 'upperThickness', 'outside'],
+    'The paste': ['waste', 'fillerShare', 'fillerDensity', 'epoxyDensity', 'measures'],
   },
   steps: {
     thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),

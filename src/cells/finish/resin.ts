@@ -22,7 +22,6 @@ const layers = (label: string, note: string) =>
   input('count', label, { preset: '1', min: '0', max: '6', step: '1', note });
 const pack = (label: string, preset: string, presetInch: string) =>
   soldPack(label, {
-    seldom: true,
     preset,
     presetInch,
     min: '0 L',
@@ -32,7 +31,6 @@ const pack = (label: string, preset: string, presetInch: string) =>
   });
 const price = (label: string, preset: string, presetInch = preset) =>
   input('money', label, {
-    seldom: true,
     preset,
     presetInch,
     min: '0',
@@ -89,23 +87,21 @@ export const resin = defineCell({
   question: 'How much resin and hardener do I need to seal the wood and sheathe the hull with glass?',
   inputs: {
     bottomArea: area('Bottom, one side', 'bottom.area', '0 m^2', 'laid flat; both sides are reckoned'),
-    bilgeArea: {
-      seldom: true,
-      ...area('Bilge, one side', 'bilge.area', '0 m^2', 'laid flat; all panels between bottom and side'),
-    },
+    bilgeArea: area(
+      'Bilge, one side',
+      'bilge.area',
+      '0 m^2',
+      'laid flat; all panels between bottom and side',
+    ),
     sideArea: area('Side, one side', 'side.area', '2.5 m^2', 'laid flat; both sides are reckoned'),
-    transomArea: { seldom: true, ...area('Transom, whole', 'transom.area', '0 m^2', 'its outer face') },
-    bowArea: {
-      seldom: true,
-      ...area('Bow transom, whole', 'bowTransom.area', '0 m^2', 'its outer face, if there is one'),
-    },
+    transomArea: area('Transom, whole', 'transom.area', '0 m^2', 'its outer face'),
+    bowArea: area('Bow transom, whole', 'bowTransom.area', '0 m^2', 'its outer face, if there is one'),
     bottomLayers: layers('Layers of cloth on the bottom', '0 for bare wood, which is sealed and no more'),
     sideLayers: layers(
       'Layers on bilges, sides and transoms',
       '0 for bare wood, which is sealed and no more',
     ),
     laps: input('share', 'Laps and edges turned round', {
-      seldom: true,
       preset: '10 %',
       min: '0 %',
       max: '100 %',
@@ -120,12 +116,10 @@ export const resin = defineCell({
       note: 'dry; cloth goes by oz/yd², mat by oz/ft², nine times as much',
     }),
     layup: choice('Lay-up', {
-      seldom: true,
       options: layups.rows.map(({ id, label: name }) => ({ id, label: name })),
       preset: 'clothSqueegeed',
     }),
     glassShare: input('share', 'Glass in the laminate, by weight', {
-      seldom: true,
       from: '{self}.usualShare',
       preset: '50 %',
       min: '20 %',
@@ -135,7 +129,6 @@ export const resin = defineCell({
       note: 'weigh a square of your own lay-up to know',
     }),
     fillCoats: input('count', 'Fill coats over the cloth', {
-      seldom: true,
       preset: '3',
       min: '0',
       max: '10',
@@ -143,7 +136,6 @@ export const resin = defineCell({
       note: 'two or three over cloth to 6 oz/yd² (200 g/m²), three or four from 10 oz/yd² (340 g/m²); common practice, no source',
     }),
     fillFilm: input('film', 'Film of a fill coat', {
-      seldom: true,
       preset: `${fillFilm.value * 1e6} µm`,
       min: '0 µm',
       max: '2 mm',
@@ -157,7 +149,6 @@ export const resin = defineCell({
       'panels and transoms; add frames and thwarts',
     ),
     sealCoats: input('count', 'Sealing coats on bare wood', {
-      seldom: true,
       preset: '3',
       min: '0',
       max: '10',
@@ -165,7 +156,6 @@ export const resin = defineCell({
       note: 'two or three inside, three outside where there is no cloth; common practice, no source',
     }),
     uptake: input('wetRate', 'First coat on bare wood', {
-      seldom: true,
       preset: `${(uptake.rows[0]?.cells.firstCoat?.value ?? 0) * 1e6} mL/m^2`,
       min: '0 mL/m^2',
       max: '500 mL/m^2',
@@ -173,7 +163,6 @@ export const resin = defineCell({
       note: '100 to 200 mL/m² (0.3 to 0.6 fl oz/ft²) on softwood plywood, 60 to 120 mL/m² (0.2 to 0.4 fl oz/ft²) on hardwood; common practice, no source',
     }),
     laterCoat: input('wetRate', 'Each coat after it', {
-      seldom: true,
       preset: `${laterCoat.value * 1e6} mL/m^2`,
       min: '0 mL/m^2',
       max: '500 mL/m^2',
@@ -181,7 +170,6 @@ export const resin = defineCell({
       note: citation(laterCoat),
     }),
     waste: input('share', 'Waste, on top', {
-      seldom: true,
       preset: `${waste.value * 100} %`,
       min: '0 %',
       max: '100 %',
@@ -211,7 +199,6 @@ export const resin = defineCell({
       note: 'from the label',
     }),
     resinDensity: input('density', 'Density of the resin', {
-      seldom: true,
       preset: `${partDensity.resin.value} kg/m^3`,
       min: '800 kg/m^3',
       max: '1500 kg/m^3',
@@ -219,7 +206,6 @@ export const resin = defineCell({
       note: citation(partDensity.resin),
     }),
     hardenerDensity: input('density', 'Density of the hardener', {
-      seldom: true,
       preset: `${partDensity.hardener.value} kg/m^3`,
       min: '800 kg/m^3',
       max: '1500 kg/m^3',
@@ -227,7 +213,6 @@ export const resin = defineCell({
       note: citation(partDensity.hardener),
     }),
     inHand: input('volume', 'In the shop already', {
-      seldom: true,
       preset: '0 L',
       min: '0 L',
       max: '500 L',
@@ -245,6 +230,21 @@ export const resin = defineCell({
     smallPacks: packsOf(0, 'small packs in the cheapest purchase that covers the need'),
     middlePacks: packsOf(1, 'middle packs in the cheapest purchase that covers the need'),
     largePacks: packsOf(2, 'large packs in the cheapest purchase that covers the need'),
+  },
+  groups: {
+    'Other faces': ['bilgeArea', 'transomArea', 'bowArea'],
+    'The cloth': ['sideLayers', 'laps', 'layup', 'glassShare'],
+    'The coats': ['fillCoats', 'fillFilm', 'sealCoats', 'uptake', 'laterCoat', 'waste'],
+    'Resin and hardener': ['basis', 'resinParts', 'hardenerParts', 'resinDensity', 'hardenerDensity'],
+    'As the shop sells it': [
+      'inHand',
+      'smallPack',
+      'smallPrice',
+      'middlePack',
+      'middlePrice',
+      'largePack',
+      'largePrice',
+    ],
   },
   steps: {
     bottomBoth: step('area', '2 * bottomArea', 'bottom, port and starboard', GEOMETRY),

@@ -45,8 +45,6 @@ export interface InputSpec {
   readonly note?: string;
   /** Offer a slider from min to max. */
   readonly slider?: boolean;
-  /** Kept out of sight until asked for: what a builder seldom touches. */
-  readonly seldom?: boolean;
   /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
   readonly otherwise?: Given['otherwise'];
   /**
@@ -76,7 +74,6 @@ export interface ChoiceSpec {
   /** The preset of who works in feet and inches. */
   readonly presetInch?: string;
   readonly note?: string;
-  readonly seldom?: boolean;
   /** As of a number that is asked for. */
   readonly when?: string;
 }
@@ -264,6 +261,11 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /** Asked as a builder would. */
   readonly question: string;
   readonly inputs: I;
+  /**
+   * Fields that stand together under a name of the trade, and open with it: `'The wood': ['species', 'modulus']`. A
+   * field in no group is one of the deciding ones, in view: five at most, in the order of the inputs.
+   */
+  readonly groups?: Readonly<Record<string, readonly Extract<keyof I, string>[]>>;
   readonly steps: S;
   readonly functions?: Readonly<Record<string, CellFunction>>;
   /** One to three. */

@@ -51,7 +51,6 @@ export const bevels = defineCell({
       note: 'from plumb, + outward',
     }),
     sheerFlare: input('angle', 'Flare of the skin at the sheer', {
-      seldom: true,
       from: '{frame}.{sheer}.below.flare',
       preset: '20 deg',
       min: '-60 deg',
@@ -68,12 +67,11 @@ export const bevels = defineCell({
       note: 'from level, + where the bottom rises outboard',
     }),
     chinePlan: slope('Chine slope in plan', '{frame}.{chine}.planSlope'),
-    chineProfile: { seldom: true, ...slope('Chine slope in profile', '{frame}.{chine}.profileSlope') },
+    chineProfile: slope('Chine slope in profile', '{frame}.{chine}.profileSlope'),
     sheerPlan: slope('Sheer slope in plan', '{frame}.{sheer}.planSlope'),
-    sheerProfile: { seldom: true, ...slope('Sheer slope in profile', '{frame}.{sheer}.profileSlope') },
-    keelProfile: { seldom: true, ...slope('Keel slope in profile', '{frame}.{keel}.profileSlope') },
+    sheerProfile: slope('Sheer slope in profile', '{frame}.{sheer}.profileSlope'),
+    keelProfile: slope('Keel slope in profile', '{frame}.{keel}.profileSlope'),
     keelDeadrise: input('angle', 'Deadrise of the skin at the keel', {
-      seldom: true,
       from: '{frame}.{keel}.above.deadrise',
       preset: '0 deg',
       min: '-20 deg',
@@ -82,7 +80,6 @@ export const bevels = defineCell({
       note: 'from level, + where the bottom rises outboard',
     }),
     side: choice('Stands', {
-      seldom: true,
       from: 'framePattern.side',
       options: [
         { id: 'custom', label: 'as is the custom' },
@@ -92,7 +89,6 @@ export const bevels = defineCell({
       preset: 'custom',
     }),
     custom: choice('By custom it stands', {
-      seldom: true,
       from: '{frame}.stands',
       options: [
         { id: 'forward', label: 'forward of its line' },
@@ -103,7 +99,6 @@ export const bevels = defineCell({
       note: 'forward of its line before the widest frame, aft of it behind',
     }),
     logThickness: input('length', 'Chine log thickness', {
-      seldom: true,
       from: 'chineLog.thickness',
       preset: '19 mm',
       min: '3 mm',
@@ -111,6 +106,12 @@ export const bevels = defineCell({
       step: '1 mm',
       note: 'from its face on the side panel inward',
     }),
+  },
+  groups: {
+    'At the chine': ['deadrise', 'chineProfile', 'logThickness'],
+    'At the sheer': ['sheerFlare', 'sheerPlan', 'sheerProfile'],
+    'At the keel': ['keelProfile', 'keelDeadrise'],
+    'How it stands': ['side', 'custom'],
   },
   steps: {
     hasChine: step('number', 'chine == "none" ? 0 : 1', 'whether the boat has a chine', GEOMETRY),

@@ -20,7 +20,7 @@ const NORMALS = 'geometry of the two normals; for a box of equal sides it is the
 const EDGE = 'geometry: the line in which both planes meet, square to both normals';
 
 const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { seldom: true, from, preset, min: '2 mm', max: '100 mm', step: '1 mm' });
+  input('length', label, { from, preset, min: '2 mm', max: '100 mm', step: '1 mm' });
 
 export const compoundCut = defineCell({
   id: 'compoundCut',
@@ -76,7 +76,6 @@ export const compoundCut = defineCell({
       note: 'off the centreline on a level line, + where it closes in going away from the transom, − as at most sterns',
     }),
     memberRise: input('angle', 'Rise of a log or clamp along the side', {
-      seldom: true,
       preset: '0 deg',
       min: '-60 deg',
       max: '60 deg',
@@ -86,7 +85,6 @@ export const compoundCut = defineCell({
     thickness: thickness('Transom thickness', 'transom.thickness', '18 mm'),
     sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
     ends: input('count', 'How many such transoms', {
-      seldom: true,
       from: '{end}.pieces',
       preset: '0',
       min: '0',
@@ -94,6 +92,9 @@ export const compoundCut = defineCell({
       step: '1',
       note: '0 where the boat has none and only the typed numbers hold',
     }),
+  },
+  groups: {
+    'The joint': ['joint', 'memberRise', 'thickness', 'sideThickness', 'ends'],
   },
   steps: {
     angle: step(

@@ -29,7 +29,7 @@ const BEVEL = 'the skin’s plane at the corner against the plane of the station
 const FACE = 'on the face that stands on the station line';
 
 const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
-  input('length', label, { seldom: true, from, preset, min, max, step: '1 mm' });
+  input('length', label, { from, preset, min, max, step: '1 mm' });
 
 /** A number of the member spoken of. */
 const ofMember = (
@@ -103,7 +103,6 @@ export const framePattern = defineCell({
       note: 'marked on every frame: any level line to set the frames by',
     }),
     side: choice('Frames stand', {
-      seldom: true,
       from: 'frame.stands',
       ofBoat: true,
       options: stands,
@@ -120,7 +119,7 @@ export const framePattern = defineCell({
     keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
     keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
     limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
-    holeDiameter: limberDrill({ seldom: true }),
+    holeDiameter: limberDrill(),
     logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
     logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
     clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
@@ -131,7 +130,6 @@ export const framePattern = defineCell({
     gussetLeg: size('Gusset, along each member', 'gusset.leg', '150 mm', '600 mm', '30 mm'),
     gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
     beyond: input('length', 'Left above the sheer', {
-      seldom: true,
       from: 'frame.aboveSheer',
       preset: '25 mm',
       min: '0 mm',
@@ -140,7 +138,6 @@ export const framePattern = defineCell({
       note: 'trimmed when the sheer has been faired; common practice, no source',
     }),
     screwClear: input('length', 'Wood kept between screws and later cuts', {
-      seldom: true,
       from: 'frame.screwClearance',
       preset: '12.5 mm',
       min: '0 mm',
@@ -150,7 +147,6 @@ export const framePattern = defineCell({
     }),
     gapAllowed: input('length', 'Gap allowed under the skin', {
       bound: 'most',
-      seldom: true,
       preset: '2 mm',
       presetInch: '1/16 in',
       min: '0.1 mm',
@@ -158,6 +154,13 @@ export const framePattern = defineCell({
       step: '0.5 mm',
       note: 'what thickened epoxy fills; common practice, no source',
     }),
+  },
+  groups: {
+    'The frame': ['side', 'siding', 'beyond', 'screwClear', 'gapAllowed'],
+    'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
+    'Keelson and limbers': ['keelsonWidth', 'keelsonThickness', 'limberWidth', 'holeDiameter'],
+    'Logs and clamps': ['logThickness', 'logWidth', 'clampThickness', 'clampWidth'],
+    'The gussets': ['gussetLeg', 'gussetThickness'],
   },
   steps: {
     stands: hullStep('choice', {

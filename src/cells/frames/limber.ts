@@ -63,7 +63,6 @@ export const limber = defineCell({
       note: 'from its edge on the bottom inward, square to that edge',
     }),
     siding: input('length', 'Frame thickness', {
-      seldom: true,
       from: 'frame.siding',
       preset: '19 mm',
       min: '3 mm',
@@ -73,7 +72,6 @@ export const limber = defineCell({
     }),
     keelSlope: slopeOfLine('Keel slope in profile', '{frame}.{keel}.profileSlope'),
     deadrise: input('angle', 'Deadrise of the section', {
-      seldom: true,
       from: '{frame}.{bottom}.deadrise',
       preset: '0 deg',
       min: '0 deg',
@@ -82,7 +80,6 @@ export const limber = defineCell({
       note: 'of the bottom at this frame; none on a flat bottom',
     }),
     hullLength: input('length', 'Length of the boat', {
-      seldom: true,
       from: 'hull.length',
       preset: '4.5 m',
       min: '1 m',
@@ -91,7 +88,6 @@ export const limber = defineCell({
       note: 'for the custom about clear area',
     }),
     bucket: input('volume', 'Bucket', {
-      seldom: true,
       preset: '10 L',
       presetInch: '2 1/2 gal',
       min: '0.1 L',
@@ -99,7 +95,6 @@ export const limber = defineCell({
       step: '1 L',
     }),
     head: input('length', 'Depth of the puddle at the frame', {
-      seldom: true,
       preset: '20 mm',
       presetInch: '3/4 in',
       min: '1 mm',
@@ -108,7 +103,6 @@ export const limber = defineCell({
       note: 'when the bucket has just been emptied into the boat',
     }),
     lies: choice('Boat lies', {
-      seldom: true,
       options: [
         { id: 'level', label: 'level' },
         { id: 'trimmed', label: 'down by the bow or the stern' },
@@ -117,13 +111,16 @@ export const limber = defineCell({
       note: 'a puddle that narrows downward runs out sooner',
     }),
     coefficient: input('ratio', 'Coefficient of discharge', {
-      seldom: true,
       preset: '0.62',
       min: '0.3',
       max: '1',
       step: '0.01',
       note: '0.62 through a sharp-edged opening; less where dirt has gathered',
     }),
+  },
+  groups: {
+    'The frame': ['frameDepth', 'siding', 'keelSlope', 'deadrise', 'kerf'],
+    'How fast she drains': ['hullLength', 'bucket', 'head', 'lies', 'coefficient'],
   },
   steps: {
     slotWidth: step(

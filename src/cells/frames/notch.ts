@@ -87,7 +87,6 @@ export const notch = defineCell({
     }),
     siding: {
       ...size('Frame thickness', 'frame.siding', '19 mm', '150 mm', 'fore and aft'),
-      seldom: true,
     },
     moulded: {
       ...size(
@@ -97,10 +96,8 @@ export const notch = defineCell({
         '500 mm',
         'from the edge on the skin inward, on the face that stands on the station line',
       ),
-      seldom: true,
     },
     fit: input('length', 'Play in the width', {
-      seldom: true,
       preset: '0.3 mm',
       presetInch: '1/64 in',
       min: '0 mm',
@@ -109,7 +106,6 @@ export const notch = defineCell({
       note: `the glue fills it: ${gapsBridged}; common practice, no source`,
     }),
     proud: input('length', 'Timber left proud of the edge', {
-      seldom: true,
       preset: '0 mm',
       min: '0 mm',
       max: '25 mm',
@@ -117,7 +113,6 @@ export const notch = defineCell({
       note: '1/16 in (1.5 mm) where the timber itself is planed fair afterwards; common practice, no source',
     }),
     setBack: input('length', 'Clamp below the sheer', {
-      seldom: true,
       preset: '0 mm',
       min: '0 mm',
       max: '300 mm',
@@ -127,7 +122,6 @@ export const notch = defineCell({
     }),
     flare: input('angle', 'Flare of the skin at the chine', {
       when: LOG,
-      seldom: true,
       from: '{frame}.{chine}.above.flare',
       preset: '20 deg',
       min: '-60 deg',
@@ -137,7 +131,6 @@ export const notch = defineCell({
     }),
     deadrise: input('angle', 'Deadrise of the skin at the chine', {
       when: LOG,
-      seldom: true,
       from: '{frame}.{chine}.below.deadrise',
       preset: '0 deg',
       min: '-20 deg',
@@ -149,7 +142,6 @@ export const notch = defineCell({
     chineProfile: { ...slopeOfLine('Chine slope in profile', '{frame}.{chine}.profileSlope'), when: LOG },
     sheerFlare: input('angle', 'Flare of the skin at the sheer', {
       when: CLAMP,
-      seldom: true,
       from: '{frame}.{sheer}.below.flare',
       preset: '20 deg',
       min: '-60 deg',
@@ -159,6 +151,12 @@ export const notch = defineCell({
     }),
     sheerPlan: { ...slopeOfLine('Sheer slope in plan', '{frame}.{sheer}.planSlope'), when: CLAMP },
     sheerProfile: { ...slopeOfLine('Sheer slope in profile', '{frame}.{sheer}.profileSlope'), when: CLAMP },
+  },
+  groups: {
+    'How it is sawn': ['sawn', 'kerf', 'land', 'fit', 'proud'],
+    'The frame': ['siding', 'moulded', 'screwClear'],
+    'At the chine': ['flare', 'deadrise', 'chinePlan', 'chineProfile'],
+    'At the sheer': ['sheerFlare', 'sheerPlan', 'sheerProfile', 'setBack'],
   },
   steps: {
     sideFlare: step(

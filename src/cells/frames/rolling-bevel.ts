@@ -109,6 +109,10 @@ export const rollingBevel = defineCell({
       note: 'the larger side: the face that lies flat on a panel',
     }),
   },
+  groups: {
+    'The marks': ['end', 'interval', 'at'],
+    'The chine log': ['logThickness', 'logWidth'],
+  },
   steps: {
     logLength: hullStep('length', {
       says: 'the chine’s batten, measured along its bend',

@@ -11,7 +11,7 @@ const taped = (label: string, from: string, preset: string, note: string) =>
   input('length', label, { from, preset, min: '100 mm', max: '20 m', step: '1 mm', note });
 
 const planned = (label: string, from: string, preset: string, note: string) =>
-  input('length', label, { seldom: true, from, preset, min: '20 mm', max: '20 m', step: '1 mm', note });
+  input('length', label, { from, preset, min: '20 mm', max: '20 m', step: '1 mm', note });
 
 export const settingUp = defineCell({
   id: 'settingUp',
@@ -86,7 +86,6 @@ export const settingUp = defineCell({
       'from the sheer marks to the bottom, plumb',
     ),
     alongTolerance: input('length', 'Accepted along the jig', {
-      seldom: true,
       preset: '3 mm',
       presetInch: '1/8 in',
       min: '0.1 mm',
@@ -95,7 +94,6 @@ export const settingUp = defineCell({
       note: 'common practice, no source',
     }),
     acrossTolerance: input('length', 'Accepted across, and in height', {
-      seldom: true,
       preset: '1.5 mm',
       presetInch: '1/16 in',
       min: '0.1 mm',
@@ -119,6 +117,11 @@ export const settingUp = defineCell({
         return Math.atan2(along, off) + Math.asin(string / reach);
       },
     },
+  },
+  groups: {
+    'Plumb and height': ['plumbHeight', 'portHeight', 'starboardHeight'],
+    'By the plan': ['out', 'ahead', 'height', 'depth'],
+    'What is accepted': ['alongTolerance', 'acrossTolerance'],
   },
   steps: {
     trueLength: step(

@@ -1,9 +1,8 @@
-/** The slope of a long line where it passes a frame, as a seldom input. */
+/** The slope of a long line where it passes a frame. */
 import { input } from '../form/define';
 
 export const slopeOfLine = (label: string, from: string) =>
   input('ratio', label, {
-    seldom: true,
     from,
     preset: '0',
     min: '-3',

@@ -51,7 +51,6 @@ export const squareCheck = defineCell({
       note: 'as taped, corner to corner',
     }),
     accepted: input('length', 'Slide accepted as true', {
-      seldom: true,
       preset: '3 mm',
       presetInch: '1/8 in',
       min: '0.1 mm',
@@ -71,6 +70,9 @@ export const squareCheck = defineCell({
         return Math.asin(slide / apart);
       },
     },
+  },
+  groups: {
+    'How true': ['second', 'accepted'],
   },
   steps: {
     trueDiagonal: step(

@@ -54,7 +54,6 @@ export const stemBevel = defineCell({
       note: 'half of what both sides enclose, square to the stem',
     }),
     rake: input('angle', 'Rake of the stem there', {
-      seldom: true,
       from: '{post}.{place}.rake',
       preset: '30 deg',
       min: '-60 deg',
@@ -95,7 +94,6 @@ export const stemBevel = defineCell({
       note: 'width of the planed face: room for glue and a row of screws; common practice, no source',
     }),
     sideThickness: input('length', 'Side thickness', {
-      seldom: true,
       from: 'side.thickness',
       preset: '6 mm',
       min: '2 mm',
@@ -103,7 +101,6 @@ export const stemBevel = defineCell({
       step: '1 mm',
     }),
     run: input('length', 'Length of the stem', {
-      seldom: true,
       from: '{post}.run',
       preset: '0 mm',
       min: '0 mm',
@@ -111,6 +108,9 @@ export const stemBevel = defineCell({
       step: '10 mm',
       note: 'keel to sheer along its outer face; 0 where the boat has none and only the typed numbers hold',
     }),
+  },
+  groups: {
+    'The stem': ['siding', 'moulded', 'rake', 'up', 'run'],
   },
   steps: {
     height: step('length', 'up', 'up the stem, along its outer face from its foot', GEOMETRY),

@@ -33,7 +33,6 @@ export const stemCheck = defineCell({
       note: 'common practice, no source',
     }),
     cornerOut: input('length', 'Half-breadth at the corners', {
-      seldom: true,
       from: 'strongback.cornerOut',
       preset: '500 mm',
       min: '20 mm',
@@ -42,7 +41,6 @@ export const stemCheck = defineCell({
       note: 'sheer marks of the transom; of a boat that is sharp at both ends, of her first frame',
     }),
     ahead: input('length', 'Stem forward of them, by plan', {
-      seldom: true,
       from: 'strongback.stemAhead',
       preset: '4975 mm',
       min: '500 mm',
@@ -51,7 +49,6 @@ export const stemCheck = defineCell({
       note: 'sheer mark of the stem, along the boat; of a bow transom, the middle of its top',
     }),
     rise: input('length', 'Stem above them, by plan', {
-      seldom: true,
       from: 'strongback.stemRise',
       preset: '0 mm',
       min: '-2 m',
@@ -60,7 +57,6 @@ export const stemCheck = defineCell({
       note: '+ where the sheer is higher at the stem, boat the right way up',
     }),
     alongAccepted: input('length', 'Accepted along the boat', {
-      seldom: true,
       preset: '6 mm',
       presetInch: '1/4 in',
       min: '0.1 mm',
@@ -70,6 +66,9 @@ export const stemCheck = defineCell({
     }),
   },
   functions: TWO_LENGTHS,
+  groups: {
+    'What is accepted': ['accepted', 'alongAccepted'],
+  },
   steps: {
     trueLength: step(
       'length',

@@ -20,10 +20,10 @@ const INSIDE = 'the planes of the skin moved in by their thickness, on the face 
 const PRACTICE = 'common practice, no source';
 
 const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { seldom: true, from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
+  input('length', label, { from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
 
 const size = (label: string, preset: string, min: string, max: string, note = PRACTICE) =>
-  input('length', label, { seldom: true, preset, min, max, step: '10 mm', note });
+  input('length', label, { preset, min, max, step: '10 mm', note });
 
 /** A length of the station in hand. */
 const ofStation = (
@@ -113,7 +113,6 @@ export const strongback = defineCell({
       presetInch: '2 in',
     },
     markLine: input('length', 'Level mark on the frames, above the base', {
-      seldom: true,
       from: 'framePattern.levelLine',
       preset: '250 mm',
       min: '-500 mm',
@@ -122,7 +121,6 @@ export const strongback = defineCell({
       note: 'as it was marked from the pattern',
     }),
     starboardLow: input('length', 'Starboard rail lies lower by', {
-      seldom: true,
       preset: '0 mm',
       min: '-200 mm',
       max: '200 mm',
@@ -130,7 +128,6 @@ export const strongback = defineCell({
       note: 'than the port rail, measured over the jig’s width; + lower',
     }),
     foreLow: input('length', 'Forward end lies lower by', {
-      seldom: true,
       preset: '0 mm',
       min: '-300 mm',
       max: '300 mm',
@@ -138,7 +135,6 @@ export const strongback = defineCell({
       note: 'than the after end, measured over the jig’s length; + lower',
     }),
     side: choice('Frames stand', {
-      seldom: true,
       from: 'frame.stands',
       ofBoat: true,
       options: stands,
@@ -146,7 +142,6 @@ export const strongback = defineCell({
       note: 'by custom forward of the line before the widest frame, aft of it behind',
     }),
     face: choice('Face of a transom on its line', {
-      seldom: true,
       from: 'transomCut.face',
       options: [
         { id: 'outer', label: 'outer face' },
@@ -155,7 +150,6 @@ export const strongback = defineCell({
       preset: 'outer',
     }),
     siding: input('length', 'Frame thickness', {
-      seldom: true,
       from: 'frame.siding',
       preset: '19 mm',
       min: '3 mm',
@@ -172,7 +166,6 @@ export const strongback = defineCell({
     },
     legOverlap: { ...size('Leg lapped on the frame', '200 mm', '0 mm', '1 m'), presetInch: '8 in' },
     stock: soldLength('Length of the lumber sold', {
-      seldom: true,
       preset: '4.8 m',
       presetInch: '16 ft',
       min: '1 m',
@@ -180,13 +173,20 @@ export const strongback = defineCell({
       note: 'what your yard has; common practice, no source',
     }),
     waste: input('share', 'Waste in cutting', {
-      seldom: true,
       preset: '15 %',
       min: '0 %',
       max: '100 %',
       note: PRACTICE,
     }),
     reach: { ...size('Highest you care to work over', '1.4 m', '0.5 m', '2.5 m'), presetInch: '54 in' },
+  },
+  groups: {
+    'The frame': ['side', 'face', 'siding', 'markLine'],
+    'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
+    'Height of the jig': ['clearance', 'stemHead', 'reach'],
+    'The rails': ['railDepth', 'starboardLow', 'foreLow'],
+    'Legs and spalls': ['spallBeyond', 'legOverlap'],
+    'The lumber': ['stock', 'waste'],
   },
   steps: {
     stands: hullStep('choice', {

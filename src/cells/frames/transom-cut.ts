@@ -12,7 +12,7 @@ const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the
 const CLASSES = 'height classes of motor makers’ guides; common practice, no source';
 
 const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { seldom: true, from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
+  input('length', label, { from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
 
 const largerFace = (hull: Hull, values: Values) =>
   letOut(shapeInHand(hull, values), Number(values['thickness']));
@@ -52,7 +52,6 @@ export const transomCut = defineCell({
       note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in (445 mm)',
     }),
     plateAbove: input('length', 'Motor’s plate above the bottom', {
-      seldom: true,
       preset: '0 mm',
       min: '-1 in',
       max: '6 in',
@@ -91,7 +90,6 @@ export const transomCut = defineCell({
       note: 'plumb at the transom, level at the design draught; with motor on and crew aft she sits deeper: measure it afloat; below 0 the bottom is clear of the water',
     }),
     bracket: input('length', 'Bracket of the motor, width', {
-      seldom: true,
       preset: '250 mm',
       presetInch: '10 in',
       min: '50 mm',
@@ -100,7 +98,6 @@ export const transomCut = defineCell({
       note: 'common practice, no source; the motor maker’s drawing holds',
     }),
     swing: input('length', 'Steering swing, each side', {
-      seldom: true,
       preset: '100 mm',
       presetInch: '4 in',
       min: '0 mm',
@@ -109,7 +106,6 @@ export const transomCut = defineCell({
       note: 'common practice, no source; the motor maker’s drawing holds',
     }),
     radius: input('length', 'Radius in the corners', {
-      seldom: true,
       preset: '40 mm',
       presetInch: '1 1/2 in',
       min: '0 mm',
@@ -117,7 +113,6 @@ export const transomCut = defineCell({
       step: '1/4 in',
     }),
     motorRake: input('angle', 'Rake the bracket is made for', {
-      seldom: true,
       preset: '13 deg',
       min: '0 deg',
       max: '30 deg',
@@ -125,7 +120,6 @@ export const transomCut = defineCell({
       note: '12° to 14° usual; common practice, no source',
     }),
     bracketHeight: input('length', 'Bracket of the motor, height', {
-      seldom: true,
       preset: '200 mm',
       presetInch: '8 in',
       min: '20 mm',
@@ -135,7 +129,6 @@ export const transomCut = defineCell({
     }),
     leastFreeboard: input('length', 'Least freeboard you accept there', {
       bound: 'least',
-      seldom: true,
       preset: '200 mm',
       presetInch: '8 in',
       min: '0 mm',
@@ -144,7 +137,6 @@ export const transomCut = defineCell({
       note: 'common practice, no source; your water decides',
     }),
     rise: input('length', 'Corner above the bottom, plumb', {
-      seldom: true,
       from: '{self}.hullRise',
       preset: '400 mm',
       min: '0 mm',
@@ -153,7 +145,6 @@ export const transomCut = defineCell({
       note: 'from the outside of the bottom on the centreline to the wood inside the skin',
     }),
     face: choice('Face on the station line', {
-      seldom: true,
       options: [
         { id: 'outer', label: 'outer face' },
         { id: 'inner', label: 'inner face' },
@@ -164,6 +155,12 @@ export const transomCut = defineCell({
     sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
     bottomThickness: thickness('Bottom thickness', 'bottom.thickness', '9 mm'),
     bilgeThickness: thickness('Thickness of panels between', 'bilge.thickness', '9 mm'),
+  },
+  groups: {
+    'The motor': ['plateAbove', 'motorRake', 'bracket', 'bracketHeight', 'swing'],
+    'The transom': ['rise', 'face', 'thickness', 'pads', 'radius'],
+    'The water': ['draught', 'leastFreeboard'],
+    'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
   },
   steps: {
     hullRake: hullStep('angle', {

@@ -68,7 +68,6 @@ export const batten = defineCell({
       note: 'common practice, no source: a small nail on each side of the batten, in a plywood floor. Pull on yours with a spring balance',
     }),
     past: input('length', 'Batten past each end', {
-      seldom: true,
       preset: '750 mm',
       presetInch: '30 in',
       min: '0 mm',
@@ -77,7 +76,6 @@ export const batten = defineCell({
       note: 'common practice: 2 to 3 ft (600 to 900 mm) longer than the curve at each end',
     }),
     push: input('force', 'Push of a finger', {
-      seldom: true,
       preset: '5 N',
       presetInch: '1 lbf',
       min: '0.1 N',
@@ -86,7 +84,6 @@ export const batten = defineCell({
       note: 'common practice, no source: what a hand laid on the batten does without meaning to',
     }),
     gives: input('length', 'That may move it by', {
-      seldom: true,
       preset: '3 mm',
       presetInch: '1/8 in',
       min: '0.1 mm',
@@ -95,7 +92,6 @@ export const batten = defineCell({
       note: 'common practice: 1/8 in (3 mm) is faired away in silence',
     }),
     grip: input('ratio', 'Friction of a loose duck on the floor', {
-      seldom: true,
       preset: '0.3',
       min: '0.05',
       max: '1.5',
@@ -103,7 +99,6 @@ export const batten = defineCell({
       note: 'common practice, no source: 0.2 to 0.5',
     }),
     modulus: input('stress', 'Bending modulus', {
-      seldom: true,
       from: 'timber.{species}.bendingModulus',
       preset: '11.9 GPa',
       min: '1 GPa',
@@ -112,7 +107,6 @@ export const batten = defineCell({
       note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
     }),
     rupture: input('stress', 'Modulus of rupture', {
-      seldom: true,
       from: 'timber.{species}.rupture',
       preset: '70 MPa',
       min: '5 MPa',
@@ -121,14 +115,18 @@ export const batten = defineCell({
       note: 'mean of clear wood, Wood Handbook',
     }),
     density: input('density', 'Density', {
-      seldom: true,
       from: 'timber.{species}.density',
       preset: '450 kg/m³',
       min: '100 kg/m³',
       max: '1500 kg/m³',
       step: '10 kg/m³',
     }),
-    station: choice('Station looked at', { seldom: true, options: 'stations', preset: 'frame2' }),
+    station: choice('Station looked at', { options: 'stations', preset: 'frame2' }),
+  },
+  groups: {
+    'The wood': ['modulus', 'rupture', 'density', 'allowed'],
+    'The ducks': ['station', 'holds', 'grip', 'past'],
+    'Pushed with a finger': ['push', 'gives'],
   },
   steps: {
     radius: hullStep('length', {

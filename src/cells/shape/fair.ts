@@ -86,7 +86,7 @@ function elsewhereFirst({ when, says }: WordsWhen): WordsWhen {
 
 /** A station that the least mend leaves alone. */
 function stays(label: string, note?: string) {
-  const more = { seldom: true, options: 'stations', none: 'none', preset: 'none' } as const;
+  const more = { options: 'stations', none: 'none', preset: 'none' } as const;
   return choice(label, note === undefined ? more : { ...more, note });
 }
 
@@ -116,13 +116,11 @@ export const fair = defineCell({
       note: 'a flared bow or a reverse sheer bends both ways on purpose',
     }),
     station: choice('Station looked at', {
-      seldom: true,
       options: 'stations',
       from: '{self}.suspectStation',
       preset: 'frame2',
     }),
     ends: choice('The two ends of the line', {
-      seldom: true,
       options: [
         { id: 'held', label: 'stay' },
         { id: 'free', label: 'may move' },
@@ -136,7 +134,6 @@ export const fair = defineCell({
     keepAnother: stays('Another that stays'),
     keepThird: stays('A third that stays'),
     nearest: input('length', 'Table written to the nearest', {
-      seldom: true,
       preset: '1.5 mm',
       presetInch: '1/16 in',
       min: '0.1 mm',
@@ -145,7 +142,6 @@ export const fair = defineCell({
       note: 'lines are drawn to 1/32 to 1/16 in (0.8 to 1.5 mm): common practice',
     }),
     blunder: input('length', 'Smallest error worth a thought', {
-      seldom: true,
       preset: '6 mm',
       presetInch: '1/4 in',
       min: '1 mm',
@@ -155,7 +151,6 @@ export const fair = defineCell({
     }),
     mostWedge: input('length', 'Thickest wedge worth gluing on', {
       bound: 'most',
-      seldom: true,
       preset: '25 mm',
       min: '1 mm',
       max: '100 mm',
@@ -163,7 +158,6 @@ export const fair = defineCell({
       note: 'common practice: up to an inch (25 mm) at the top, nothing at the bottom',
     }),
     moulded: input('length', 'Depth of the members', {
-      seldom: true,
       from: 'frame.moulded',
       preset: '70 mm',
       min: '1 mm',
@@ -172,7 +166,6 @@ export const fair = defineCell({
       note: 'square to its outer edge, before anything is glued on or planed off',
     }),
     stiffness: input('bendingStiffness', 'Stiffness of the batten', {
-      seldom: true,
       from: 'batten.stiffness',
       preset: '120 N·m²',
       min: '0.001 N·m²',
@@ -180,7 +173,6 @@ export const fair = defineCell({
       note: 'about a square batten of spruce, 19 mm (3/4 in)',
     }),
     draught: input('length', 'Draught', {
-      seldom: true,
       from: 'hull.draught',
       preset: '150 mm',
       min: '1 mm',
@@ -188,6 +180,11 @@ export const fair = defineCell({
       step: '10 mm',
       note: 'from the lowest point of the hull, floating level',
     }),
+  },
+  groups: {
+    'What stays': ['ends', 'keep', 'keepAnother', 'keepThird'],
+    'The table of offsets': ['nearest', 'blunder', 'station'],
+    'Wood and water': ['mostWedge', 'moulded', 'stiffness', 'draught'],
   },
   steps: {
     suspectStation: hullStep('choice', {

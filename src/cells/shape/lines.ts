@@ -75,11 +75,10 @@ export const lines = defineCell({
       note: 'boat, motor, gear and crew',
     }),
     station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
-    panel: choice('Panel measured', { seldom: true, options: 'panels', preset: 'side' }),
+    panel: choice('Panel measured', { options: 'panels', preset: 'side' }),
     waterlines: input('count', 'Waterlines drawn', { preset: '4', min: '0', max: '8', step: '1' }),
     buttocks: input('count', 'Buttocks drawn, each side', { preset: '2', min: '0', max: '5', step: '1' }),
     wall: input('count', 'Sheet for the wall, 1 to', {
-      seldom: true,
       preset: '10',
       min: '5',
       max: '50',
@@ -87,13 +86,15 @@ export const lines = defineCell({
       note: 'scale of the plan that is printed on sheets to be joined; 1 to 20 is half as large as 1 to 10',
     }),
     density: input('density', 'Density of the water', {
-      seldom: true,
       preset: '1000 kg/m3',
       min: '990 kg/m3',
       max: '1035 kg/m3',
       step: '5 kg/m3',
       note: 'fresh water 1000, sea water about 1025: round figures, common practice',
     }),
+  },
+  groups: {
+    'The drawing': ['waterlines', 'buttocks', 'wall'],
   },
   steps: {
     length: ofHull(

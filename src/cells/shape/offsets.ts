@@ -52,7 +52,6 @@ export const offsets = defineCell({
       note: 'as the plan states it, to the same face of the skin as the table',
     }),
     within: input('length', 'Look into a difference of more than', {
-      seldom: true,
       preset: '10 mm',
       presetInch: '3/8 in',
       min: '1 mm',

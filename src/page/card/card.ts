@@ -4,6 +4,7 @@ import type { Value } from '../../boat';
 import {
   answerInWords,
   answersOf,
+  grouped,
   type Instance,
   isChoice,
   kindOfKey,
@@ -38,13 +39,15 @@ export interface CardInput {
   readonly from: string;
   readonly standing: Standing;
   readonly weight: Weight;
+  /** The group that it stands in: `The wood`; empty where it decides. */
+  readonly group: string;
 }
 
 /**
  * How much it matters that an input is told: it can't be used; or it is written over, as built, or
- * unlike in the two versions; or it is as usual, and looked at first or seldom.
+ * unlike in the two versions; or it is as usual, and decides, or stands in a group.
  */
-export type Weight = 'wrong' | 'stands out' | 'usual' | 'seldom';
+export type Weight = 'wrong' | 'stands out' | 'deciding' | 'grouped';
 
 /** A source in a few words; in full, with what was taken from it, it stands on the page. */
 export interface CardSource {
@@ -92,7 +95,7 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     words: sentencesInEach(versions, (graph) => wordsFrom(instance, graph, bench)),
     warnings: warningsFrom(instance, versions, bench),
     cautions: cell.cautions,
-    inputs: askedOf(instance, bench).map(([key]) => inputOf(instance, key, bench)),
+    inputs: inputsOf(instance, bench),
     table: cardTable(instance, bench),
     sources: cell.sources.map((source) => ({ inShort: sourceInShort(source), known: source.known })),
     fileName: fileNameOf(cell.title, place, boat),
@@ -165,7 +168,16 @@ function warningsFrom(instance: Instance, versions: Versions, bench: Bench): Car
     .map((one) => (times(one.text) === versions.length ? { ...one, word: '' } : one));
 }
 
-function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
+/** The deciding ones first, then group by group. */
+function inputsOf(instance: Instance, bench: Bench): CardInput[] {
+  const asked = askedOf(instance, bench).map(([key]) => [key, key] as const);
+  const { deciding, groups } = grouped(instance.cell, asked);
+  const of = (keys: readonly string[], group: string) =>
+    keys.map((key) => inputOf(instance, key, group, bench));
+  return [...of(deciding, ''), ...groups.flatMap(({ name, fields }) => of(fields, name))];
+}
+
+function inputOf(instance: Instance, key: string, group: string, bench: Bench): CardInput {
   const name = `${instance.name}.${key}`;
   const spec = instance.cell.inputs[key]!; // the key is one of the inputs
   const versions = graphsOf(bench);
@@ -173,13 +185,14 @@ function inputOf(instance: Instance, key: string, bench: Bench): CardInput {
   const wrong = versions.some(([, graph]) => isIssue(graph.value(name)));
   const values = inEach(versions, (graph) => inputText(bench, graph, name));
   const standsOut = standing === 'written' || standing === 'built' || values.length > 1;
-  const asUsual = spec.seldom ? 'seldom' : 'usual';
+  const asUsual = group === '' ? 'deciding' : 'grouped';
   return {
     label: spec.label,
     values,
     from: says,
     standing,
     weight: wrong ? 'wrong' : standsOut ? 'stands out' : asUsual,
+    group,
   };
 }
 

@@ -5,14 +5,14 @@
  *
  * 1. Roomy: figures of 38 pt, cautions in a list, a row for each input, sources named in one line, and
  *    the picture 400 px high or all it wants.
- * 2. Close: figures of 33 pt, cautions run on, inputs seldom touched run on below the rows; the picture 320 px.
+ * 2. Close: figures of 33 pt, cautions run on, inputs in groups run on below the rows; the picture 320 px.
  * 3. Tight: figures of 30 pt, all inputs run on; the picture 250 px.
  * 4. The picture narrower, with the text running on at its side, or else lower, as long as its letters
  *    stand clear of each other and leave room for what is drawn. So with all that follow, where it may
  *    be narrower still:
  * 5. inputs without what they are linked from;
  * 6. sources counted;
- * 7. inputs seldom touched counted, `12 more inputs as in the notebook`;
+ * 7. inputs in groups counted, `As in the notebook: The wood (4), The glue (3)`;
  * 8. all inputs counted that do not stand out (written over, as built, unlike in the two versions);
  * 9. all inputs counted. Where inputs are counted, as many are told first as there is room for.
  * 10. Tightest: figures of 24 pt, that may break; the least there is.

@@ -17,18 +17,18 @@ export const usedView = (
 ];
 
 /** By how much they matter. */
-const WEIGHTS: readonly Weight[] = ['wrong', 'stands out', 'usual', 'seldom'];
+const WEIGHTS: readonly Weight[] = ['wrong', 'stands out', 'deciding', 'grouped'];
 /** Down to which weight inputs are told at least, and stand in rows. */
 const TOLD: Readonly<Record<InputsAs, Weight>> = {
-  rows: 'seldom',
-  'foremost in rows': 'seldom',
-  told: 'seldom',
-  named: 'seldom',
-  foremost: 'usual',
+  rows: 'grouped',
+  'foremost in rows': 'grouped',
+  told: 'grouped',
+  named: 'grouped',
+  foremost: 'deciding',
   'standing out': 'stands out',
   counted: 'wrong',
 };
-const IN_ROWS: Partial<Record<InputsAs, Weight>> = { rows: 'seldom', 'foremost in rows': 'usual' };
+const IN_ROWS: Partial<Record<InputsAs, Weight>> = { rows: 'grouped', 'foremost in rows': 'deciding' };
 
 const downTo = (inputs: readonly CardInput[], weight: Weight | undefined): readonly CardInput[] =>
   weight ? inputs.filter((one) => WEIGHTS.indexOf(one.weight) <= WEIGHTS.indexOf(weight)) : [];
@@ -45,21 +45,33 @@ function inputsView(inputs: readonly CardInput[], as: InputsAs, most: number): V
   const counted = inputs.filter((one) => !named.includes(one));
   const withFrom = as === 'foremost in rows' || as === 'told';
   return html`<div class="card-inputs">
-    ${rows.length > 0 ? html`<ul>${rows.map(rowView)}</ul>` : null}
+    ${byGroup(rows).map(({ name, inputs: some }) => [
+      name === '' ? null : html`<p><i>${name}</i></p>`,
+      html`<ul>${some.map(rowView)}</ul>`,
+    ])}
     ${STANDINGS.map((standing) => {
       const of = told.filter((input) => input.standing === standing);
       return of.length > 0 ? runningView(RUNNING[standing], of, withFrom) : null;
     })}
-    ${counted.length > 0 ? html`<p>${countedInputs(counted, named.length > 0)}</p>` : null}
+    ${counted.length > 0 ? html`<p>${countedInputs(counted)}</p>` : null}
   </div>`;
 }
 
-/** `12 more inputs as in the notebook.` */
-function countedInputs(counted: readonly CardInput[], more: boolean): string {
-  const many = counted.length === 1 ? 'input' : 'inputs';
+/** In their order, which is that of the groups. */
+const byGroup = (inputs: readonly CardInput[]) =>
+  [...new Set(inputs.map(({ group }) => group))].map((name) => ({
+    name,
+    inputs: inputs.filter(({ group }) => group === name),
+  }));
+
+/** `As in the notebook: The wood (4), The glue (3), 2 more; 3 of them not as usual.` */
+function countedInputs(counted: readonly CardInput[]): string {
+  const of = byGroup(counted).toSorted((a, b) => Number(a.name === '') - Number(b.name === ''));
+  const many = of.map(({ name, inputs: { length } }) =>
+    name === '' ? `${length} more` : `${name} (${length})`,
+  );
   const out = counted.filter(({ weight }) => weight === 'stands out').length;
-  const of = out > 0 ? `, ${out} of them not as usual` : '';
-  return `${counted.length} ${more ? 'more ' : ''}${many} as in the notebook${of}.`;
+  return `As in the notebook: ${many.join(', ')}${out > 0 ? `; ${out} of them not as usual` : ''}.`;
 }
 
 const rowView = ({ label, values, from }: CardInput): VNode =>

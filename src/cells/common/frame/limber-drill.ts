@@ -6,7 +6,7 @@ import { input, type InputSpec } from '../../form/define';
 putUp('drill', bitShelf);
 
 export const limberDrill = (
-  more: Pick<InputSpec, 'ofBoat' | 'slider' | 'seldom' | 'note'> = {},
+  more: Pick<InputSpec, 'ofBoat' | 'slider' | 'note'> = {},
 ): InputSpec & { readonly kind: 'drill' } =>
   input('drill', 'Drill at the slot’s corners', {
     from: 'frame.limberDrill',

@@ -38,7 +38,6 @@ const isPaste = (id: string) => id === 'epoxy' || id === 'polyurethane';
 
 export const glueNeedInputs = {
   spread: input('areaDensity', 'Spread, both faces together', {
-    seldom: true,
     when: 'glue != "epoxy" and glue != "polyurethane"',
     from: '{self}.usualSpread',
     preset: '325 g/m^2',
@@ -48,7 +47,6 @@ export const glueNeedInputs = {
     note: 'from the sheet of the glue in hand',
   }),
   waste: input('share', 'Squeezed out and left in the cup, on top', {
-    seldom: true,
     preset: `${waste.value * 100} %`,
     min: '0 %',
     max: '100 %',
@@ -56,7 +54,6 @@ export const glueNeedInputs = {
     note: `${citation(waste)}, for epoxy; for other glues ${CUSTOM}`,
   }),
   primer: input('areaDensity', 'Neat epoxy first, each face', {
-    seldom: true,
     when: EPOXY,
     preset: `${primer.value * 1000} g/m^2`,
     min: '0 g/m^2',
@@ -65,7 +62,6 @@ export const glueNeedInputs = {
     note: citation(primer),
   }),
   fillerShare: input('share', 'Filler to epoxy, by weight', {
-    seldom: true,
     when: EPOXY,
     from: 'fillet.fillerShare',
     preset: `${flourShare.value * 100} %`,
@@ -75,7 +71,6 @@ export const glueNeedInputs = {
     note: citation(flourShare),
   }),
   density: input('density', 'Density of the glue', {
-    seldom: true,
     when: 'glue != "epoxy"',
     preset: `${glueDensity.value} kg/m^3`,
     min: '500 kg/m^3',

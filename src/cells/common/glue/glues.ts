@@ -29,7 +29,6 @@ export function ofGlue<K extends keyof typeof units>(
   const [unit, per] = units[kind];
   const value = look(adhesives, usualGlue, column)!.value - (kind === 'temperature' ? 273.15 : 0); // the row has all but spreads
   return input(kind, label, {
-    seldom: true,
     from: `adhesive.{glue}.${column}`,
     preset: `${Number((value * per).toPrecision(6))} ${unit}`,
     bound: /^(most|wettest|shortest)/.test(column) ? 'most' : 'least',

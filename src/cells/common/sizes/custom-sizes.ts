@@ -4,7 +4,6 @@ import { choice, type ChoiceSpec } from '../../form/define';
 /** A choice between the systems that the trade buys and measures in; it goes by the units that the builder works in. */
 export const bySystemChosen = (label: string): ChoiceSpec =>
   choice(label, {
-    seldom: true,
     options: [
       { id: 'mm', label: 'millimetres' },
       { id: 'inch', label: 'inches' },

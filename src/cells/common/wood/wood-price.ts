@@ -5,16 +5,15 @@ import { choice, type ChoiceSpec, input, type InputSpec, step } from '../../form
 const MADE_UP = 'made up: write what your yard asks';
 
 /** How the yard quotes; the fields of its answer alone are asked. */
-export const quotedAs = (label: string, more: Pick<ChoiceSpec, 'seldom'> = {}): ChoiceSpec =>
+export const quotedAs = (label: string): ChoiceSpec =>
   choice(label, {
-    ...more,
     options: priceWays.map(({ id, label: way }) => ({ id, label: way })),
     preset: 'volume',
     note: 'as your yard quotes them',
   });
 
 /** `under` is the label of the cell's choice of a way. */
-type More = Pick<InputSpec, 'from' | 'ofBoat' | 'seldom'> & { readonly under: string };
+type More = Pick<InputSpec, 'from' | 'ofBoat'> & { readonly under: string };
 
 export const byVolume = (label: string, { under, ...more }: More) =>
   input('timberPrice', label, {

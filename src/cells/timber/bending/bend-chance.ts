@@ -9,7 +9,6 @@ const VARIES = 'from memory: Wood Handbook, Table 5-6, clear wood of one species
 
 export const chanceInputs = {
   ruptureSpread: input('share', 'Strength varies by', {
-    seldom: true,
     preset: `${timberSpread.rupture.value * 100} %`,
     min: '1 %',
     max: '60 %',
@@ -17,7 +16,6 @@ export const chanceInputs = {
     note: `standard deviation over mean; ${VARIES}. Knotty boards vary more`,
   }),
   modulusSpread: input('share', 'Stiffness varies by', {
-    seldom: true,
     preset: `${timberSpread.modulus.value * 100} %`,
     min: '1 %',
     max: '60 %',
@@ -25,7 +23,6 @@ export const chanceInputs = {
     note: `standard deviation over mean; ${VARIES}`,
   }),
   together: input('ratio', 'Strong boards are stiff: correlation', {
-    seldom: true,
     preset: '0.77',
     min: '0',
     max: '1',

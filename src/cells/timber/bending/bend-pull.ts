@@ -8,7 +8,6 @@ const ELASTICA =
 
 export const pullInputs = {
   loose: input('length', 'Free end, past the last frame held', {
-    seldom: true,
     from: '{self}.bay',
     preset: '600 mm',
     min: '20 mm',
@@ -17,7 +16,6 @@ export const pullInputs = {
     note: 'along the board, from where it is held fast to where you pull',
   }),
   standOff: input('length', 'The end stands off by', {
-    seldom: true,
     from: '{self}.curveOff',
     preset: '100 mm',
     min: '0 mm',

@@ -21,7 +21,6 @@ export const woodInputs = {
     note: 'the hour of bending is mostly the worst: held to one shape, wood relaxes about as fast as it tires',
   }),
   warmth: input('temperature', 'Temperature of the wood', {
-    seldom: true,
     preset: '20 °C',
     min: '-50 °C',
     max: '50 °C',
@@ -29,7 +28,6 @@ export const woodInputs = {
     note: 'not for steam, which alters the wood itself',
   }),
   modulusGain: input('ratio', 'Stiffness, 12 % over green', {
-    seldom: true,
     from: 'timber.{species}.modulusGain',
     preset: '1',
     min: '1',
@@ -37,7 +35,6 @@ export const woodInputs = {
     note: 'Wood Handbook; 1 where it has no green value',
   }),
   ruptureGain: input('ratio', 'Strength, 12 % over green', {
-    seldom: true,
     from: 'timber.{species}.ruptureGain',
     preset: '1',
     min: '1',
@@ -45,7 +42,6 @@ export const woodInputs = {
     note: 'Wood Handbook; 1 where it has no green value',
   }),
   fibrePoint: input('share', 'Moisture below which it gains', {
-    seldom: true,
     from: 'timber.{species}.fibrePoint',
     preset: '25 %',
     min: '15 %',
@@ -54,7 +50,6 @@ export const woodInputs = {
     note: 'from memory: Wood Handbook, ch. 5; 25 % where a wood has no value of its own',
   }),
   lasts: input('time', 'Stress lasts', {
-    seldom: true,
     from: 'timber.held.{duration}.time',
     preset: '5 min',
     min: '1 s',
@@ -62,7 +57,6 @@ export const woodInputs = {
     note: 'where the curve is read; for good: fifty years',
   }),
   codeFactor: input('ratio', 'Load duration factor', {
-    seldom: true,
     from: 'timber.held.{duration}.codeFactor',
     preset: '1.6',
     min: '0.5',

@@ -13,7 +13,7 @@ import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps 
 import { overAllowed, overPicked } from '../../common/wood/bend-limits';
 import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
-const { part, along: _, radius: __, species, allowed, ...seldomStock } = bentStock;
+const { part, along: _, radius: __, species, allowed, ...stock } = bentStock;
 
 const IN_WORDS =
   'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.';
@@ -38,7 +38,7 @@ export const bend = defineCell({
     species,
     ...woodInputs,
     allowed,
-    ...seldomStock,
+    ...stock,
     ...chanceInputs,
     ...pullInputs,
   },
@@ -52,6 +52,13 @@ export const bend = defineCell({
       says: 'one over the share, less one: inner radius over thickness',
       run: strappedRadius,
     },
+  },
+  groups: {
+    'The curve': ['along', 'chord', 'chordRise', 'standOff'],
+    'The wood': ['modulus', 'rupture', 'modulusGain', 'ruptureGain', 'fibrePoint'],
+    'Moisture and load': ['moisture', 'warmth', 'duration', 'lasts', 'codeFactor', 'allowed'],
+    'Spread and chance': ['ruptureSpread', 'modulusSpread', 'together'],
+    'Hands and frames': ['width', 'bay', 'holds', 'loose'],
   },
   steps: {
     ...curveSteps,

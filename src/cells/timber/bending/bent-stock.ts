@@ -23,7 +23,6 @@ export const bentStock = {
     note: 'to the middle of the thickness',
   }),
   width: input('length', 'Width', {
-    seldom: true,
     from: '{part}.width',
     preset: '90 mm',
     min: '3 mm',
@@ -31,7 +30,6 @@ export const bentStock = {
     step: '5 mm',
   }),
   bay: input('length', 'Frame spacing', {
-    seldom: true,
     from: 'hull.frameSpacing',
     preset: '600 mm',
     min: '50 mm',
@@ -45,7 +43,6 @@ export const bentStock = {
     note: 'dry, 12 % moisture',
   }),
   modulus: input('stress', 'Bending modulus', {
-    seldom: true,
     from: 'timber.{species}.bendingModulus',
     preset: '14.7 GPa',
     min: '1 GPa',
@@ -54,7 +51,6 @@ export const bentStock = {
     note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
   }),
   rupture: input('stress', 'Modulus of rupture', {
-    seldom: true,
     from: 'timber.{species}.rupture',
     preset: '85 MPa',
     min: '5 MPa',
@@ -69,7 +65,6 @@ export const bentStock = {
     note: bendShareTexts.source,
   }),
   holds: input('force', 'What one person holds', {
-    seldom: true,
     from: 'bending.onePerson',
     ofBoat: true,
     preset: '250 N',

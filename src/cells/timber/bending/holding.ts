@@ -49,7 +49,7 @@ export const holding = defineCell({
     'How hard does the bent board pull at each frame, how far does it twist, and what does the curve ask edgewise?',
   inputs: {
     part: { ...bentStock.part, preset: 'chineLog' },
-    along: { ...bentStock.along, preset: 'chine', seldom: true },
+    along: { ...bentStock.along, preset: 'chine' },
     ends: choice('Its ends', {
       options: [
         { id: 'free', label: 'held, but free to turn' },
@@ -67,14 +67,13 @@ export const holding = defineCell({
       slider: true,
       note: 'square to its face, which lies on the skin',
     }),
-    width: { ...bentStock.width, seldom: false, note: 'of its face' },
+    width: { ...bentStock.width, note: 'of its face' },
     species: bentStock.species,
-    holds: { ...bentStock.holds, seldom: false },
+    holds: bentStock.holds,
     modulus: { ...bentStock.modulus, note: STATE },
     rupture: { ...bentStock.rupture, note: STATE },
-    allowed: { ...bentStock.allowed, seldom: true, slider: false },
+    allowed: { ...bentStock.allowed, slider: false },
     shear: input('stress', 'Shear strength along the grain', {
-      seldom: true,
       from: 'timber.{species}.shear',
       preset: '7.8 MPa',
       min: '1 MPa',
@@ -83,7 +82,6 @@ export const holding = defineCell({
       note: 'mean of clear wood at 12 % moisture, Wood Handbook',
     }),
     rigidity: input('ratio', 'Stiffness in bending over that in shear', {
-      seldom: true,
       preset: '16',
       min: '5',
       max: '40',
@@ -91,7 +89,6 @@ export const holding = defineCell({
       note: 'the Wood Handbook’s usual 16, as quoted in papers on it; single woods lie from about 10 to 20',
     }),
     buys: input('length', 'Width of board that its pieces are cut from', {
-      seldom: true,
       from: '{part}.boardWidth',
       preset: '38 mm',
       min: '3 mm',
@@ -99,7 +96,7 @@ export const holding = defineCell({
       step: '1 mm',
       note: 'by the plan of pieces',
     }),
-    station: choice('Station looked at', { seldom: true, options: 'stations', preset: 'frame2' }),
+    station: choice('Station looked at', { options: 'stations', preset: 'frame2' }),
   },
   functions: {
     torsionConstant: {
@@ -108,6 +105,10 @@ export const holding = defineCell({
       says: 'a b³ (1/3 - 0.21 b/a (1 - b⁴/12a⁴)) of a bar a by b, a the longer side',
       run: torsionConstant,
     },
+  },
+  groups: {
+    'The wood': ['modulus', 'rupture', 'allowed', 'shear', 'rigidity'],
+    'Where it is held': ['along', 'station', 'holds', 'buys'],
   },
   steps: {
     stiffness: step(

@@ -11,11 +11,10 @@ const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
 
-const ofBoard = { seldom: true, when: 'quoted != "volume"' } as const;
+const ofBoard = { when: 'quoted != "volume"' } as const;
 
 export const costInputs = {
   kerf: input('length', 'Saw kerf, each layer', {
-    seldom: true,
     preset: '3 mm',
     presetInch: '1/8 in',
     min: '0 mm',
@@ -24,7 +23,6 @@ export const costInputs = {
     note: 'common practice: 3 mm (1/8 in) on a table saw; 0 where the yard sells that thickness',
   }),
   planing: input('length', 'Planed off, each layer', {
-    seldom: true,
     preset: '1 mm',
     presetInch: '1/32 in',
     min: '0 mm',
@@ -32,10 +30,10 @@ export const costInputs = {
     step: '0.5 mm',
     note: 'common practice: both faces together',
   }),
-  quoted: quotedAs(QUOTED, { seldom: true }),
-  price: byVolume('Price of the wood', { under: QUOTED, seldom: true }),
-  perLength: byLength('Price of the wood by length', { under: QUOTED, seldom: true }),
-  each: byBoard('Price of one board', '7', { under: QUOTED, seldom: true }),
+  quoted: quotedAs(QUOTED),
+  price: byVolume('Price of the wood', { under: QUOTED }),
+  perLength: byLength('Price of the wood by length', { under: QUOTED }),
+  each: byBoard('Price of one board', '7', { under: QUOTED }),
   boardThickness: input('length', 'Thickness of the board priced', {
     ...ofBoard,
     preset: '19 mm',
@@ -53,7 +51,6 @@ export const costInputs = {
     step: '1 mm',
   }),
   boardSold: soldLength('Length of the board priced', {
-    seldom: true,
     preset: '2.4 m',
     presetInch: '8 ft',
     min: '300 mm',
@@ -61,7 +58,6 @@ export const costInputs = {
     when: 'quoted == "each"',
   }),
   gluePrice: input('pricePerMass', 'Price of the glue', {
-    seldom: true,
     preset: '20 /kg',
     presetInch: '9 /lb',
     min: '0 /kg',

@@ -47,7 +47,6 @@ export const glueInputs = {
     preset: usualGlue,
   }),
   line: input('length', 'Thickness of a glue line', {
-    seldom: true,
     from: '{self}.usualLine',
     preset: '0.5 mm',
     min: '0 mm',
@@ -57,7 +56,6 @@ export const glueInputs = {
   }),
   ...glueNeedInputs,
   pressure: input('pressure', 'Pressure on the glue', {
-    seldom: true,
     from: '{self}.usualPressure',
     preset: '60 kPa',
     min: '1 kPa',
@@ -67,7 +65,6 @@ export const glueInputs = {
   }),
   clampForce: input('force', 'One clamp presses with', {
     presetInch: '700 lbf',
-    seldom: true,
     preset: `${clampForce.value} N`,
     min: '50 N',
     max: '50 kN',
@@ -76,7 +73,6 @@ export const glueInputs = {
   }),
   pitch: input('length', 'Clamp to clamp, at most', {
     bound: 'most',
-    seldom: true,
     from: '{self}.usualPitch',
     preset: `${clampPitch.straight.value * 1000} mm`,
     min: '20 mm',
@@ -85,7 +81,6 @@ export const glueInputs = {
     note: `${citation(clampPitch.straight)}; ${clampPitch.tight.source.replace(/^.*: /, '')}`,
   }),
   tightness: input('number', 'Tight below, in thicknesses of a layer', {
-    seldom: true,
     from: 'bending.easyFrom',
     ofBoat: true,
     preset: '200',
@@ -95,7 +90,6 @@ export const glueInputs = {
     note: 'radius over thickness from which a bend is easy: common practice, no source',
   }),
   caul: input('length', 'Caul under the clamps', {
-    seldom: true,
     preset: '18 mm',
     presetInch: '3/4 in',
     min: '0 mm',

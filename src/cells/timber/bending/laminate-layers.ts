@@ -7,7 +7,6 @@ const { part, ...stock } = bentStock;
 
 const ofTheList = (label: string, more: { readonly from?: string; readonly preset: string }) =>
   input('length', label, {
-    seldom: true,
     ...more,
     min: '0 mm',
     max: '150 mm',
@@ -42,7 +41,6 @@ export const layerInputs = {
     preset: 'frames',
   }),
   layup: choice('The layers are', {
-    seldom: true,
     options: [
       { id: 'alike', label: 'all alike' },
       { id: 'listed', label: 'of the thicknesses listed' },
@@ -55,7 +53,6 @@ export const layerInputs = {
   layer4: ofTheList('Layer 4', { preset: '0 mm' }),
   ...stock,
   length: input('length', 'Length of the stack', {
-    seldom: true,
     from: '{along}.length',
     preset: '4.2 m',
     min: '100 mm',
@@ -63,7 +60,6 @@ export const layerInputs = {
     step: '100 mm',
   }),
   wholeRise: input('length', 'Rise of the curve, end to end', {
-    seldom: true,
     from: '{along}.rise',
     preset: '400 mm',
     min: '0 mm',
@@ -73,7 +69,6 @@ export const layerInputs = {
   }),
   layerRatio: input('number', 'Radius over thickness of a layer, at least', {
     bound: 'least',
-    seldom: true,
     from: 'timber.{species}.layerRatio',
     preset: '125',
     min: '50',
@@ -82,7 +77,6 @@ export const layerInputs = {
     note: 'by the wood: 100 for hardwood and southern pine, 125 for other softwood; from memory: National Design Specification 5.3.8',
   }),
   screwHolds: input('force', 'One fastening holds', {
-    seldom: true,
     preset: '350 N',
     presetInch: '80 lbf',
     min: '10 N',

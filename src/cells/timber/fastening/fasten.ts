@@ -31,7 +31,6 @@ export const fasten = defineCell({
   inputs: {
     along: choice('Edge', { options: 'edges', preset: 'chine' }),
     length: input('length', 'Length of the edge', {
-      seldom: true,
       from: '{along}.length',
       preset: '4.2 m',
       min: '50 mm',
@@ -46,7 +45,6 @@ export const fasten = defineCell({
       note: 'port and starboard; one for the keel',
     }),
     rows: input('count', 'Rows of screws', {
-      seldom: true,
       preset: '1',
       min: '1',
       max: '6',
@@ -54,7 +52,6 @@ export const fasten = defineCell({
       note: '2, staggered, on timbers 45 mm (1 3/4 in) wide or more: common practice',
     }),
     rowGap: input('length', 'Row to row', {
-      seldom: true,
       preset: '20 mm',
       presetInch: '3/4 in',
       min: '3 mm',
@@ -73,7 +70,6 @@ export const fasten = defineCell({
     }),
     skin: choice('Panel screwed on', { options: 'panels', from: '{along}.panel', preset: 'side' }),
     topThickness: input('length', 'Thickness screwed on', {
-      seldom: true,
       from: '{skin}.thickness',
       preset: '6 mm',
       min: '1 mm',
@@ -86,7 +82,6 @@ export const fasten = defineCell({
       preset: 'chineLog',
     }),
     lands: choice('It lands on', {
-      seldom: true,
       options: [
         { id: 'part', label: 'the face that is its own' },
         { id: 'wide', label: 'the wide face' },
@@ -96,7 +91,6 @@ export const fasten = defineCell({
       note: 'a side lies on the wide face of a chine log, a bottom on the narrow one under it; a panel between two chines on the wide face of the lower log and on the narrow one of the upper',
     }),
     thickness: input('length', 'Thickness of the timber screwed into', {
-      seldom: true,
       from: '{into}.thickness',
       preset: '19 mm',
       min: '3 mm',
@@ -104,7 +98,6 @@ export const fasten = defineCell({
       step: '1 mm',
     }),
     width: input('length', 'Width of the timber screwed into', {
-      seldom: true,
       from: '{into}.width',
       preset: '38 mm',
       min: '3 mm',
@@ -112,7 +105,6 @@ export const fasten = defineCell({
       step: '1 mm',
     }),
     depth: input('length', 'Depth of the timber screwed into', {
-      seldom: true,
       from: '{self}.usualDepth',
       preset: '19 mm',
       min: '3 mm',
@@ -121,7 +113,6 @@ export const fasten = defineCell({
       note: 'in the direction of the screw',
     }),
     face: input('length', 'Face of the timber screwed into', {
-      seldom: true,
       from: '{self}.usualFace',
       preset: '38 mm',
       min: '3 mm',
@@ -130,13 +121,11 @@ export const fasten = defineCell({
       note: 'across the row of screws, after bevelling',
     }),
     species: choice('Wood screwed into', {
-      seldom: true,
       options: woods,
       from: '{into}.timber',
       preset: 'douglasFirCoast',
     }),
     gravity: input('ratio', 'Specific gravity', {
-      seldom: true,
       from: 'timber.{species}.fasteningGravity',
       preset: '0.5',
       min: '0.2',
@@ -145,7 +134,6 @@ export const fasten = defineCell({
       note: 'oven-dry, as the code counts it',
     }),
     density: input('density', 'Density of the wood', {
-      seldom: true,
       from: 'timber.{species}.density',
       preset: '538 kg/m3',
       min: '150 kg/m3',
@@ -161,7 +149,6 @@ export const fasten = defineCell({
       preset: 'drilled',
     }),
     splits: choice('The wood splits', {
-      seldom: true,
       options: [
         { id: 'species', label: 'as its kind does' },
         { id: 'usual', label: 'as most do' },
@@ -172,7 +159,6 @@ export const fasten = defineCell({
     }),
     ...screwInputs,
     endDistance: input('length', 'First screw from the end', {
-      seldom: true,
       from: '{self}.leastEnd',
       preset: '50 mm',
       min: '1 mm',
@@ -180,7 +166,6 @@ export const fasten = defineCell({
       step: '5 mm',
     }),
     spare: input('share', 'Spare', {
-      seldom: true,
       preset: '10 %',
       min: '0 %',
       max: '100 %',
@@ -188,7 +173,6 @@ export const fasten = defineCell({
       note: 'common practice',
     }),
     box: input('count', 'Screws in a box', {
-      seldom: true,
       preset: '100',
       min: '1',
       max: '10000',
@@ -204,6 +188,13 @@ export const fasten = defineCell({
       says: 'the larger of 7 diameters and (13 d - 30 mm) x density / 400; in wood that splits easily 14, and / 200',
       run: (d, density, easily) => thinnestUndrilled(d, density, easily > 0),
     },
+  },
+  groups: {
+    'The run': ['skin', 'length', 'sides', 'rows', 'rowGap', 'endDistance'],
+    'The timber': ['lands', 'thickness', 'width', 'depth', 'face'],
+    'The wood': ['gravity', 'density', 'splits'],
+    'The screw': ['holes', 'held', 'gauge', 'screwLength'],
+    'As the shop sells it': ['soldIn', 'spare', 'box'],
   },
   steps: {
     onNarrow: step(

@@ -40,7 +40,6 @@ export const screwCount = defineCell({
       note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
     }),
     rows: input('count', 'Rows along edges', {
-      seldom: true,
       from: 'fasten.rows',
       preset: '1',
       min: '1',
@@ -48,7 +47,6 @@ export const screwCount = defineCell({
       step: '1',
     }),
     end: input('length', 'First screw from an end', {
-      seldom: true,
       from: 'fasten.endDistance',
       preset: '50 mm',
       min: '1 mm',
@@ -73,7 +71,6 @@ export const screwCount = defineCell({
     }),
     soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
     spare: input('share', 'Spare', {
-      seldom: true,
       from: 'fasten.spare',
       preset: '10 %',
       min: '0 %',
@@ -96,6 +93,10 @@ export const screwCount = defineCell({
       says: SHARED,
       run: screwsInLine,
     },
+  },
+  groups: {
+    'The rows': ['rows', 'end'],
+    'As the shop sells it': ['soldIn', 'spare', 'box'],
   },
   steps: {
     ...usualSpaces,

@@ -26,7 +26,7 @@ const LAID =
 const LISTED = 16;
 
 const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
-  input('length', label, { seldom: true, from, preset, min, max, step: '1 mm' });
+  input('length', label, { from, preset, min, max, step: '1 mm' });
 
 /** A number of the whole layout. */
 const ofAll = (kind: KindId, meaning: string, find: (laid: ScrewsInHand, values: Values) => number) =>
@@ -92,7 +92,6 @@ export const screwMap = defineCell({
     }),
     member: choice('Member', { options: 'panels', preset: 'side', note: 'for the skin' }),
     side: choice('Frames stand', {
-      seldom: true,
       from: 'frame.stands',
       ofBoat: true,
       options: stands,
@@ -117,7 +116,6 @@ export const screwMap = defineCell({
       note: 'the European one lets screws stand closer along the grain',
     }),
     ends: choice('Ends of members', {
-      seldom: true,
       options: [
         { id: 'quiet', label: 'no screw is pulled towards its end' },
         { id: 'pulled', label: 'screws are pulled towards their ends' },
@@ -134,7 +132,6 @@ export const screwMap = defineCell({
     }),
     rowGap: input('length', 'Row to row, at least', {
       bound: 'least',
-      seldom: true,
       preset: '20 mm',
       presetInch: '3/4 in',
       min: '3 mm',
@@ -152,19 +149,16 @@ export const screwMap = defineCell({
       slider: true,
     }),
     screw: choice('Screw', {
-      seldom: true,
       options: Array.from({ length: LISTED }, (_, i) => ({ id: `n${i + 1}`, label: `screw ${i + 1}` })),
       preset: 'n1',
     }),
     ...screwInputs,
     species: choice('Wood of the frame', {
-      seldom: true,
       options: woods,
       from: 'frame.timber',
       preset: 'douglasFirCoast',
     }),
     gravity: input('ratio', 'Specific gravity', {
-      seldom: true,
       from: 'timber.{species}.fasteningGravity',
       preset: '0.5',
       min: '0.2',
@@ -173,7 +167,6 @@ export const screwMap = defineCell({
       note: 'oven-dry, as the code counts it',
     }),
     density: input('density', 'Density of the wood', {
-      seldom: true,
       from: 'timber.{species}.density',
       preset: '538 kg/m3',
       min: '150 kg/m3',
@@ -189,7 +182,6 @@ export const screwMap = defineCell({
       note: 'from the rim of the head, or from the shank of a screw that lies in the frame; common practice, no source',
     }),
     joint: choice('Joint between members', {
-      seldom: true,
       options: [
         { id: 'mitre', label: 'mitre' },
         { id: 'butt', label: 'upper stands on lower' },
@@ -209,7 +201,7 @@ export const screwMap = defineCell({
     keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
     keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
     limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
-    holeDiameter: limberDrill({ seldom: true }),
+    holeDiameter: limberDrill(),
     logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
     logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
     clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
@@ -229,6 +221,16 @@ export const screwMap = defineCell({
       says: '1 - (d³ + 12 d c²) / h³, for a hole d across, c off the middle of the depth h',
       run: stiffnessBored,
     },
+  },
+  groups: {
+    'The rows': ['faces', 'rule', 'ends', 'rows', 'rowGap', 'screw'],
+    'The screw': ['held', 'gauge', 'soldIn', 'screwLength'],
+    'The wood': ['species', 'gravity', 'density'],
+    'The frame': ['side', 'joint', 'siding', 'moulded', 'beyond', 'screwClear'],
+    'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
+    'Keelson and limbers': ['keelsonWidth', 'keelsonThickness', 'limberWidth', 'holeDiameter'],
+    'Logs and clamps': ['logThickness', 'logWidth', 'clampThickness', 'clampWidth'],
+    'The gussets': ['gussetLeg', 'gussetThickness'],
   },
   steps: {
     stands: hullStep('choice', {

@@ -43,7 +43,6 @@ export const screwStrength = defineCell({
       note: 'of the shank, or the number of a wood screw, as No. 8',
     }),
     rootDiameter: input('caliper', 'Root of the thread', {
-      seldom: true,
       from: 'fasten.root',
       preset: '3.33 mm',
       presetInch: '0.131 in',
@@ -82,7 +81,6 @@ export const screwStrength = defineCell({
       preset: 'douglasFirCoast',
     }),
     mainGravity: input('ratio', 'Its specific gravity', {
-      seldom: true,
       from: 'timber.{species}.fasteningGravity',
       preset: '0.5',
       min: '0.2',
@@ -91,7 +89,6 @@ export const screwStrength = defineCell({
       note: 'oven-dry, as the code counts it',
     }),
     dryGravity: input('ratio', 'The same at 12 % moisture', {
-      seldom: true,
       from: 'timber.{species}.gravity',
       preset: '0.48',
       min: '0.2',
@@ -100,7 +97,6 @@ export const screwStrength = defineCell({
       note: 'as the handbook’s older formulas count it',
     }),
     sideGravity: input('ratio', 'Specific gravity of the part screwed on', {
-      seldom: true,
       preset: '0.5',
       min: '0.2',
       max: '1.2',
@@ -108,7 +104,6 @@ export const screwStrength = defineCell({
       note: 'plywood of marine grade 0.50, other sheathing 0.42: from memory, National Design Specification, Table 12.3.3B',
     }),
     density: input('density', 'Density of the main part', {
-      seldom: true,
       from: 'timber.{species}.density',
       preset: '538 kg/m3',
       min: '150 kg/m3',
@@ -143,7 +138,6 @@ export const screwStrength = defineCell({
       note: 'a boat’s is, inside her paint, at times',
     }),
     grain: choice('Goes into', {
-      seldom: true,
       options: [
         { id: 'side', label: 'side grain' },
         { id: 'end', label: 'end grain' },
@@ -151,7 +145,6 @@ export const screwStrength = defineCell({
       preset: 'side',
     }),
     group: choice('Group of the older allowable loads', {
-      seldom: true,
       options: [
         { id: 'gravity', label: 'by its specific gravity' },
         { id: 'one', label: 'I: ash, beech, maple, oak' },
@@ -163,7 +156,6 @@ export const screwStrength = defineCell({
       note: 'I from a gravity of 0.62 on, II from 0.49, III from 0.42; the bounds and the woods of group I from memory: National Design Specification (1986), Table 8.1A',
     }),
     yieldStress: input('stress', 'Bending yield of the steel', {
-      seldom: true,
       from: '{self}.usualYield',
       preset: '90000 psi',
       min: '20000 psi',
@@ -172,7 +164,6 @@ export const screwStrength = defineCell({
       note: 'steel; bronze and brass are softer: the maker’s figure',
     }),
     reduction: input('ratio', 'KD, to allowable loads', {
-      seldom: true,
       from: '{self}.usualReduction',
       preset: '2.2',
       min: '1',
@@ -200,6 +191,12 @@ export const screwStrength = defineCell({
       says: '1 where the table has this gravity',
       run: (gravity, hard) => (olderScrewConstant(gravity, hard > 0).listed ? 1 : 0),
     },
+  },
+  groups: {
+    'The fastening': ['rootDiameter', 'mainLength', 'yieldStress'],
+    'The wood': ['mainGravity', 'dryGravity', 'sideGravity', 'density'],
+    'How it is loaded': ['shear', 'grain', 'lasting', 'service'],
+    'Older allowable loads': ['group', 'reduction'],
   },
   steps: {
     usualYield: step(

@@ -53,7 +53,6 @@ const ofJoint = (
 
 const radiusOf = (part: string, label: string) =>
   input('length', `${label}: tightest radius`, {
-    seldom: true,
     from: `${part}.edgeRadius`,
     preset: '1 km',
     min: '20 mm',
@@ -118,7 +117,6 @@ export const clamps = defineCell({
       note: 'a solid timber: the frames and the ends; 1 for a run all along',
     }),
     pieces: input('count', 'Pieces, one glued after the other', {
-      seldom: true,
       from: 'glue.{joint}.pieces',
       preset: '1',
       min: '1',
@@ -135,7 +133,6 @@ export const clamps = defineCell({
       'of a stack, its outer layer',
     ),
     radius: input('length', 'Radius, tightest', {
-      seldom: true,
       from: '{self}.jointRadius',
       preset: '5 m',
       min: '20 mm',
@@ -152,14 +149,12 @@ export const clamps = defineCell({
     }),
     glue: choice('Glue', { options: glues, preset: usualGlue }),
     species: choice('Wood', {
-      seldom: true,
       options: woods,
       from: 'keelson.timber',
       preset: 'douglasFirCoast',
       note: 'the denser of the two',
     }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
-      seldom: true,
       from: 'timber.{species}.gravity',
       preset: '0.48',
       min: '0.1',
@@ -168,7 +163,6 @@ export const clamps = defineCell({
       note: 'oven-dry weight over the volume at 12 %, Wood Handbook',
     }),
     pressure: input('pressure', 'Pressure on the glue', {
-      seldom: true,
       from: '{self}.usualPressure',
       preset: '60 kPa',
       min: '1 kPa',
@@ -206,7 +200,6 @@ export const clamps = defineCell({
       step: '1 °C',
     }),
     spreading: input('minutes', 'Time to spread a metre (3 ft 3 in)', {
-      seldom: true,
       preset: `${spreadTime.value} s`,
       min: '0 s',
       max: '1 h',
@@ -214,7 +207,6 @@ export const clamps = defineCell({
       note: citation(spreadTime),
     }),
     each: input('minutes', 'Time to set one clamp', {
-      seldom: true,
       preset: `${clampTime.value} s`,
       min: '1 s',
       max: '30 min',
@@ -222,7 +214,6 @@ export const clamps = defineCell({
       note: `${citation(clampTime)}; try it dry, with a watch`,
     }),
     tightness: input('number', 'Tight below, in thicknesses', {
-      seldom: true,
       from: 'bending.easyFrom',
       ofBoat: true,
       preset: `${easyBend.value}`,
@@ -233,7 +224,6 @@ export const clamps = defineCell({
     }),
     measures,
     screwPitch: input('length', 'Screw to screw, where screws press', {
-      seldom: true,
       from: 'fasten.pitch',
       preset: '75 mm',
       presetInch: '3 in',
@@ -254,6 +244,14 @@ export const clamps = defineCell({
     logRadius: radiusOf('chineLog', 'Chine logs'),
     clampRadius: radiusOf('sheerClamp', 'Sheer clamps'),
     railRadius: radiusOf('rubRail', 'Rub rails'),
+  },
+  groups: {
+    'The joint': ['places', 'pieces', 'ply', 'caul'],
+    'The clamps': ['capacity', 'pressure', 'order', 'screwPitch', 'measures'],
+    'How fast you work': ['spreading', 'each', 'shop'],
+    'The glue': ['mostGap', 'leastPressure', 'mostPressure', 'openAt20', 'clampedAt20', 'coldest'],
+    'The wood': ['species', 'gravity'],
+    'The bend': ['radius', 'tightness', 'keelsonRadius', 'logRadius', 'clampRadius', 'railRadius'],
   },
   steps: {
     jointRadius: step(

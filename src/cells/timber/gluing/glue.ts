@@ -66,7 +66,6 @@ export const glue = defineCell({
       note: 'more where the faces do not meet: measure the gap with a card',
     }),
     beads: input('count', 'Beads side by side', {
-      seldom: true,
       when: BEADED,
       from: '{self}.usualBeads',
       preset: '1',
@@ -76,7 +75,6 @@ export const glue = defineCell({
       note: `one for each ${BEAD_EVERY} (1 1/2 in) of width: ${CUSTOM}`,
     }),
     bead: input('length', 'Thickness of the bead', {
-      seldom: true,
       when: BEADED,
       from: '{self}.beadNeeded',
       preset: '5 mm',
@@ -113,7 +111,6 @@ export const glue = defineCell({
       note: 'by the clamps of this joint; try it dry, with a watch, all hands that will help',
     }),
     moisture: input('share', 'Moisture of the wood', {
-      seldom: true,
       from: 'moisture.now',
       preset: '12 %',
       min: '0 %',
@@ -121,7 +118,6 @@ export const glue = defineCell({
       step: '0.5 %',
     }),
     hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
-      seldom: true,
       when: 'glue == "epoxy"',
       from: 'resin.hardenerPer100',
       preset: '43',
@@ -140,6 +136,18 @@ export const glue = defineCell({
     driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
     wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
     ...jointInputs,
+  },
+  groups: {
+    'The glue': ['beads', 'bead', 'spread', 'primer', 'hardenerPer100', 'fillerShare', 'density'],
+    'As the shop sells it': ['pack', 'waste'],
+    'How fast you work': ['perMetre', 'shop', 'moisture'],
+    'The sheet of the glue': ['mostGap', 'openAt20', 'coldest', 'driest', 'wettest'],
+    'The frame': ['frames', 'ends', 'siding'],
+    'The keelson': ['keelsonRun', 'keelsonWidth', 'keelsonThickness'],
+    'The chine log': ['logRun', 'logPieces', 'logThickness', 'logWidth'],
+    'The sheer clamp': ['clampRun', 'clampPieces', 'clampThickness', 'clampWidth'],
+    'The rub rail': ['railRun', 'railPieces', 'railThickness', 'railWidth'],
+    'The panels': ['bottomThickness', 'sideThickness'],
   },
   steps: {
     ...jointSteps,

@@ -257,17 +257,16 @@ export const jointSteps = {
 };
 
 const run = (label: string, from: string) =>
-  input('length', label, { seldom: true, from, preset: '0 m', min: '0 m', max: '400 m', step: '100 mm' });
+  input('length', label, { from, preset: '0 m', min: '0 m', max: '400 m', step: '100 mm' });
 const side = (label: string, from: string, preset: string) =>
-  input('length', label, { seldom: true, from, preset, min: '0 mm', max: '500 mm', step: '1 mm' });
+  input('length', label, { from, preset, min: '0 mm', max: '500 mm', step: '1 mm' });
 const pieces = (label: string, from: string) =>
-  input('count', label, { seldom: true, from, preset: '0', min: '0', max: '40', step: '1' });
+  input('count', label, { from, preset: '0', min: '0', max: '40', step: '1' });
 
 /** What the formulas ask of the boat; 0 where it has no such part. */
 export const jointInputs = {
   frames: pieces('Frames', 'hull.frames'),
   ends: input('count', 'Ends that timbers land on', {
-    seldom: true,
     preset: '2',
     min: '0',
     max: '2',

@@ -56,7 +56,6 @@ export const buttInputs = {
     note: 'from this station line to the next one forward',
   }),
   plateThickness: input('length', 'Thickness of plate or block', {
-    seldom: true,
     from: '{self}.usualPlate',
     preset: '6 mm',
     min: '1 mm',
@@ -65,7 +64,6 @@ export const buttInputs = {
     note: 'the panel’s own or more',
   }),
   faces: choice('Faces of the panels', {
-    seldom: true,
     options: [
       { id: 'sanded', label: 'sanded' },
       { id: 'unsanded', label: 'unsanded sheathing' },
@@ -73,7 +71,6 @@ export const buttInputs = {
     preset: 'sanded',
   }),
   limberGap: input('length', 'Gap at both ends for water', {
-    seldom: true,
     preset: '12 mm',
     presetInch: '1/2 in',
     min: '0 mm',
@@ -82,7 +79,6 @@ export const buttInputs = {
     note: `10 to 15 mm (3/8 to 5/8 in): ${PRACTICE}`,
   }),
   rowIn: input('length', 'Rows from the joint and from the block’s edges', {
-    seldom: true,
     preset: '20 mm',
     presetInch: '3/4 in',
     min: '5 mm',
@@ -92,7 +88,6 @@ export const buttInputs = {
   }),
   pitch: input('length', 'Screw to screw, at most', {
     bound: 'most',
-    seldom: true,
     preset: '75 mm',
     presetInch: '3 in',
     min: '20 mm',
@@ -102,7 +97,6 @@ export const buttInputs = {
   }),
   soldIn: screwInputs.soldIn,
   pull: input('stress', 'Pull in the panel', {
-    seldom: true,
     preset: '10 MPa',
     min: '0.1 MPa',
     max: '60 MPa',
@@ -111,7 +105,6 @@ export const buttInputs = {
   }),
   rollingShear: input('stress', 'Rolling shear allowed', {
     bound: 'most',
-    seldom: true,
     preset: '0.6 MPa',
     min: '0.05 MPa',
     max: '3 MPa',
@@ -119,7 +112,6 @@ export const buttInputs = {
     note: `about a third of the ${range(sheathing.rollingShear)} of sheathing plywood: common practice`,
   }),
   plies: input('count', 'Plies of glass on each face', {
-    seldom: true,
     from: '{self}.pliesNeeded',
     preset: '2',
     min: '1',
@@ -127,7 +119,6 @@ export const buttInputs = {
     step: '1',
   }),
   fabric: input('areaDensity', 'Weight of the cloth', {
-    seldom: true,
     preset: '300 g/m²',
     min: '80 g/m²',
     max: '1200 g/m²',
@@ -135,7 +126,6 @@ export const buttInputs = {
     note: '6 oz/yd² is 203 g/m²',
   }),
   glassVolume: input('share', 'Glass in the laminate, by volume', {
-    seldom: true,
     preset: '35 %',
     min: '10 %',
     max: '65 %',
@@ -143,7 +133,6 @@ export const buttInputs = {
     note: `laid by hand: ${PRACTICE}`,
   }),
   glassDensity: input('density', 'Density of glass', {
-    seldom: true,
     preset: `${glassDensity.value} kg/m³`,
     min: '2400 kg/m³',
     max: '2700 kg/m³',
@@ -151,7 +140,6 @@ export const buttInputs = {
     note: `from memory: ${glassDensity.source}`,
   }),
   panelStrength: input('stress', 'Strength of the panel in tension', {
-    seldom: true,
     preset: '30 MPa',
     min: '5 MPa',
     max: '100 MPa',
@@ -159,7 +147,6 @@ export const buttInputs = {
     note: `sheathing plywood ${range(sheathing.tension)} along the face grain: ${sheathing.source}`,
   }),
   glassStrength: input('stress', 'Strength of the glass laminate', {
-    seldom: true,
     preset: '150 MPa',
     min: '50 MPa',
     max: '500 MPa',
@@ -167,7 +154,6 @@ export const buttInputs = {
     note: `woven cloth laid by hand: ${PRACTICE}`,
   }),
   firstPly: input('length', 'Narrowest ply', {
-    seldom: true,
     preset: '75 mm',
     presetInch: '3 in',
     min: '20 mm',
@@ -176,7 +162,6 @@ export const buttInputs = {
     note: PRACTICE,
   }),
   stepDown: input('length', 'Each next ply wider by', {
-    seldom: true,
     preset: '25 mm',
     presetInch: '1 in',
     min: '5 mm',
@@ -185,7 +170,6 @@ export const buttInputs = {
     note: PRACTICE,
   }),
   siding: input('length', 'Frame thickness', {
-    seldom: true,
     from: 'frame.siding',
     preset: '19 mm',
     min: '3 mm',
@@ -193,7 +177,6 @@ export const buttInputs = {
     step: '1 mm',
   }),
   framePosition: input('length', 'Frame forward of the after end', {
-    seldom: true,
     from: '{frame}.position',
     preset: '2.4 m',
     min: '-2 m',

@@ -42,6 +42,12 @@ export const butt = defineCell({
         printedPlate(thickness, sanded > 0 ? 'sanded' : 'unsanded') ?? 2 * plateEachSide * thickness,
     },
   },
+  groups: {
+    'The bay': ['jointLength', 'bay', 'siding', 'framePosition'],
+    'The block': ['plateThickness', 'faces', 'limberGap', 'rowIn', 'pitch', 'soldIn'],
+    'The glass': ['plies', 'fabric', 'glassVolume', 'glassDensity', 'glassStrength', 'firstPly', 'stepDown'],
+    'How hard it pulls': ['pull', 'rollingShear', 'panelStrength'],
+  },
   steps: {
     byRule: step(
       'length',

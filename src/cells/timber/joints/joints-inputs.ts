@@ -17,7 +17,7 @@ const ofPlan = <K extends KindId>(
   kind: K,
   label: string,
   from: string,
-  more: Pick<InputSpec, 'preset' | 'min' | 'max' | 'step' | 'note' | 'seldom' | 'bound'>,
+  more: Pick<InputSpec, 'preset' | 'min' | 'max' | 'step' | 'note' | 'bound'>,
 ) => input(kind, label, { from, ofBoat: true, ...more });
 
 export const jointInputs = {
@@ -47,7 +47,6 @@ export const jointInputs = {
     options: 'longEdges',
     from: '{part}.edge',
     preset: 'sheer',
-    seldom: true,
     note: 'of two chines, the one looked at: the logs on both begin with the same boards',
   }),
   thickness: ofPlan('length', 'Board thickness', '{part}.thickness', {
@@ -55,21 +54,18 @@ export const jointInputs = {
     min: '1 mm',
     max: '150 mm',
     step: '1 mm',
-    seldom: true,
   }),
   slope: ofPlan('slope', 'Slope', 'pieces.slope', {
     preset: '8',
     min: '4',
     max: '20',
     step: '1',
-    seldom: true,
   }),
   trim: ofPlan('length', 'Left for trimming, both ends together', 'pieces.trim', {
     preset: '50 mm',
     min: '0 mm',
     max: '1 m',
     step: '10 mm',
-    seldom: true,
   }),
   stagger: ofPlan('length', 'Least distance between joints of a pair', '{part}.stagger', {
     bound: 'least',
@@ -77,14 +73,12 @@ export const jointInputs = {
     min: '0 mm',
     max: '6 m',
     step: '50 mm',
-    seldom: true,
   }),
   more: ofPlan('count', 'Extra pieces allowed', 'pieces.more', {
     preset: '1',
     min: '0',
     max: '3',
     step: '1',
-    seldom: true,
     note: 'on a side, where that keeps joints clear',
   }),
   hardShare: ofPlan('share', 'Share of the hardest bend that counts as hard', 'pieces.hardShare', {
@@ -92,14 +86,12 @@ export const jointInputs = {
     min: '10 %',
     max: '100 %',
     step: '5 %',
-    seldom: true,
   }),
   easyBend: ofPlan('number', 'Radius from which a bend is easy, in thicknesses', 'bending.easyFrom', {
     preset: '200',
     min: '10',
     max: '2000',
     step: '10',
-    seldom: true,
     note: 'there no stretch counts as hard',
   }),
   frameClearance: ofPlan('length', 'Clearance to a frame', 'pieces.frameClearance', {
@@ -108,7 +100,6 @@ export const jointInputs = {
     min: '0 mm',
     max: '500 mm',
     step: '10 mm',
-    seldom: true,
   }),
   leastPiece: ofPlan('length', 'Shortest piece worth a scarf', 'pieces.least', {
     bound: 'least',
@@ -116,20 +107,17 @@ export const jointInputs = {
     min: '50 mm',
     max: '3 m',
     step: '50 mm',
-    seldom: true,
   }),
   siding: ofPlan('length', 'Frame thickness', 'frame.siding', {
     preset: '19 mm',
     min: '3 mm',
     max: '150 mm',
     step: '1 mm',
-    seldom: true,
   }),
   stands: choice('Frames stand', {
     from: 'frame.stands',
     ofBoat: true,
     options: stands,
     preset: 'custom',
-    seldom: true,
   }),
 } as const;

@@ -34,6 +34,12 @@ export const joints = defineCell({
   question:
     'Where along the boat do the scarfs fall, and do they stand clear of the hard bend, of the frames and of each other?',
   inputs: jointInputs,
+  groups: {
+    'The timber': ['along', 'thickness'],
+    'The scarfs': ['slope', 'trim', 'stagger', 'more', 'leastPiece'],
+    'The hard bend': ['hardShare', 'easyBend'],
+    'The frame': ['frameClearance', 'siding', 'stands'],
+  },
   steps: jointSteps,
   answers: [
     {

@@ -49,7 +49,6 @@ export const scarf = defineCell({
       note: '1 in 8 for plywood, 1 in 8 to 12 for keel, chine and rail, 1 in 12 for spars: common practice',
     }),
     width: input('length', 'Board width', {
-      seldom: true,
       from: '{part}.width',
       fromBy: { choice: 'part', links: { panel: 'lumber.sheetWidth', spar: '' } },
       preset: '90 mm',
@@ -76,7 +75,6 @@ export const scarf = defineCell({
       note: 'of a long timber: along its edge, and what is left for trimming',
     }),
     more: input('count', 'Boards more than need be', {
-      seldom: true,
       from: '{part}.boardsMore',
       fromBy: { choice: 'part', links: { panel: '', spar: '' } },
       preset: '0',
@@ -112,6 +110,9 @@ export const scarf = defineCell({
       says: 'the same for plywood, straight between 0.25 at a butt, 0.75 at 1 in 5 and 1 at 8',
       run: panelScarfStrength,
     },
+  },
+  groups: {
+    'The board': ['width', 'boards', 'more'],
   },
   steps: {
     taper: step('length', 'slope * thickness', 'length of the taper along the board', GEOMETRY),

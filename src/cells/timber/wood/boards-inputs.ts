@@ -32,7 +32,7 @@ const lengthOf = (
 const ofParts = longParts.flatMap(({ id, label }) => {
   const key = partKeys[id];
   const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
-  const ofBoat = (from: string) => ({ from: `${id}.${from}`, ofBoat: true, seldom: true });
+  const ofBoat = (from: string) => ({ from: `${id}.${from}`, ofBoat: true });
   return [
     [
       `${key}Pieces`,
@@ -81,7 +81,6 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Width`,
       lengthOf(`${name}: width of its boards`, {
         from: `${id}.boardWidth`,
-        seldom: true,
         preset: '38 mm',
         min: '3 mm',
         max: '2 m',
@@ -120,11 +119,10 @@ const sold = soldKeys.flatMap((key, at) => {
   ] as const;
 });
 
-const asInputs = (pairs: readonly (readonly [string, InputSpec])[]) =>
-  Object.fromEntries<InputSpec>(pairs.map(([key, spec]) => [key, spec]));
+const asInputs = <K extends string>(pairs: readonly (readonly [key: K, spec: InputSpec])[]) =>
+  Object.fromEntries(pairs) as Readonly<Record<K, InputSpec>>; // the keys are those of the pairs
 
 export const boardsInputs = {
-  ...asInputs(ofParts.filter(([, spec]) => !('seldom' in spec))),
   quoted: quotedAs(BOARDS_QUOTED),
   pricedFor: choice('Priced for', {
     options: [...longParts, { id: 'other', label: 'other parts' }],
@@ -133,13 +131,12 @@ export const boardsInputs = {
     when: 'quoted != "volume"',
   }),
   ...asInputs(sold),
-  ...asInputs(ofParts.filter(([, spec]) => 'seldom' in spec)),
+  ...asInputs(ofParts),
   otherPieces: input('count', 'Number of other parts', {
     preset: '0',
     min: '0',
     max: '12',
     step: '1',
-    seldom: true,
   }),
   otherLength: lengthOf('Other parts: length of each', {
     preset: '1 m',
@@ -147,7 +144,6 @@ export const boardsInputs = {
     min: '100 mm',
     max: '12 m',
     step: '10 mm',
-    seldom: true,
     note: 'each in one piece',
   }),
   otherThickness: lengthOf('Other part thickness', {
@@ -155,14 +151,12 @@ export const boardsInputs = {
     presetInch: '3/4 in',
     min: '1 mm',
     max: '150 mm',
-    seldom: true,
   }),
   otherWidth: lengthOf('Other part width', {
     preset: '38 mm',
     presetInch: '1 1/2 in',
     min: '3 mm',
     max: '2 m',
-    seldom: true,
   }),
   trim: lengthOf('Left on each part for trimming', {
     from: 'pieces.trim',
@@ -171,7 +165,6 @@ export const boardsInputs = {
     min: '0 mm',
     max: '1 m',
     step: '10 mm',
-    seldom: true,
   }),
   slope: input('slope', 'Slope of the scarfs', {
     from: 'pieces.slope',
@@ -180,7 +173,6 @@ export const boardsInputs = {
     min: '4',
     max: '20',
     step: '1',
-    seldom: true,
   }),
   kerf: lengthOf('Saw kerf', {
     preset: '3 mm',
@@ -188,7 +180,6 @@ export const boardsInputs = {
     min: '0 mm',
     max: '10 mm',
     step: '0.5 mm',
-    seldom: true,
     note: 'common practice: 3 mm (1/8 in) on a table saw',
   }),
   jointPrice: input('money', 'What a joint is worth to you', {
@@ -196,10 +187,9 @@ export const boardsInputs = {
     min: '0',
     max: '1000',
     step: '1',
-    seldom: true,
     note: 'made up: glue and an hour with the plane',
   }),
-  piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1', seldom: true }),
+  piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1' }),
 };
 
 const section = (key: string) => `${key}Thickness * ${key}Width`;

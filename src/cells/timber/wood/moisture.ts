@@ -24,7 +24,6 @@ const brings = () => [...tradeQuantities(), ...fromTable, ...glueQuantities()];
 
 const coefficient = (label: string, column: string, preset: string) =>
   input('ratio', label, {
-    seldom: true,
     from: `timber.{species}.${column}`,
     preset,
     min: '0',
@@ -72,7 +71,6 @@ export const moisture = defineCell({
       note: 'the mean of some weeks, not this morning’s',
     }),
     later: input('share', 'Moisture it goes to', {
-      seldom: true,
       from: '{self}.settled',
       preset: '11 %',
       min: '0 %',
@@ -98,7 +96,6 @@ export const moisture = defineCell({
       step: '5 mm',
     }),
     thickness: input('length', 'Thickness', {
-      seldom: true,
       from: '{part}.thickness',
       preset: '18 mm',
       min: '2 mm',
@@ -106,7 +103,6 @@ export const moisture = defineCell({
       step: '1 mm',
     }),
     pith: input('length', 'From the face to the pith', {
-      seldom: true,
       preset: '100 mm',
       presetInch: '4 in',
       min: '1 mm',
@@ -117,7 +113,6 @@ export const moisture = defineCell({
     moveTangential: coefficient('Width moved for each 1 %, flat-sawn', 'moveTangential', '0.00267'),
     moveRadial: coefficient('Width moved for each 1 %, quarter-sawn', 'moveRadial', '0.00165'),
     shrinkage: input('share', 'Shrinkage along the rings, green to oven dry', {
-      seldom: true,
       from: 'timber.{species}.shrinkTangential',
       preset: '7.6 %',
       min: '0 %',
@@ -126,7 +121,6 @@ export const moisture = defineCell({
       note: 'Wood Handbook, Table 4-3 or 4-4',
     }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
-      seldom: true,
       from: 'timber.{species}.gravity',
       preset: '0.48',
       min: '0.1',
@@ -137,6 +131,11 @@ export const moisture = defineCell({
     glue: choice('Glue', { options: glues, preset: usualGlue }),
     driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
     wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
+  },
+  groups: {
+    'The board': ['sawn', 'width', 'thickness', 'pith'],
+    'How it moves': ['later', 'moveTangential', 'moveRadial', 'shrinkage', 'gravity'],
+    'The glue': ['glue', 'driest', 'wettest'],
   },
   steps: {
     celsius: step('number', '(air - 273.15 K) / K', 'degrees Celsius', 'definition'),
