@@ -12,6 +12,7 @@ export { type Ends, endsOf, plannedEnds } from './hull/ends';
 export { type BoatLists, type Layout, layoutOf, lists } from './quantities/lists';
 export type { Named } from './table/named';
 export { quantityName } from './table/names';
+export type { OwnNotebook, OwnNotebooks } from './file/own-notebooks';
 export { offsetName } from './quantities/offset-entries';
 export {
   type Column,

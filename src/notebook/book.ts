@@ -23,7 +23,7 @@ import type { Difference } from './difference';
 import { createFindings, type Findings } from './findings';
 import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
-import { type Kept, stepBetween, stepFrom } from './saved-text';
+import { type Kept, MOST_STEPS, stepBetween, stepFrom } from './saved-text';
 import { standing } from './standing';
 import {
   type BookState,
@@ -32,12 +32,14 @@ import {
   keepOnly,
   markCut,
   measure,
+  putNotebookAway,
   rename,
   reshape,
   swap,
   tryAnother,
   type Version,
   write,
+  writeNotebook,
 } from './state';
 
 /** All that can be asked of a boat of a given table: its own quantities and those of the cells. */
@@ -83,6 +85,9 @@ export interface Book {
   swap(): void;
   hold(version: Version): void;
   rename(name: string): void;
+  /** Writes the whole text of a notebook of the builder's own; null throws it out. */
+  writeNotebook(id: string, text: string | null, run?: string): void;
+  putNotebookAway(id: string, away: boolean): void;
   /** Goes over to another state of the same boat, as a step that can be undone. */
   open(state: BookState): void;
   /** Puts another boat on the bench, with the steps that she brings along; none leads back to the boat before. */
@@ -90,9 +95,6 @@ export interface Book {
   /** The boat and her steps, as they are to be kept. */
   kept(): Kept;
 }
-
-/** Steps kept each way: as many as anyone goes back, and no more than the browser's storage can hold for each of many boats. */
-const MOST_STEPS = 300;
 
 /**
  * @param start the boat to begin with
@@ -210,6 +212,8 @@ export function createBook(
     swap: () => change(swap(history.peek().present)),
     hold: (version) => change(hold(history.peek().present, version)),
     rename: (name) => change(rename(history.peek().present, name)),
+    writeNotebook: (id, text, run) => change(writeNotebook(history.peek().present, id, text), run),
+    putNotebookAway: (id, away) => change(putNotebookAway(history.peek().present, id, away)),
     open: change,
     take,
     kept,

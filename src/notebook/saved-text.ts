@@ -13,6 +13,16 @@ export interface Kept {
   readonly later: readonly Difference[];
 }
 
+/** Steps kept each way: as many as anyone goes back, and no more than the browser's storage can hold for each of many boats. */
+export const MOST_STEPS = 300;
+
+/** A boat that is not on the bench, one step on: what is taken up later can be undone. */
+export function stepOn(kept: Kept, to: BookState): Kept {
+  if (to === kept.state) return kept;
+  const earlier = [...kept.earlier, stepBetween(to, kept.state)].slice(-MOST_STEPS);
+  return { state: to, earlier, later: [] };
+}
+
 /** A kept boat with the count of times it was saved. */
 export interface Saved extends Kept {
   readonly revision: number;
@@ -46,6 +56,8 @@ const stateFields = {
     }),
     nothingBuilt,
   ),
+  // Boats saved before notebooks could be opened have none.
+  notebooks: v.optional(v.record(v.string(), v.object({ text: v.string(), away: v.boolean() })), {}),
   // A boat is worth more than the version last held.
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
 };
@@ -70,7 +82,7 @@ export function writeSaved({ state, earlier, later, revision }: Saved): string {
 export function readSaved(text: string): Saved | Unusable {
   let json: unknown;
   try {
-    json = JSON.parse(underPresentNames(text));
+    json = underPresentNames(JSON.parse(text));
   } catch {
     return { because: 'it is cut short or is not a saved boat at all' };
   }
@@ -107,8 +119,8 @@ export function stepFrom(from: BookState, step: Difference): BookState | null {
 }
 
 function stateOf(read: v.InferOutput<typeof stateSchema>, table: Table): BookState {
-  const { name = table.name, entries, second, asBuilt } = read;
-  return { name, table, entries, second, inHand: second ? read.inHand : 'first', asBuilt };
+  const { name = table.name, entries, second, asBuilt, notebooks } = read;
+  return { name, table, entries, second, inHand: second ? read.inHand : 'first', asBuilt, notebooks };
 }
 
 function plain({ table, ...rest }: BookState): Record<string, unknown> {

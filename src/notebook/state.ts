@@ -5,7 +5,7 @@
  * only the entries in which it differs; null there means "back to the preset", which an absent
  * entry can't say. What is measured or cut stands in place of both: there is only one boat in the shed.
  */
-import { type AsBuilt, type CutPart, nothingBuilt, type Table } from '../boat';
+import { type AsBuilt, type CutPart, nothingBuilt, type OwnNotebooks, type Table } from '../boat';
 import { carriedEntries, carriedName } from '../boat/table/carry';
 import type { TableEdit } from '../boat/table/table-edits';
 
@@ -23,6 +23,8 @@ export interface BookState {
   /** Which version edits go into. */
   readonly inHand: Version;
   readonly asBuilt: AsBuilt;
+  /** The texts of the builder's own notebooks, by their ids. */
+  readonly notebooks: OwnNotebooks;
 }
 
 /** A boat as it comes from a file or a starter: one version. */
@@ -31,8 +33,9 @@ export function freshState(
   entries: Entries = {},
   asBuilt = nothingBuilt,
   name = table.name,
+  notebooks: OwnNotebooks = {},
 ): BookState {
-  return { name, table, entries, second: null, inHand: 'first', asBuilt };
+  return { name, table, entries, second: null, inHand: 'first', asBuilt, notebooks };
 }
 
 /** The table of a sheet without a boat. */
@@ -85,6 +88,21 @@ export function markCut(state: BookState, part: string, as: CutPart | null): Boo
   const { [part]: was, ...others } = state.asBuilt.cut;
   if (JSON.stringify(was ?? null) === JSON.stringify(as)) return state;
   return { ...state, asBuilt: { ...state.asBuilt, cut: as ? { ...others, [part]: as } : others } };
+}
+
+/** Writes the whole text of a notebook, or with null throws it out. One that was put away comes back with its new text. */
+export function writeNotebook(state: BookState, id: string, text: string | null): BookState {
+  const { [id]: was, ...others } = state.notebooks;
+  if (text === null) return was ? { ...state, notebooks: others } : state;
+  if (was?.text === text && !was.away) return state;
+  return { ...state, notebooks: { ...state.notebooks, [id]: { text, away: false } } };
+}
+
+/** Puts a notebook away, out of the list, or brings it back. */
+export function putNotebookAway(state: BookState, id: string, away: boolean): BookState {
+  const was = state.notebooks[id];
+  if (!was || was.away === away) return state;
+  return { ...state, notebooks: { ...state.notebooks, [id]: { ...was, away } } };
 }
 
 /**

@@ -5,7 +5,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { AsBuilt, Option, Table, Value } from '../boat';
+import type { AsBuilt, Option, OwnNotebooks, Table, Value } from '../boat';
 import type { Instance, Say, Tell } from '../cells';
 import {
   isIssue,
@@ -84,6 +84,7 @@ export interface Bench {
     entries?: Readonly<Record<string, string>>,
     asBuilt?: AsBuilt,
     name?: string,
+    notebooks?: OwnNotebooks,
   ) => Promise<void>;
 }
 

@@ -51,6 +51,7 @@ describe('a boat saved before each had a place and steps of her own', () => {
         second: old['second'],
         inHand: 'second',
         asBuilt: old['asBuilt'],
+        notebooks: {},
       },
       earlier: [],
       later: [],

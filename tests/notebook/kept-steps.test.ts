@@ -6,8 +6,15 @@ import { addStation } from '../../src/boat/table/table-edits';
 import { type Book, createBook } from '../../src/notebook/book';
 import { changedBy, type Difference, difference } from '../../src/notebook/difference';
 import { looseCatalogue } from '../../src/notebook/loose-catalogue';
-import { isUnusable, readSaved, stepBetween, stepFrom, writeSaved } from '../../src/notebook/saved-text';
-import { type BookState, freshState, noBoat } from '../../src/notebook/state';
+import {
+  isUnusable,
+  readSaved,
+  stepBetween,
+  stepFrom,
+  stepOn,
+  writeSaved,
+} from '../../src/notebook/saved-text';
+import { type BookState, freshState, noBoat, writeNotebook } from '../../src/notebook/state';
 
 const bookOf = (state: BookState): Book => createBook(state, () => looseCatalogue([]));
 
@@ -57,6 +64,33 @@ describe('the difference between two objects', () => {
     );
   });
 
+  test('of a long text is what comes in its place, to the letter', () => {
+    const long = 'A taper of one in eight.\n'.repeat(100);
+    const letters = fc.string({ unit: 'grapheme', maxLength: 9 });
+    fc.assert(
+      fc.property(fc.nat(long.length), fc.nat(long.length), letters, (a, b, put) => {
+        const [at, until] = [Math.min(a, b), Math.max(a, b)];
+        const [from, to] = [{ text: long }, { text: long.slice(0, at) + put + long.slice(until) }];
+        for (const [one, other] of [
+          [from, to],
+          [to, from],
+        ] as const) {
+          const by = difference(one, other);
+          expect(changedBy(one, JSON.parse(JSON.stringify(by)) as typeof by)).toStrictEqual(other);
+        }
+        expect(JSON.stringify(difference(from, to)).length).toBeLessThan(put.length * 6 + 40);
+      }),
+      { seed: 4, numRuns: 500 },
+    );
+  });
+
+  test.each([[{ text: [1, 2] }], [{ text: ['1', 2, 'x'] }], [{ text: [1, 2, 3] }], [{ other: [1, 2, 'x'] }]])(
+    '%j is no change of a text, and changes nothing',
+    (by) => {
+      expect(changedBy({ text: 'abc' }, by as unknown as Difference)).toStrictEqual({ text: 'abc' });
+    },
+  );
+
   test('is as short as the change', () => {
     const from = { entries: { a: '1', b: '2' }, second: null, rest: { deep: { deeper: 1, other: 2 } } };
     const to = { entries: { b: '3', c: '4' }, second: {}, rest: { deep: { deeper: 1, other: 5 } } };
@@ -77,6 +111,12 @@ describe('after the page is closed and opened again', () => {
     fc.record({ do: fc.constantFrom('tryAnother', 'swap', 'undo', 'redo', 'station', 'close', 'close') }),
     fc.record({ do: fc.constantFrom('first' as const, 'second' as const) }),
     fc.record({ do: fc.constant('rename' as const), text: fc.string({ maxLength: 5 }) }),
+    fc.record({
+      do: fc.constant('notebook' as const),
+      id: fc.constantFrom('keel-day', 'the-build'),
+      words: fc.option(fc.string({ maxLength: 5 }).map((start) => start + 'Words.\n'.repeat(200))),
+    }),
+    fc.record({ do: fc.constant('away' as const), id: fc.constantFrom('keel-day', 'x'), is: fc.boolean() }),
   );
 
   test('whatever was done, undo and redo go where they would have gone', () => {
@@ -97,6 +137,8 @@ describe('after the page is closed and opened again', () => {
                   one.is ? { held: { [`${one.part}.x`]: '1 m' }, numbers: { a: 1.5 } } : null,
                 );
               else if (one.do === 'rename' && 'text' in one) book.rename(one.text);
+              else if (one.do === 'notebook' && 'words' in one) book.writeNotebook(one.id, one.words);
+              else if (one.do === 'away' && 'id' in one && 'is' in one) book.putNotebookAway(one.id, one.is);
               else if (one.do === 'first' || one.do === 'second') book.hold(one.do);
               else if (one.do === 'station') {
                 const { table } = book.state.value;
@@ -200,4 +242,32 @@ test('a boat with three hundred steps takes a small part of what a browser keeps
   }
   expect(book.kept().earlier).toHaveLength(300);
   expect(writeSaved({ ...book.kept(), revision: 1 }).length).toBeLessThan(125_000);
+});
+
+test('three hundred keystrokes in a long notebook take little more than the notebook', () => {
+  const book = bookOf(freshState(demoBoat));
+  const long = 'Mark the taper on the board, square across.\n'.repeat(700);
+  book.writeNotebook('keel-day', long);
+  for (let n = 1; n < 300; n += 1)
+    book.writeNotebook('keel-day', `${long.slice(0, 9000)}${n}${long.slice(9000)}`);
+  const saved = writeSaved({ ...book.kept(), revision: 1 });
+  expect(book.kept().earlier).toHaveLength(300);
+  expect(saved.length).toBeLessThan(long.length * 1.1 + 30_000);
+  const back = allTheWayBack(closedAndOpened(book));
+  expect(back.at(-1)?.notebooks).toStrictEqual({});
+  expect(back.at(-2)?.notebooks).toStrictEqual({ 'keel-day': { text: long, away: false } });
+});
+
+test('a boat that is not on the bench takes a step that can be undone when she is', () => {
+  const book = bookOf(freshState(demoBoat));
+  book.write({ 'keelson.thickness': '20 mm' });
+  const kept = book.kept();
+  const other = stepOn(kept, writeNotebook(kept.state, 'keel-day', '# Keel day'));
+  book.take(other);
+  expect(book.state.value.notebooks).toStrictEqual({ 'keel-day': { text: '# Keel day', away: false } });
+  book.undo();
+  expect(book.state.value).toEqual(kept.state);
+  book.undo();
+  expect(book.state.value.entries).toStrictEqual({});
+  expect(stepOn(kept, kept.state)).toBe(kept);
 });

@@ -54,6 +54,12 @@ describe('in a boat file', () => {
     });
   });
 
+  test('what a notebook says is left to the letter', () => {
+    const notebooks = { 'keel-day': { text: 'Once `= laminate.glueWaste`, now waste.', away: false } };
+    const boat = readBoatFile(writeBoatFile({ name: 'Old', table: demoBoat, entries, notebooks }));
+    expect(isUnread(boat) ? boat.faults : boat.notebooks).toStrictEqual(notebooks);
+  });
+
   test('and are reckoned with', () => {
     const { out, err } = reckon(['old.json', 'laminate.waste', 'boards.stockB'], () => old);
     expect(err).toBe('');

@@ -10,10 +10,12 @@ import {
   keepOnly,
   markCut,
   measure,
+  putNotebookAway,
   reshape,
   swap,
   tryAnother,
   write,
+  writeNotebook,
   writtenIn,
 } from '../../src/notebook/state';
 
@@ -43,6 +45,46 @@ const states: fc.Arbitrary<BookState> = fc
     return write(inFirst ? { ...two, inHand: 'first' } : two, more);
   });
 const run = (property: fc.IProperty<[BookState, Changes]>) => fc.assert(property, { seed: 7, numRuns: 300 });
+
+describe('a notebook of the builder’s own', () => {
+  const bare = freshState(table, { 'scarf.slope': '8' });
+  const one = writeNotebook(bare, 'keel-day', '# Keel day');
+
+  test('is its whole text, and nothing else of the boat moves', () => {
+    expect(one).toStrictEqual({ ...bare, notebooks: { 'keel-day': { text: '# Keel day', away: false } } });
+    expect(bare.notebooks).toStrictEqual({});
+  });
+
+  test('is written over, and thrown out, each without touching another', () => {
+    const two = writeNotebook(one, 'sheer', '');
+    expect(writeNotebook(two, 'sheer', '## New').notebooks).toStrictEqual({
+      ...one.notebooks,
+      sheer: { text: '## New', away: false },
+    });
+    expect(writeNotebook(two, 'sheer', null)).toStrictEqual(one);
+  });
+
+  test('that is put away keeps its text, and comes back as it was', () => {
+    const away = putNotebookAway(one, 'keel-day', true);
+    expect(away.notebooks).toStrictEqual({ 'keel-day': { text: '# Keel day', away: true } });
+    expect(putNotebookAway(away, 'keel-day', false)).toStrictEqual(one);
+    expect(writeNotebook(away, 'keel-day', '# Keel day')).toStrictEqual(one);
+  });
+
+  test('what stands already is no change, nor is anything done to one that there is not', () => {
+    expect(writeNotebook(one, 'keel-day', '# Keel day')).toBe(one);
+    expect(putNotebookAway(one, 'keel-day', false)).toBe(one);
+    expect(writeNotebook(one, 'other', null)).toBe(one);
+    expect(putNotebookAway(one, 'other', true)).toBe(one);
+  });
+
+  test('is the boat’s in both versions, and stays with whichever is kept', () => {
+    const tried = writeNotebook(tryAnother(bare, { 'scarf.slope': '12' }), 'keel-day', '# Keel day');
+    expect(keepOnly(tried, 'first').notebooks).toStrictEqual(one.notebooks);
+    expect(keepOnly(tried, 'second').notebooks).toStrictEqual(one.notebooks);
+    expect(swap(tried).notebooks).toStrictEqual(one.notebooks);
+  });
+});
 
 describe('writing', () => {
   test('goes into the only version', () => {
@@ -186,6 +228,7 @@ describe('stations and edges changed', () => {
         measured: { 'mould.sheer.height': '300 mm' },
         cut: { mould: { held: { 'mould.sheer.x': '1 m' }, numbers: { 'mould.spacing': 0.5 } } },
       },
+      notebooks: start.notebooks,
     });
   });
 

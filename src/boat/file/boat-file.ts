@@ -9,6 +9,7 @@
 import * as v from 'valibot';
 import type { AsBuilt } from '../as-built';
 import { sentences } from '../table/file-faults';
+import { notebooksSchema, type OwnNotebooks } from './own-notebooks';
 import { underPresentNames } from './renamed';
 import { type Table, tableSchema, type Unread, writeTable } from '../table/table';
 
@@ -19,12 +20,16 @@ export interface Boat {
   readonly entries: Readonly<Record<string, string>>;
   /** What is measured and cut; left out where nothing is. */
   readonly asBuilt?: AsBuilt;
+  /** Notebooks of the builder's own; left out where there is none. */
+  readonly notebooks?: OwnNotebooks;
 }
 
 export const BOAT_FILE = 'battenbook boat';
-export const BOAT_FILE_VERSION = 1;
+/** Version 1 knew no notebooks; otherwise it is the same, and opens as before. */
+const BOAT_FILE_VERSION = 2;
 
-const LONGEST_FILE = 1_000_000;
+/** A million for the boat, and twice the letters of her notebooks: marks and line ends take two in JSON. */
+const LONGEST_FILE = 3_000_000;
 const MOST_ENTRIES = 5000;
 const LONGEST_ENTRY = 1000;
 const LONGEST_ENTRY_NAME = 120;
@@ -89,11 +94,15 @@ const asBuilt = v.object(
 const schema = v.object(
   {
     format: v.literal(BOAT_FILE, `must be "${BOAT_FILE}"`),
-    version: v.literal(BOAT_FILE_VERSION, `must be ${BOAT_FILE_VERSION}; the file is of another edition`),
+    version: v.picklist(
+      [1, BOAT_FILE_VERSION],
+      `must be 1 or ${BOAT_FILE_VERSION}; the file is of another edition`,
+    ),
     name: v.optional(v.pipe(v.string('must be a text'), v.maxLength(80, 'must be at most 80 letters long'))),
     hull: tableSchema,
     entries: v.optional(entries, {}),
     asBuilt: v.optional(asBuilt),
+    notebooks: v.optional(notebooksSchema),
   },
   'must hold a boat',
 );
@@ -104,14 +113,20 @@ export function readBoatFile(text: string): Boat | Unread {
     return { faults: [`the file is longer than ${LONGEST_FILE} letters; no boat is`] };
   let json: unknown;
   try {
-    json = JSON.parse(underPresentNames(text));
+    json = underPresentNames(JSON.parse(text));
   } catch {
     return { faults: ['the file is not JSON: it is cut short, or it is no boat file'] };
   }
   const read = v.safeParse(schema, json);
   if (!read.success) return { faults: sentences(read.issues) };
-  const { hull, name, entries: written, asBuilt: built } = read.output;
-  return { name: name ?? hull.name, table: hull, entries: written, ...(built && { asBuilt: built }) };
+  const { hull, name, entries: written, asBuilt: built, notebooks } = read.output;
+  return {
+    name: name ?? hull.name,
+    table: hull,
+    entries: written,
+    ...(built && { asBuilt: built }),
+    ...(notebooks && { notebooks }),
+  };
 }
 
 /** The boat as a file; reading it gives the same boat. */
@@ -123,6 +138,7 @@ export function writeBoatFile(boat: Boat): string {
     hull: writeTable(boat.table),
     entries: boat.entries,
     ...(boat.asBuilt && !isNothing(boat.asBuilt) && { asBuilt: boat.asBuilt }),
+    ...(boat.notebooks && Object.keys(boat.notebooks).length > 0 && { notebooks: boat.notebooks }),
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }

@@ -1,9 +1,22 @@
 /**
  * Names that quantities had in earlier editions. A kept boat or a boat file may still hold them, in keys and in the texts
- * of entries alike, so they are changed in its text before anything is read: `laminate.glueDensity` is
- * `laminate.density`, so for waste and volume; and what the yard has of boards is the lumber's own.
+ * of entries alike, so they are changed before anything else is read: `laminate.glueDensity` is `laminate.density`, so
+ * for waste and volume; and what the yard has of boards is the lumber's own. The builder's own notebooks are left as
+ * they are: no letter of a file that was opened is changed.
  */
-export const underPresentNames = (text: string): string =>
+export function underPresentNames(json: unknown): unknown {
+  if (typeof json === 'string') return presentName(json);
+  if (Array.isArray(json)) return json.map(underPresentNames);
+  if (typeof json !== 'object' || json === null) return json;
+  return Object.fromEntries(
+    Object.entries(json).map(([key, value]) => [
+      presentName(key),
+      key === 'notebooks' ? value : underPresentNames(value),
+    ]),
+  );
+}
+
+const presentName = (text: string): string =>
   text
     .replace(/(?<=\w\.)glue(Density|Waste|Volume)\b/g, (_, word: string) => word.toLowerCase())
     .replace(/\byard(?=\.(length|price)[A-D]\b)/g, 'lumber');

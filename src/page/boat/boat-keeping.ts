@@ -6,8 +6,8 @@ import { keepOnly } from '../../notebook';
 import { useBench } from '../bench';
 import { html } from '../html';
 
-/** Bytes; a larger file is no boat and is not even read. */
-const LARGEST = 4_000_000;
+/** Bytes, up to three a letter; a larger file is no boat and is not even read. */
+const LARGEST = 9_000_000;
 /** Faults told of a file that can't be opened; more than these help nobody. */
 const TOLD = 3;
 
@@ -16,8 +16,8 @@ export function BoatKeeping() {
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
     const state = bench.book.state.peek();
-    const { name, table, entries, asBuilt } = keepOnly(state, state.inHand);
-    offer(writeBoatFile({ name, table, entries, asBuilt }), fileName(name));
+    const { name, table, entries, asBuilt, notebooks } = keepOnly(state, state.inHand);
+    offer(writeBoatFile({ name, table, entries, asBuilt, notebooks }), fileName(name));
   };
   const open = async (event: TargetedEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
@@ -29,7 +29,7 @@ export function BoatKeeping() {
     else {
       const boat = readBoatFile(await chosen.text());
       if ('faults' in boat) refuse(boat.faults.slice(0, TOLD).join('; '));
-      else await bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name);
+      else await bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name, boat.notebooks);
     }
     // The same file, mended, may be chosen again.
     if (file.current) file.current.value = '';

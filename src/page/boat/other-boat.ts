@@ -3,6 +3,7 @@ import {
   type AsBuilt,
   demoBoat,
   nothingBuilt,
+  type OwnNotebooks,
   type Starter,
   starters,
   type Table,
@@ -21,8 +22,9 @@ export function beginBoat(
   entries?: Readonly<Record<string, string>>,
   asBuilt?: AsBuilt,
   name = table.name,
+  notebooks?: OwnNotebooks,
 ): void {
-  begin(bench, { state: freshState(table, entries, asBuilt, name), earlier: [], later: [] });
+  begin(bench, { state: freshState(table, entries, asBuilt, name, notebooks), earlier: [], later: [] });
 }
 
 /** Begins a boat that is as another is, with all her steps. */
@@ -74,10 +76,13 @@ function untouchedStarter(shelf: Shelves, key: string): Starter | null {
   const text = (of: object) => JSON.stringify(of);
   const plan = text(writeTable(kept.state.table));
   const found = starters.find(({ table }) => text(writeTable(table)) === plan);
-  const { table, entries, asBuilt, second } = kept.state;
-  const plain = second === null && text(entries) === '{}' && text(asBuilt) === text(nothingBuilt);
+  const { table, entries, asBuilt, notebooks, second } = kept.state;
+  const plain =
+    second === null && [entries, notebooks].every(isEmpty) && text(asBuilt) === text(nothingBuilt);
   return found && plain && kept.state.name.startsWith(table.name) ? found : null;
 }
+
+const isEmpty = (all: object): boolean => Object.keys(all).length === 0;
 
 /** Puts a boat away; where she is in hand, another comes to hand. */
 export function putBoatAway(bench: Bench, key: string): void {

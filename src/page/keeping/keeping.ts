@@ -1,6 +1,7 @@
 /** Saves what lies on the bench by itself after each edit, and says so when it can't or when another window has. */
 import { effect, type Signal } from '@preact/signals';
-import { type Book, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
+import { type Book, type BookState, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
+import { stepOn } from '../../notebook/saved-text';
 import type { Notice } from '../bench';
 
 /** Long enough to spare the storage while a key repeats, short enough that nothing is lost. */
@@ -26,6 +27,8 @@ export interface Keeping {
   take(key: string, afresh: () => Kept): void;
   /** Holds a boat ready for the key, to be saved as soon as it is taken. */
   hold(key: string, kept: Kept): void;
+  /** Changes a boat that is not on the bench, by a step that can be undone when she is; says what she is then. */
+  amend(key: string, change: (state: BookState) => BookState, afresh: () => Kept): BookState;
   /** Saves what the pause after an edit still holds back. */
   save(): void;
 }
@@ -101,5 +104,16 @@ export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
   const hold = (at: string, kept: Kept) => {
     unsaved.set(at, { store: createStore(shelf, at), kept });
   };
-  return { take, hold, save: saveWhatWaits };
+  const amend = (at: string, change: (state: BookState) => BookState, afresh: () => Kept): BookState => {
+    const waiting = unsaved.get(at);
+    const its = waiting?.store ?? createStore(shelf, at);
+    const was = waiting?.kept ?? its.open().kept ?? afresh();
+    const kept = stepOn(was, change(was.state));
+    const outcome = its.save(kept);
+    if (outcome.done === 'saved') unsaved.delete(at);
+    else unsaved.set(at, { store: its, kept });
+    tell(outcome);
+    return kept.state;
+  };
+  return { take, hold, amend, save: saveWhatWaits };
 }

@@ -167,6 +167,86 @@ describe('what is measured and cut', () => {
   });
 });
 
+describe('notebooks of the builder’s own', () => {
+  const notebooks = {
+    'keel-day': { text: '# Keel day\n\nlaminate.glueWaste "quoted"\t\\\n', away: false },
+    'übung-2': { text: '', away: true },
+  };
+  const withNotebooks = (json: unknown) =>
+    faultsOf(JSON.stringify({ ...(JSON.parse(writeBoatFile(boat())) as object), notebooks: json }));
+  const one = (text: string) => ({ text, away: false });
+
+  test('go with the boat, to the letter', () => {
+    expect(opened(writeBoatFile({ ...boat(), notebooks }))).toStrictEqual({ ...boat(), notebooks });
+  });
+
+  test('where there is none, the file does not speak of them', () => {
+    expect(writeBoatFile({ ...boat(), notebooks: {} })).toBe(writeBoatFile(boat()));
+    expect(withNotebooks({})).toStrictEqual([]);
+  });
+
+  test('as many and as long as a boat may have come back from her file, whatever their letters', () => {
+    // Line ends, quotes and tabs take two letters each in the file.
+    const all = Object.fromEntries(
+      Array.from({ length: 30 }, (_, n) => [`n${n}`, one('"\n\t'.repeat(33_333 / 3))]),
+    );
+    expect(opened(writeBoatFile({ ...boat(), notebooks: all })).notebooks).toStrictEqual(all);
+  });
+
+  test.each<[string, unknown, string]>([
+    ['no object', 7, 'notebooks must be an object'],
+    ['a notebook no object', { a: '# A' }, 'notebooks: a must hold a "text"'],
+    ['without a text', { a: {} }, 'notebooks: a: text is missing'],
+    ['a text no text', { a: { text: 7 } }, 'notebooks: a: text must be a text of at most 300000 letters'],
+    [
+      'a text too long',
+      { a: one('x'.repeat(300_001)) },
+      'notebooks: a: text must be a text of at most 300000 letters',
+    ],
+    ['away neither way', { a: { text: '', away: 1 } }, 'notebooks: a: away must be true or false'],
+    ['a way out of its folder', { '../a': one('') }, 'notebooks: ../a is not the name of a notebook'],
+    ['a name too long', { ['a'.repeat(61)]: one('') }, 'is longer than 60 letters'],
+    [
+      'too many',
+      Object.fromEntries(Array.from({ length: 31 }, (_, n) => [`n${n}`, one('')])),
+      'notebooks must hold at most 30',
+    ],
+    [
+      'too long together',
+      Object.fromEntries(Array.from({ length: 5 }, (_, n) => [`n${n}`, one('x'.repeat(250_000))])),
+      'notebooks must be at most 1000000 letters long together',
+    ],
+  ])('%s is a fault that says where', (_, json, sentence) => {
+    expect(withNotebooks(json).join('\n')).toContain(sentence);
+  });
+
+  test.each(['__proto__', 'constructor', 'prototype'])('%s is none, and changes nothing', (name) => {
+    const text = writeBoatFile({ ...boat(), notebooks }).replace('"keel-day":', `"${name}":`);
+    const read = readBoatFile(text);
+    expect(isUnread(read) ? [] : Object.keys(read.notebooks ?? {})).not.toContain(name);
+    expect(({} as Record<string, unknown>)['text']).toBeUndefined();
+  });
+});
+
+describe('a file of version 1', () => {
+  const file = readFileSync(inRoot('tests/boat/file/version-1.boat.json'), 'utf8');
+
+  test('opens with nothing lost', () => {
+    const { version, name, entries, asBuilt } = JSON.parse(file) as Record<string, unknown>;
+    const read = opened(file);
+    expect(version).toBe(1);
+    expect([read.name, read.entries, read.asBuilt]).toStrictEqual([name, entries, asBuilt]);
+    expect(read).not.toHaveProperty('notebooks');
+  });
+
+  test('is of version 2 when it is saved again, and otherwise the same', () => {
+    expect(JSON.parse(writeBoatFile(opened(file)))).toStrictEqual({
+      ...(JSON.parse(file) as object),
+      version: 2,
+    });
+  });
+});
+
 test('a bare number is kept as a bare entry; name and entries may be left out', () => {
   const file = JSON.parse(writeBoatFile(boat())) as Record<string, unknown>;
   delete file['name'];
@@ -185,7 +265,7 @@ describe('faults', () => {
     ['null', 'the file must hold a boat'],
     ['[]', 'format is missing'],
     ['{}', 'format is missing'],
-    [' '.repeat(1_000_001), 'the file is longer than 1000000 letters; no boat is'],
+    [' '.repeat(3_000_001), 'the file is longer than 3000000 letters; no boat is'],
   ])('%#', (text, sentence) => {
     expect(faultsOf(text)).toContain(sentence);
   });
@@ -198,8 +278,8 @@ describe('faults', () => {
     ],
     [
       'another edition',
-      (f: Record<string, unknown>) => (f['version'] = 2),
-      'version must be 1; the file is of another edition',
+      (f: Record<string, unknown>) => (f['version'] = 3),
+      'version must be 1 or 2; the file is of another edition',
     ],
     ['no hull', (f: Record<string, unknown>) => delete f['hull'], 'hull is missing'],
     [
