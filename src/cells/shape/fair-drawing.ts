@@ -2,23 +2,24 @@
 import { type Drawing, drawing, mark, note, type Point, type Shape } from '../../drawing';
 import type { Hull } from '../../boat';
 import { fairRun } from '../../kernel';
-import type { Chart, OnHand, Values } from '../form/define';
-import { lineOf, number, word } from './fair-working';
+import type { Chart, OnHand } from '../form/define';
+import { line as lineInHand } from './fair-facts';
+import type { FairValues } from './fair-steps';
 import { comb, curve, grid, type LinePaper, lineOn, movedCurve, paperFor } from './line-drawing';
 import { type LongLine, nearestKnot } from './long-line';
 import { spreadOf } from './suspects';
 
-type Saying = Pick<OnHand, 'hull' | 'say'>;
+type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 
-export function drawLine(v: Values, { hull, say }: Saying): Drawing {
+export function drawLine(v: FairValues, { hull, say, ask }: Saying): Drawing {
   if (!hull) {
     const shapes = [mark([0, 0]), mark([100, 0])];
     return drawing({ title: 'The line', says: 'There is no hull to draw the line of.', shapes });
   }
-  const line = lineOf(hull, v);
+  const line = ask(lineInHand);
   const paper = paperFor(line);
-  const odd = hull.station(word(v, 'oddStation'));
-  const proposed = number(v, 'proposed');
+  const odd = hull.station(v.oddStation);
+  const { proposed } = v;
   const move = `${say(Math.abs(proposed), 'length')} ${wayOf(proposed, line.view)}`;
   const moves = line.x.map((_, i) => (i === odd.index ? proposed : 0));
   // Told under the drawing: the teeth leave no room for texts on it.
@@ -33,7 +34,7 @@ export function drawLine(v: Values, { hull, say }: Saying): Drawing {
       proposed === 0
         ? 'No station stands out.'
         : `At ${odd.label} a move of ${move} sets the run right (dashed).`
-    } Hollows: ${number(v, 'hollowCount')}.`,
+    } Hollows: ${v.hollowCount}.`,
     shapes: [
       grid(line, paper, hull.stations),
       comb(line, paper),
@@ -45,7 +46,7 @@ export function drawLine(v: Values, { hull, say }: Saying): Drawing {
 }
 
 /** A bar on the outer side of each stretch that bends the wrong way, however shallow, and where the deep ones are. */
-function hollowsOf(hull: Hull, line: LongLine, paper: LinePaper, v: Values, say: Saying['say']): Shape[] {
+function hollowsOf(hull: Hull, line: LongLine, paper: LinePaper, v: FairValues, say: Saying['say']): Shape[] {
   const { batten, hollows, turn } = line;
   const off = -0.03 * turn * paper.span;
   const beside = ([x, y]: Point): Point => [x, y + off];
@@ -53,7 +54,7 @@ function hollowsOf(hull: Hull, line: LongLine, paper: LinePaper, v: Values, say:
     const points = curve(line, paper, from, to);
     return lineOn([points[0]!, ...points.map(beside), points.at(-1)!], 'visible'); // a curve has two ends
   });
-  const least = number(v, 'nearest') / 2;
+  const least = v.nearest / 2;
   const deep = hollows.filter(({ depth }) => depth > least);
   const shallow = hollows.length - deep.length;
   return [
@@ -74,19 +75,19 @@ export function wayOf(by: number, view: 'plan' | 'profile'): string {
   return by > 0 ? 'up' : 'down';
 }
 
-export function runChart(v: Values, { hull, say }: Saying): Chart {
+export function runChart(v: FairValues, { hull, say, ask }: Saying): Chart {
   const bare = {
     title: 'Run of third differences',
     x: { label: 'Along, from the after end of the bottom', kind: 'length' },
     y: { label: 'Third difference', kind: 'length' },
   } as const;
   if (!hull) return { ...bare, says: 'There is no hull to take them from.', lines: [] };
-  const line = lineOf(hull, v);
-  const odd = hull.station(word(v, 'oddStation'));
-  const proposed = number(v, 'proposed');
+  const line = ask(lineInHand);
+  const odd = hull.station(v.oddStation);
+  const { proposed } = v;
   const runOf = (by: number) => {
     const values = line.values.map((value, i) => (i === odd.index ? value + by : value));
-    const { at, differences } = fairRun(line.x, values, spreadOf(number(v, 'nearest')));
+    const { at, differences } = fairRun(line.x, values, spreadOf(v.nearest));
     return at.map((x, i) => [x, differences[i]!] as const); // one difference a place
   };
   const stands = { name: 'as it stands', points: runOf(0) };

@@ -1,7 +1,7 @@
 /** What a mend does besides to its line: the lean of the frame side, its panel, what the boat floats. */
 import type { Hull } from '../../boat';
 import type { Effect, OnHand } from '../form/define';
-import { displacementOf, leanAt, panelUnder } from './fair-working';
+import { displacementOf, leanAt, panelUnder } from './fair-facts';
 import { type LongLine, longLine } from './long-line';
 import { type Move, movedHull } from './moved-hull';
 

@@ -1,30 +1,29 @@
 /** Second versions of the boat worth a look: the number corrected, a wedge, the least mend, the trial move. */
 import { type Hull, offsetName } from '../../boat';
-import type { Effect, Offer, OnHand, Values } from '../form/define';
+import type { Effect, Offer, OnHand } from '../form/define';
 import { effectsOf } from './fair-effects';
 import { wayOf } from './fair-drawing';
-import { leanOf, lineOf, mendOf, number, panelUnder, reading, trialOf, viewOf, word } from './fair-working';
+import { first, leanAt, mendOfTable, panelUnder, still, trial } from './fair-facts';
+import type { FairValues } from './fair-steps';
 import type { LongLine } from './long-line';
 import type { Move } from './moved-hull';
-import { ALIKE, firstSuspect, rivalOn } from './suspects';
+import { ALIKE, rivalOn } from './suspects';
 
 type Say = OnHand['say'];
+type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
+type Having = Omit<Saying, 'hull'> & { readonly hull: Hull };
 
-export function offersOf(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): readonly Offer[] {
+export function offersOf(v: FairValues, { hull, say, ask }: Saying): readonly Offer[] {
   if (!hull) return [];
-  return [
-    ...lineOffer(hull, v),
-    ...correctionOffers(hull, v, say),
-    ...mendOffer(hull, v, say),
-    ...trialOffer(hull, v, say),
-  ];
+  const on = { hull, say, ask };
+  return [...lineOffer(v, on), ...correctionOffers(v, on), ...mendOffer(v, on), ...trialOffer(v, on)];
 }
 
 /** The line of the first suspect, where another is looked at. */
-function lineOffer(hull: Hull, v: Values): readonly Offer[] {
-  const { station, line, proof } = firstSuspect(hull, reading(v));
+function lineOffer(v: FairValues, { ask }: Having): readonly Offer[] {
+  const { station, line, proof } = ask(first);
   const { edge, view } = line;
-  if (proof <= 1 || (edge.name === word(v, 'edge') && view === viewOf(v))) return [];
+  if (proof <= 1 || (edge.name === v.edge && view === v.view)) return [];
   return [
     {
       turns: 'Show that line',
@@ -35,15 +34,15 @@ function lineOffer(hull: Hull, v: Values): readonly Offer[] {
 }
 
 /** The first suspect of the whole table put right, and as much of it as the thickest wedge or cut can do. */
-function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
-  const { station, line, correction, proof } = firstSuspect(hull, reading(v));
+function correctionOffers(v: FairValues, { hull, say, ask }: Having): readonly Offer[] {
+  const { station, line, correction, proof } = ask(first);
   if (proof <= 1) return [];
   const offer = (label: string, index: number, by: number, inWood: readonly Effect[] = []): Offer => {
     const { effects = [], ...made } = offerOf(hull, line, [{ index, by }], label, v, say);
     return { ...made, effects: [...effects, ...inWood] };
   };
   const named = `${station.label}, ${line.edge.label}: ${say(Math.abs(correction), 'length')} ${wayOf(correction, line.view)}`;
-  const rival = rivalOn(hull, line, reading(v));
+  const rival = rivalOn(hull, line, v);
   if (rival.nearly > ALIKE) {
     const by = `${say(Math.abs(rival.correction), 'length')} ${wayOf(rival.correction, line.view)}`;
     return [
@@ -55,18 +54,17 @@ function correctionOffers(hull: Hull, v: Values, say: Say): readonly Offer[] {
       ),
     ];
   }
-  const there = { ...v, edge: line.edge.name, view: line.view, oddStation: station.name, shift: 0 };
-  const lean = leanOf(hull, hull, there);
+  const panel = panelUnder(hull, line);
+  const lean = leanAt(hull, panel, station);
   // Thickness of the wedge for each unit of the move, square to the frame side.
   const share = line.view === 'plan' ? Math.cos(lean) : -Math.sin(lean);
   // A frame side that runs along the move takes no wedge: the line is only marked elsewhere on it.
   if (Math.abs(share) < 0.1) return [offer(named, station.index, correction)];
-  const most = number(v, 'mostWedge');
-  const panel = panelUnder(hull, line);
+  const most = v.mostWedge;
   const far = panel.inner.name === line.edge.name ? panel.outer : panel.inner;
   const wood = (wedge: number) =>
     `a ${wedge > 0 ? 'wedge' : 'cut'} of ${say(Math.abs(wedge), 'length')} at the ${line.edge.label}, nothing at the ${far.label}`;
-  const depths = (wedge: number) => depthsWith(wedge, number(v, 'moulded'), line.edge.label);
+  const depths = (wedge: number) => depthsWith(wedge, v.moulded, line.edge.label);
   const wedge = correction * share;
   if (Math.abs(wedge) <= most)
     return [offer(`${named}; in wood ${wood(wedge)}`, station.index, correction, depths(wedge))];
@@ -106,10 +104,9 @@ function depthsWith(wedge: number, moulded: number, at: string): readonly Effect
 }
 
 /** Every move of the least mend of the line in hand, without the trial. */
-function mendOffer(hull: Hull, v: Values, say: Say): readonly Offer[] {
-  const still = { ...v, shift: 0 };
-  const line = lineOf(hull, still);
-  const moved = mendOf(hull, still).flatMap((by, index) => (by === 0 ? [] : [{ index, by }]));
+function mendOffer(v: FairValues, { hull, say, ask }: Having): readonly Offer[] {
+  const line = ask(still);
+  const moved = ask(mendOfTable).flatMap((by, index) => (by === 0 ? [] : [{ index, by }]));
   if (moved.length === 0) return [];
   const stations = moved.length === 1 ? 'one station' : `${moved.length} stations`;
   return [
@@ -124,11 +121,11 @@ function mendOffer(hull: Hull, v: Values, say: Say): readonly Offer[] {
   ];
 }
 
-function trialOffer(hull: Hull, v: Values, say: Say): readonly Offer[] {
-  const { by, view } = trialOf(hull, v);
+function trialOffer(v: FairValues, { hull, say, ask }: Having): readonly Offer[] {
+  const { by, view, index } = ask(trial);
   if (by === 0) return [];
-  const { label, index } = hull.station(word(v, 'tried'));
-  const line = lineOf(hull, { ...v, shift: 0 });
+  const { label } = hull.stations[index]!; // the trial is at one of them
+  const line = ask(still);
   const words = `The trial: ${label}, ${line.edge.label} ${say(Math.abs(by), 'length')} ${wayOf(by, view)}`;
   return [offerOf(hull, line, [{ index, by }], words, v, say)];
 }
@@ -145,7 +142,7 @@ function offerOf(
   line: LongLine,
   shifts: readonly Shift[],
   label: string,
-  v: Values,
+  v: FairValues,
   say: Say,
 ): Offer {
   const written = shifts.map((shift) => writtenFor(line, shift));
@@ -163,7 +160,7 @@ function offerOf(
   return {
     label,
     changes: Object.fromEntries<string>(changes),
-    effects: effectsOf(hull, line, moves, number(v, 'draught'), say),
+    effects: effectsOf(hull, line, moves, v.draught, say),
   };
 }
 

@@ -13,32 +13,35 @@ import {
   type Shape,
 } from '../../drawing';
 import type { Vec3 } from '../../kernel';
-import type { OnHand, Values } from '../form/define';
-import { after, before, lineOf, number, panelUnder, word } from './fair-working';
+import type { OnHand } from '../form/define';
+import { after, before, line as lineInHand, panel as panelUnder } from './fair-facts';
+import type { FairValues } from './fair-steps';
 
 /** @throws where no number of the line stands out, or its frame side need not be touched */
-export function wedgePatterns(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): readonly Drawing[] {
+export function wedgePatterns(
+  v: FairValues,
+  { hull, say, ask }: Pick<OnHand, 'hull' | 'say' | 'ask'>,
+): readonly Drawing[] {
   if (!hull) return [];
-  if (number(v, 'proposed') === 0)
-    throw new Error('no number of this line stands out, so nothing is wedged or planed');
-  const wedge = number(v, 'wedge');
-  if (Math.abs(wedge) < number(v, 'nearest'))
+  if (v.proposed === 0) throw new Error('no number of this line stands out, so nothing is wedged or planed');
+  const { wedge } = v;
+  if (Math.abs(wedge) < v.nearest)
     throw new Error('the frame side runs along the move: the line is only marked elsewhere on it');
   const glued = wedge > 0;
-  const drawn = lineOf(hull, v);
-  const panel = panelUnder(hull, drawn);
-  const station = hull.station(word(v, 'oddStation'));
+  const drawn = ask(lineInHand);
+  const panel = ask(panelUnder);
+  const station = hull.station(v.oddStation);
   const corner = (of: Hull, edge: number) => of.edges[edge]!.points[station.index]!; // one a station
   const here = drawn.edge.index;
   const there = here === panel.index ? here + 1 : panel.index;
-  const now = before(hull, v);
+  const now = ask(before);
   const [still, was] = [corner(now, there), corner(now, here)];
   if (Math.abs(still[0] - was[0]) > 1e-6)
     throw new Error(`the ${station.label} leans: take its mend from its true shape, up the slope`);
   const lay = layAlong(corner(now, panel.index), corner(now, panel.index + 1));
   const foot = lay(still);
   const old = lay(was);
-  const mended = lay(corner(after(hull, v), here));
+  const mended = lay(corner(ask(after), here));
   const thick: Point = [mended[0], old[1]];
   const far = hull.edges[there]!.label; // a panel has two edges
   const named = `${capital(station.label)}, ${panel.label}`;
@@ -49,7 +52,7 @@ export function wedgePatterns(v: Values, { hull, say }: Pick<OnHand, 'hull' | 's
       shapes: [
         hatch([foot, old, mended], glued ? 'cedar' : 'void', { part: station.name }),
         line([foot, old], { pen: glued ? 'hidden' : 'outline' }),
-        dim(foot, old, say(number(v, 'wedgeLength'), 'length'), { side: 'left', run: 'vertical' }),
+        dim(foot, old, say(v.wedgeLength, 'length'), { side: 'left', run: 'vertical' }),
         dim(old, thick, say(Math.abs(wedge), 'length'), { side: 'above', run: 'horizontal' }),
         label(foot, far, { toward: 'sw' }),
         label(old, drawn.edge.label, { toward: 'nw' }),
@@ -65,12 +68,12 @@ export function wedgePatterns(v: Values, { hull, say }: Pick<OnHand, 'hull' | 's
 }
 
 /** The same taper off the inside keeps the depth of a wedged frame side. */
-function insideToo(v: Values, say: OnHand['say']): Shape[] {
-  const left = number(v, 'ownWood');
-  if (number(v, 'wedge') < 0 || left <= 0) return [];
+function insideToo(v: FairValues, say: OnHand['say']): Shape[] {
+  const left = v.ownWood;
+  if (v.wedge < 0 || left <= 0) return [];
   return [
     note(
-      `The same taper off the inner edge keeps the frame side ${say(number(v, 'moulded'), 'length')} deep; ${say(left, 'length')} of its own wood is left at the thick end.`,
+      `The same taper off the inner edge keeps the frame side ${say(v.moulded, 'length')} deep; ${say(left, 'length')} of its own wood is left at the thick end.`,
     ),
   ];
 }

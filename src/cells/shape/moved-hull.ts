@@ -10,19 +10,9 @@ export interface Move {
   readonly by: number;
 }
 
-const kept = new WeakMap<Hull, Map<string, Hull>>();
-
-/** Kept while the hull it was made from is: several steps ask for the same one. */
 export function movedHull(hull: Hull, moves: readonly Move[]): Hull {
   const real = moves.filter(({ by }) => by !== 0);
-  if (real.length === 0) return hull;
-  const known = kept.get(hull) ?? new Map<string, Hull>();
-  kept.set(hull, known);
-  const key = JSON.stringify(real);
-  const made = known.get(key) ?? buildHull({ ...hull.offsets, points: movedPoints(hull, real) });
-  if (known.size > 8) known.clear();
-  known.set(key, made);
-  return made;
+  return real.length === 0 ? hull : buildHull({ ...hull.offsets, points: movedPoints(hull, real) });
 }
 
 function movedPoints(hull: Hull, moves: readonly Move[]): readonly (readonly OffsetPoint[])[] {
