@@ -1,9 +1,10 @@
 /** Changes that the cell proposes, each to be looked at as a second version, with what it would do. */
 import { useRef } from 'preact/hooks';
 import { attempt } from '../../boat';
-import { type Effect, type Instance, type Offer, onHand, valuesOf } from '../../cells';
+import type { Effect, Instance, Offer } from '../../cells';
 import { isIssue, putBefore, write, writeDifference } from '../../measure';
-import { type Bench, sayWith, useBench, versionWords } from '../bench';
+import { type Bench, useBench, versionWords } from '../bench';
+import { atHand } from '../on-hand';
 import { html, use } from '../html';
 import { useLive } from '../picture/live';
 import { capital } from '../words';
@@ -20,10 +21,9 @@ function offersOf(instance: Instance, bench: Bench) {
   const { cell } = instance;
   // They are made from the version kept, or each look at one would offer the next.
   const graph = bench.book.first.value;
-  const values = graph.work((read) => valuesOf(instance, read));
-  if (isIssue(values)) return null;
-  const hull = graph.hull();
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
+  const at = atHand(instance, graph, bench);
+  if (isIssue(at)) return null;
+  const { values, on } = at;
   const offers = attempt(() => cell.offers?.(values, on) ?? []);
   if (isIssue(offers)) return null;
   return html`<div>

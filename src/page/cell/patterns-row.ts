@@ -2,11 +2,12 @@
 import type { TargetedEvent } from 'preact';
 import { useId, useState } from 'preact/hooks';
 import { attempt } from '../../boat';
-import { type Instance, onHand, valuesOf } from '../../cells';
+import type { Instance } from '../../cells';
 import type { Drawing } from '../../drawing';
 import type { FullSizeFiles, PaperName } from '../../drawing/full-size';
 import { type Issue, isIssue, issue } from '../../measure';
-import { type Bench, sayWith, useBench } from '../bench';
+import { type Bench, useBench } from '../bench';
+import { atHand } from '../on-hand';
 import { html } from '../html';
 
 interface Key {
@@ -89,10 +90,9 @@ export function PatternsRow({ instance }: { instance: Instance }) {
 /** The patterns of the version in hand, made when they are asked for. */
 function patternsOf(instance: Instance, bench: Bench): readonly Drawing[] | Issue {
   const graph = bench.book.inHand.value;
-  const values = graph.work((read) => valuesOf(instance, read));
-  if (isIssue(values)) return values;
-  const hull = graph.hull();
-  const on = onHand(instance.cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
+  const at = atHand(instance, graph, bench);
+  if (isIssue(at)) return at;
+  const { values, on } = at;
   const made = attempt(() => instance.cell.patterns?.(values, on) ?? []);
   return isIssue(made) || made.length > 0 ? made : issue('there is no hull to take it from');
 }

@@ -1,10 +1,11 @@
 /** A cell's search: a key to start it, one to stop it, and a sentence on where it stands. */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { attempt } from '../../boat';
-import { type Instance, onHand, valuesOf } from '../../cells';
+import type { Instance } from '../../cells';
 import { isIssue, type Issue } from '../../measure';
 import { startSearch } from '../../search';
-import { type Bench, sayWith, useBench } from '../bench';
+import { type Bench, useBench } from '../bench';
+import { atHand } from '../on-hand';
 import { html } from '../html';
 
 interface Run {
@@ -68,9 +69,8 @@ export function SearchRow({ instance }: { instance: Instance }) {
 /** The problem of the version in hand, as text. */
 function problemOf(instance: Instance, bench: Bench): string | Issue {
   const graph = bench.book.inHand.value;
-  const values = graph.work((read) => valuesOf(instance, read));
-  if (isIssue(values)) return values;
-  const hull = graph.hull();
-  const on = onHand(instance.cell, values, isIssue(hull) ? null : hull, sayWith(bench), bench.findings.found);
+  const at = atHand(instance, graph, bench);
+  if (isIssue(at)) return at;
+  const { values, on } = at;
   return attempt(() => instance.cell.search!.problem(values, on));
 }

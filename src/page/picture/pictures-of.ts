@@ -1,10 +1,11 @@
 /** A cell's drawing and chart from a graph, made anew only when what they show has changed. */
 import { attempt, type Hull } from '../../boat';
-import { type Chart, type Instance, onHand, type Values, valuesOf } from '../../cells';
+import type { Chart, Instance, Values } from '../../cells';
 import type { Drawing } from '../../drawing';
 import { isIssue, type Shown } from '../../measure';
 import type { Graph } from '../../notebook';
-import { type Bench, sayWith } from '../bench';
+import type { Bench } from '../bench';
+import { atHand } from '../on-hand';
 import { sameData } from './same-data';
 
 export interface Drawn {
@@ -26,13 +27,11 @@ export interface Made {
  */
 export function picturesOf(instance: Instance, graph: Graph, bench: Bench, last: Made | null): Made | null {
   const { cell } = instance;
-  const values = graph.work((read) => valuesOf(instance, read));
-  if (isIssue(values)) return null;
-  const found = graph.hull();
-  const hull = isIssue(found) ? null : found;
+  const at = atHand(instance, graph, bench);
+  if (isIssue(at)) return null;
+  const { values, hull, on } = at;
   const shown = bench.shown.value;
   if (last && last.hull === hull && last.shown === shown && sameData(last.values, values)) return last;
-  const on = onHand(cell, values, hull, sayWith(bench), bench.findings.found);
   const drawing = attempt(() => cell.draw?.(values, on));
   const chart = attempt(() => cell.chart?.(values, on));
   if (isIssue(drawing) || isIssue(chart)) return null;

@@ -1,0 +1,28 @@
+/** What a cell's drawings, offers, patterns and search go by: its values, and what else they may ask for. */
+import type { Hull } from '../boat';
+import { type Ask, type Instance, onHand, type OnHand, scopeOf, type Values, valuesOf } from '../cells';
+import { type Issue, isIssue } from '../measure';
+import type { Graph } from '../notebook';
+import { type Bench, sayWith } from './bench';
+
+export interface AtHand {
+  readonly values: Values;
+  /** Null where it has no shape to draw. */
+  readonly hull: Hull | null;
+  readonly on: OnHand;
+}
+
+/** As a graph has them; why there are none, while a value is missing. */
+export function atHand(instance: Instance, graph: Graph, bench: Bench): AtHand | Issue {
+  const values = graph.work((read) => valuesOf(instance, read));
+  if (isIssue(values)) return values;
+  const drawn = graph.hull();
+  const hull = isIssue(drawn) ? null : drawn;
+  // Facts are those of the graph: none is found twice.
+  const ask: Ask = (fact) => {
+    const found = graph.work((read) => scopeOf(instance, read).ask(fact));
+    if (isIssue(found)) throw new Error(found.issue);
+    return found;
+  };
+  return { values, hull, on: onHand(instance.cell, values, hull, sayWith(bench), bench.findings.found, ask) };
+}
