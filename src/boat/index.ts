@@ -3,7 +3,7 @@
  * need is fetched with them and imported from its own file: frame-outline, frame-pieces, transom-shape.
  */
 export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from './as-built';
-export { attempt } from './hull/attempt';
+export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './file/boat-file';
 export { underPresentNames } from './file/renamed';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './hull/edge';
@@ -13,16 +13,8 @@ export { type BoatLists, type Layout, layoutOf, lists } from './quantities/lists
 export type { Named } from './table/named';
 export { quantityName } from './table/names';
 export type { OwnNotebook, OwnNotebooks } from './file/own-notebooks';
-export { offsetName } from './quantities/offset-entries';
-export {
-  type Column,
-  columns,
-  type Fault,
-  offsetFaults,
-  type OffsetPoint,
-  type Offsets,
-  offsetsOf,
-} from './table/offsets';
+export { type Fault, offsetFaults } from './table/offset-faults';
+export { type Column, columns, offsetName, type OffsetPoint, type Offsets, offsetsOf } from './table/offsets';
 export type { Panel } from './hull/panel';
 export { breadthAt } from './hull/breadth';
 export * from './joinery/parts';

@@ -13,7 +13,7 @@ export function App({ bench }: { bench: Bench }) {
   // The address's hash names notebooks, so the link must not change it.
   const skip = (event: Event) => {
     event.preventDefault();
-    void import('./address/go-to').then(({ showPlace }) => showPlace('notebook-title'));
+    void import('./layout/go-to').then(({ showPlace }) => showPlace('notebook-title'));
   };
   return use(
     BenchContext.Provider,

@@ -21,14 +21,9 @@ import type { Shelves } from '../notebook/boats';
 import type { Misfit } from '../notebook/misfits';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { Sheet } from './keeping/sheets';
+import type { Notice } from './notice';
 
 export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
-
-/** A sentence to the builder, with at most one thing to do about it. */
-export interface Notice {
-  readonly says: string;
-  readonly key?: { readonly words: string; readonly act: () => void };
-}
 
 export interface Bench {
   readonly book: Book;

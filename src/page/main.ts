@@ -25,7 +25,8 @@ import {
   takeInHand,
 } from '../notebook';
 import { App } from './app';
-import type { Bench, Notice } from './bench';
+import type { Bench } from './bench';
+import type { Notice } from './notice';
 import type * as Boats from './boat/boats';
 import { dress, wearDress } from './layout/colours';
 import { type Conflict, keepSaved } from './keeping/keeping';
@@ -99,7 +100,7 @@ const bench: Bench = {
   ripple: signal(null),
   misfits: signal([]),
   otherMisfits: signal([]),
-  goTo: (name) => void import('./address/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
+  goTo: (name) => void import('./layout/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
   openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
 };
 

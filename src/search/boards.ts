@@ -13,7 +13,7 @@ import {
   shopPlan,
 } from '../kernel/cutting';
 import { type CuttingModel, cuttingModel } from '../kernel/cutting-model';
-import type { Searcher } from './searchers';
+import type { Searcher } from './searcher';
 import { wasmOf } from './wasm';
 
 /** Branches looked at before a section is given up as unproved. */

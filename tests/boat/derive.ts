@@ -9,7 +9,7 @@ import {
   type Table,
   type Value,
 } from '../../src/boat';
-import { attempt } from '../../src/boat/hull/attempt';
+import { attempt } from '../../src/boat/attempt';
 import { isIssue, plainShown, read as readEntry } from '../../src/measure';
 
 export interface DerivedBoat {

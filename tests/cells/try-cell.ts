@@ -1,5 +1,5 @@
 /** Runs one cell as the notebook would, from typed entries and, if given, a boat. */
-import { once } from '../../src/boat/hull/once';
+import { once } from '../../src/boat/once';
 import { demoBoat, type Table, type Value } from '../../src/boat';
 import {
   answerInWords,

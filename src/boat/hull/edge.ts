@@ -18,7 +18,7 @@ import {
   type Vec3,
 } from '../../kernel';
 import type { Named } from '../table/named';
-import { once } from './once';
+import { once } from '../once';
 
 /** How an edge runs at one place, as rise over run going forward. */
 export interface Slopes {

@@ -20,7 +20,7 @@ import {
 } from '../../kernel';
 import type { Edge } from './edge';
 import type { Named } from '../table/named';
-import { once } from './once';
+import { once } from '../once';
 
 export interface Panel extends Named {
   /** 0 for the bottom, counted outward. */

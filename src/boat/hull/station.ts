@@ -22,7 +22,7 @@ import {
 } from '../../kernel';
 import type { Edge } from './edge';
 import { find, type Named } from '../table/named';
-import { once } from './once';
+import { once } from '../once';
 import type { Panel } from './panel';
 import { areaToCentreline, planeThrough, type StationPlane, trueShape } from './station-plane';
 

@@ -7,7 +7,7 @@
  */
 import { distance2, type Vec2 } from '../../kernel';
 import { isIssue } from '../../measure';
-import { attempt } from '../hull/attempt';
+import { attempt } from '../attempt';
 import type { Hull } from '../hull/hull';
 import { insetCorners } from '../hull/inset';
 import { insideAngle, type Joint, memberOutline, type Run } from './member-outline';

@@ -2,7 +2,7 @@
 import { between, laidPieces, lapsOf, middleOf, type Stretch } from '../../kernel/laid-boards';
 import { type BendAlong, bendAlong } from '../hull/bend-along';
 import type { Edge } from '../hull/edge';
-import { sideOf } from '../quantities/frame-stands';
+import { sideOf } from '../hull/side-of';
 import type { Hull } from '../hull/hull';
 import type { Station } from '../hull/station';
 

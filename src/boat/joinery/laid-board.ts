@@ -25,7 +25,7 @@ import { turnBetween } from '../../kernel/board-turn';
 import type { Stretch } from '../../kernel/laid-boards';
 import type { Edge } from '../hull/edge';
 import type { Hull } from '../hull/hull';
-import { once } from '../hull/once';
+import { once } from '../once';
 
 /**
  * Ends of the board: 'free' to turn where they are held, or 'fast', turned as the edge's own curve leads on. That curve

@@ -4,7 +4,7 @@
  * Places are along the grain and across it, in metres from a corner of the piece: `[along, in]`.
  */
 import { chordAt, distance2, type Vec2 } from '../../kernel';
-import { once } from '../hull/once';
+import { once } from '../once';
 
 /** Where screws may stand in a piece, and by what rules. */
 export interface Field {

@@ -1,7 +1,6 @@
 /** On which side of its line the wood of a station stands, and the boat's own word on it. */
 import type { Layout } from './lists';
 import type { Given } from './quantity';
-import { isPost, type Station } from '../hull/station';
 
 /** Answers to how the frames stand. */
 export const stands = [
@@ -25,10 +24,3 @@ export const frameStands: readonly Given[] = [
 /** None without a boat: a cell by itself has its own. */
 export const frameStandsQuantities = ({ edges }: Layout): readonly Given[] =>
   edges.length > 0 ? frameStands : [];
-
-/** Which way the wood stands off its line: a transom and a stem have it inboard, where their outer face is on the line. */
-export function sideOf(station: Station, side: string, outerFace: boolean): 'forward' | 'aft' {
-  if (station.role === 'frame') return side === 'forward' || side === 'aft' ? side : station.stands;
-  const stern = station.role === 'transom' || station.role === 'sternpost';
-  return stern === (outerFace || isPost(station.role)) ? 'forward' : 'aft';
-}

@@ -1,5 +1,5 @@
 import type { Issue, KindId } from '../../measure';
-import { attempt } from '../hull/attempt';
+import { attempt } from '../attempt';
 import type { Hull } from '../hull/hull';
 import type { Derived, Read } from './quantity';
 

@@ -3,13 +3,9 @@
  * number as its preset.
  */
 import type { Given, Read } from './quantity';
-import { type Column, columns, offsetsOf, type Offsets } from '../table/offsets';
+import { type Column, columns, offsetName, offsetsOf, type Offsets } from '../table/offsets';
 import type { Table } from '../table/table';
 import { layoutOf } from './lists';
-
-export function offsetName(station: string, edge: string, column: Column): string {
-  return `${station}.${edge}.${column}`;
-}
 
 export function offsetEntries(table: Table): Given[] {
   const step = table.unit === 'in' || table.unit === 'ft' ? '1/8 in' : '1 mm';

@@ -2,7 +2,7 @@
  * What the parts of the boat offer to the notebook: lengths, areas, volumes and masses by the scantlings
  * in hand.
  */
-import { attempt } from '../hull/attempt';
+import { attempt } from '../attempt';
 import { issue } from '../../measure';
 import type { Hull } from '../hull/hull';
 import type { Layout } from './lists';

@@ -7,7 +7,7 @@
  * across the top, and rows in blocks: such a table is turned first. A title over it is passed by.
  */
 import { isIssue } from '../../measure';
-import { offsetName } from '../quantities/offset-entries';
+import { offsetName } from './offsets';
 import { readOffset } from './offset-notation';
 import { cellsOf } from './pasted-cells';
 import { banded } from './pasted-bands';

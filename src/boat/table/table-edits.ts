@@ -5,11 +5,12 @@
  * Where a station or an edge comes between two others it begins on what is there: a station on the battens
  * of the hull as it stands, an edge midway between its neighbours, so that the hull goes on being drawn.
  */
-import { attempt } from '../hull/attempt';
+import type { Vec3 } from '../../kernel';
+import { attempt } from '../attempt';
 import type { Words } from './carry';
-import type { Hull } from '../hull/hull';
 import { quantityName } from './names';
-import { offsetFaults, offsetsOf } from './offsets';
+import { offsetFaults } from './offset-faults';
+import { type Offsets, offsetsOf } from './offsets';
 import {
   type Face,
   LONGEST_NAME,
@@ -27,6 +28,17 @@ export interface TableEdit {
   readonly words: Words;
   /** Entries that are written with the same stroke. */
   readonly writes?: Readonly<Record<string, string>>;
+}
+
+/** The hull as it stands, as far as a new line begins on it. */
+export interface Battens {
+  readonly offsets: Pick<Offsets, 'points'>;
+  readonly stations: readonly unknown[];
+  readonly edges: readonly {
+    readonly points: readonly (Vec3 | null)[];
+    /** @throws where it can't be drawn */
+    readonly atX: (x: number) => { readonly point: Vec3 } | null;
+  }[];
 }
 
 export type Line = 'station' | 'edge';
@@ -111,7 +123,7 @@ export function toFace(table: Table, offsetsTo: Face): TableEdit {
  * @param hull as it stands, for a beginning on its battens; null where there is none
  * @throws if the name can't be taken, or the table is full
  */
-export function addStation(table: Table, at: number, name: string, hull: Hull | null): TableEdit {
+export function addStation(table: Table, at: number, name: string, hull: Battens | null): TableEdit {
   if (table.stations.length >= MOST_STATIONS)
     throw new Error(`${MOST_STATIONS} stations are the most a table takes`);
   const fault = nameFault(table, 'station', table.stations.length, name);
@@ -126,7 +138,7 @@ export function addStation(table: Table, at: number, name: string, hull: Hull | 
 export const emptyPoint = (edge: number): TablePoint => ({ x: null, y: edge === 0 ? 0 : null, z: null });
 
 /** What the battens read midway between the stations at `at - 1` and `at`, each edge for itself. */
-function betweenStations(hull: Hull, { unit, edges, stations }: Table, at: number): TablePoint[] {
+function betweenStations(hull: Battens, { unit, edges, stations }: Table, at: number): TablePoint[] {
   if (hull.edges.length !== edges.length || hull.stations.length !== stations.length)
     throw new Error('the hull is drawn from another table');
   const keel = hull.edges[0]?.points;
@@ -151,7 +163,7 @@ function inUnit(metres: number, unit: TableUnit): number {
  * for its places forward.
  * @throws if the name can't be taken, or the table is full
  */
-export function addEdge(table: Table, at: number, name: string, hull: Hull | null): TableEdit {
+export function addEdge(table: Table, at: number, name: string, hull: Battens | null): TableEdit {
   if (table.edges.length >= MOST_EDGES) throw new Error(`${MOST_EDGES} edges are the most a table takes`);
   const fault = nameFault(table, 'edge', table.edges.length, name);
   if (fault !== null) throw new Error(fault);

@@ -1,6 +1,6 @@
 /** The jig from above with its diagonals, and from the side with the boat upside down on it. */
 import { attempt, type Hull } from '../../boat';
-import { sideOf } from '../../boat/quantities/frame-stands';
+import { sideOf } from '../../boat/hull/side-of';
 import {
   centreLine,
   dim,

@@ -1,6 +1,7 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
 import { isPost, type Hull } from '../../boat';
-import { frameStandsQuantities, sideOf, stands } from '../../boat/quantities/frame-stands';
+import { sideOf } from '../../boat/hull/side-of';
+import { frameStandsQuantities, stands } from '../../boat/quantities/frame-stands';
 import { distance, type Vec3 } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { soldLength } from '../common/sizes/lumber-sold';

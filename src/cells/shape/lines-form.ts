@@ -1,6 +1,6 @@
 /** The form of the hull at a draught, on an even keel: what is under water, how long and how broad, and where. */
 import type { Hull, Station } from '../../boat';
-import { once } from '../../boat/hull/once';
+import { once } from '../../boat/once';
 import {
   below,
   findRoot,

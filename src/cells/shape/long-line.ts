@@ -2,7 +2,7 @@
  * A long line of the hull as the loft floor shows it: one edge in plan or in profile, point by point.
  */
 import { type Edge, type Hull, isPost } from '../../boat';
-import { once } from '../../boat/hull/once';
+import { once } from '../../boat/once';
 import {
   type Batten,
   bendBatten,

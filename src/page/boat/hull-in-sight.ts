@@ -11,7 +11,7 @@ import { toVNode } from '../picture/figure';
 import { useWidth } from '../picture/width';
 import { inBrief } from '../ripple/words';
 import { capital } from '../words';
-import { useGoodHull } from './good-hull';
+import { useGoodHull } from '../good-hull';
 import { hullLines, litParts } from './hull-lines';
 
 export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolean }) {

@@ -7,7 +7,7 @@ import { useBench } from '../bench';
 import { html, use } from '../html';
 import { Figure } from '../picture/figure';
 import { capital } from '../words';
-import { useGoodHull } from './good-hull';
+import { useGoodHull } from '../good-hull';
 import { hullLines } from './hull-lines';
 
 /** Narrower than this the three views stand below each other, px. */

@@ -7,7 +7,7 @@ import type { Hull } from '../../boat';
 import type { Instance } from '../../cells';
 import { type Issue, isIssue } from '../../measure';
 import { useBench } from '../bench';
-import { useGoodHull } from '../boat/good-hull';
+import { useGoodHull } from '../good-hull';
 import { litBy } from '../boat/hull-in-sight';
 import { litParts } from '../boat/hull-lines';
 import { sameShape } from '../boat/lines-figure';

@@ -12,7 +12,7 @@ import { fieldValue } from './entry-text';
 import { Provenance } from './provenance';
 import { onRowKey } from './row-keys';
 
-const AsBuiltRow = later(async () => (await import('../as-built/as-built-row')).AsBuiltRow, 'as-built');
+const AsBuiltRow = later(async () => (await import('./as-built-row')).AsBuiltRow, 'as-built');
 const CutMark = later(async () => (await import('../as-built/cut-mark')).CutMark, 'cut-mark');
 
 export interface InputRowProps {

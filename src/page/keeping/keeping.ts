@@ -2,7 +2,7 @@
 import { effect, type Signal } from '@preact/signals';
 import { type Book, type BookState, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
 import { stepOn } from '../../notebook/saved-text';
-import type { Notice } from '../bench';
+import type { Notice } from '../notice';
 
 /** Long enough to spare the storage while a key repeats, short enough that nothing is lost. */
 const PAUSE_MS = 250;

@@ -13,7 +13,7 @@ const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'p
 const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
 
 /** Fetched when somebody goes somewhere: not before the first answer. */
-const ways = () => import('../address/go-to');
+const ways = () => import('./go-to');
 
 export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();

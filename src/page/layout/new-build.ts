@@ -1,6 +1,6 @@
 /** Works without a network after the first visit; a newer build waits until the builder asks for it. */
 import type { Signal } from '@preact/signals';
-import type { Notice } from '../bench';
+import type { Notice } from '../notice';
 
 export async function watchForNewBuild(notice: Signal<Notice | null>): Promise<void> {
   const registration = await navigator.serviceWorker.register('./sw.js').catch(() => null);

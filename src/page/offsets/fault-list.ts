@@ -2,7 +2,7 @@
 import { useComputed } from '@preact/signals';
 import { type Named, offsetsOf } from '../../boat';
 import { useBench } from '../bench';
-import { useGoodHull } from '../boat/good-hull';
+import { useGoodHull } from '../good-hull';
 import { html } from '../html';
 import { capital } from '../words';
 import { boxOf, faultsIn, type GridState } from './grid-state';

@@ -11,7 +11,7 @@ import { useLive } from './live';
 import { type Drawn, type Made, picturesOf } from './pictures-of';
 import { sameData } from './same-data';
 
-const Patterns = later(async () => (await import('../cell/patterns-row')).PatternsRow, 'patterns');
+const Patterns = later(async () => (await import('./patterns-row')).PatternsRow, 'patterns');
 
 export function Pictures({ instance }: { instance: Instance }) {
   const host = useRef<HTMLDivElement>(null);

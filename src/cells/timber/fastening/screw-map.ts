@@ -1,7 +1,8 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Hull } from '../../../boat';
-import { frameStandsQuantities, sideOf, stands } from '../../../boat/quantities/frame-stands';
+import { sideOf } from '../../../boat/hull/side-of';
+import { frameStandsQuantities, stands } from '../../../boat/quantities/frame-stands';
 import { limberDrill } from '../../common/frame/limber-drill';
 import { stiffnessBored } from '../../../trade/bored';
 import type { KindId } from '../../../measure';

@@ -1,9 +1,9 @@
 /** The hull as it is drawn: the one in hand, or while a number of it can't be read the last good one. */
 import { useRef } from 'preact/hooks';
-import type { Hull } from '../../boat';
-import { type Issue, isIssue } from '../../measure';
-import type { Graph } from '../../notebook';
-import { useBench } from '../bench';
+import type { Hull } from '../boat';
+import { type Issue, isIssue } from '../measure';
+import type { Graph } from '../notebook';
+import { useBench } from './bench';
 
 export interface GoodHull {
   readonly hull: Hull | null;

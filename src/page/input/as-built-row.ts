@@ -5,11 +5,11 @@ import { type Given, partOf } from '../../boat';
 import { isIssue, write, writeDifference } from '../../measure';
 import { optionsFor, sayValue, useBench } from '../bench';
 import { html, use } from '../html';
-import { entryFrom } from '../input/entry-text';
-import { keypadFor } from '../input/keypad';
-import { takeAll, useTakeAll } from '../input/take-all';
+import { entryFrom } from './entry-text';
+import { keypadFor } from './keypad';
+import { takeAll, useTakeAll } from './take-all';
 import { capital, waitsFor } from '../words';
-import { tied } from './words';
+import { tied } from '../as-built/words';
 
 export interface AsBuiltRowProps {
   readonly quantity: Given;

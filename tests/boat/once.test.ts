@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { attempt } from '../../../src/boat';
-import { once } from '../../../src/boat/hull/once';
+import { attempt } from '../../src/boat';
+import { once } from '../../src/boat/once';
 
 test('works once, when first asked', () => {
   let times = 0;

@@ -1,4 +1,4 @@
-import { type Issue, issue } from '../../measure';
+import { type Issue, issue } from '../measure';
 
 /**
  * Asks the hull for something that its faults may spoil: the answer, or the fault as an issue.
