@@ -31,12 +31,19 @@ const read = new Set(
 /** Links and formulas stand under the same key as the words for where a tape is laid. */
 const isLink = (place: string): boolean => place.endsWith('.from') && !place.includes('.answers.');
 
+/** The result in words, all its sentences and clauses. */
+const inWords = /^\w+\.inWords/;
+
 /** Every text of a declaration that is shown as it is, with its place. */
 function fixedIn(value: unknown, place: string, shown = false): readonly (readonly [string, string])[] {
   if (typeof value === 'string') return shown && !isLink(place) ? [[place, value]] : [];
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) =>
-    fixedIn(inner, `${place}.${key}`, read.has(key) || key === 'inWords' || place.endsWith('.cautions')),
+    fixedIn(
+      inner,
+      `${place}.${key}`,
+      read.has(key) || (inWords.test(`${place}.${key}`) && key !== 'when') || place.endsWith('.cautions'),
+    ),
   );
 }
 

@@ -5,7 +5,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { type Cell, isFormula, plainInstance, step, type Values } from '../../src/cells';
+import { type Cell, isFormula, partsOf, plainInstance, step, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from './cell-of';
 import { formula, isIssue, type KindId, kindOf, kinds, plain, sameDimension } from '../../src/measure';
@@ -22,7 +22,7 @@ interface Line {
 }
 
 function linesOf({ steps, warnings, inWords }: Cell): readonly Line[] {
-  const cases = typeof inWords === 'string' ? [] : inWords.flatMap(({ when }) => when ?? []);
+  const cases = [...new Set(partsOf(inWords).flatMap(({ where }) => where.map(({ when }) => when)))];
   return [
     ...Object.entries(steps).flatMap(([key, spec]) =>
       isFormula(spec) ? { key, text: spec.formula, kind: spec.kind } : [],

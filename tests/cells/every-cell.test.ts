@@ -20,6 +20,7 @@ import {
   onHand,
   type OnHand,
   optionsOf,
+  partsOf,
   plainInstance,
   registry,
   type Say,
@@ -107,7 +108,6 @@ function hasPart({ graph }: (typeof boats)[number], name: string): boolean {
 }
 
 const placeholders = keysIn;
-const wordsCases = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
 
 test('the registry holds each file of cells once, under its own name', async () => {
   const modules = await Promise.all(
@@ -166,9 +166,8 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   });
 
   test('asks yes or no in its warnings, over its own keys', () => {
-    const asked = [...cell.warnings, ...wordsCases(cell), ...cell.answers].flatMap((one) =>
-      'when' in one && one.when !== undefined ? [one.when] : [],
-    );
+    const conditions = partsOf(cell.inWords).flatMap(({ where }) => where);
+    const asked = [...cell.warnings, ...conditions, ...cell.answers].flatMap(({ when }) => when ?? []);
     const amiss = asked.filter((when) => {
       const { asks, names } = compiled(cell, when);
       return asks !== 'truth' || names.some((name) => !keys.includes(name));
@@ -180,7 +179,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     const table = cell.table ? [cell.table.over, ...cell.table.columns.map(({ of }) => of)] : [];
     const named = [
       ...cell.answers.map(({ of }) => of),
-      ...wordsCases(cell).flatMap(({ says }) => placeholders(says)),
+      ...partsOf(cell.inWords).flatMap(({ text }) => placeholders(text)),
       ...cell.warnings.flatMap(({ says }) => placeholders(says)),
       ...table,
       ...cell.lights.flatMap(placeholders),
@@ -192,16 +191,20 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(cell.answers.length).toBeLessThanOrEqual(3);
   });
 
-  test('has words for every case: the last stands without a condition, or the conditions leave none out', () => {
-    const cases = wordsCases(cell);
+  test('has words for every case, which are whole sentences', () => {
     const { graph, write, valuesNow } = alone(cell);
-    expect(cases.length).toBeGreaterThan(0);
     const wordless: unknown[] = [];
     for (const entries of fc.sample(acceptedEntries(cell), { seed: 17, numRuns: 40 })) {
       for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
       if (Object.values(valuesNow()).some(isIssue)) continue;
       const words = graph.work((by) => answerInWords(plainInstance(cell), by, say));
-      if (isIssue(words) || words === '') wordless.push(entries);
+      // Clauses of their own conditions come together, each where the one before leaves off.
+      if (
+        isIssue(words) ||
+        !/^[A-Z0-9].*[a-z0-9°²³%)][.!?]$/.test(words) ||
+        /  | [,;:.]|[.!?] [a-z]/.test(words)
+      )
+        wordless.push([entries, words]);
     }
     expect(wordless).toStrictEqual([]);
   });
@@ -324,11 +327,9 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(silent).toStrictEqual([]);
     expect(cell.sources.length).toBeGreaterThan(0);
     expect(cell.cautions.length).toBeGreaterThan(0);
-    const unended = [
-      ...cell.cautions,
-      ...cell.warnings.map(({ says }) => says),
-      ...wordsCases(cell).map(({ says }) => says),
-    ].filter((text) => !/[.!?]$/.test(text));
+    const unended = [...cell.cautions, ...cell.warnings.map(({ says }) => says)].filter(
+      (text) => !/[.!?]$/.test(text),
+    );
     expect(unended).toStrictEqual([]);
     const tolerances = cell.answers.filter(({ of, tolerance }) => {
       const kind = (cell.inputs[of] ?? cell.steps[of])!.kind;

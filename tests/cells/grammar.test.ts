@@ -1,15 +1,24 @@
 /** Articles and plurals of a sentence are right for whatever number it is given. */
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { type Cell, keysIn, kindOfKey, oneOf, plainInstance, warningsOf } from '../../src/cells';
+import {
+  type Cell,
+  firstOf,
+  keysIn,
+  kindOfKey,
+  oneOf,
+  partsOf,
+  plainInstance,
+  warningsOf,
+  type Words,
+} from '../../src/cells';
 import { cells } from '../../src/cells/all';
-import { together } from '../../src/cells/form/in-words';
 import { plainShown, write } from '../../src/measure';
 import { tryCell } from './try-cell';
 import { scarf } from '../../src/cells/timber/joints/scarf';
 
 const sentencesOf = ({ inWords, warnings }: Cell) => [
-  ...(typeof inWords === 'string' ? [{ says: inWords }] : inWords),
+  ...partsOf(inWords).map(({ text }) => ({ says: text })),
   ...warnings,
 ];
 
@@ -114,18 +123,69 @@ test.each([
   expect(tryCell({ ...holding, inWords: 'At {station} it stands.' }, { station }).words).toBe(told);
 });
 
-test('sentences with cases of their own make the cases of the whole', () => {
-  const says = together(
-    'One.',
-    [{ when: 'a > 1', says: 'Two' }, { says: 'three' }],
-    [{ when: 'b > 1 or c > 1', says: 'four.' }, { says: 'five.' }],
-  );
-  expect(says).toStrictEqual([
-    { when: '(a > 1) and (b > 1 or c > 1)', says: 'One. Two four.' },
-    { when: '(a > 1)', says: 'One. Two five.' },
-    { when: '(b > 1 or c > 1)', says: 'One. three four.' },
-    { says: 'One. three five.' },
-  ]);
+describe('words whose parts hold or not', () => {
+  const told = (inWords: Words, entries: Readonly<Record<string, string>> = { slope: '8' }) =>
+    tryCell({ ...scarf, inWords }, entries).words;
+  const clause = { when: 'slope < 10', says: 'steep', otherwise: 'flat' };
+  const sentence = { when: 'slope < 10', says: 'Look again.' };
+
+  test('are said in their order, each by its own condition', () => {
+    const words = ['The scarf is', clause, ': {slope}.', sentence, 'Plane it.'];
+    expect(told(words)).toBe('The scarf is steep: 1 in 8. Look again. Plane it.');
+    expect(told(words, { slope: '12' })).toBe('The scarf is flat: 1 in 12. Plane it.');
+  });
+
+  test('may be one part, or parts within parts', () => {
+    expect(told(sentence)).toBe('Look again.');
+    expect(told({ when: 'slope < 10', says: [sentence, clause, '.'] })).toBe('Look again. Steep.');
+    expect(told(sentence, { slope: '12' })).toBe('');
+  });
+
+  test('begin a sentence with a capital and leave no space before a stop', () => {
+    expect(told([clause, ', then', clause, '; so', clause, '.', clause, 'it is.'])).toBe(
+      'Steep, then steep; so steep. Steep it is.',
+    );
+  });
+
+  test('of several cases say the first that holds, or what is left', () => {
+    const words = firstOf(
+      [
+        { when: 'slope < 9', says: 'Under 9.' },
+        { when: 'slope < 11', says: 'Under 11.' },
+      ],
+      'More.',
+    );
+    expect(['8', '10', '12'].map((slope) => told(words, { slope }))).toStrictEqual([
+      'Under 9.',
+      'Under 11.',
+      'More.',
+    ]);
+  });
+
+  test('write a number as finely as the condition of any of them asks, in all of them', () => {
+    const words = ['It takes {thickness}.', { when: 'thickness > 18 mm', says: 'That is {thickness}.' }];
+    expect(told(words, { thickness: '18.04 mm' })).toBe('It takes 18.04 mm. That is 18.04 mm.');
+  });
+
+  test('wait for a number that is missing where it is said, and not where it isn’t', () => {
+    const words = ['Here.', { when: 'slope < 10', says: 'It is {thickness} thick.' }];
+    expect(told(words, { slope: '12', thickness: 'thick' })).toBe('Here.');
+    expect(told(words, { slope: '8', thickness: 'thick' })).toContain('there is no quantity "thick"');
+  });
+
+  test('are all found, with where each is said', () => {
+    expect(partsOf(['One.', { when: 'a > 1', says: [sentence], otherwise: 'two.' }])).toStrictEqual([
+      { text: 'One.', where: [] },
+      {
+        text: 'Look again.',
+        where: [
+          { when: 'a > 1', holds: true },
+          { when: 'slope < 10', holds: true },
+        ],
+      },
+      { text: 'two.', where: [{ when: 'a > 1', holds: false }] },
+    ]);
+  });
 });
 
 test.each([

@@ -6,7 +6,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { type Cell, isChoice, kindOfKey, mannerOf, plainInstance, warningsOf } from '../../src/cells';
+import {
+  type Cell,
+  isChoice,
+  kindOfKey,
+  mannerOf,
+  partsOf,
+  plainInstance,
+  warningsOf,
+} from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { plainShown, type Shown, write } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
@@ -38,11 +46,12 @@ const sayings: readonly (readonly [saying: RegExp, bound: 'most' | 'least' | 'ei
 /** Typed by the builder and told as typed: no limit, though words for one stand before it. */
 const asTyped = new Set(['fillet.waste', 'resin.waste', 'laminate.spread']);
 
-const wordsOf = ({ inWords }: Cell) => (typeof inWords === 'string' ? [{ says: inWords }] : inWords);
-
 /** Sentences of the cell that make a limit of a number which does not say on which side it is rounded. */
 function unbounded(cell: Cell): string[] {
-  const sentences = [...cell.warnings, ...wordsOf(cell)].map(({ says }) => says);
+  const sentences = [
+    ...cell.warnings.map(({ says }) => says),
+    ...partsOf(cell.inWords).map(({ text }) => text),
+  ];
   return sentences.flatMap((says) =>
     sayings.flatMap(([saying, bound]) =>
       [...says.matchAll(saying)].flatMap(([words, key = '']) => {

@@ -36,12 +36,6 @@ const density = (label: string, preset: string, note: string) =>
     note,
   });
 
-const stir = (word: 'Stir' | 'stir') =>
-  `${word} {fillerMass} of filler into {epoxy} of mixed epoxy: that makes {paste} of paste.`;
-const OPEN =
-  'In so open a corner a tool of {radius} leaves a throat of {throat}; for as much as in a square corner take one of {evenRadius}.';
-const CLOSED = 'The fillet reaches {width} along each face and is {throat} thick in the throat.';
-
 export const fillet = defineCell({
   id: 'fillet',
   stage: 'finish',
@@ -200,13 +194,13 @@ export const fillet = defineCell({
     },
   ],
   inWords: [
+    { when: 'sides > 1', says: 'For {sides} seams of {length} each' },
+    'stir {fillerMass} of filler into {epoxy} of mixed epoxy: that makes {paste} of paste.',
     {
-      when: 'angle > 100° and sides > 1',
-      says: `For {sides} seams of {length} each ${stir('stir')} ${OPEN}`,
+      when: 'angle > 100°',
+      says: 'In so open a corner a tool of {radius} leaves a throat of {throat}; for as much as in a square corner take one of {evenRadius}.',
+      otherwise: 'The fillet reaches {width} along each face and is {throat} thick in the throat.',
     },
-    { when: 'angle > 100°', says: `${stir('Stir')} ${OPEN}` },
-    { when: 'sides > 1', says: `For {sides} seams of {length} each ${stir('stir')} ${CLOSED}` },
-    { says: `${stir('Stir')} ${CLOSED}` },
   ],
   warnings: [
     {

@@ -4,7 +4,7 @@ import { fillFilm, laterCoat, partDensity, uptake, waste } from '../../trade/epo
 import { curedResinDensity, glassDensity, layups } from '../../trade/glass';
 import { cheapestPacks } from '../../trade/packs';
 import { citation } from '../../trade/table';
-import { type CellFunction, choice, defineCell, input, step, type WordsWhen } from '../form/define';
+import { type CellFunction, choice, defineCell, input, step } from '../form/define';
 import { soldPack } from '../common/sizes/packs-sold';
 import { counted, sheathing } from './sheathing-drawing';
 
@@ -60,25 +60,6 @@ const usualShare = layups.rows
     (rest, row) => `layup == "${row.id}" ? ${row.cells.glassShare?.value} : ${rest}`,
     `${layups.rows[0]?.cells.glassShare?.value}`,
   );
-
-/** What is bought, in words, for each set of sizes of which any is: `Buy 1 pack of 4 L and 2 of 1 L, for …`. */
-const purchases: readonly Required<WordsWhen>[] = [7, 6, 5, 4, 3, 2, 1, 0].map((set) => {
-  const sizes = (['large', 'middle', 'small'] as const).map((size, i) => ({
-    size,
-    any: ((set >> (2 - i)) & 1) === 1,
-  }));
-  const bought = sizes.filter(({ any }) => any);
-  const lots = bought.map(
-    ({ size }, i) => `{${size}} ${i === 0 ? `{${size}?pack:packs} ` : ''}of {${size}Pack}`,
-  );
-  return {
-    when: sizes.map(({ size, any }) => `${size} ${any ? '>' : '=='} 0`).join(' and '),
-    says:
-      lots.length === 0
-        ? 'There is nothing to buy.'
-        : `Buy ${[lots.slice(0, -1).join(', '), lots.at(-1)].filter(Boolean).join(' and ')}, for {cost}.`,
-  };
-});
 
 export const resin = defineCell({
   id: 'resin',
@@ -385,10 +366,26 @@ export const resin = defineCell({
     { of: 'resin', label: 'resin', from: 'by volume, to be measured apart from the hardener' },
     { of: 'hardener', label: 'hardener', from: 'by volume, to be measured apart from the resin' },
   ],
-  inWords: purchases.map(({ when, says }) => ({
-    when,
-    says: `For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top. ${says}`,
-  })),
+  inWords: [
+    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top.',
+    {
+      when: 'large + middle + small > 0',
+      says: [
+        'Buy',
+        { when: 'large > 0', says: '{large} {large?pack:packs} of {largePack}' },
+        { when: 'large > 0 and middle > 0', says: { when: 'small > 0', says: ',', otherwise: 'and' } },
+        { when: 'middle > 0', says: '{middle}' },
+        { when: 'middle > 0 and large == 0', says: '{middle?pack:packs}' },
+        { when: 'middle > 0', says: 'of {middlePack}' },
+        { when: 'large + middle > 0 and small > 0', says: 'and' },
+        { when: 'small > 0', says: '{small}' },
+        { when: 'small > 0 and large + middle == 0', says: '{small?pack:packs}' },
+        { when: 'small > 0', says: 'of {smallPack}' },
+        ', for {cost}.',
+      ],
+      otherwise: 'There is nothing to buy.',
+    },
+  ],
   warnings: [
     {
       when: 'glassShare > 60 %',

@@ -225,11 +225,17 @@ export interface SearchSpec<V> {
   readonly problem: (values: V, on: OnHand<V>) => string;
 }
 
-/** Words for one case of the result; the last case may stand without a condition. */
+/** A text, or several said one after another: sentences, or clauses of one. */
+export type Words = string | WordsWhen | readonly Words[];
+
+/** Words with a condition of their own. */
 export interface WordsWhen {
   /** A comparison over the cell's values: `bevel > 0°`. */
-  readonly when?: string;
-  readonly says: string;
+  readonly when: string;
+  /** Said where it is true. */
+  readonly says: Words;
+  /** Said in their place where it isn't; with a condition again, the next of several cases. */
+  readonly otherwise?: Words;
 }
 
 export interface Source {
@@ -271,11 +277,13 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /** One to three. */
   readonly answers: readonly Answer<Extract<keyof I | keyof S, string>>[];
   /**
-   * One sentence that says the result in words: `Taper the last {taper} of each board.`
-   * Where the words turn on a value, the first whose `when` is true. `{boards?board:boards}` puts in the first word
-   * where there is one of them; `a` before a number becomes `an` where it is so spoken.
+   * The result in words: `Taper the last {taper} of each board.` What turns on a value is a clause or a sentence of
+   * its own, and the rest is written once: `['Saw', { when: 'pieces == 1', says: 'one member', otherwise: 'two
+   * members' }, '{cutLength} long.']`. A space comes between them but before a stop, a capital where a sentence
+   * begins. `{boards?board:boards}` puts in the first word where there is one of them; `a` before a number becomes
+   * `an` where it is so spoken.
    */
-  readonly inWords: string | readonly WordsWhen[];
+  readonly inWords: Words;
   /** Its columns are steps: an input has one value, and would say it again in every row. */
   readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>>;
   readonly warnings: readonly Warning[];

@@ -1,22 +1,54 @@
-/** Several sentences, each with cases of its own, as the cases of the whole. */
-import type { WordsWhen } from './define';
+/** The result in words: of what the cell has to say, that which holds, one after another. */
+import type { Read } from '../../boat';
+import type { Words, WordsWhen } from './define';
+import type { Instance } from './instance';
+import { isTrue, type Say, sentence } from './sentence';
+import { compiled, evaluateFormula, valueOf } from './steps';
 
-/**
- * Every combination of the cases, in order, so that of each sentence the first case that holds is said. The last case
- * of a sentence stands without a condition, or its conditions leave nothing out.
- */
-export function together(...sentences: readonly (string | readonly WordsWhen[])[]): readonly WordsWhen[] {
-  return sentences.map(bracketed).reduce((before, cases) =>
-    before.flatMap((one) =>
-      cases.map((next): WordsWhen => {
-        const when = [one.when, next.when].filter((condition) => condition !== undefined).join(' and ');
-        return { says: `${one.says} ${next.says}`, ...(when !== '' && { when }) };
-      }),
-    ),
-  );
+/** The first of several cases that holds, or else what is said where none does. */
+export function firstOf(cases: readonly Omit<WordsWhen, 'otherwise'>[], otherwise: Words = []): Words {
+  return cases.reduceRight<Words>((others, one) => ({ ...one, otherwise: others }), otherwise);
 }
 
-function bracketed(cases: string | readonly WordsWhen[]): readonly WordsWhen[] {
-  if (typeof cases === 'string') return [{ says: cases }];
-  return cases.map(({ says, when }) => ({ says, ...(when !== undefined && { when: `(${when})` }) }));
+/** A text out of the words of a cell, and where it is said. */
+export interface Part {
+  readonly text: string;
+  /** Comparisons that hold there, or do not. */
+  readonly where: readonly { readonly when: string; readonly holds: boolean }[];
+}
+
+/** Every text of the words, in order, whether it is said or not. */
+export function partsOf(words: Words, where: Part['where'] = []): readonly Part[] {
+  if (typeof words === 'string') return [{ text: words, where }];
+  if (!('when' in words)) return words.flatMap((one) => partsOf(one, where));
+  const { when, says, otherwise = [] } = words;
+  return [
+    ...partsOf(says, [...where, { when, holds: true }]),
+    ...partsOf(otherwise, [...where, { when, holds: false }]),
+  ];
+}
+
+/**
+ * Texts as one: a space between, but before a stop; and a capital where a sentence begins, so that one clause serves
+ * in its middle and at its head.
+ */
+export function oneAfterAnother(texts: readonly string[]): string {
+  return texts.reduce((before, text) => {
+    const next = before === '' || /[.!?]$/.test(before) ? text.charAt(0).toUpperCase() + text.slice(1) : text;
+    return before === '' || /^[,;:.]/.test(next) ? before + next : `${before} ${next}`;
+  }, '');
+}
+
+/** The result in words, with its numbers written so finely that they say why it is these words that hold. */
+export function answerInWords(instance: Instance, read: Read, say: Say): string {
+  const { cell } = instance;
+  const said = partsOf(cell.inWords).filter(({ where }) =>
+    where.every(
+      ({ when, holds }) =>
+        isTrue(evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read))) === holds,
+    ),
+  );
+  const because = said.flatMap(({ where }) => where.flatMap(({ when, holds }) => (holds ? [when] : [])));
+  const text = oneAfterAnother(said.map((part) => part.text));
+  return sentence(instance, text, [...new Set(because)], read)(say);
 }

@@ -2,8 +2,8 @@
 import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import { type Chart, choice, defineCell, input, type OnHand, step, type WordsWhen } from '../form/define';
-import { together } from '../form/in-words';
+import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { edgeSection } from './bevelled-edge-drawing';
 import { logSection } from './log-drawing';
 
@@ -20,6 +20,12 @@ const slope = (label: string, from: string) =>
     step: '0.01',
     note: '+ where the line moves outboard, or up, going forward',
   });
+
+const SIDE_OPENS = 'chineBevel >= 0° and sheerBevel >= 0°';
+const BOTTOM_OPENS = 'bottomBevel >= 0° and keelBevel >= 0°';
+/** The face or corner that is meant where this holds; elsewhere it is the other. */
+const after = (when: string) => ({ when, says: 'after', otherwise: 'forward' });
+const forward = (when: string) => ({ when, says: 'forward', otherwise: 'after' });
 
 export const bevels = defineCell({
   id: 'bevels',
@@ -258,7 +264,68 @@ export const bevels = defineCell({
       tolerance: '0.5 deg',
     },
   ],
-  inWords: frameWords(),
+  inWords: firstOf(
+    [
+      {
+        when: 'hasChine < 1',
+        says: [
+          'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its',
+          after('sheerBevel >= 0°'),
+          'corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the',
+          after('sheerBevel >= 0°'),
+          'face.',
+        ],
+      },
+      {
+        // What no plane can take off.
+        when: 'max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < 0.05°',
+        says: 'The skin crosses the frame square, at the side and at the bottom: leave its edges as they were sawn.',
+      },
+    ],
+    [
+      'The',
+      forward('forwardOnLine > 0'),
+      'face stands on the line.',
+      {
+        when: `(${SIDE_OPENS}) or (chineBevel <= 0° and sheerBevel <= 0°)`,
+        says: [
+          'The side',
+          { when: SIDE_OPENS, says: 'opens', otherwise: 'closes in' },
+          'going forward: plane the',
+          after(SIDE_OPENS),
+          'corner off its edge. Mark on the',
+          after(SIDE_OPENS),
+          'face {chineRemoval} at the chine, {sheerRemoval} at the sheer; a gauge held on the',
+          forward(SIDE_OPENS),
+          'face reads {chineGauge} and {sheerGauge}.',
+        ],
+        otherwise: [
+          'The side’s edge winds through square: at the chine plane {chineRemoval} off the',
+          after('chineBevel > 0°'),
+          'face, at the sheer {sheerRemoval} off the',
+          forward('chineBevel > 0°'),
+          'face.',
+        ],
+      },
+      {
+        when: `(${BOTTOM_OPENS}) or (bottomBevel <= 0° and keelBevel <= 0°)`,
+        says: [
+          'The bottom’s edge loses its',
+          after(BOTTOM_OPENS),
+          'corner: {keelRemoval} off the',
+          after(BOTTOM_OPENS),
+          'face at the keel, {bottomRemoval} at the chine.',
+        ],
+        otherwise: [
+          'The bottom’s edge winds: {keelRemoval} off the',
+          forward('bottomBevel > 0°'),
+          'face at the keel, {bottomRemoval} off the',
+          after('bottomBevel > 0°'),
+          'face at the chine.',
+        ],
+      },
+    ],
+  ),
   table: {
     caption: 'Bevels at every frame: + off the after corner, − off the forward one',
     over: 'frame',
@@ -379,67 +446,6 @@ export const bevels = defineCell({
 
 const facesAt = (forwardOnLine: number): readonly [string, string] =>
   forwardOnLine > 0 ? ['aft', 'forward, on the line'] : ['aft, on the line', 'forward'];
-
-/** What to plane on this frame, for each hand of the bevels of side and bottom. */
-function frameWords(): readonly WordsWhen[] {
-  const marks = '{chineRemoval} at the chine, {sheerRemoval} at the sheer';
-  const side = [
-    {
-      when: 'chineBevel >= 0° and sheerBevel >= 0°',
-      says: `The side opens going forward: plane the after corner off its edge. Mark on the after face ${marks}; a gauge held on the forward face reads {chineGauge} and {sheerGauge}.`,
-    },
-    {
-      when: 'chineBevel <= 0° and sheerBevel <= 0°',
-      says: `The side closes in going forward: plane the forward corner off its edge. Mark on the forward face ${marks}; a gauge held on the after face reads {chineGauge} and {sheerGauge}.`,
-    },
-    {
-      when: 'chineBevel > 0°',
-      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the after face, at the sheer {sheerRemoval} off the forward face.',
-    },
-    {
-      when: 'chineBevel < 0°',
-      says: 'The side’s edge winds through square: at the chine plane {chineRemoval} off the forward face, at the sheer {sheerRemoval} off the after face.',
-    },
-  ];
-  const faces = [
-    { when: 'forwardOnLine > 0', says: 'The forward face stands on the line.' },
-    { when: 'forwardOnLine < 1', says: 'The after face stands on the line.' },
-  ];
-  const bottom = [
-    {
-      when: 'bottomBevel >= 0° and keelBevel >= 0°',
-      says: 'The bottom’s edge loses its after corner: {keelRemoval} off the after face at the keel, {bottomRemoval} at the chine.',
-    },
-    {
-      when: 'bottomBevel <= 0° and keelBevel <= 0°',
-      says: 'The bottom’s edge loses its forward corner: {keelRemoval} off the forward face at the keel, {bottomRemoval} at the chine.',
-    },
-    {
-      when: 'bottomBevel > 0°',
-      says: 'The bottom’s edge winds: {keelRemoval} off the forward face at the keel, {bottomRemoval} off the after face at the chine.',
-    },
-    {
-      when: 'bottomBevel < 0°',
-      says: 'The bottom’s edge winds: {keelRemoval} off the after face at the keel, {bottomRemoval} off the forward face at the chine.',
-    },
-  ];
-  const square = '0.05°'; // what no plane can take off
-  return [
-    {
-      when: 'hasChine < 1 and sheerBevel >= 0°',
-      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its after corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the after face.',
-    },
-    {
-      when: 'hasChine < 1',
-      says: 'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its forward corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the forward face.',
-    },
-    {
-      when: `max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel), abs(keelBevel)) < ${square}`,
-      says: 'The skin crosses the frame square, at the side and at the bottom: leave its edges as they were sawn.',
-    },
-    ...together(faces, side, bottom),
-  ];
-}
 
 /** The angle that the log is planed to, along the boat: a rolling bevel where the line slopes. */
 function alongTheHull(chine: string, frame: string, here: number, { hull, say }: OnHand): Chart {

@@ -22,6 +22,9 @@ const EDGE = 'geometry: the line in which both planes meet, square to both norma
 const thickness = (label: string, from: string, preset: string) =>
   input('length', label, { from, preset, min: '2 mm', max: '100 mm', step: '1 mm' });
 
+const LARGER = { when: 'edgeBevel >= 0°', says: 'inner', otherwise: 'outer' };
+const SMALLER = { when: 'edgeBevel >= 0°', says: 'outer', otherwise: 'inner' };
+
 export const compoundCut = defineCell({
   id: 'compoundCut',
   stage: 'frames',
@@ -179,19 +182,21 @@ export const compoundCut = defineCell({
       tolerance: '0.5 deg',
     },
   ],
-  inWords: [
-    {
-      when: 'joint == "mitre"',
-      says: 'Tilt the blade {sawTilt} and leave the outer face of both pieces the longer: {transomOff} goes off the transom’s inner face, {sideOff} off the side’s. Across the side the cut runs {endCut} off square; on the transom its edge stands {onTransom} off the centreline.',
-    },
-    {
-      when: 'edgeBevel >= 0°',
-      says: 'Mark the transom’s inner face, the larger one, its edge {onTransom} off the centreline, and plane the outer corner off it, {transomOff} on the outer face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its inner face the longer by {sideOff}.',
-    },
-    {
-      says: 'Mark the transom’s outer face, the larger one, its edge {onTransom} off the centreline, and plane the inner corner off it, {transomOff} on the inner face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its outer face the longer by {sideOff}.',
-    },
-  ],
+  inWords: {
+    when: 'joint == "mitre"',
+    says: 'Tilt the blade {sawTilt} and leave the outer face of both pieces the longer: {transomOff} goes off the transom’s inner face, {sideOff} off the side’s. Across the side the cut runs {endCut} off square; on the transom its edge stands {onTransom} off the centreline.',
+    otherwise: [
+      'Mark the transom’s',
+      LARGER,
+      'face, the larger one, its edge {onTransom} off the centreline, and plane the',
+      SMALLER,
+      'corner off it, {transomOff} on the',
+      SMALLER,
+      'face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its',
+      LARGER,
+      'face the longer by {sideOff}.',
+    ],
+  },
   table: {
     caption: 'The corner from the lower end of the side to the upper',
     over: 'at',

@@ -417,21 +417,20 @@ export const framePattern = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'pieces == 1 and stands == "forward"',
-      says: 'The frame stands forward of its line, so draw on its after face. Saw one {member} member {cutLength} long right across, both ends {headCut} off square (+ is longer on the skin); {lumber} of stock makes the whole frame.',
-    },
-    {
-      when: 'pieces == 1',
-      says: 'The frame stands aft of its line, so draw on its forward face. Saw one {member} member {cutLength} long right across, both ends {headCut} off square (+ is longer on the skin); {lumber} of stock makes the whole frame.',
-    },
+    'The frame stands',
     {
       when: 'stands == "forward"',
-      says: 'The frame stands forward of its line, so draw on its after face. Saw two {member} members {cutLength} long, of opposite hands, {footCut} off square at the inner end and {headCut} at the outer (+ is longer on the skin); {lumber} of stock makes the whole frame.',
+      says: 'forward of its line, so draw on its after face.',
+      otherwise: 'aft of its line, so draw on its forward face.',
     },
+    'Saw',
     {
-      says: 'The frame stands aft of its line, so draw on its forward face. Saw two {member} members {cutLength} long, of opposite hands, {footCut} off square at the inner end and {headCut} at the outer (+ is longer on the skin); {lumber} of stock makes the whole frame.',
+      when: 'pieces == 1',
+      says: 'one {member} member {cutLength} long right across, both ends {headCut} off square',
+      otherwise:
+        'two {member} members {cutLength} long, of opposite hands, {footCut} off square at the inner end and {headCut} at the outer',
     },
+    '(+ is longer on the skin); {lumber} of stock makes the whole frame.',
   ],
   table: {
     caption:

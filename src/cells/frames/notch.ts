@@ -17,6 +17,9 @@ const size = (label: string, from: string, preset: string, max: string, note: st
 const LOG = 'timber == "chineLog"';
 const CLAMP = 'timber == "sheerClamp"';
 
+const ON_CHINE = 'timber == "chineLog"';
+const SQUARE = 'sawn == "square"';
+
 export const notch = defineCell({
   id: 'notch',
   stage: 'frames',
@@ -341,27 +344,36 @@ export const notch = defineCell({
       tolerance: '0.5 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'timber == "chineLog" and chine == "none"',
-      says: 'This boat has no chine, so no log lies in it: choose the sheer clamp.',
-    },
-    {
-      when: 'timber == "chineLog" and sawn == "square"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more from the edge.',
-    },
-    {
-      when: 'timber == "chineLog"',
-      says: 'Mark the edge from the chine up to {endsAt}, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side, unless it stands {keepDepth} or more from the edge.',
-    },
-    {
-      when: 'sawn == "square"',
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between, chisel the lands out and pare the floor down to the mark on the other face. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more from the edge.',
-    },
-    {
-      says: 'Mark the edge from {startsAt} to {endsAt} below the sheer mark, {nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb, the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between and chisel the lands out. Drive no screw between {keepFrom} and {keepTo} below the sheer mark, unless it stands {keepDepth} or more from the edge.',
-    },
-  ],
+  inWords: {
+    when: `${ON_CHINE} and chine == "none"`,
+    says: 'This boat has no chine, so no log lies in it: choose the sheer clamp.',
+    otherwise: [
+      'Mark the edge from',
+      {
+        when: ON_CHINE,
+        says: 'the chine up to {endsAt},',
+        otherwise: '{startsAt} to {endsAt} below the sheer mark,',
+      },
+      {
+        when: SQUARE,
+        says: '{nearDepth} deep on the face on the station line and {farDepth} on the other. Set the blade {bladeHeight} high and {tilt} off plumb,',
+        otherwise:
+          '{nearDepth} deep from the bevelled edge on both faces. With the bevelled edge on the table set the blade {bladeHeight} high and plumb,',
+      },
+      'the mitre gauge {mitre} off square; take {passes} passes with {landLeft} left between',
+      {
+        when: SQUARE,
+        says: ', chisel the lands out and pare the floor down to the mark on the other face.',
+        otherwise: 'and chisel the lands out.',
+      },
+      {
+        when: ON_CHINE,
+        says: 'On the bottom edge it ends {foot} from the chine. Drive no screw within {keepTo} of the chine along the side,',
+        otherwise: 'Drive no screw between {keepFrom} and {keepTo} below the sheer mark,',
+      },
+      'unless it stands {keepDepth} or more from the edge.',
+    ],
+  },
   table: {
     caption: 'This timber’s notch at every frame',
     over: 'frame',

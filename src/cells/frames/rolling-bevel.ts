@@ -12,7 +12,6 @@ import {
   type OnHand,
   step,
   type Values,
-  type WordsWhen,
 } from '../form/define';
 import { logSection } from './log-drawing';
 
@@ -27,6 +26,21 @@ const fromAft = (hull: Hull, { chine, end }: Values, at: number) =>
 
 const cornerOf = (hull: Hull, values: Values) =>
   cornerAlong(hull, String(values['chine']), fromAft(hull, values, Number(values['at'])));
+
+const MARK_UNDER = [
+  'Mark on the',
+  { when: 'bottomBevel >= 0°', says: 'outer', otherwise: 'inner' },
+  'face a line {bottomOff} up from the lower edge; plane the under face to it and keep its',
+  { when: 'bottomBevel >= 0°', says: 'inner', otherwise: 'outer' },
+  'edge.',
+];
+const MARK_OUTER = [
+  'Mark',
+  { when: 'sideBevel >= 0°', says: 'on the under face', otherwise: 'on top' },
+  'a line {sideOff} from the outer edge; plane the outer face to it and keep its',
+  { when: 'sideBevel >= 0°', says: 'upper', otherwise: 'lower' },
+  'edge.',
+];
 
 export const rollingBevel = defineCell({
   id: 'rollingBevel',
@@ -214,7 +228,13 @@ export const rollingBevel = defineCell({
       tolerance: '0.5 mm',
     },
   ],
-  inWords: logWords(),
+  inWords: [
+    '{at} from the {end}, {place}:',
+    { when: 'lies == "side"', says: ['the outer face lies on the side as it was sawn.', MARK_UNDER] },
+    { when: 'lies == "bottom"', says: ['the under face lies on the bottom as it was sawn.', MARK_OUTER] },
+    { when: 'lies == "upright"', says: ['mark both lines before you plane either.', MARK_UNDER, MARK_OUTER] },
+    'The gauge across both faces reads {angle}.',
+  ],
   table: {
     caption: 'Marks along the log: running distances from one end',
     over: 'mark',
@@ -300,48 +320,6 @@ function between(hull: Hull, values: Values): string {
   if (at) return `at ${at.label}`;
   const next = arcs.findIndex((arc) => arc > along);
   return `between ${hull.stations[next - 1]!.label} and ${hull.stations[next]!.label}`; // within the ends
-}
-
-/** A sentence for each way the log lies and each hand of its bevels. */
-function logWords(): readonly WordsWhen[] {
-  const here = '{at} from the {end}, {place}:';
-  const under = [
-    [
-      'bottomBevel >= 0°',
-      'on the outer face a line {bottomOff} up from the lower edge; plane the under face to it and keep its inner edge',
-    ],
-    [
-      'bottomBevel < 0°',
-      'on the inner face a line {bottomOff} up from the lower edge; plane the under face to it and keep its outer edge',
-    ],
-  ] as const;
-  const outer = [
-    [
-      'sideBevel >= 0°',
-      'on the under face a line {sideOff} from the outer edge; plane the outer face to it and keep its upper edge',
-    ],
-    [
-      'sideBevel < 0°',
-      'on top a line {sideOff} from the outer edge; plane the outer face to it and keep its lower edge',
-    ],
-  ] as const;
-  const gauge = 'The gauge across both faces reads {angle}.';
-  return [
-    ...under.map(([when, says]) => ({
-      when: `lies == "side" and ${when}`,
-      says: `${here} the outer face lies on the side as it was sawn. Mark ${says}. ${gauge}`,
-    })),
-    ...outer.map(([when, says]) => ({
-      when: `lies == "bottom" and ${when}`,
-      says: `${here} the under face lies on the bottom as it was sawn. Mark ${says}. ${gauge}`,
-    })),
-    ...under.flatMap(([whenUnder, saysUnder]) =>
-      outer.map(([whenOuter, saysOuter]) => ({
-        when: `lies == "upright" and ${whenUnder} and ${whenOuter}`,
-        says: `${here} mark both lines before you plane either. Mark ${saysUnder}. Mark ${saysOuter}. ${gauge}`,
-      })),
-    ),
-  ];
 }
 
 /** The angle from end to end, the frames on it, and the mark in hand. */

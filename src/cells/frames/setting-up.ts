@@ -213,15 +213,12 @@ export const settingUp = defineCell({
       tolerance: '3 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'worst <= 1',
-      says: 'The frame stands true within what is accepted: {alongTolerance} along, {acrossTolerance} across and in height. Prop it both ways, then measure once more.',
-    },
-    {
-      says: 'Not true yet. Put right the faults below, in this order: on the string, on its line, square, plumb, level. Each move disturbs the others, so measure everything again afterwards.',
-    },
-  ],
+  inWords: {
+    when: 'worst <= 1',
+    says: 'The frame stands true within what is accepted: {alongTolerance} along, {acrossTolerance} across and in height. Prop it both ways, then measure once more.',
+    otherwise:
+      'Not true yet. Put right the faults below, in this order: on the string, on its line, square, plumb, level. Each move disturbs the others, so measure everything again afterwards.',
+  },
   warnings: [
     ...directed('offBy > acrossTolerance', 'offString', ACROSS, [
       'The centre mark stands {offBy} to port of the string: move the whole frame {offBy} to starboard.',

@@ -118,19 +118,16 @@ export const squareCheck = defineCell({
       tolerance: '1 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'slideBy <= accepted',
-      says: 'The diagonals differ by {difference}, which is a slide of {slideBy}: within the {accepted} accepted. Fix it so that it stays.',
-    },
-    {
-      when: 'slide > 0 mm',
-      says: 'A to C is the longer: push side D to C along itself towards D by {slideBy}, and tape both again.',
-    },
-    {
-      says: 'B to D is the longer: push side D to C along itself towards C by {slideBy}, and tape both again.',
-    },
-  ],
+  inWords: {
+    when: 'slideBy <= accepted',
+    says: 'The diagonals differ by {difference}, which is a slide of {slideBy}: within the {accepted} accepted. Fix it so that it stays.',
+    otherwise: [
+      { when: 'slide > 0 mm', says: 'A to C', otherwise: 'B to D' },
+      'is the longer: push side D to C along itself towards',
+      { when: 'slide > 0 mm', says: 'D', otherwise: 'C' },
+      'by {slideBy}, and tape both again.',
+    ],
+  },
   warnings: [
     {
       when: 'slideBy > accepted',

@@ -4,7 +4,7 @@ import { endAngleQuantities } from '../../boat/quantities/end-angle-quantities';
 import { skinOnPost } from '../../boat/hull/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
-import { together } from '../form/in-words';
+import { firstOf } from '../form/in-words';
 import { stemSection } from './stem-bevel-drawing';
 
 const GEOMETRY = 'geometry';
@@ -18,17 +18,9 @@ const places = [
   { id: 'head', label: 'head' },
 ];
 
-const PLACE = [{ when: 'up <= 0 mm', says: 'At the foot:' }, { says: '{up} up from the foot:' }];
-const MARKS = [
-  {
-    when: 'post == "sternpost"',
-    says: 'on each side of the sternpost mark the bearding line {back} forward of the after face, and on the after face a line {inset} inside each edge. Plane the after corners off between them; the gauge, its stock on the after face, stands at {gauge},',
-  },
-  {
-    says: 'on each side of the stem mark the bearding line {back} abaft the forward face, and on the forward face a line {inset} inside each edge. Plane the forward corners off between them; the gauge, its stock on the forward face, stands at {gauge},',
-  },
-];
-const LEFT = 'and {faceLeft} of the face is left.';
+const AFT = 'post == "sternpost"';
+/** The face of the post that is out of the boat. */
+const OUTER = { when: AFT, says: 'after', otherwise: 'forward' };
 
 export const stemBevel = defineCell({
   id: 'stemBevel',
@@ -169,21 +161,36 @@ export const stemBevel = defineCell({
       tolerance: '1 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'run <= 0 mm and post == "sternpost"',
-      says: 'This boat has no sternpost: a transom closes her stern. By the numbers entered here a sternpost would be bevelled {bevel} on each side.',
-    },
-    {
-      when: 'run <= 0 mm',
-      says: 'This boat has no stem: a transom closes her bow. By the numbers entered here a stem would be bevelled {bevel} on each side.',
-    },
-    {
-      when: 'faceLeft < 0 mm',
-      says: '{up} up from its foot the {post} is too thin: bevels with a landing of {landing} at {bevel} would meet inside it. Plane nothing before it is at least {sidingFor} thick, or the landing narrower.',
-    },
-    ...together(PLACE, MARKS, LEFT),
-  ],
+  inWords: firstOf(
+    [
+      {
+        when: 'run <= 0 mm',
+        says: [
+          'This boat has no {post}: a transom closes her',
+          { when: AFT, says: 'stern.', otherwise: 'bow.' },
+          'By the numbers entered here a {post} would be bevelled {bevel} on each side.',
+        ],
+      },
+      {
+        when: 'faceLeft < 0 mm',
+        says: '{up} up from its foot the {post} is too thin: bevels with a landing of {landing} at {bevel} would meet inside it. Plane nothing before it is at least {sidingFor} thick, or the landing narrower.',
+      },
+    ],
+    [
+      { when: 'up <= 0 mm', says: 'At the foot:', otherwise: '{up} up from the foot:' },
+      'on each side of the {post} mark the bearding line {back}',
+      { when: AFT, says: 'forward of', otherwise: 'abaft' },
+      'the',
+      OUTER,
+      'face, and on the',
+      OUTER,
+      'face a line {inset} inside each edge. Plane the',
+      OUTER,
+      'corners off between them; the gauge, its stock on the',
+      OUTER,
+      'face, stands at {gauge}, and {faceLeft} of the face is left.',
+    ],
+  ),
   table: {
     caption: 'From the foot of the stem to its head',
     over: 'place',

@@ -16,6 +16,9 @@ const taped = (label: string) =>
     note: 'sheer mark to sheer mark, the tape straight and pulled as hard both times',
   });
 
+const SHORTER = { when: 'off > 0 mm', says: 'port', otherwise: 'starboard' };
+const LONGER = { when: 'off > 0 mm', says: 'starboard', otherwise: 'port' };
+
 export const stemCheck = defineCell({
   id: 'stemCheck',
   stage: 'frames',
@@ -127,19 +130,19 @@ export const stemCheck = defineCell({
       tolerance: '6 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'differBy <= accepted',
-      says: 'The lengths differ by {differBy}, within the {accepted} that is accepted as true. Brace the stem and leave it.',
-    },
-    {
-      when: 'off > 0 mm',
-      says: 'The port length is {differBy} shorter, so the stem stands {offBy} to port: move it {offBy} to starboard, brace it, and tape both again.',
-    },
-    {
-      says: 'The starboard length is {differBy} shorter, so the stem stands {offBy} to starboard: move it {offBy} to port, brace it, and tape both again.',
-    },
-  ],
+  inWords: {
+    when: 'differBy <= accepted',
+    says: 'The lengths differ by {differBy}, within the {accepted} that is accepted as true. Brace the stem and leave it.',
+    otherwise: [
+      'The',
+      SHORTER,
+      'length is {differBy} shorter, so the stem stands {offBy} to',
+      SHORTER,
+      ': move it {offBy} to',
+      LONGER,
+      ', brace it, and tape both again.',
+    ],
+  },
   warnings: [
     {
       when: 'differBy > accepted and off > 0 mm',

@@ -4,6 +4,7 @@ import { sideOf } from '../../boat/hull/side-of';
 import { frameStandsQuantities, stands } from '../../boat/quantities/frame-stands';
 import { distance, type Vec3 } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { soldLength } from '../common/sizes/lumber-sold';
 import {
   aftCorners,
@@ -436,21 +437,28 @@ export const strongback = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'kindOfStation == "stem"',
-      says: 'Set the stem’s sheer mark plumb over {running} along the jig, {leg} above its top, and its foot plumb over {footRunning}, {footAboveJig} above: both on the string. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
-    },
-    {
-      when: 'kindOfStation == "transom"',
-      says: 'Set the transom’s sheer marks plumb over {running} along the jig, {sheerOut} out to each side, and the middle of its bottom plumb over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
-    },
-    {
-      when: 'stands == "forward"',
-      says: 'The frame stands forward of its line, its after face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
-    },
-    {
-      says: 'The frame stands aft of its line, its forward face on it. Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top. The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
-    },
+    firstOf(
+      [
+        {
+          when: 'kindOfStation == "stem"',
+          says: 'Set the stem’s sheer mark plumb over {running} along the jig, {leg} above its top, and its foot plumb over {footRunning}, {footAboveJig} above: both on the string.',
+        },
+        {
+          when: 'kindOfStation == "transom"',
+          says: 'Set the transom’s sheer marks plumb over {running} along the jig, {sheerOut} out to each side, and the middle of its bottom plumb over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake.',
+        },
+      ],
+      [
+        'The frame stands',
+        {
+          when: 'stands == "forward"',
+          says: 'forward of its line, its after face on it.',
+          otherwise: 'aft of its line, its forward face on it.',
+        },
+        'Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top.',
+      ],
+    ),
+    'The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
   ],
   table: {
     caption: 'Stations on the jig: running distances from its after end, heights above its top',

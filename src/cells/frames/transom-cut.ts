@@ -3,6 +3,7 @@ import type { Hull } from '../../boat';
 import { breadthAt } from '../../boat/hull/breadth';
 import { letOut } from '../../boat/hull/transom-shape';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { SHAPE_INPUTS, shapeInHand } from './transom-in-hand';
 import { transomPatterns } from './transom-pattern-drawing';
 import { transomView } from './transom-drawing';
@@ -17,8 +18,7 @@ const thickness = (label: string, from: string, preset: string) =>
 const largerFace = (hull: Hull, values: Values) =>
   letOut(shapeInHand(hull, values), Number(values['thickness']));
 
-const CUT =
-  '{cutHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round; the sides stay at full height. The transom leans {rake}:';
+const BLANK = 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope';
 
 export const transomCut = defineCell({
   id: 'transomCut',
@@ -332,25 +332,26 @@ export const transomCut = defineCell({
       tolerance: '3 mm',
     },
   ],
-  inWords: [
-    {
-      when: 'end == "bowTransom"',
-      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope; it leans out {rake}. No motor hangs there.',
-    },
-    {
-      when: 'raise > 0 mm',
-      says: 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope. For a motor that asks for {cutHeight} plumb its top is {raise} too low.',
-    },
-    {
-      when: 'motorTilt > 0.5°',
-      says: `${CUT} without a wedge the shaft hangs {outOfPlumb} out of plumb, its foot under the boat.`,
-    },
-    {
-      when: 'motorTilt < -0.5°',
-      says: `${CUT} without a wedge the shaft hangs {outOfPlumb} out of plumb, its foot kicked out aft.`,
-    },
-    { says: `${CUT} the shaft hangs plumb without a wedge.` },
-  ],
+  inWords: firstOf(
+    [
+      { when: 'end == "bowTransom"', says: [BLANK, '; it leans out {rake}. No motor hangs there.'] },
+      {
+        when: 'raise > 0 mm',
+        says: [BLANK, '. For a motor that asks for {cutHeight} plumb its top is {raise} too low.'],
+      },
+    ],
+    [
+      '{cutHeight} plumb is {alongFace} up the slope from the outside of the bottom, {cutAboveEdge} from the wood’s own lower edge. Cut down {cutDepth} from the top, {cutWidth} wide, bottom level and square, corners {radius} round; the sides stay at full height. The transom leans {rake}:',
+      {
+        when: 'abs(motorTilt) > 0.5°',
+        says: [
+          'without a wedge the shaft hangs {outOfPlumb} out of plumb, its foot',
+          { when: 'motorTilt > 0°', says: 'under the boat.', otherwise: 'kicked out aft.' },
+        ],
+        otherwise: 'the shaft hangs plumb without a wedge.',
+      },
+    ],
+  ),
   table: {
     caption: 'Corners of the transom: out from the centreline, plumb and up the slope',
     over: 'corner',

@@ -1,5 +1,6 @@
 /** Is a long line fair, and if not, which number is wrong and what is the least that mends it? */
-import { defineCell, type WordsWhen } from '../form/define';
+import { defineCell } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { offersOf } from './fair-offers';
 import { drawLine, runChart } from './fair-drawing';
 import { wedgePatterns } from './fair-wedge-drawing';
@@ -8,52 +9,44 @@ import { fairInputs } from './fair-inputs';
 import { fairSteps } from './fair-steps';
 import { ALIKE } from './suspects';
 
-const HOLLOWS = 'Hollows in the line: {hollowCount}.';
-const UNSEEN =
-  'With {stations} stations a small error stays hidden: it shows from about {showsBest} at the frame that shows it best, from {showsEverywhere} at the one that shows it least.';
+const OVER_THE_SIDE =
+  'over the {wedgeLength} of the frame side. The flare goes from {lean} to {leanAfter}, the skin changes by {areaChange}, the displacement by {volumeChange}.';
 
-/** Words for a number that stands out, with what mends it in wood. */
-function found(when: string, stands: string, column: string): readonly WordsWhen[] {
-  const amiss = `In {view} the {edge} stands about {error} too ${stands} at {oddStation}: ${column} {corrected} instead of {stands}. Of the other signs, {signs}.`;
-  const after =
-    'over the {wedgeLength} of the frame side. The flare goes from {lean} to {leanAfter}, the skin changes by {areaChange}, the displacement by {volumeChange}.';
-  return [
-    // Near an end two numbers can upset the run alike.
+/** A number that stands out, with what mends it in wood. */
+const FOUND = [
+  'In {view} the {edge} stands about {error} too',
+  {
+    when: 'view == "plan"',
+    says: { when: 'correction > 0 mm', says: 'far in', otherwise: 'far out' },
+    otherwise: { when: 'correction > 0 mm', says: 'low', otherwise: 'high' },
+  },
+  'at {oddStation}:',
+  { when: 'view == "plan"', says: 'half-breadth', otherwise: 'height' },
+  '{corrected} instead of {stands}. Of the other signs, {signs}.',
+  firstOf([
     {
-      when: `proof > 1 and ${when} and rivalNearly > ${ALIKE}`,
-      says: `${amiss} Or, nearly as likely, {rival} is out by about {rivalError}: look up both before you move anything. ${HOLLOWS}`,
+      // Near an end two numbers can upset the run alike.
+      when: `rivalNearly > ${ALIKE}`,
+      says: 'Or, nearly as likely, {rival} is out by about {rivalError}: look up both before you move anything.',
     },
     {
-      when: `proof > 1 and ${when} and wedge > nearest and ownWood > 0 mm`,
-      says: `${amiss} In wood that is a wedge {wood} thick there, tapering to nothing ${after} With the same taper planed off inside, the frame side keeps its depth of {moulded} there, {ownWood} of it its own wood. ${HOLLOWS}`,
+      when: 'wedge > nearest',
+      says: [
+        'In wood that is a wedge {wood} thick there, tapering to nothing',
+        OVER_THE_SIDE,
+        {
+          when: 'ownWood > 0 mm',
+          says: 'With the same taper planed off inside, the frame side keeps its depth of {moulded} there, {ownWood} of it its own wood.',
+        },
+      ],
     },
+    // Between the two the frame side runs along the move: the line is only marked elsewhere on it.
     {
-      when: `proof > 1 and ${when} and wedge > nearest`,
-      says: `${amiss} In wood that is a wedge {wood} thick there, tapering to nothing ${after} ${HOLLOWS}`,
+      when: 'wedge < -nearest',
+      says: ['In wood that is a cut {wood} deep there, running out to nothing', OVER_THE_SIDE],
     },
-    {
-      when: `proof > 1 and ${when} and wedge < -nearest`,
-      says: `${amiss} In wood that is a cut {wood} deep there, running out to nothing ${after} ${HOLLOWS}`,
-    },
-    // The frame side runs along the move: the line is only marked elsewhere on it.
-    { when: `proof > 1 and ${when}`, says: `${amiss} ${HOLLOWS}` },
-  ];
-}
-
-const foundHere = [
-  ...found('view == "plan" and correction > 0 mm', 'far in', 'half-breadth'),
-  ...found('view == "plan" and correction <= 0 mm', 'far out', 'half-breadth'),
-  ...found('view == "profile" and correction > 0 mm', 'low', 'height'),
-  ...found('view == "profile" and correction <= 0 mm', 'high', 'height'),
+  ]),
 ];
-
-/** The same where a number of another line stands out more. */
-function elsewhereFirst({ when, says }: WordsWhen): WordsWhen {
-  return {
-    when: `${when} and suspectProof > 1 and (suspectLine != edge or suspectView != view)`,
-    says: `Look first at {suspect}, the {suspectLine} in {suspectView}. ${says}`,
-  };
-}
 
 export const fair = defineCell({
   id: 'fair',
@@ -86,13 +79,17 @@ export const fair = defineCell({
     },
   ],
   inWords: [
-    ...foundHere.map(elsewhereFirst),
-    ...foundHere,
     {
-      when: 'suspectProof > 1',
-      says: `Look first at {suspect}, the {suspectLine} in {suspectView}. No number of the {edge} stands out in {view}. ${UNSEEN} ${HOLLOWS}`,
+      when: 'suspectProof > 1 and (proof <= 1 or suspectLine != edge or suspectView != view)',
+      says: 'Look first at {suspect}, the {suspectLine} in {suspectView}.',
     },
-    { says: `No number of the {edge} stands out in {view}. ${UNSEEN} ${HOLLOWS}` },
+    {
+      when: 'proof > 1',
+      says: FOUND,
+      otherwise:
+        'No number of the {edge} stands out in {view}. With {stations} stations a small error stays hidden: it shows from about {showsBest} at the frame that shows it best, from {showsEverywhere} at the one that shows it least.',
+    },
+    'Hollows in the line: {hollowCount}.',
   ],
   table: {
     caption: 'The line at every station',

@@ -11,6 +11,7 @@ import {
   step,
   type Values,
 } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { type Afloat, afloatAt, draughtAt, heightsOf, numberOf, stationOf } from './lines-form';
 import { areasChart, drawLines, wallSheet } from './lines-drawing';
 
@@ -39,8 +40,6 @@ const atStation = (
   find: (hull: Hull, values: Values) => number | Issue,
   uses: readonly string[] = ['station'],
 ) => ofHull(kind, says, meaning, find, uses);
-
-const HULL = 'The hull is {length} long, {beam} broad and {depth} deep.';
 
 export const lines = defineCell({
   id: 'lines',
@@ -314,15 +313,20 @@ export const lines = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'assumed == 1',
-      says: `${HULL} Type the draught that the plan states, or what she weighs with all aboard: until then the waterline is drawn {deep} up, a quarter of her least depth, which is only a guess.`,
-    },
-    {
-      when: 'freeboard > 0 m',
-      says: `${HULL} Floating level and {deep} deep she displaces {volume} and weighs {mass} in all. Where the sheer is lowest {freeboard} of side is left above the water; another {sinkage} aboard sinks her by about 10 mm (3/8 in).`,
-    },
-    { says: `${HULL} With her lowest point {deep} down the water stands over the sheer: no boat floats so.` },
+    'The hull is {length} long, {beam} broad and {depth} deep.',
+    firstOf(
+      [
+        {
+          when: 'assumed == 1',
+          says: 'Type the draught that the plan states, or what she weighs with all aboard: until then the waterline is drawn {deep} up, a quarter of her least depth, which is only a guess.',
+        },
+        {
+          when: 'freeboard > 0 m',
+          says: 'Floating level and {deep} deep she displaces {volume} and weighs {mass} in all. Where the sheer is lowest {freeboard} of side is left above the water; another {sinkage} aboard sinks her by about 10 mm (3/8 in).',
+        },
+      ],
+      'With her lowest point {deep} down the water stands over the sheer: no boat floats so.',
+    ),
   ],
   table: {
     caption: 'Form by station',

@@ -3,6 +3,7 @@ import type { Hull } from '../../boat';
 import { apartForward } from '../../boat/hull/station-plane';
 import type { Issue, KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { drawOffsets } from './offsets-drawing';
 
 const GEOMETRY = 'geometry';
@@ -185,35 +186,31 @@ export const offsets = defineCell({
     },
     { of: 'depth', label: 'depth', from: 'from the keel up to the sheer, at the widest station' },
   ],
-  inWords: [
-    {
-      when: 'missing == 1 and faults == 0',
-      says: 'One number is still missing or can’t be read; what depends on it waits.',
-    },
-    {
-      when: 'missing > 1 and faults == 0',
-      says: '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits.',
-    },
-    {
-      when: 'missing == 1',
-      says: 'One number is still missing or can’t be read; what depends on it waits. Other faults: {faults}, each told below.',
-    },
-    {
-      when: 'missing > 1',
-      says: '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits. Other faults: {faults}, each told below.',
-    },
-    {
-      when: 'faults == 1',
-      says: 'Every number is there, but the table has a fault. It is told below, and marked in its box where it has one.',
-    },
-    {
-      when: 'faults > 0',
-      says: 'Every number is there, but the table has {faults} faults. Each is told below, and marked in its box where it has one.',
-    },
-    {
-      says: '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
-    },
-  ],
+  inWords: firstOf(
+    [
+      {
+        when: 'missing > 0',
+        says: [
+          {
+            when: 'missing == 1',
+            says: 'One number is still missing or can’t be read; what depends on it waits.',
+            otherwise:
+              '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits.',
+          },
+          { when: 'faults > 0', says: 'Other faults: {faults}, each told below.' },
+        ],
+      },
+      {
+        when: 'faults > 0',
+        says: [
+          'Every number is there, but the table has',
+          { when: 'faults == 1', says: 'a fault. It is', otherwise: '{faults} faults. Each is' },
+          'told below, and marked in its box where it has one.',
+        ],
+      },
+    ],
+    '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
+  ),
   table: {
     caption: 'What the numbers make at each station',
     over: 'station',

@@ -1,7 +1,7 @@
 /** Inputs that are asked only where they count. */
 import { describe, expect, test } from 'vitest';
 import { lists } from '../../../src/boat';
-import { compiled, isAsked, isChoice, plainInstance } from '../../../src/cells';
+import { compiled, isAsked, isChoice, partsOf, plainInstance } from '../../../src/cells';
 import { cells } from '../../../src/cells/all';
 import { notch } from '../../../src/cells/frames/notch';
 import { bend } from '../../../src/cells/timber/bending/bend';
@@ -89,7 +89,7 @@ describe.each(conditional)('$name', ({ cell, key, when }) => {
 
 /** What the answers, the sentence, the warnings and the table say. */
 function saidBy(cell: (typeof cells)[number]): readonly string[] {
-  const sentences = typeof cell.inWords === 'string' ? [cell.inWords] : cell.inWords.map(({ says }) => says);
+  const sentences = partsOf(cell.inWords).map(({ text }) => text);
   const formulas = cell.warnings.flatMap(({ when: that }) => [...compiled(cell, that).names]);
   const put = [...sentences, ...cell.warnings.map(({ says }) => says)].flatMap((text) =>
     [...text.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name),

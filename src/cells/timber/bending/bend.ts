@@ -5,6 +5,7 @@ import { steamed, strappedRadius } from '../../../trade/steam';
 import { citation } from '../../../trade/table';
 import { bendingRaise } from '../../../trade/timber';
 import { defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { chanceCaution, chanceFunctions, chanceInputs, chanceSources, chanceSteps } from './bend-chance';
 import { curveInputs, curveSteps } from './bend-curve';
 import { drawBoard, shareChart } from './bend-drawing';
@@ -14,9 +15,6 @@ import { overAllowed, overPicked } from '../../common/wood/bend-limits';
 import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
 const { part, along: _, radius: __, species, allowed, ...stock } = bentStock;
-
-const IN_WORDS =
-  'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.';
 
 export const bend = defineCell({
   id: 'bend',
@@ -149,17 +147,17 @@ export const bend = defineCell({
     { of: 'force', label: 'pull to hold it', from: 'square to the board, one frame beyond the curve' },
   ],
   inWords: [
-    {
-      when: 'chance >= 0.5',
-      says: `${IN_WORDS} More boards break than hold.`,
-    },
-    {
-      when: 'chance < 0.0001',
-      says: `${IN_WORDS} Of clear, straight boards fewer than 1 in 10 000 would break.`,
-    },
-    {
-      says: `${IN_WORDS} Of clear, straight boards about 1 in {oneIn} would break.`,
-    },
+    'Bent to a radius of {radius}, the outer face of a {thickness} board takes {share} of what breaks this wood; within {allowed} it goes no tighter than {leastRadius}.',
+    firstOf(
+      [
+        { when: 'chance >= 0.5', says: 'More boards break than hold.' },
+        {
+          when: 'chance < 0.0001',
+          says: 'Of clear, straight boards fewer than 1 in 10 000 would break.',
+        },
+      ],
+      'Of clear, straight boards about 1 in {oneIn} would break.',
+    ),
   ],
   warnings: [
     {

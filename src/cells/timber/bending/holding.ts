@@ -4,7 +4,7 @@ import type { Hull } from '../../../boat';
 import { type BoardEnds, type LaidBoard, laidBoard } from '../../../boat/joinery/laid-board';
 import { torsionConstant } from '../../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
-import { together } from '../../form/in-words';
+import { firstOf } from '../../form/in-words';
 import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { cornerStrain } from '../../../boat/joinery/piece-plan';
 import { overAllowed } from '../../common/wood/bend-limits';
@@ -22,24 +22,6 @@ const heldKeys = ['along', 'ends'] as const;
 
 const STATE =
   'mean of clear wood at 12 %, Wood Handbook; for wood wetter or warmer write here what the cell on bending works out';
-
-const HELD = 'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}.';
-const TWISTS = [
-  { when: 'mostTurn < 0.05°', says: 'It lies without twist.' },
-  { says: 'It twists by up to {mostTurn} from one station to the next.' },
-];
-const TAKES =
-  'Bent across its thickness it takes {flatShare} of what breaks it; the whole bend of the edge would take {wholeShare}.';
-const EDGEWISE = [
-  { when: 'crook <= 5 mm', says: 'Edgewise the curve asks next to nothing.' },
-  {
-    when: 'cornerShare > allowed',
-    says: 'Laid on its face it is {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.',
-  },
-  {
-    says: 'Laid on its face it is {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.',
-  },
-];
 
 export const holding = defineCell({
   id: 'holding',
@@ -306,7 +288,25 @@ export const holding = defineCell({
     { of: 'mostTurn', label: 'most twist', from: 'from one station to the next' },
     { of: 'crook', label: 'asked edgewise', from: 'off a straight line from end to end, on its face' },
   ],
-  inWords: together(HELD, TWISTS, TAKES, EDGEWISE),
+  inWords: [
+    'At {hardest} the board is held with {greatest}; all stations together hold {allPulls}.',
+    {
+      when: 'mostTurn < 0.05°',
+      says: 'It lies without twist.',
+      otherwise: 'It twists by up to {mostTurn} from one station to the next.',
+    },
+    'Bent across its thickness it takes {flatShare} of what breaks it; the whole bend of the edge would take {wholeShare}.',
+    firstOf(
+      [
+        { when: 'crook <= 5 mm', says: 'Edgewise the curve asks next to nothing.' },
+        {
+          when: 'cornerShare > allowed',
+          says: 'Laid on its face it is {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.',
+        },
+      ],
+      'Laid on its face it is {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.',
+    ),
+  ],
   table: {
     caption: 'The board at every station',
     over: 'station',

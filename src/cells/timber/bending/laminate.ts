@@ -1,10 +1,10 @@
 /** One thick board or several thin ones: stress, force, spring-back, stiffness, glue, clamps, wood and money. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { defineCell } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
 import { riseQuantities } from '../../../boat/quantities/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
-import { together } from '../../form/in-words';
 import { overAllowed, overPicked } from '../../common/wood/bend-limits';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingSteps } from './laminate-bending';
@@ -13,37 +13,6 @@ import { besideSteps, costInputs, costSteps } from './laminate-cost';
 import { glueFunctions, glueInputs, glueSteps, screwsPress } from './laminate-glue';
 import { layerFunctions, layerInputs } from './laminate-layers';
 import { chartStack, drawStack } from './laminate-drawing';
-
-const BOTH =
-  'Each layer takes {share} of what breaks it, where one solid board takes {solidShare}; together the {layers} pull with {force}, where the board pulls with {solidForce}.';
-const HELD = [
-  {
-    when: 'held == "frames"',
-    says: 'Glued and fastened on the frames they stay as they lie, held by {fastenings} fastenings at each frame.',
-  },
-  {
-    says: 'To come off at a radius of {radius} they want a form of {formRadius}: {moreRise} more rise over the whole length.',
-  },
-];
-const LAYER_BREAKS = [
-  { when: 'chanceAny < 0.0001', says: 'Fewer than 1 such stack in 10 000 would lose a layer;' },
-  { when: 'chanceAny >= 0.5', says: 'Many such stacks would lose a layer;' },
-  { says: 'At most about 1 such stack in {oneIn} would lose a layer;' },
-];
-const BOARD_BREAKS = [
-  { when: 'solidChance < 0.0001', says: 'of solid boards fewer than 1 in 10 000 would break.' },
-  { when: 'solidChance >= 0.5', says: 'of solid boards more would break than hold.' },
-  { says: 'of solid boards about 1 in {solidOneIn} would break.' },
-];
-const CLAMPS = [
-  {
-    when: 'clampsByForce > clampsByPitch',
-    says: 'Put on {clamps} clamps for the pressure; one every {clampPitch} would be enough to press it evenly.',
-  },
-  { says: 'Put on {clamps} clamps, one every {clampPitch}, to press it evenly.' },
-];
-const PAY =
-  'It takes {glueMass} of glue: buy {toBuy}. Wood and glue cost {cost}, one solid board {solidCost}.';
 
 export const laminate = defineCell({
   id: 'laminate',
@@ -99,7 +68,36 @@ export const laminate = defineCell({
       from: 'square to the stack, one frame beyond the curve, before gluing',
     },
   ],
-  inWords: together(BOTH, HELD, LAYER_BREAKS, BOARD_BREAKS, CLAMPS, PAY),
+  inWords: [
+    'Each layer takes {share} of what breaks it, where one solid board takes {solidShare}; together the {layers} pull with {force}, where the board pulls with {solidForce}.',
+    {
+      when: 'held == "frames"',
+      says: 'Glued and fastened on the frames they stay as they lie, held by {fastenings} fastenings at each frame.',
+      otherwise:
+        'To come off at a radius of {radius} they want a form of {formRadius}: {moreRise} more rise over the whole length.',
+    },
+    firstOf(
+      [
+        { when: 'chanceAny < 0.0001', says: 'Fewer than 1 such stack in 10 000 would lose a layer;' },
+        { when: 'chanceAny >= 0.5', says: 'Many such stacks would lose a layer;' },
+      ],
+      'At most about 1 such stack in {oneIn} would lose a layer;',
+    ),
+    firstOf(
+      [
+        { when: 'solidChance < 0.0001', says: 'of solid boards fewer than 1 in 10 000 would break.' },
+        { when: 'solidChance >= 0.5', says: 'of solid boards more would break than hold.' },
+      ],
+      'of solid boards about 1 in {solidOneIn} would break.',
+    ),
+    'Put on {clamps} clamps',
+    {
+      when: 'clampsByForce > clampsByPitch',
+      says: 'for the pressure; one every {clampPitch} would be enough to press it evenly.',
+      otherwise: ', one every {clampPitch}, to press it evenly.',
+    },
+    'It takes {glueMass} of glue: buy {toBuy}. Wood and glue cost {cost}, one solid board {solidCost}.',
+  ],
   table: {
     caption: 'The same thickness in layers all alike',
     over: 'beside',

@@ -1,6 +1,7 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { fastenPicture } from './fasten-drawing';
 import {
   CUSTOM,
@@ -19,9 +20,6 @@ import { thinnestUndrilled } from '../../../trade/screw-spacing';
 import { woods } from '../../common/wood/woods';
 
 const GEOMETRY = 'geometry';
-
-const COUNT =
-  '{perRow} to a row. That is {total} {total?screw:screws} for {sides} {sides?edge:edges}, {rows} {rows?row:rows} on each; with spares buy {toBuy}, in {boxes} {boxes?box:boxes} of {box}.';
 
 export const fasten = defineCell({
   id: 'fasten',
@@ -323,16 +321,23 @@ export const fasten = defineCell({
     { of: 'toBuy', label: 'screws to buy', from: 'for all rows and edges, spare included' },
   ],
   inWords: [
+    firstOf(
+      [
+        { when: 'light > 1', says: 'Splitting light red: no rule allows it as it stands.' },
+        { when: 'light > 0', says: 'Splitting light amber: one rule allows it, another does not.' },
+      ],
+      'Splitting light green: both rules are kept.',
+    ),
+    'No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch},',
     {
       when: 'light > 1',
-      says: 'Splitting light red: no rule allows it as it stands. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, {edgeDistance} from the edge; the rules want {leastEnd}, {leastPitch} and {leastEdge}, in drilled holes.',
+      says: '{edgeDistance} from the edge; the rules want {leastEnd}, {leastPitch} and {leastEdge}, in drilled holes.',
+      otherwise:
+        '{perRow} to a row. That is {total} {total?screw:screws} for {sides} {sides?edge:edges}, {rows} {rows?row:rows} on each; with spares buy {toBuy}, in {boxes} {boxes?box:boxes} of {box}.',
     },
     {
-      when: 'light > 0',
-      says: `Splitting light amber: one rule allows it, another does not. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, ${COUNT}`,
-    },
-    {
-      says: `Splitting light green: both rules are kept. No. {gauge} screws, {screwLength} long: first {endDistance} from the end, then every {evenPitch}, ${COUNT} Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.`,
+      when: 'light <= 0',
+      says: 'Holes: {pilot} for the thread, {shankHole} through the part screwed on; sink the head {sink}.',
     },
   ],
   warnings: [

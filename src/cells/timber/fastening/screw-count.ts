@@ -152,13 +152,13 @@ export const screwCount = defineCell({
     { of: 'boxes', label: 'boxes', from: 'whole ones' },
   ],
   inWords: [
+    'Port and starboard together,',
     {
       when: 'frames == "screwed"',
-      says: 'Port and starboard together, {onEdges} screws go in along the edges and {onFrames} on the frames, {total} in all. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
+      says: '{onEdges} screws {onEdges?goes:go} in along the edges and {onFrames} on the frames, {total} in all.',
+      otherwise: '{total} screws {total?goes:go} in along the edges; the frames are glued alone.',
     },
-    {
-      says: 'Port and starboard together, {total} screws go in along the edges; the frames are glued alone. With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
-    },
+    'With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
   ],
   table: {
     caption: 'Along each edge, port and starboard',

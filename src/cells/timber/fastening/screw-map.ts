@@ -358,23 +358,22 @@ export const screwMap = defineCell({
     { of: 'moved', label: 'moved', from: 'off a cut that is still to come' },
     { of: 'leastWood', label: 'least wood', from: 'between a screw and a later cut' },
   ],
-  inWords: [
-    {
-      when: 'placed < 1',
-      says: 'No screw finds a place: edges, ends and later cuts leave no room. Take a longer gusset, a deeper member or a thinner screw; the glue has to do without.',
-    },
-    {
-      when: 'dropped > 0',
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}; left out for want of a place: {dropped}. The least wood between a screw and a cut is {leastWood}.',
-    },
-    {
-      when: 'moved > 0',
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. Moved off later cuts: {moved}. The least wood between a screw and a cut is {leastWood}.',
-    },
-    {
-      says: 'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member. None meets a later cut: the least wood between is {leastWood}.',
-    },
-  ],
+  inWords: {
+    when: 'placed < 1',
+    says: 'No screw finds a place: edges, ends and later cuts leave no room. Take a longer gusset, a deeper member or a thinner screw; the glue has to do without.',
+    otherwise: [
+      'Screws to mark: {placed}, No. {gauge}, {screwLength} long, each taped from {datum} along its member.',
+      {
+        when: 'moved + dropped > 0',
+        says: [
+          'Moved off later cuts: {moved}',
+          { when: 'dropped > 0', says: '; left out for want of a place: {dropped}' },
+          '. The least wood between a screw and a cut is {leastWood}.',
+        ],
+        otherwise: 'None meets a later cut: the least wood between is {leastWood}.',
+      },
+    ],
+  },
   table: {
     caption:
       'Each screw, port side. Tape along the member first, then in from its edge on the skin; a screw through skin or keelson stands in from the frame’s face on the station line',

@@ -5,6 +5,7 @@ import { callByNumber } from '../../../measure';
 import { hardwoods, speciesIsOneOf } from '../../../trade/fastening-woods';
 import { shankOf } from '../../../trade/screws';
 import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { CHARACTERISTIC } from './screw-rules';
 import { strengthChart, strengthPicture } from './screw-strength-drawing';
 import { woods } from '../../common/wood/woods';
@@ -338,18 +339,20 @@ export const screwStrength = defineCell({
     },
   ],
   inWords: [
-    {
-      when: `diameter > ${THICKEST}`,
-      says: 'Allowed is {pullAllowed} along its length. For a push sideways no figure stands here: the formulas end at 1/4 in (6.3 mm). It draws out at {breaking} on average.',
-    },
-    {
-      when: 'inDiameters < 6',
-      says: 'Allowed is {pullAllowed} along its length, and nothing sideways: by this code a fastening that is pushed stands 6 diameters in the main part, {depthAsked}, and this one stands {mainLength}, {inDiameters} diameters. A longer one would earn a push, or one no thicker than {thinEnough}; until then the glue has to take it. It draws out at {breaking} on average.',
-    },
-    ...inModes.map(({ when, gives }) => ({
-      ...(when === undefined ? {} : { when }),
-      says: `Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder, ${gives}. It draws out at {breaking} on average.`,
-    })),
+    firstOf(
+      [
+        {
+          when: `diameter > ${THICKEST}`,
+          says: 'Allowed is {pullAllowed} along its length. For a push sideways no figure stands here: the formulas end at 1/4 in (6.3 mm).',
+        },
+        {
+          when: 'inDiameters < 6',
+          says: 'Allowed is {pullAllowed} along its length, and nothing sideways: by this code a fastening that is pushed stands 6 diameters in the main part, {depthAsked}, and this one stands {mainLength}, {inDiameters} diameters. A longer one would earn a push, or one no thicker than {thinEnough}; until then the glue has to take it.',
+        },
+      ],
+      ['Allowed are {pullAllowed} along its length and {pushAllowed} sideways. Pushed harder,', inModes, '.'],
+    ),
+    'It draws out at {breaking} on average.',
   ],
   warnings: [
     {

@@ -1,5 +1,6 @@
 /** The yield model of a screw or nail pushed sideways: its modes as steps, each of its own formula. */
 import { step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 
 const NDS = 'National Design Specification for Wood Construction (2018)';
 export const YIELD = `${NDS}, Table 12.3.1A`;
@@ -103,26 +104,28 @@ export const modes = [
 ] as const;
 
 /** How a fastening gives when it is pushed harder than it bears, each with the comparison that tells it. */
-export const inModes: readonly { readonly when?: string; readonly gives: string }[] = [
-  {
-    when: 'lateral == mainCrushes',
-    gives: 'the main part crushes along the whole screw (mode Im)',
-  },
-  {
-    when: 'lateral == sideCrushes',
-    gives: 'the part screwed on crushes along the whole screw (mode Is)',
-  },
-  {
-    when: 'shear == "single" and lateral == screwTilts',
-    gives: 'the screw tilts in both parts without bending (mode II)',
-  },
-  {
-    when: 'shear == "single" and lateral == bendsInSide',
-    gives: 'the screw bends in the part screwed on and tilts in the main part (mode IIIm)',
-  },
-  {
-    when: 'lateral == bendsInMain',
-    gives: 'the screw bends in the main part and tilts in the part screwed on (mode IIIs)',
-  },
-  { gives: 'the screw bends twice, once in each part (mode IV)' },
-];
+export const inModes = firstOf(
+  [
+    {
+      when: 'lateral == mainCrushes',
+      says: 'the main part crushes along the whole screw (mode Im)',
+    },
+    {
+      when: 'lateral == sideCrushes',
+      says: 'the part screwed on crushes along the whole screw (mode Is)',
+    },
+    {
+      when: 'shear == "single" and lateral == screwTilts',
+      says: 'the screw tilts in both parts without bending (mode II)',
+    },
+    {
+      when: 'shear == "single" and lateral == bendsInSide',
+      says: 'the screw bends in the part screwed on and tilts in the main part (mode IIIm)',
+    },
+    {
+      when: 'lateral == bendsInMain',
+      says: 'the screw bends in the main part and tilts in the part screwed on (mode IIIs)',
+    },
+  ],
+  'the screw bends twice, once in each part (mode IV)',
+);

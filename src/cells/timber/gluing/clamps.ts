@@ -8,7 +8,8 @@ import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '..
 import { easyBend } from '../../../trade/bend-grades';
 import { citation } from '../../../trade/table';
 import { measures, saidAtMost } from '../../common/sizes/custom-sizes';
-import { choice, defineCell, input, step, type WordsWhen } from '../../form/define';
+import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { customPitch } from '../../common/glue/clamp-pitch';
 import { clampedJoint, SHOWN } from './clamps-drawing';
 import { byPart, partAlong, singleJoints } from './glued-joints';
@@ -63,36 +64,6 @@ const radiusOf = (part: string, label: string) =>
 
 /** From this specific gravity on a wood counts as dense. */
 const DENSE = 0.55;
-
-/** All cases of the answer, for one piece or for each of several. */
-function wordsOf(takes: string, several: string): readonly WordsWhen[] {
-  const atPlaces = `${takes} {clamps} clamps, {atPlace} at each of {places} places`;
-  const along = `${takes} {clamps} clamps, {saidPitch} apart`;
-  const leave = 'Leave them for {clamped}.';
-  return [
-    {
-      when: `${several}places > 1 and wanting > 0`,
-      says: `${atPlaces}, and you have {inHand}. Glue a few places at a time. ${leave}`,
-    },
-    { when: `${several}places > 1`, says: `${atPlaces}. ${leave}` },
-    {
-      when: `${several}wanting > 0 and screws > 0`,
-      says: `${along}, and you have {inHand}. Close it {goLength} at a time, or drive {screws} screws in place of the missing clamps. ${leave}`,
-    },
-    {
-      when: `${several}wanting > 0`,
-      says: `${along}, and you have {inHand}. Close it {goLength} at a time, or borrow {wanting}: screws do not press enough for this glue. ${leave}`,
-    },
-    {
-      when: `${several}byForce > byPitch`,
-      says: `${along}: so many for the pressure, {forceEach} from each. ${leave}`,
-    },
-    {
-      ...(several === '' ? {} : { when: several.replace(/ and $/, '') }),
-      says: `${along}: so many to press it evenly; the pressure alone needs {byForce}. ${leave}`,
-    },
-  ];
-}
 
 export const clamps = defineCell({
   id: 'clamps',
@@ -368,11 +339,41 @@ export const clamps = defineCell({
       from: 'at this temperature, before anything pulls at the joint',
     },
   ],
-  inWords: [
-    { when: 'clamps <= 0', says: 'There is no such joint here, so there is nothing to clamp.' },
-    ...wordsOf('Each of the {pieces} pieces takes', 'pieces > 1 and '),
-    ...wordsOf('The joint takes', ''),
-  ],
+  inWords: {
+    when: 'clamps <= 0',
+    says: 'There is no such joint here, so there is nothing to clamp.',
+    otherwise: [
+      { when: 'pieces > 1', says: 'Each of the {pieces} pieces takes', otherwise: 'The joint takes' },
+      '{clamps} clamps,',
+      { when: 'places > 1', says: '{atPlace} at each of {places} places', otherwise: '{saidPitch} apart' },
+      firstOf(
+        [
+          {
+            when: 'wanting > 0',
+            says: [
+              ', and you have {inHand}.',
+              {
+                when: 'places > 1',
+                says: 'Glue a few places at a time.',
+                otherwise: [
+                  'Close it {goLength} at a time, or',
+                  {
+                    when: 'screws > 0',
+                    says: 'drive {screws} screws in place of the missing clamps.',
+                    otherwise: 'borrow {wanting}: screws do not press enough for this glue.',
+                  },
+                ],
+              },
+            ],
+          },
+          { when: 'places > 1', says: '.' },
+          { when: 'byForce > byPitch', says: ': so many for the pressure, {forceEach} from each.' },
+        ],
+        ': so many to press it evenly; the pressure alone needs {byForce}.',
+      ),
+      'Leave them for {clamped}.',
+    ],
+  },
   table: {
     caption: 'What is glued to what, one piece of each',
     over: 'joint',

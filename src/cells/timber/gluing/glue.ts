@@ -2,6 +2,7 @@
 import { drawing, mm, note } from '../../../drawing';
 import { isIssue } from '../../../measure';
 import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { soldPack } from '../../common/sizes/packs-sold';
 import {
   glueNeedInputs,
@@ -27,12 +28,9 @@ const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
 
 const BEADED = 'glue == "polyurethane"';
+const EPOXY = 'glue == "epoxy"';
 const PACKS = '{packs} {packs?pack:packs} of {pack}';
 const ON_ALL = 'on {pieces} pieces, {length} together';
-const CLOSE = 'It must be closed within {open}, so take at most {atOnce} at once.';
-const PASTE =
-  'Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all, from ' +
-  `${PACKS}.`;
 
 export const glue = defineCell({
   id: 'glue',
@@ -231,43 +229,54 @@ export const glue = defineCell({
       tolerance: '100 mm',
     },
   ],
-  inWords: [
-    { when: 'length <= 0', says: 'There is no such joint: its length is 0.' },
-    {
-      when: 'joint == "all" and glue == "epoxy"',
-      says: 'All joints together take {total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Buy {packs} {packs?pack:packs} of {pack}, and mix it joint by joint.',
-    },
-    {
-      when: 'joint == "all"',
-      says: `All joints together take {volume} on {area}: ${PACKS}.`,
-    },
-    {
-      when: 'glue == "polyurethane" and beads <= 1 and pieces > 1',
-      says: `Lay one bead {bead} thick ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
-    },
-    {
-      when: 'glue == "polyurethane" and beads <= 1',
-      says: `Lay one bead {bead} thick on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
-    },
-    {
-      when: 'glue == "polyurethane" and pieces > 1',
-      says: `Lay {beads} beads side by side, {bead} thick, ${ON_ALL}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
-    },
-    {
-      when: 'glue == "polyurethane"',
-      says: `Lay {beads} beads side by side, {bead} thick, on {length}: {volume}, ${PACKS}; one lays {fromPack}. ${CLOSE}`,
-    },
-    {
-      when: 'glue == "epoxy" and pieces > 1',
-      says: `${PASTE} That is for {pieces} pieces, {length} together. ${CLOSE}`,
-    },
-    { when: 'glue == "epoxy"', says: `${PASTE} ${CLOSE}` },
-    {
-      when: 'pieces > 1',
-      says: `Spread {spread} ${ON_ALL}, {area}: {volume}, ${PACKS}. ${CLOSE}`,
-    },
-    { says: `Spread {spread} over {area}: {volume}, ${PACKS}. ${CLOSE}` },
-  ],
+  inWords: firstOf(
+    [
+      { when: 'length <= 0', says: 'There is no such joint: its length is 0.' },
+      {
+        when: 'joint == "all"',
+        says: [
+          'All joints together take',
+          {
+            when: EPOXY,
+            says: `{total} of paste on faces primed with {priming} of neat epoxy: {resin} of resin, {hardener} of hardener and {filler} of filler. Buy ${PACKS}, and mix it joint by joint.`,
+            otherwise: `{volume} on {area}: ${PACKS}.`,
+          },
+        ],
+      },
+    ],
+    [
+      firstOf(
+        [
+          {
+            when: BEADED,
+            says: [
+              'Lay',
+              {
+                when: 'beads <= 1',
+                says: 'one bead {bead} thick',
+                otherwise: '{beads} beads side by side, {bead} thick,',
+              },
+              { when: 'pieces > 1', says: ON_ALL, otherwise: 'on {length}' },
+              `: {volume}, ${PACKS}; one lays {fromPack}.`,
+            ],
+          },
+          {
+            when: EPOXY,
+            says: [
+              `Prime both faces with {priming} of neat epoxy, then stir {filler} of filler into {thickened} more for {total} of paste: {resin} of resin and {hardener} of hardener in all, from ${PACKS}.`,
+              { when: 'pieces > 1', says: 'That is for {pieces} pieces, {length} together.' },
+            ],
+          },
+        ],
+        [
+          'Spread {spread}',
+          { when: 'pieces > 1', says: `${ON_ALL}, {area}`, otherwise: 'over {area}' },
+          `: {volume}, ${PACKS}.`,
+        ],
+      ),
+      'It must be closed within {open}, so take at most {atOnce} at once.',
+    ],
+  ),
   table: {
     caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',
     over: 'joint',

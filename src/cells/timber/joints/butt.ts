@@ -221,17 +221,22 @@ export const butt = defineCell({
   inWords: [
     {
       when: 'kind == "plate"',
-      says: 'A plate of plywood {plateThickness} thick, {plateLength} across the joint and {tall} along it, its face grain with the panel’s, keeps about {strengthKept}. The table prints {printedLength}; 12 thicknesses a side make {byRule}. By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
+      says: 'A plate of plywood {plateThickness} thick, {plateLength} across the joint and {tall} along it, its face grain with the panel’s, keeps about {strengthKept}. The table prints {printedLength}; 12 thicknesses a side make {byRule}.',
     },
     {
       when: 'kind == "block"',
-      says: 'A block {plateThickness} thick, {plateLength} across the joint and {tall} along it, glued, keeps about {strengthKept}. Its screws, {screws} of {longestScrew} in two rows a side, {evenPitch} apart, only clamp while the glue sets and carry nothing: they reach {reachIn} into the block, {rowIn} from the panel’s end. By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
+      says: 'A block {plateThickness} thick, {plateLength} across the joint and {tall} along it, glued, keeps about {strengthKept}. Its screws, {screws} of {longestScrew} in two rows a side, {evenPitch} apart, only clamp while the glue sets and carry nothing: they reach {reachIn} into the block, {rowIn} from the panel’s end.',
+    },
+    {
+      when: 'kind == "plate" or kind == "block"',
+      says: 'By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
     },
     {
       when: 'kind == "strap"',
       says: 'On each face {plies} plies of glass, the first {narrowest} wide and the last {plateLength}, together {stack} thick: {pliesExact} would part where the panel parts. It keeps about {strengthKept}; {clothArea} of cloth for both faces.',
     },
     {
+      when: 'kind == "bare"',
       says: 'Glued end to end with nothing behind it, the joint keeps about {strengthKept} of the strength along the grain. Put a block, a plate or glass behind it, or scarf it.',
     },
   ],

@@ -8,15 +8,6 @@ import { jointSteps } from './joints-steps';
 const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 
-const BEGIN_ONE =
-  'Begin aft with {portFirst}, then whole boards: {piecesPort} pieces {piecesPort?makes:make} the {length} along the {along}.';
-const BEGIN_PAIR =
-  'Begin aft with {portFirst} to port and {starboardFirst} to starboard, then whole boards: {piecesPort} pieces to port and {piecesStarboard} to starboard make the {length} along the {along}.';
-const EASY = 'The edge bends easily all along: its tightest radius is {bendRatio} thicknesses.';
-const HARD =
-  'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.';
-const AMISS = 'Badly placed, of {jointsAll} in all: {inHardBend} in the hard bend, {onFrames} at a frame';
-
 /** What to do by hand where the best pattern is not wanted: numbers of the boat, as entries. */
 const plainBoards = (part: string) => ({
   [`${part}.portFirst`]: `${part}.boardLength`,
@@ -60,22 +51,41 @@ export const joints = defineCell({
       from: 'in the hard bend, on a frame or too near the joint across',
     },
   ],
-  inWords: [
-    {
-      when: 'jointsAll == 0',
-      says: 'One board of {boardLength} reaches the whole {length} along the {along} without a joint.',
-    },
-    ...[EASY, HARD].map((bend) => ({
-      when: `sides == "one" and amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
-      says: `${BEGIN_ONE} Every joint stands {leastClear} or more from a frame. ${bend}`,
-    })),
-    { when: 'sides == "one"', says: `${BEGIN_ONE} ${AMISS}.` },
-    ...[EASY, HARD].map((bend) => ({
-      when: `amiss == 0 and bendRatio ${bend === EASY ? '>=' : '<'} easyBend`,
-      says: `${BEGIN_PAIR} Every joint stands {leastClear} or more from a frame and {leastApart} or more from the joint across. ${bend}`,
-    })),
-    { says: `${BEGIN_PAIR} ${AMISS}, {tooNear} too near the joint across.` },
-  ],
+  inWords: {
+    when: 'jointsAll == 0',
+    says: 'One board of {boardLength} reaches the whole {length} along the {along} without a joint.',
+    otherwise: [
+      'Begin aft with {portFirst}',
+      {
+        when: 'sides == "one"',
+        says: ', then whole boards: {piecesPort} pieces {piecesPort?makes:make}',
+        otherwise:
+          'to port and {starboardFirst} to starboard, then whole boards: {piecesPort} pieces to port and {piecesStarboard} to starboard make',
+      },
+      'the {length} along the {along}.',
+      {
+        when: 'amiss == 0',
+        says: [
+          'Every joint stands {leastClear} or more from a frame',
+          { when: 'sides != "one"', says: 'and {leastApart} or more from the joint across' },
+          '.',
+          {
+            when: 'bendRatio >= easyBend',
+            says: 'The edge bends easily all along: its tightest radius is {bendRatio} thicknesses.',
+          },
+          {
+            when: 'bendRatio < easyBend',
+            says: 'The joint bent hardest takes {worstShare} of the edge’s hardest bend, whose radius is {bendRatio} thicknesses.',
+          },
+        ],
+        otherwise: [
+          'Badly placed, of {jointsAll} in all: {inHardBend} in the hard bend, {onFrames} at a frame',
+          { when: 'sides != "one"', says: ', {tooNear} too near the joint across' },
+          '.',
+        ],
+      },
+    ],
+  },
   table: {
     caption: 'The joints: running distances from the after end',
     over: 'joint',

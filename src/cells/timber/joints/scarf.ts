@@ -2,17 +2,13 @@
 import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { soldLength } from '../../common/sizes/lumber-sold';
 import { longPartOptions } from '../../common/wood/long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-drawing';
 
 const GEOMETRY = 'geometry';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
-
-const JOIN =
-  'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}, for {lost} goes into the joints.';
-const KEPT =
-  'A joint keeps about {strengthKept} of the strength. The books do not agree: editions of one handbook run from {keptLow} to {keptHigh}.';
 
 export const scarf = defineCell({
   id: 'scarf',
@@ -185,21 +181,25 @@ export const scarf = defineCell({
       from: 'of the unbroken board in tension, give or take 5 %',
     },
   ],
-  inWords: [
-    {
-      when: 'boards == 1',
-      says: 'One board of {boardLength} reaches {wanted} without a joint. If you make one at {slope}, taper {taper} of each board; it keeps about {strengthKept} of the strength.',
-    },
-    {
-      when: 'part == "panel"',
-      says: 'Taper {taper} of each sheet at {slope}; {boards} sheets of {boardLength} then make {joinedLength}: the joints take up {lost}. A scarf in plywood keeps about {strengthKept} of the strength along the face grain.',
-    },
-    {
-      when: 'glueToSection < 10',
-      says: `${JOIN} ${KEPT} A joint that must be as strong as the wood wants a glue area of 10 times the section: a slope of 1 in 10.`,
-    },
-    { says: `${JOIN} ${KEPT}` },
-  ],
+  inWords: firstOf(
+    [
+      {
+        when: 'boards == 1',
+        says: 'One board of {boardLength} reaches {wanted} without a joint. If you make one at {slope}, taper {taper} of each board; it keeps about {strengthKept} of the strength.',
+      },
+      {
+        when: 'part == "panel"',
+        says: 'Taper {taper} of each sheet at {slope}; {boards} sheets of {boardLength} then make {joinedLength}: the joints take up {lost}. A scarf in plywood keeps about {strengthKept} of the strength along the face grain.',
+      },
+    ],
+    [
+      'Taper {taper} of each board at {slope}; {boards} boards of {boardLength} then reach {joinedLength}, for {lost} goes into the joints. A joint keeps about {strengthKept} of the strength. The books do not agree: editions of one handbook run from {keptLow} to {keptHigh}.',
+      {
+        when: 'glueToSection < 10',
+        says: 'A joint that must be as strong as the wood wants a glue area of 10 times the section: a slope of 1 in 10.',
+      },
+    ],
+  ),
   warnings: [
     {
       when: 'boards > 1 and boardLength < 2 * taper',

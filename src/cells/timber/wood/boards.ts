@@ -231,12 +231,11 @@ export const boards = defineCell({
     { of: 'joints', label: 'scarfs', from: 'in all parts together' },
   ],
   inWords: [
+    'Buy {boards} boards for {cost} and cut {pieces} pieces from them, with {joints} scarfs to make; {wasted} of the wood is left over.',
     {
       when: 'proved == "yes"',
-      says: 'Buy {boards} boards for {cost} and cut {pieces} pieces from them, with {joints} scarfs to make; {wasted} of the wood is left over. No way to cut these pieces costs less with these boards and prices.',
-    },
-    {
-      says: 'Buy {boards} boards for {cost} and cut {pieces} pieces from them, with {joints} scarfs to make; {wasted} of the wood is left over. There may be a cheaper way to cut them: search for it.',
+      says: 'No way to cut these pieces costs less with these boards and prices.',
+      otherwise: 'There may be a cheaper way to cut them: search for it.',
     },
   ],
   table: {

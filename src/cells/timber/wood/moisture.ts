@@ -7,6 +7,7 @@ import { isIssue } from '../../../measure';
 import { plywoodMovement, shrinkage } from '../../../trade/shrinkage';
 import { citation } from '../../../trade/table';
 import { choice, defineCell, input, step } from '../../form/define';
+import { firstOf } from '../../form/in-words';
 import { boardEnd, enlarged } from './board-end-drawing';
 import { glueQuantities, glues, ofGlue, usualGlue } from '../../common/glue/glues';
 import { woods } from '../../common/wood/woods';
@@ -245,17 +246,19 @@ export const moisture = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'offGlue > 0 and now > wettest',
-      says: 'In this air wood settles at {settled}. Now it holds {now}, too much for this glue, which takes {wettest} at most. On the way to {later} a width of {width} changes by {change}.',
-    },
-    {
-      when: 'offGlue > 0',
-      says: 'In this air wood settles at {settled}. Now it holds {now}, too little for this glue, which asks for {driest} at least. On the way to {later} a width of {width} changes by {change}.',
-    },
-    {
-      says: 'In this air wood settles at {settled}. Now it holds {now}, and this glue takes {driest} to {wettest}. On the way to {later} a width of {width} changes by {change}, to {widthLater}. The wood weighs {density} now.',
-    },
+    'In this air wood settles at {settled}. Now it holds {now},',
+    firstOf(
+      [
+        {
+          when: 'offGlue > 0 and now > wettest',
+          says: 'too much for this glue, which takes {wettest} at most.',
+        },
+        { when: 'offGlue > 0', says: 'too little for this glue, which asks for {driest} at least.' },
+      ],
+      'and this glue takes {driest} to {wettest}.',
+    ),
+    'On the way to {later} a width of {width} changes by {change}',
+    { when: 'offGlue > 0', says: '.', otherwise: ', to {widthLater}. The wood weighs {density} now.' },
   ],
   table: {
     caption: 'The same wood and air, part by part',
