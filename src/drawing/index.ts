@@ -1,7 +1,7 @@
 // A drawing as data in true millimetres, set out without collisions, written as SVG.
 
-export { collisions, textSlab } from './collisions';
-export type { Collision } from './collisions';
+export { collisions, textSlab } from './set-out/collisions';
+export type { Collision } from './set-out/collisions';
 export {
   angleDim,
   arc,
@@ -27,11 +27,11 @@ export { overlay } from './overlay';
 export type { OverlayNames } from './overlay';
 export { linesPlan, thumbnail, view } from './project';
 export type { SpaceLine, View } from './project';
-export type { ScaleUnits } from './scale-bar';
-export { LEAST_TEXT, setOut } from './set-out';
-export type { SetOut } from './set-out';
+export type { ScaleUnits } from './set-out/scale-bar';
+export { LEAST_TEXT, setOut } from './set-out/set-out';
+export type { SetOut } from './set-out/set-out';
 export type * from './shapes';
-export type { KeyLine, Placed, PlacedPath, PlacedText, Sheet } from './sheet';
-export { PX_PER_MM, svgTree } from './svg';
-export type { SvgNode } from './svg';
-export { textWidth } from './text-size';
+export type { KeyLine, Placed, PlacedPath, PlacedText, Sheet } from './set-out/sheet';
+export { PX_PER_MM, svgTree } from './export/svg';
+export type { SvgNode } from './export/svg';
+export { textWidth } from './set-out/text-size';

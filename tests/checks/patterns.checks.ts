@@ -1,7 +1,7 @@
 /** Patterns: transoms expanded up their slope, the motor's height plumb and up the slope, deductions, full size. */
 import { framePattern } from '../../src/cells/frames/frame-pattern';
 import { transomCut } from '../../src/cells/frames/transom-cut';
-import { inked } from '../../src/drawing/full-size-ink';
+import { inked } from '../../src/drawing/export/full-size-ink';
 import { drawing, line } from '../../src/drawing';
 import { starter } from '../../src/boat';
 import { tryCell } from '../cells/try-cell';
@@ -99,7 +99,7 @@ export const rows: readonly Check[] = [
     unit: 'mm',
     tolerance: 0.1,
     source:
-      'the length itself; the printed sheets are read back by pdf.js in tests/drawing/full-size.test.ts',
+      'the length itself; the printed sheets are read back by pdf.js in tests/drawing/export/full-size.test.ts',
     known: 'closed form',
     obtain: () => {
       const shapes = [

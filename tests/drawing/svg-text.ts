@@ -1,8 +1,8 @@
 /** A sheet as a file that can be kept, looked at and compared. */
 import { PX_PER_MM, type Sheet, svgTree, type SvgNode } from '../../src/drawing';
 import { drawingDress } from '../../src/drawing/style';
-import { round } from '../../src/drawing/path';
-import { written } from '../../src/drawing/svg';
+import { round } from '../../src/drawing/set-out/path';
+import { written } from '../../src/drawing/export/svg';
 
 /** The page's colours by day. */
 const ON_WHITE = {

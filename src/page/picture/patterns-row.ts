@@ -4,7 +4,7 @@ import { useId, useState } from 'preact/hooks';
 import { attempt } from '../../boat';
 import type { Instance } from '../../cells';
 import type { Drawing } from '../../drawing';
-import type { FullSizeFiles, PaperName } from '../../drawing/full-size';
+import type { FullSizeFiles, PaperName } from '../../drawing/export/full-size';
 import { type Issue, isIssue, issue } from '../../measure';
 import { type Bench, useBench } from '../bench';
 import { atHand } from '../on-hand';
@@ -61,7 +61,7 @@ export function PatternsRow({ instance }: { instance: Instance }) {
       tell(`No pattern yet: ${drawings.issue}.`);
       return;
     }
-    const { fullSizeFiles } = await import('../../drawing/full-size');
+    const { fullSizeFiles } = await import('../../drawing/export/full-size');
     const made = fullSizeFiles(drawings, { paper, title: instance.cell.title });
     const title = drawings[0]!.title; // a list of patterns is not empty
     const saved = key

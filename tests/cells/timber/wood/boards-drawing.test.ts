@@ -4,7 +4,7 @@ import { starters, type Table } from '../../../../src/boat';
 import { boards } from '../../../../src/cells/timber/wood/boards';
 import { LISTED } from '../../../../src/cells/timber/wood/boards-inputs';
 import { type Drawing, LEAST_TEXT, setOut, type SetOut, type Sheet } from '../../../../src/drawing';
-import { textSlab } from '../../../../src/drawing/collisions';
+import { textSlab } from '../../../../src/drawing/set-out/collisions';
 import { plainShown, type Shown } from '../../../../src/measure';
 import { withOtherNames, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
