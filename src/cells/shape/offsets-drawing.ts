@@ -2,9 +2,10 @@
 import { attempt, type Hull, type Station } from '../../boat';
 import { centreLine, dim, type Drawing, drawing, line, mark, mm, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
+import type { OnHand } from '../form/define';
+import type { OffsetsValues } from './offsets-steps';
 
-export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): Drawing {
+export function drawOffsets(v: OffsetsValues, { hull, say }: Pick<OnHand, 'hull' | 'say'>): Drawing {
   if (!hull) {
     return drawing({
       title: 'The sections',
@@ -12,8 +13,8 @@ export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say
       shapes: [mark([0, 0]), mark([100, 0])],
     });
   }
-  const here = hull.station(String(v['station']));
-  const edge = hull.edge(String(v['edge']));
+  const here = hull.station(v.station);
+  const edge = hull.edge(v.edge);
   const drawn = hull.stations.flatMap((station) => {
     const points = attempt(() => pointsOf(station, sideOf(hull, station)));
     return isIssue(points) ? [] : [{ station, points }];
@@ -23,8 +24,8 @@ export function drawOffsets(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say
   const top = Math.max(...all.map(([, y]) => y));
   const own = drawn.find(({ station }) => station === here)?.points ?? [];
   const at = own[edge.index];
-  const halfBreadth = say(Number(v['halfBreadth']), 'length');
-  const height = say(Number(v['height']), 'length');
+  const halfBreadth = say(v.halfBreadth, 'length');
+  const height = say(v.height, 'length');
   return drawing({
     title: `${here.label}, among the other sections`,
     says: `Here ${here.label}, ${edge.label}: ${halfBreadth} from the centreline and ${height} above the base line. The other sections are in thin lines: those forward of the widest to the right, those aft of it to the left.`,
