@@ -1,5 +1,6 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import { defineCell } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { drawOffsets } from './offsets-drawing';
 import { offsetsInputs, offsetsSteps } from './offsets-steps';
 
