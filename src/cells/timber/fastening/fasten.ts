@@ -190,8 +190,8 @@ export const fasten = defineCell({
   groups: {
     'The run': ['skin', 'length', 'sides', 'rows', 'rowGap', 'endDistance'],
     'The timber': ['lands', 'thickness', 'width', 'depth', 'face'],
-    'The wood': ['gravity', 'density', 'splits'],
-    'The screw': ['holes', 'held', 'gauge', 'screwLength'],
+    'The wood': ['species', 'gravity', 'density', 'splits'],
+    'The screw': ['gauge', 'holes', 'held'],
     'As the shop sells it': ['soldIn', 'spare', 'box'],
   },
   steps: {

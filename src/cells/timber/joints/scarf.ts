@@ -108,7 +108,7 @@ export const scarf = defineCell({
     },
   },
   groups: {
-    'The board': ['width', 'boards', 'more'],
+    'The board': ['width', 'wanted', 'more'],
   },
   steps: {
     taper: step('length', 'slope * thickness', 'length of the taper along the board', GEOMETRY),
