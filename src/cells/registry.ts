@@ -3,6 +3,7 @@
  *
  * Each cell is fetched when it is first needed, so that forty of them cost a page no more than one.
  */
+import { keepNames } from '../boat/table/names';
 import type { Cell } from './form/define';
 
 export interface Shelved {
@@ -47,3 +48,5 @@ export const registry: readonly Shelved[] = [
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];
+
+keepNames(registry.map(({ id }) => id));

@@ -25,6 +25,11 @@ const files: Readonly<Record<string, string>> = {
   'shed boat.json': file,
   'own/ferry': file,
   'cut-short.json': file.slice(0, 300),
+  'scarf for a chine.json': writeBoatFile({
+    name: 'Shed boat',
+    table: { ...demoBoat, edges: demoBoat.edges.map((edge, at) => (at === 1 ? 'scarf' : edge)) },
+    entries: {},
+  }),
   'odd.json': file.replace('"outside of skin"', '"the skin"').replace('"battenbook boat"', '"a boat"'),
 };
 const run = (...args: string[]): Reckoned =>
@@ -227,6 +232,12 @@ describe('a boat file', () => {
     expect(
       printed('shed boat.json', 'scarf.taper', '--set', 'scarf.slope=8')['scarf.taper']!.value,
     ).toBeCloseTo(0.16, 12);
+  });
+
+  test('with an edge called as a cell is has no hull, and says so', () => {
+    expect(refused('scarf for a chine.json', 'hull.length')).toContain(
+      'the edge "scarf" has a name that the notebook needs for something else; give it another',
+    );
   });
 
   test('that is not there, or is none, is told by its path', () => {

@@ -3,7 +3,7 @@
  */
 import { nameOf } from '../../measure';
 
-/** Words that name parts, panels and tables of the boat, so that no edge or station may take them. */
+/** Words that name parts, panels, tables and calculators, so that no edge or station may take them. */
 const taken = new Set([
   'hull',
   'timber',
@@ -38,41 +38,13 @@ export function quantityName(text: string, kind: 'station' | 'edge' = 'station')
   return plain;
 }
 
-/** Calculators of the notebook: their numbers stand under these words. A test finds each of the registry here. */
-const calculators = new Set([
-  'offsets',
-  'lines',
-  'fair',
-  'batten',
-  'framePattern',
-  'bevels',
-  'rollingBevel',
-  'stemBevel',
-  'compoundCut',
-  'limber',
-  'notch',
-  'strongback',
-  'squareCheck',
-  'transomCut',
-  'settingUp',
-  'stemCheck',
-  'bend',
-  'holding',
-  'laminate',
-  'scarf',
-  'joints',
-  'butt',
-  'boards',
-  'fasten',
-  'screwCount',
-  'screwStrength',
-  'screwMap',
-  'clamps',
-  'glue',
-  'moisture',
-  'fillet',
-  'resin',
-]);
+/**
+ * Keeps names for quantities that do not come from the boat: the registry of the cells asks for those of all cells.
+ * An edge or a station called alike would hide their numbers.
+ */
+export function keepNames(names: readonly string[]): void {
+  for (const name of names) taken.add(name);
+}
 
 /** Parts at the ends: a station bears their name, an edge may not. */
 const ends = new Set(['stem', 'sternpost', 'transom', 'bowTransom']);
@@ -81,7 +53,6 @@ const ends = new Set(['stem', 'sternpost', 'transom', 'bowTransom']);
 export function isTaken(name: string, kind: 'edge' | 'station'): boolean {
   return (
     taken.has(name) ||
-    calculators.has(name) ||
     (kind === 'edge' && ends.has(name)) ||
     /^bilge\d+$/.test(name) ||
     name in Object.prototype

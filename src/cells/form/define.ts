@@ -8,6 +8,7 @@
  */
 import type { Derived, Found, Given, Hull, Layout, Option } from '../../boat';
 import type { Drawing } from '../../drawing';
+import type { BoatList } from './boat-list';
 import type { Ask, Fact, ToldStep } from './fact';
 import type { Bound, Issue, KindId, WriteOptions } from '../../measure';
 
@@ -53,9 +54,6 @@ export interface InputSpec {
    */
   readonly when?: string;
 }
-
-/** Lists that depend on the boat in hand and can be chosen from. */
-export type BoatList = 'edges' | 'longEdges' | 'chines' | 'panels' | 'frames' | 'stations';
 
 /** A choice between named things. */
 export interface ChoiceSpec {

@@ -7,7 +7,7 @@
  */
 import type { Found, Hull } from '../../boat';
 import type { Bound, Issue, KindId } from '../../measure';
-import type { BoatList } from './define';
+import type { BoatList } from './boat-list';
 
 /** @typeParam V the values of a cell that it reads, by key: numbers in SI, choices as ids */
 export interface Fact<in V, out T> {
