@@ -26,11 +26,16 @@ export default defineConfig({
         // anew with every cell that shares a piece of it, and small files compress badly.
         codeSplitting: {
           groups: [
-            { name: 'page', test: /src\/page\/main\.ts$/, includeDependenciesRecursively: true, priority: 2 },
-            // The first cell of Quick answers brings the plan of pieces, and that much of the hull's geometry.
             {
-              name: 'pieces',
-              test: /src\/boat\/quantities\/piece-plan-quantities\.ts$/,
+              name: 'page',
+              // And the list of long timbers, which is asked for with a boat and without.
+              test: /src\/(page\/main|boat\/joinery\/long-parts)\.ts$/,
+              includeDependenciesRecursively: true,
+              priority: 2,
+            },
+            {
+              name: 'boat',
+              test: /src\/page\/boat\/boats\.ts$/,
               includeDependenciesRecursively: true,
               priority: 1,
             },

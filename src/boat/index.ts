@@ -19,7 +19,16 @@ export type { Panel } from './hull/panel';
 export { breadthAt } from './hull/breadth';
 export * from './joinery/parts';
 export { type BoatQuantities, boatQuantities } from './quantities/quantities';
-export type { Derived, Found, Given, Option, Quantity, Read, Value } from './quantities/quantity';
+export {
+  type Derived,
+  type Found,
+  type Given,
+  type Option,
+  type Quantity,
+  type Read,
+  sorted,
+  type Value,
+} from './quantities/quantity';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
 export { usualDraught } from './quantities/draught';

@@ -1,5 +1,5 @@
 /** All quantities of cells on a sheet without a boat, and how those of cells join a boat's own. */
-import type { BoatLists, BoatQuantities, Derived, Given, Layout } from '../boat';
+import { type BoatLists, type BoatQuantities, type Derived, type Given, type Layout, sorted } from '../boat';
 import { type Cell, cellQuantities, type Instance, isChoice, optionsOf } from '../cells';
 import type { Catalogue } from './book';
 
@@ -21,12 +21,7 @@ export function brought(
 ): { readonly given: readonly Given[]; readonly derived: readonly Derived[] } {
   // Cells may bring the same ones, and a cell stand several times.
   const bringers = new Set(instances.flatMap(({ cell }) => cell.brings ?? []));
-  const all = [...new Set([...bringers].flatMap((bring) => bring(layout)))];
-  const isGiven = (one: Derived | Given): one is Given => 'preset' in one;
-  return {
-    given: all.filter(isGiven),
-    derived: all.filter((one): one is Derived => !isGiven(one)),
-  };
+  return sorted([...new Set([...bringers].flatMap((bring) => bring(layout)))]);
 }
 
 /** @param onBoat what there is to choose from; null without a boat */

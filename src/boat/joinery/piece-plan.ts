@@ -8,16 +8,7 @@ import type { Edge } from '../hull/edge';
 import type { Hull } from '../hull/hull';
 import { type FirstBoards, type JointRules, timberOf } from './joint-layout';
 import { laidBoard } from './laid-board';
-
-/** Parts that are laid of boards along edges of the hull. */
-export const longParts = [
-  { id: 'keelson', label: 'keelson' },
-  { id: 'chineLog', label: 'chine log' },
-  { id: 'sheerClamp', label: 'sheer clamp' },
-  { id: 'rubRail', label: 'rub rail' },
-] as const;
-
-export type LongPart = (typeof longParts)[number]['id'];
+import { type LongPart, longParts } from './long-parts';
 
 /** The edges that a part lies along; a hull without a chine has no chine logs. */
 export function edgesOf({ edges }: Hull, part: LongPart): readonly Edge[] {

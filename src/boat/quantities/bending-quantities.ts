@@ -1,6 +1,6 @@
 /**
  * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
- * person holds, and the modulus of each wood in bending alone. Brought by the cells that ask for them.
+ * person holds, and the modulus of each wood in bending alone.
  */
 import { bendShareTexts, easyBend, layerRatio } from '../../trade/bend-grades';
 import { citation, look } from '../../trade/table';
@@ -47,6 +47,7 @@ export const bendingRules: readonly Given[] = [
   },
 ];
 
+/** The same on every boat and without one: the cells that ask for them bring them. */
 export const bendingModuli = timber.rows.flatMap(({ id, label }): Derived[] => {
   const printed = look(timber, id, 'modulus');
   if (!printed) return [];
@@ -98,9 +99,4 @@ export function partEdges(layout: Layout): readonly Derived[] {
   );
   lies.set(layout, all);
   return all;
-}
-
-/** Without a boat there are no entries for cells to share; the woods are the same everywhere. */
-export function bendingQuantities(layout: Layout): readonly (Derived | Given)[] {
-  return layout.edges.length > 0 ? [...bendingRules, ...bendingModuli, ...partEdges(layout)] : bendingModuli;
 }

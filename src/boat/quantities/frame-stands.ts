@@ -1,5 +1,4 @@
 /** On which side of its line the wood of a station stands, and the boat's own word on it. */
-import type { Layout } from './lists';
 import type { Given } from './quantity';
 
 /** Answers to how the frames stand. */
@@ -20,7 +19,3 @@ export const frameStands: readonly Given[] = [
     options: stands,
   },
 ];
-
-/** None without a boat: a cell by itself has its own. */
-export const frameStandsQuantities = ({ edges }: Layout): readonly Given[] =>
-  edges.length > 0 ? frameStands : [];

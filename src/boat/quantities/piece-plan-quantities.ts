@@ -1,6 +1,6 @@
 /**
  * The plan of pieces as quantities: rules that joints are held to, boards that the yard sells, and part by part the
- * board it is laid in, its first boards and the width to buy. They come with the cells that ask for them.
+ * board it is laid in, its first boards and the width to buy.
  */
 import type { KindId } from '../../measure';
 import { bendingModuli, bendingRules, partEdges } from './bending-quantities';
@@ -8,14 +8,13 @@ import { frameStands } from './frame-stands';
 import type { Hull } from '../hull/hull';
 import type { JointRules } from '../joinery/joint-layout';
 import type { Layout } from './lists';
+import { type LongPart, longParts } from '../joinery/long-parts';
 import { fromBoth } from './make-derived';
 import {
   bestOfPart,
   boardFor,
   edgesOf,
   type EdgewiseRules,
-  type LongPart,
-  longParts,
   timberPieces,
   widthToBuy,
 } from '../joinery/piece-plan';
@@ -309,7 +308,6 @@ const all: readonly (Derived | Given)[] = [
   ...longParts.flatMap(ofPart),
 ];
 
-/** Without a boat there is nothing to plan, and no entry for cells to share. */
 export function piecePlanQuantities(layout: Layout): readonly (Derived | Given)[] {
-  return layout.edges.length > 0 ? [...all, ...partEdges(layout)] : [];
+  return [...all, ...partEdges(layout)];
 }

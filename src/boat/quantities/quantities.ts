@@ -8,7 +8,8 @@ import type { Ends } from '../hull/ends';
 import { layoutOf } from './lists';
 import { offsetEntries, offsetsAsWritten } from './offset-entries';
 import { partGivens, partQuantities } from './part-quantities';
-import type { Derived, Given, Read } from './quantity';
+import { type Derived, type Given, type Read, sorted } from './quantity';
+import { piecePlanQuantities } from './piece-plan-quantities';
 import { shapeQuantities } from './shape-quantities';
 import { stationQuantities } from './station-quantities';
 import type { Table } from '../table/table';
@@ -28,8 +29,9 @@ export interface BoatQuantities {
  */
 export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
   const layout = layoutOf(table, ends);
+  const plan = sorted(piecePlanQuantities(layout));
   return {
-    given: [...offsetEntries(table), ...draughtGivens, ...partGivens(layout)],
+    given: [...offsetEntries(table), ...draughtGivens, ...partGivens(layout), ...plan.given],
     derived: [
       nameOf(table),
       ...shapeQuantities(layout),
@@ -37,6 +39,7 @@ export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
       ...stationQuantities(layout),
       ...partQuantities(layout),
       ...waterQuantities(layout),
+      ...plan.derived,
       ...tradeQuantities(),
     ],
     hull: (read) => buildHull(offsetsAsWritten(table, read)),

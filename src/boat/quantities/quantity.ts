@@ -59,6 +59,18 @@ export interface Derived extends Quantity {
   readonly from: (read: Read) => number | string | Issue;
 }
 
+/** Those to be written, and those that follow. */
+export function sorted(all: readonly (Derived | Given)[]): {
+  readonly given: readonly Given[];
+  readonly derived: readonly Derived[];
+} {
+  const isGiven = (one: Derived | Given): one is Given => 'preset' in one;
+  return {
+    given: all.filter(isGiven),
+    derived: all.filter((one): one is Derived => !isGiven(one)),
+  };
+}
+
 /**
  * The way a derived quantity looks at others. Each call notes the dependence.
  * If what is asked for has no value, the call does not return: the asking quantity

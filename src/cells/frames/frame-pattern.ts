@@ -1,7 +1,7 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
 import type { Hull } from '../../boat';
 import { breadthAt } from '../../boat/hull/breadth';
-import { frameStandsQuantities, stands } from '../../boat/quantities/frame-stands';
+import { stands } from '../../boat/quantities/frame-stands';
 import type { Member } from '../../boat/joinery/frame-outline';
 import { type Issue, issue, type KindId } from '../../measure';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
@@ -510,7 +510,6 @@ export const framePattern = defineCell({
     },
   ],
   lights: ['{frame}', '{member}', 'frame', 'gusset'],
-  brings: frameStandsQuantities,
   wide: true,
   draw: (v, on) => frameView(v, on),
   patterns: (v, on) => framePatterns(v, on),

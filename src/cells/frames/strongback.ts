@@ -1,7 +1,7 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
 import { isPost, type Hull } from '../../boat';
 import { sideOf } from '../../boat/hull/side-of';
-import { frameStandsQuantities, stands } from '../../boat/quantities/frame-stands';
+import { stands } from '../../boat/quantities/frame-stands';
 import { distance, type Vec3 } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { firstOf } from '../form/in-words';
@@ -528,7 +528,6 @@ export const strongback = defineCell({
     },
   ],
   lights: ['{station}', 'sheer', 'frame'],
-  brings: frameStandsQuantities,
   wide: true,
   draw: (v, on) => strongbackView(v, on),
 });

@@ -1,7 +1,7 @@
 /** Which batten stock bends through the stations of a line, how near to breaking, and with what force at each duck. */
 import { tradeQuantities } from '../../boat/quantities/trade-quantities';
 import type { Hull } from '../../boat';
-import { bendingQuantities, shareAsked } from '../../boat/quantities/bending-quantities';
+import { bendingModuli, shareAsked } from '../../boat/quantities/bending-quantities';
 import { lengthTo } from '../../kernel';
 import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
 import { bendShareTexts } from '../../trade/bend-grades';
@@ -362,7 +362,7 @@ export const batten = defineCell({
     },
   ],
   lights: ['{edge}'],
-  brings: (layout) => [...tradeQuantities(), ...bendingQuantities(layout)],
+  brings: () => [...tradeQuantities(), ...bendingModuli],
   draw: drawForces,
   chart: shareChart,
   offers: battenOffers,

@@ -1,6 +1,6 @@
 /** Will this board bend to this curve, cold, and how often does one of its wood break in it? */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
-import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
+import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { steamed, strappedRadius } from '../../../trade/steam';
 import { citation } from '../../../trade/table';
 import { bendingRaise } from '../../../trade/timber';
@@ -227,5 +227,5 @@ export const bend = defineCell({
   lights: ['{along}'],
   draw: drawBoard,
   chart: shareChart,
-  brings: (layout) => [...tradeQuantities(), ...woodStateQuantities(), ...bendingQuantities(layout)],
+  brings: () => [...tradeQuantities(), ...woodStateQuantities(), ...bendingModuli],
 });

@@ -5,7 +5,6 @@ import { type BoardEnds, type LaidBoard, laidBoard } from '../../../boat/joinery
 import { torsionConstant } from '../../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
 import { firstOf } from '../../form/in-words';
-import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { cornerStrain } from '../../../boat/joinery/piece-plan';
 import { overAllowed } from '../../common/wood/bend-limits';
 import { bentStock } from './bent-stock';
@@ -364,7 +363,7 @@ export const holding = defineCell({
     },
   ],
   lights: ['{along}'],
-  brings: (layout) => [...tradeQuantities(), ...piecePlanQuantities(layout)],
+  brings: tradeQuantities,
   draw: drawHolding,
   chart: sharesChart,
 });

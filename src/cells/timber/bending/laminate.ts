@@ -2,7 +2,7 @@
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { defineCell } from '../../form/define';
 import { firstOf } from '../../form/in-words';
-import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
+import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { riseQuantities } from '../../../boat/quantities/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
 import { overAllowed, overPicked } from '../../common/wood/bend-limits';
@@ -201,7 +201,7 @@ export const laminate = defineCell({
     },
   ],
   lights: ['{along}'],
-  brings: (layout) => [...tradeQuantities(), ...riseQuantities(layout), ...bendingQuantities(layout)],
+  brings: (layout) => [...tradeQuantities(), ...riseQuantities(layout), ...bendingModuli],
   draw: drawStack,
   chart: chartStack,
 });

@@ -2,7 +2,7 @@
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Hull } from '../../../boat';
 import { sideOf } from '../../../boat/hull/side-of';
-import { frameStandsQuantities, stands } from '../../../boat/quantities/frame-stands';
+import { stands } from '../../../boat/quantities/frame-stands';
 import { limberDrill } from '../../common/frame/limber-drill';
 import { stiffnessBored } from '../../../trade/bored';
 import type { KindId } from '../../../measure';
@@ -443,7 +443,7 @@ export const screwMap = defineCell({
     },
   ],
   lights: ['{frame}', 'frame', 'gusset'],
-  brings: (layout) => [...tradeQuantities(), ...frameStandsQuantities(layout)],
+  brings: tradeQuantities,
   draw: screwMapView,
   patterns: screwMapPatterns,
 });

@@ -1,7 +1,7 @@
 /** Clamps for a glued joint: how many by pressure and by spread, in which order, and for how long. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import type { Layout } from '../../../boat';
-import { bendingQuantities } from '../../../boat/quantities/bending-quantities';
+import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { partRadiusQuantities } from '../../../boat/quantities/part-radius-quantities';
 import { drawing, mm, note } from '../../../drawing';
 import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../../trade/adhesives';
@@ -32,7 +32,7 @@ const brings = (layout: Layout) => [
   ...tradeQuantities(),
   ...glueQuantities(),
   ...partRadiusQuantities(layout),
-  ...bendingQuantities(layout),
+  ...bendingModuli,
 ];
 
 /** From the glue cell, which knows the boat's joints. */

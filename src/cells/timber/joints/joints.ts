@@ -1,5 +1,4 @@
 /** Where along the real edge the scarfs of a long timber fall, and the pattern that keeps them clear. */
-import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { defineCell } from '../../form/define';
 import { jointInputs, LISTED } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-drawing';
@@ -161,7 +160,6 @@ export const joints = defineCell({
   lights: ['{part}', '{along}'],
   draw: drawJoints,
   chart: bendChart,
-  brings: piecePlanQuantities,
   offers: ({ part, portFirst, starboardFirst, boardLength, stagger, sides }) => {
     const isPlain =
       Math.abs(portFirst - boardLength) < 1e-6 &&

@@ -1,5 +1,4 @@
 /** Scarf joint: its taper, its glue, what it eats and what it keeps. */
-import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
@@ -247,7 +246,6 @@ export const scarf = defineCell({
     { text: 'Taper, glue face, joined length', known: 'geometry' },
   ],
   lights: ['{part}'],
-  brings: piecePlanQuantities,
   draw: drawScarf,
   chart: strengthChart,
 });

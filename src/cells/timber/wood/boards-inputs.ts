@@ -1,6 +1,6 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
 import type { Option } from '../../../boat';
-import { longParts } from '../../../boat/joinery/piece-plan';
+import { longParts } from '../../../boat/joinery/long-parts';
 import { soldKeys, soldLengths } from '../../../boat/quantities/piece-plan-quantities';
 import { BOARDS_QUOTED } from '../../../boat/quantities/price-ways';
 import { choice, type FormulaStep, input, type InputSpec, step } from '../../form/define';

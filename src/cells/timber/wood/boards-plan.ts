@@ -1,6 +1,7 @@
 /** The pieces of the boat's long parts as a cutting problem, and the best plan known for it. */
 import type { Found, Hull } from '../../../boat';
-import { longParts, type TimberPiece, timberPieces } from '../../../boat/joinery/piece-plan';
+import { longParts } from '../../../boat/joinery/long-parts';
+import { type TimberPiece, timberPieces } from '../../../boat/joinery/piece-plan';
 import { soldKeys } from '../../../boat/quantities/piece-plan-quantities';
 import {
   costAtLeast,

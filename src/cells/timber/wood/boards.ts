@@ -1,6 +1,5 @@
 /** What to buy for the long parts: which boards, and how the plan of pieces is cut from them. */
 import type { Found, Hull } from '../../../boat';
-import { piecePlanQuantities } from '../../../boat/quantities/piece-plan-quantities';
 import { costAtLeast, costOf } from '../../../kernel/cutting';
 import { defineCell, hullStep, step, type Values } from '../../form/define';
 import { boardsInputs, LISTED, planUses, priceSteps } from './boards-inputs';
@@ -279,7 +278,6 @@ export const boards = defineCell({
     { text: 'Lengths of the pieces, from the edges of the hull and the plan of pieces', known: 'geometry' },
   ],
   lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
-  brings: piecePlanQuantities,
   wide: 'tall',
   draw: drawBoards,
   search: {
