@@ -1,6 +1,7 @@
 /**
  * Imports go down only. Each room of src/ may import the rooms listed for it and the packages
- * listed for it, and nothing else; a new package is given its room here on purpose.
+ * listed for it, and nothing else; a new package is given its room here on purpose. So inside a room:
+ * the rooms in it are listed with those below them, and nowhere do files or rooms import each other in a circle.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
@@ -21,6 +22,34 @@ const below: Record<string, readonly string[]> = {
   reckon: ['notebook', 'cells', 'boat', 'drawing', 'trade', 'kernel', 'measure'],
   // Plugins for vite; nothing of this room ships, and no room may import it.
   build: ['notebook'],
+};
+
+/** A stage of the build, or one of its works: each draws on what cells have in common, and never on another. */
+const stage = ['common', 'form'];
+
+/** The rooms inside a room, and what of it each may import. `.` are the files that lie in the room itself. */
+const inside: Record<string, Record<string, readonly string[]>> = {
+  cells: {
+    form: [],
+    common: ['form'],
+    shape: stage,
+    frames: stage,
+    'timber/wood': stage,
+    'timber/bending': stage,
+    'timber/joints': stage,
+    'timber/fastening': stage,
+    'timber/gluing': stage,
+    finish: stage,
+  },
+  boat: {
+    table: ['.'],
+    hull: ['table', '.'],
+    joinery: ['hull', 'table', '.'],
+    quantities: ['joinery', 'hull', 'table', '.'],
+    file: ['table', '.'],
+    starters: ['table'],
+  },
+  drawing: { 'set-out': ['.'], export: ['set-out', '.'] },
 };
 
 const packages: Record<string, readonly string[]> = {
@@ -62,10 +91,25 @@ function wrongRoom(file: string, room: string, wanted: string): string | null {
   }
   const [, other = ''] = target.split('/');
   if (other !== room && !below[room]?.includes(other)) return `${room} may not import ${other}`;
+  if (other === room) {
+    const [from, to] = [innerRoom(file), innerRoom(target.slice('src/'.length))];
+    const allowed = inside[room]?.[from];
+    if (allowed && to !== from && !allowed.includes(to))
+      return `${room}/${from} may not import ${room}/${to}`;
+  }
   // A worker is named to the bundler by its file.
   if (room !== 'build' && /\.m?[jt]s$/.test(wanted) && !wanted.endsWith('.worker.ts'))
     return 'leave the extension out';
   return null;
+}
+
+/** The room in which a file lies inside its room, as `inside` lists it; `.` for a file of the room itself. */
+function innerRoom(file: string): string {
+  const [room = '', ...path] = file.split('/');
+  const listed = Object.keys(inside[room] ?? {}).find((inner) =>
+    `${path.join('/')}/`.startsWith(`${inner}/`),
+  );
+  return listed ?? (path.length > 1 ? path.slice(0, -1).join('/') : '.');
 }
 
 function wrongPackage(room: string, wanted: string): string | null {
@@ -90,6 +134,42 @@ function importsOf(text: string): string[] {
   return forms.flatMap((form) => [...code.matchAll(form)].map((match) => match[1] ?? ''));
 }
 
+/** Every circle among things that import each other, each as the names on it in order of the alphabet. */
+function circles(imports: ReadonlyMap<string, ReadonlySet<string>>): string[][] {
+  const reach = (from: string): Set<string> => {
+    const seen = new Set<string>();
+    const ahead = [from];
+    for (let one = ahead.pop(); one !== undefined; one = ahead.pop())
+      for (const next of imports.get(one) ?? [])
+        if (!seen.has(next)) {
+          seen.add(next);
+          ahead.push(next);
+        }
+    return seen;
+  };
+  const reached = new Map([...imports.keys()].map((one) => [one, reach(one)]));
+  const rings = [...imports.keys()]
+    .filter((one) => reached.get(one)!.has(one))
+    .map((one) => [...reached.get(one)!].filter((other) => reached.get(other)?.has(one)).sort());
+  return [...new Map(rings.map((ring) => [ring.join(' '), ring])).values()];
+}
+
+/** Who imports whom, by files or by the folders they lie in; a file that lies in a room of src itself stands for itself. */
+function importing(of: readonly { file: string; text: string }[], by: (file: string) => string) {
+  const files = new Set(of.map(({ file }) => file));
+  const imports = new Map<string, Set<string>>();
+  for (const { file, text } of of)
+    for (const wanted of importsOf(text).filter((one) => one.startsWith('.'))) {
+      const path = posix.join(posix.dirname(file), wanted);
+      const target = [`${path}.ts`, `${path}/index.ts`, path].find((one) => files.has(one));
+      const [from, to] = [by(file), target === undefined ? null : by(target)];
+      if (to !== null && to !== from) imports.set(from, (imports.get(from) ?? new Set()).add(to));
+    }
+  return imports;
+}
+
+const folderOf = (file: string) => (file.split('/').length > 2 ? posix.dirname(file) : file);
+
 function sources(): { file: string; text: string }[] {
   return readdirSync(inRoot('src'), { recursive: true, encoding: 'utf8' })
     .map((file) => file.replaceAll('\\', '/'))
@@ -106,12 +186,53 @@ test('imports go down only, and each package stays in its rooms', () => {
   expect(sources().flatMap(({ file, text }) => breaches(file, text))).toStrictEqual([]);
 });
 
+test('every room inside a room that lists them is listed', () => {
+  const found = sources().flatMap(({ file }) => {
+    const [room = ''] = file.split('/');
+    const inner = innerRoom(file);
+    return inner === '.' || !inside[room] || inner in inside[room] ? [] : [`${room}/${inner}`];
+  });
+  expect([...new Set(found)]).toStrictEqual([]);
+});
+
+test('no files import each other in a circle, and no folders', () => {
+  const files = sources().filter(({ file }) => !file.startsWith('notebook/'));
+  expect(circles(importing(files, (file) => file))).toStrictEqual([]);
+  expect(circles(importing(files, folderOf))).toStrictEqual([]);
+});
+
+test('a planted circle is found, of files and of folders', () => {
+  const planted = [
+    { file: 'boat/hull/hull.ts', text: "import type { Edge } from './edge';" },
+    {
+      file: 'boat/hull/edge.ts',
+      text: "import { near } from '../table/near';\nimport { hull } from './hull';",
+    },
+    { file: 'boat/table/near.ts', text: "export { far } from './far';" },
+    { file: 'boat/table/far.ts', text: "const ends = () => import('../hull/ends');" },
+    { file: 'boat/hull/ends.ts', text: '' },
+    { file: 'boat/index.ts', text: "export * from './hull/hull';" },
+  ];
+  expect(circles(importing(planted, (file) => file))).toStrictEqual([
+    ['boat/hull/edge.ts', 'boat/hull/hull.ts'],
+  ]);
+  expect(circles(importing(planted, folderOf))).toStrictEqual([['boat/hull', 'boat/table']]);
+});
+
 test.each([
   ['kernel/beam.ts', "import { inch } from '../measure';"],
   ['kernel/beam.ts', "import { evaluate } from 'mathjs/number';"],
   ['measure/length.ts', "import type { Strip } from '../kernel/strip';"],
   ['boat/hull.ts', "import { drawn } from '../drawing';"],
   ['boat/hull.ts', "export { scarf } from '../cells/timber/scarf';"],
+  ['cells/form/define.ts', "import { woods } from '../common/wood/woods';"],
+  ['cells/common/glue/glues.ts', "import type { Scarf } from '../../timber/joints/scarf';"],
+  ['cells/frames/limber.ts', "import { longLine } from '../shape/long-line';"],
+  ['cells/timber/joints/butt.ts', "import { screwRules } from '../fastening/screw-rules';"],
+  ['cells/timber/joints/butt.ts', "import { registry } from '../../registry';"],
+  ['boat/hull/hull.ts', "import type { Quantity } from '../quantities/quantity';"],
+  ['boat/table/table-edits.ts', "import type { Hull } from '../hull/hull';"],
+  ['drawing/set-out/sheet.ts', "import { svg } from '../export/svg';"],
   ['cells/timber/scarf.ts', "import {\n  signal,\n} from '@preact/signals-core';"],
   ['cells/timber/scarf.ts', "const page = await import('../../page/main');"],
   ['notebook/graph.ts', "import { useSignal } from '@preact/signals';"],
@@ -131,7 +252,11 @@ test.each([
 test.each([
   ['page/figure.ts', "import * as Plot from '@observablehq/plot';\nimport './figure.css';"],
   ['page/main.ts', "import.meta.glob<Notebook>('#notebooks/*.md', { eager: true, import: 'default' });"],
-  ['cells/timber/scarf.ts', "import { defineCell } from '../define';\nimport { timber } from '../../trade';"],
+  [
+    'cells/timber/joints/scarf.ts',
+    "import { defineCell } from '../../form/define';\nimport { woods } from '../../common/wood/woods';\nimport { timber } from '../../../trade';",
+  ],
+  ['cells/registry.ts', "const scarf = () => import('./timber/joints/scarf');"],
   ['kernel/beam.ts', "// import { inch } from '../measure';\nimport { brent } from './roots';"],
 ])('what is allowed in %s passes: %s', (file, text) => {
   expect(breaches(file, text)).toStrictEqual([]);
