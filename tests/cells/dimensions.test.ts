@@ -22,7 +22,8 @@ interface Line {
 }
 
 function linesOf({ steps, warnings, inWords }: Cell): readonly Line[] {
-  const cases = [...new Set(partsOf(inWords).flatMap(({ where }) => where.map(({ when }) => when)))];
+  const words = [inWords, ...warnings.map(({ says }) => says)].flatMap((one) => partsOf(one));
+  const cases = [...new Set(words.flatMap(({ where }) => where.map(({ when }) => when)))];
   return [
     ...Object.entries(steps).flatMap(([key, spec]) =>
       isFormula(spec) ? { key, text: spec.formula, kind: spec.kind } : [],

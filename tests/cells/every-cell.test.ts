@@ -26,6 +26,7 @@ import {
   type Say,
   type Values,
   warningsOf,
+  type Words,
 } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { collisions, setOut } from '../../src/drawing';
@@ -109,6 +110,16 @@ function hasPart({ graph }: (typeof boats)[number], name: string): boolean {
 
 const placeholders = keysIn;
 
+/** The texts that the words can end on. */
+function endsOf(words: Words): readonly string[] {
+  if (typeof words === 'string') return [words];
+  if ('when' in words) return [words.says, words.otherwise ?? []].flatMap(endsOf);
+  const always = words.findLastIndex(
+    (one) => typeof one === 'string' || !('when' in one) || one.otherwise !== undefined,
+  );
+  return words.slice(Math.max(0, always)).flatMap(endsOf);
+}
+
 test('the registry holds each file of cells once, under its own name', async () => {
   const modules = await Promise.all(
     Object.entries(import.meta.glob('../../src/cells/*/**/*.ts')).map(
@@ -166,7 +177,8 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   });
 
   test('asks yes or no in its warnings, over its own keys', () => {
-    const conditions = partsOf(cell.inWords).flatMap(({ where }) => where);
+    const said = [cell.inWords, ...cell.warnings.map(({ says }) => says)];
+    const conditions = said.flatMap((words) => partsOf(words).flatMap(({ where }) => where));
     const asked = [...cell.warnings, ...conditions, ...cell.answers].flatMap(({ when }) => when ?? []);
     const amiss = asked.filter((when) => {
       const { asks, names } = compiled(cell, when);
@@ -180,7 +192,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     const named = [
       ...cell.answers.map(({ of }) => of),
       ...partsOf(cell.inWords).flatMap(({ text }) => placeholders(text)),
-      ...cell.warnings.flatMap(({ says }) => placeholders(says)),
+      ...cell.warnings.flatMap(({ says }) => partsOf(says).flatMap(({ text }) => placeholders(text))),
       ...table,
       ...cell.lights.flatMap(placeholders),
     ];
@@ -321,15 +333,16 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       ...cell.answers.map(({ label, from }) => [label, from]),
       ...Object.values(cell.inputs).map(({ label }) => [label]),
       ...Object.values(cell.steps).map(({ meaning, source }) => [meaning, source]),
-      ...cell.warnings.map(({ says, limit }) => [says, limit]),
+      ...cell.warnings.map(({ says, limit }) => [...partsOf(says).map(({ text }) => text), limit]),
       ...cell.sources.map(({ text }) => [text]),
     ].filter((texts) => texts.some((text) => text.trim() === ''));
     expect(silent).toStrictEqual([]);
     expect(cell.sources.length).toBeGreaterThan(0);
     expect(cell.cautions.length).toBeGreaterThan(0);
-    const unended = [...cell.cautions, ...cell.warnings.map(({ says }) => says)].filter(
-      (text) => !/[.!?]$/.test(text),
-    );
+    const unended = [
+      ...cell.cautions,
+      ...[cell.inWords, ...cell.warnings.map(({ says }) => says)].flatMap(endsOf),
+    ].filter((text) => !/[.!?]$/.test(text));
     expect(unended).toStrictEqual([]);
     const tolerances = cell.answers.filter(({ of, tolerance }) => {
       const kind = (cell.inputs[of] ?? cell.steps[of])!.kind;
@@ -344,7 +357,10 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     const { table, steps, warnings, answers } = cell;
     const used = new Set([
       ...Object.values(steps).flatMap((spec) => asksFor(cell, spec)),
-      ...warnings.flatMap(({ when, says }) => [...compiled(cell, when).names, ...placeholders(says)]),
+      ...warnings.flatMap(({ when, says }) => [
+        ...compiled(cell, when).names,
+        ...partsOf(says).flatMap(({ text }) => placeholders(text)),
+      ]),
       ...answers.map(({ of }) => of),
       ...(table?.columns.map(({ of }) => of) ?? []),
     ]);

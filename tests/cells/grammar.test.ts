@@ -17,10 +17,10 @@ import { plainShown, write } from '../../src/measure';
 import { tryCell } from './try-cell';
 import { scarf } from '../../src/cells/timber/joints/scarf';
 
-const sentencesOf = ({ inWords, warnings }: Cell) => [
-  ...partsOf(inWords).map(({ text }) => ({ says: text })),
-  ...warnings,
-];
+const sentencesOf = ({ inWords, warnings }: Cell) =>
+  [inWords, ...warnings.map(({ says }) => says)].flatMap((words) =>
+    partsOf(words).map(({ text }) => ({ says: text })),
+  );
 
 /** A sentence with 1 in the place of every count. */
 function withOnes(cell: Cell, says: string): string {

@@ -48,10 +48,9 @@ const asTyped = new Set(['fillet.waste', 'resin.waste', 'laminate.spread']);
 
 /** Sentences of the cell that make a limit of a number which does not say on which side it is rounded. */
 function unbounded(cell: Cell): string[] {
-  const sentences = [
-    ...cell.warnings.map(({ says }) => says),
-    ...partsOf(cell.inWords).map(({ text }) => text),
-  ];
+  const sentences = [cell.inWords, ...cell.warnings.map(({ says }) => says)].flatMap((words) =>
+    partsOf(words).map(({ text }) => text),
+  );
   return sentences.flatMap((says) =>
     sayings.flatMap(([saying, bound]) =>
       [...says.matchAll(saying)].flatMap(([words, key = '']) => {
@@ -103,7 +102,7 @@ test('so does every limit that a picture’s sentence is made of', () => {
 function comparedIn({ when, says }: Cell['warnings'][number]): (readonly [string, string])[] {
   return [...when.matchAll(/(\w+) (?:<|>) (\w+)(?= |$)/g)]
     .map(([, a = '', b = '']) => [a, b] as const)
-    .filter(([a, b]) => says.includes(`{${a}}`) && says.includes(`{${b}}`));
+    .filter(([a, b]) => [a, b].every((key) => partsOf(says).some(({ text }) => text.includes(`{${key}}`))));
 }
 
 /** Different enough for a difference to be written at all: a part in ten thousand. */
@@ -134,7 +133,7 @@ describe.each([
             const values = [a, b].map((key) => Number(made.graph.value(`${cell.id}.${key}`)));
             const [of, to] = [a, b].map((key, i) => told[`${kindOfKey(cell, key)} ${values[i]}`]);
             // Of two comparisons joined by "or" one may be of equals, or of next to nothing on both sides.
-            if (of === to && isApart(values[0], values[1])) alike.push(`${warning.says}: ${of}`);
+            if (of === to && isApart(values[0], values[1])) alike.push(`${warning.when}: ${of}`);
           }
         }
       }

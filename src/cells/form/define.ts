@@ -185,8 +185,8 @@ export interface Answer<K extends string> {
 export interface Warning {
   /** A comparison over the cell's values: `share > 0.5`. */
   readonly when: string;
-  /** A sentence; `{share}` puts in a value as written in the chosen units. */
-  readonly says: string;
+  /** As of the result; `{share}` puts in a value as written in the chosen units. */
+  readonly says: Words;
   /** Which limit, and whose. */
   readonly limit: string;
   /** 'stop': it will break or not fit. 'mind': look again. */

@@ -1,8 +1,8 @@
-/** The result in words: of what the cell has to say, that which holds, one after another. */
+/** What a cell says in words, of its result or as a warning: that which holds, one after another. */
 import type { Read } from '../../boat';
 import type { Words, WordsWhen } from './define';
 import type { Instance } from './instance';
-import { isTrue, type Say, sentence } from './sentence';
+import { isTrue, type Say, sentence, type Tell } from './sentence';
 import { compiled, evaluateFormula, valueOf } from './steps';
 
 /** The first of several cases that holds, or else what is said where none does. */
@@ -39,10 +39,13 @@ export function oneAfterAnother(texts: readonly string[]): string {
   }, '');
 }
 
-/** The result in words, with its numbers written so finely that they say why it is these words that hold. */
-export function answerInWords(instance: Instance, read: Read, say: Say): string {
+/**
+ * Of the words that which holds, with its numbers written so finely that they say why it does.
+ * @param also another comparison that makes them hold
+ */
+export function told(instance: Instance, words: Words, read: Read, also: readonly string[] = []): Tell {
   const { cell } = instance;
-  const said = partsOf(cell.inWords).filter(({ where }) =>
+  const said = partsOf(words).filter(({ where }) =>
     where.every(
       ({ when, holds }) =>
         isTrue(evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read))) === holds,
@@ -50,5 +53,10 @@ export function answerInWords(instance: Instance, read: Read, say: Say): string 
   );
   const because = said.flatMap(({ where }) => where.flatMap(({ when, holds }) => (holds ? [when] : [])));
   const text = oneAfterAnother(said.map((part) => part.text));
-  return sentence(instance, text, [...new Set(because)], read)(say);
+  return sentence(instance, text, [...new Set([...also, ...because])], read);
+}
+
+/** The result in words. */
+export function answerInWords(instance: Instance, read: Read, say: Say): string {
+  return told(instance, instance.cell.inWords, read)(say);
 }

@@ -2,8 +2,9 @@
 import type { Read } from '../../boat';
 import { type Issue, isIssue } from '../../measure';
 import type { Cell, Warning } from './define';
+import { told } from './in-words';
 import type { Instance } from './instance';
-import { type Say, sentence, type Tell } from './sentence';
+import type { Say, Tell } from './sentence';
 import { compiled, evaluateFormula, valueOf } from './steps';
 
 export interface Applies {
@@ -27,9 +28,7 @@ export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] 
   return cell.warnings.flatMap((warning, index) => {
     const tell = work((read) => {
       const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
-      return isIssue(verdict) || verdict === 0
-        ? null
-        : sentence(instance, warning.says, [warning.when], read);
+      return isIssue(verdict) || verdict === 0 ? null : told(instance, warning.says, read, [warning.when]);
     });
     return isIssue(tell) || tell === null
       ? []

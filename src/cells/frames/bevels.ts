@@ -4,6 +4,7 @@ import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { firstOf } from '../form/in-words';
+import { pastTheSaw } from './saw-tilt';
 import { edgeSection } from './bevelled-edge-drawing';
 import { logSection } from './log-drawing';
 
@@ -349,12 +350,7 @@ export const bevels = defineCell({
     ],
   },
   warnings: [
-    {
-      when: 'max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel)) > 45°',
-      says: 'A bevel of more than 45° is past the tilt of a saw: rough it out and plane to the marks.',
-      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
-      weight: 'mind',
-    },
+    pastTheSaw('max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel)) > 45°'),
     {
       when: 'proud > 0.5 mm',
       says: 'The face on the station line is not the larger one everywhere. Leave up to {proud} of wood outside the line there, or the other face comes out too small; the working says how much at each place.',

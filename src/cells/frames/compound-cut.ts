@@ -13,6 +13,7 @@ import {
   type Shape,
 } from '../../drawing';
 import { choice, defineCell, input, step } from '../form/define';
+import { SAW_TILT } from './saw-tilt';
 import { edgeSection } from './bevelled-edge-drawing';
 
 const GEOMETRY = 'geometry';
@@ -219,7 +220,7 @@ export const compoundCut = defineCell({
     {
       when: 'sawTilt > 45°',
       says: 'A tilt of {sawTilt} is past what a saw gives: stand the board on edge against a tall fence, or saw to the line by hand and plane.',
-      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
+      limit: SAW_TILT,
       weight: 'mind',
     },
     {

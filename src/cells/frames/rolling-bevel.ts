@@ -13,6 +13,7 @@ import {
   step,
   type Values,
 } from '../form/define';
+import { pastTheSaw } from './saw-tilt';
 import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
@@ -259,12 +260,7 @@ export const rollingBevel = defineCell({
       limit: GEOMETRY,
       weight: 'stop',
     },
-    {
-      when: 'max(abs(sideBevel), abs(bottomBevel)) > 45°',
-      says: 'A bevel of more than 45° is past the tilt of a saw: take the bulk off with a drawknife or an axe and plane to the marks.',
-      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
-      weight: 'mind',
-    },
+    pastTheSaw('max(abs(sideBevel), abs(bottomBevel)) > 45°', 'take the bulk off with a drawknife or an axe'),
     {
       when: 'reach < logLength',
       says: 'Forty marks end {reach} from the end and the log is {logLength} long: take a wider interval, or list the rest from the other end.',

@@ -13,6 +13,12 @@ const taped = (label: string, from: string, preset: string, note: string) =>
 const planned = (label: string, from: string, preset: string, note: string) =>
   input('length', label, { from, preset, min: '20 mm', max: '20 m', step: '1 mm', note });
 
+/** Which way, where a number is above 0; below it is the other. */
+const port = (of: string) => ({ when: `${of} > 0 mm`, says: 'port', otherwise: 'starboard' });
+const starboard = (of: string) => ({ when: `${of} > 0 mm`, says: 'starboard', otherwise: 'port' });
+const forward = (of: string) => ({ when: `${of} > 0 mm`, says: 'forward', otherwise: 'aft' });
+const aft = (of: string) => ({ when: `${of} > 0 mm`, says: 'aft', otherwise: 'forward' });
+
 export const settingUp = defineCell({
   id: 'settingUp',
   stage: 'frames',
@@ -220,30 +226,85 @@ export const settingUp = defineCell({
       'Not true yet. Put right the faults below, in this order: on the string, on its line, square, plumb, level. Each move disturbs the others, so measure everything again afterwards.',
   },
   warnings: [
-    ...directed('offBy > acrossTolerance', 'offString', ACROSS, [
-      'The centre mark stands {offBy} to port of the string: move the whole frame {offBy} to starboard.',
-      'The centre mark stands {offBy} to starboard of the string: move the whole frame {offBy} to port.',
-    ]),
-    ...directed('alongBy > alongTolerance', 'centreAhead', ALONG, [
-      'The frame’s middle stands {alongBy} too far forward: move the whole frame {alongBy} aft.',
-      'The frame’s middle stands {alongBy} too far aft: move the whole frame {alongBy} forward.',
-    ]),
-    ...directed('swingBy > alongTolerance', 'portAhead', ALONG, [
-      'The frame is swung, its port side forward: turn it about its centre mark, port side {swingBy} aft and starboard side {swingBy} forward.',
-      'The frame is swung, its starboard side forward: turn it about its centre mark, starboard side {swingBy} aft and port side {swingBy} forward.',
-    ]),
-    ...directed('leanBy > alongTolerance', 'footAhead', ALONG, [
-      'Its upper edge leans forward: bring that {leanBy} aft, the sheer marks staying where they are.',
-      'Its upper edge leans aft: bring that {leanBy} forward, the sheer marks staying where they are.',
-    ]),
-    ...directed('highBy > acrossTolerance', 'portHigh', ACROSS, [
-      'The port sheer mark stands {highBy} above the starboard one: half of it off the port leg, half of it under the starboard leg.',
-      'The starboard sheer mark stands {highBy} above the port one: half of it off the starboard leg, half of it under the port leg.',
-    ]),
-    ...directed('liftBy > acrossTolerance', 'tooHigh', ACROSS, [
-      'Both sheer marks stand {liftBy} too high on average: take that off both legs.',
-      'Both sheer marks stand {liftBy} too low on average: put that under both legs.',
-    ]),
+    {
+      when: 'offBy > acrossTolerance',
+      says: [
+        'The centre mark stands {offBy} to',
+        port('offString'),
+        'of the string: move the whole frame {offBy} to',
+        starboard('offString'),
+        '.',
+      ],
+      limit: ACROSS,
+      weight: 'mind',
+    },
+    {
+      when: 'alongBy > alongTolerance',
+      says: [
+        'The frame’s middle stands {alongBy} too far',
+        forward('centreAhead'),
+        ': move the whole frame {alongBy}',
+        aft('centreAhead'),
+        '.',
+      ],
+      limit: ALONG,
+      weight: 'mind',
+    },
+    {
+      when: 'swingBy > alongTolerance',
+      says: [
+        'The frame is swung, its',
+        port('portAhead'),
+        'side forward: turn it about its centre mark,',
+        port('portAhead'),
+        'side {swingBy} aft and',
+        starboard('portAhead'),
+        'side {swingBy} forward.',
+      ],
+      limit: ALONG,
+      weight: 'mind',
+    },
+    {
+      when: 'leanBy > alongTolerance',
+      says: [
+        'Its upper edge leans',
+        forward('footAhead'),
+        ': bring that {leanBy}',
+        aft('footAhead'),
+        ', the sheer marks staying where they are.',
+      ],
+      limit: ALONG,
+      weight: 'mind',
+    },
+    {
+      when: 'highBy > acrossTolerance',
+      says: [
+        'The',
+        port('portHigh'),
+        'sheer mark stands {highBy} above the',
+        starboard('portHigh'),
+        'one: half of it off the',
+        port('portHigh'),
+        'leg, half of it under the',
+        starboard('portHigh'),
+        'leg.',
+      ],
+      limit: ACROSS,
+      weight: 'mind',
+    },
+    {
+      when: 'liftBy > acrossTolerance',
+      says: [
+        'Both sheer marks stand {liftBy} too',
+        {
+          when: 'tooHigh > 0 mm',
+          says: 'high on average: take that off both legs.',
+          otherwise: 'low on average: put that under both legs.',
+        },
+      ],
+      limit: ACROSS,
+      weight: 'mind',
+    },
   ],
   cautions: [
     'Port and starboard are the boat’s own. Upside down, looking forward, her port side lies to your right.',
@@ -264,11 +325,3 @@ export const settingUp = defineCell({
   lights: ['{frame}', 'sheer'],
   draw: (v, on) => settingUpView(v, on),
 });
-
-/** The same fault to either hand, each with its own words. */
-function directed(over: string, of: string, limit: string, [plus, minus]: readonly [string, string]) {
-  return [
-    { when: `${over} and ${of} > 0 mm`, says: plus, limit, weight: 'mind' as const },
-    { when: `${over} and ${of} < 0 mm`, says: minus, limit, weight: 'mind' as const },
-  ];
-}

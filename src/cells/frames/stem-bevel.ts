@@ -5,6 +5,7 @@ import { skinOnPost } from '../../boat/hull/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { firstOf } from '../form/in-words';
+import { pastTheSaw } from './saw-tilt';
 import { stemSection } from './stem-bevel-drawing';
 
 const GEOMETRY = 'geometry';
@@ -229,12 +230,7 @@ export const stemBevel = defineCell({
       limit: GEOMETRY,
       weight: 'stop',
     },
-    {
-      when: 'bevel > 45°',
-      says: 'A bevel of more than 45° is past the tilt of a saw: rough it out and plane to the marks.',
-      limit: 'tilt of common table and circular saws, 45°; common practice, no source',
-      weight: 'mind',
-    },
+    pastTheSaw('bevel > 45°'),
   ],
   cautions: [
     'The stem has no rabbet here: the sides land on the bevel, are trimmed flush with the face, and an outer stem covers their ends.',

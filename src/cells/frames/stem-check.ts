@@ -145,26 +145,26 @@ export const stemCheck = defineCell({
   },
   warnings: [
     {
-      when: 'differBy > accepted and off > 0 mm',
-      says: 'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its port corner {skewBy} too far forward and its starboard corner as much too far aft.',
+      when: 'differBy > accepted',
+      says: [
+        'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its',
+        SHORTER,
+        'corner {skewBy} too far forward and its',
+        LONGER,
+        'corner as much too far aft.',
+      ],
       limit: 'a difference of 1/8 in (3 mm) is accepted as true; common practice, no source',
       weight: 'mind',
     },
     {
-      when: 'differBy > accepted and off < 0 mm',
-      says: 'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its starboard corner {skewBy} too far forward and its port corner as much too far aft.',
-      limit: 'a difference of 1/8 in (3 mm) is accepted as true; common practice, no source',
-      weight: 'mind',
-    },
-    {
-      when: 'tooFarBy > alongAccepted and tooFar > 0 mm',
-      says: 'Both lengths together put the stem {tooFarBy} farther forward than the plan: move it aft by that, or look for the error at the transom.',
-      limit: 'what is accepted along the boat, typed or preset; common practice, no source',
-      weight: 'mind',
-    },
-    {
-      when: 'tooFarBy > alongAccepted and tooFar < 0 mm',
-      says: 'Both lengths together put the stem {tooFarBy} farther aft than the plan: move it forward by that, or look for the error at the transom.',
+      when: 'tooFarBy > alongAccepted',
+      says: [
+        'Both lengths together put the stem {tooFarBy} farther',
+        { when: 'tooFar > 0 mm', says: 'forward', otherwise: 'aft' },
+        'than the plan: move it',
+        { when: 'tooFar > 0 mm', says: 'aft', otherwise: 'forward' },
+        'by that, or look for the error at the transom.',
+      ],
       limit: 'what is accepted along the boat, typed or preset; common practice, no source',
       weight: 'mind',
     },

@@ -399,14 +399,16 @@ export const transomCut = defineCell({
       weight: 'mind',
     },
     {
-      when: 'end == "transom" and motorTilt > 2°',
-      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {outOfPlumb} out of plumb, its foot too far under the boat. A wedge under the bracket, {wedge} thick at its lower end and nothing at its upper, or the tilt pin, sets it plumb.',
-      limit: '12° to 14° usual; common practice, no source',
-      weight: 'mind',
-    },
-    {
-      when: 'end == "transom" and motorTilt < -2°',
-      says: 'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {outOfPlumb} out of plumb, its foot kicked out aft. A wedge under the bracket, {wedge} thick at its upper end and nothing at its lower, sets it plumb; a tilt pin may do.',
+      when: 'end == "transom" and abs(motorTilt) > 2°',
+      says: [
+        'The transom leans {rake}, the bracket is made for {motorRake}: the shaft hangs {outOfPlumb} out of plumb, its foot',
+        {
+          when: 'motorTilt > 0°',
+          says: 'too far under the boat. A wedge under the bracket, {wedge} thick at its lower end and nothing at its upper, or the tilt pin, sets it plumb.',
+          otherwise:
+            'kicked out aft. A wedge under the bracket, {wedge} thick at its upper end and nothing at its lower, sets it plumb; a tilt pin may do.',
+        },
+      ],
       limit: '12° to 14° usual; common practice, no source',
       weight: 'mind',
     },

@@ -4,6 +4,8 @@ import { firstOf } from '../form/in-words';
 import { drawOffsets } from './offsets-drawing';
 import { offsetsInputs, offsetsSteps } from './offsets-steps';
 
+const LOOKED_INTO = 'the difference to be looked into, as typed among the inputs; common practice, no source';
+
 export const offsets = defineCell({
   id: 'offsets',
   stage: 'shape',
@@ -65,13 +67,13 @@ export const offsets = defineCell({
     {
       when: 'abs(lengthOff) > within',
       says: 'The plan says {planLength} over all, the table makes {length}: look for a number lost or misread before anything is cut.',
-      limit: 'the difference to be looked into, as typed among the inputs; common practice, no source',
+      limit: LOOKED_INTO,
       weight: 'mind',
     },
     {
       when: 'abs(beamOff) > within',
       says: 'The plan says {planBeam} of breadth, the table makes {beam}: is the table to the other face of the skin, or a half-breadth misread?',
-      limit: 'the difference to be looked into, as typed among the inputs; common practice, no source',
+      limit: LOOKED_INTO,
       weight: 'mind',
     },
     {

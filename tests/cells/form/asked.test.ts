@@ -91,9 +91,10 @@ describe.each(conditional)('$name', ({ cell, key, when }) => {
 function saidBy(cell: (typeof cells)[number]): readonly string[] {
   const sentences = partsOf(cell.inWords).map(({ text }) => text);
   const formulas = cell.warnings.flatMap(({ when: that }) => [...compiled(cell, that).names]);
-  const put = [...sentences, ...cell.warnings.map(({ says }) => says)].flatMap((text) =>
-    [...text.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name),
-  );
+  const put = [
+    ...sentences,
+    ...cell.warnings.flatMap(({ says }) => partsOf(says).map(({ text }) => text)),
+  ].flatMap((text) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name = '']) => name));
   const columns = cell.table?.columns.map(({ of }) => of) ?? [];
   return [...new Set([...cell.answers.map(({ of }) => of), ...formulas, ...put, ...columns])].filter(
     (name) => name in cell.steps,

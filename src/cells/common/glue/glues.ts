@@ -3,7 +3,7 @@ import type { Derived, Option } from '../../../boat';
 import { constantsOf } from '../../../boat/quantities/constants-of';
 import { type AdhesiveColumn, adhesives } from '../../../trade/adhesives';
 import { look } from '../../../trade/table';
-import { input, type Source } from '../../form/define';
+import { input, type Source, type Warning } from '../../form/define';
 
 export const glues: readonly Option[] = adhesives.rows.map(({ id, label }) => ({ id, label }));
 
@@ -49,6 +49,16 @@ export const FILLS = '1 mm';
 /** Longer when it is colder, shorter when it is warmer, from figures at 20 °C. */
 export const DOUBLING =
   'makers of epoxies: times double for each 10 K colder, halve for each 10 K warmer; for other glues common practice, no source';
+
+export const OPEN_TIME = 'the glue’s shortest open time; common practice, the sheet rules';
+
+/** Of a cell with the temperature of the `shop` and the glue's `coldest`. */
+export const tooCold: Warning = {
+  when: 'shop < coldest',
+  says: 'At {shop} this glue may never cure: it asks for {coldest} at least, in the wood and until it is hard.',
+  limit: 'the glue’s least temperature; common practice, the sheet rules',
+  weight: 'stop',
+};
 
 export const glueSources: readonly Source[] = [
   {

@@ -8,6 +8,10 @@ export const overAllowed = {
   weight: 'mind',
 } as const;
 
+/** Of a cell with `holds`, what one person holds. */
+export const ONE_PERSON =
+  'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice';
+
 /** Past what picked wood takes, bent slowly: it breaks. */
 export const overPicked = {
   when: `share > ${bendShares.picked}`,

@@ -11,7 +11,7 @@ import { curveInputs, curveSteps } from './bend-curve';
 import { drawBoard, shareChart } from './bend-drawing';
 import { pullFunctions, pullInputs, pullSources, pullSteps } from './bend-pull';
 import { woodFunctions, woodInputs, woodSources, woodStateQuantities, woodSteps } from './bend-wood';
-import { overAllowed, overPicked } from '../../common/wood/bend-limits';
+import { ONE_PERSON, overAllowed, overPicked } from '../../common/wood/bend-limits';
 import { BEAM, bentSources, bentStock, SPRINGS_BACK } from './bent-stock';
 
 const { part, along: _, radius: __, species, allowed, ...stock } = bentStock;
@@ -171,7 +171,7 @@ export const bend = defineCell({
     {
       when: 'force > holds',
       says: 'It pulls with {force}, and one person holds {holds}. Use clamps or a twisted rope, not hands.',
-      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: ONE_PERSON,
       weight: 'mind',
     },
     {

@@ -6,7 +6,7 @@ import { torsionConstant } from '../../../kernel/torsion';
 import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
 import { firstOf } from '../../form/in-words';
 import { cornerStrain } from '../../../boat/joinery/piece-plan';
-import { overAllowed } from '../../common/wood/bend-limits';
+import { ONE_PERSON, overAllowed } from '../../common/wood/bend-limits';
 import { bentStock } from './bent-stock';
 import { drawHolding, sharesChart } from './holding-drawing';
 
@@ -321,7 +321,7 @@ export const holding = defineCell({
     {
       when: 'greatest > holds',
       says: 'At {hardest} it pulls with {greatest}: {people} people, or better a clamp or a twisted rope.',
-      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: ONE_PERSON,
       weight: 'mind',
     },
     {

@@ -5,7 +5,7 @@ import { firstOf } from '../../form/in-words';
 import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { riseQuantities } from '../../../boat/quantities/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
-import { overAllowed, overPicked } from '../../common/wood/bend-limits';
+import { ONE_PERSON, overAllowed, overPicked } from '../../common/wood/bend-limits';
 import { bentCautions, bentSources } from './bent-stock';
 import { bendingSteps } from './laminate-bending';
 import { layerChanceFunctions, layerChanceSteps } from './laminate-chance';
@@ -136,7 +136,7 @@ export const laminate = defineCell({
     {
       when: 'force > holds',
       says: 'The loose layers pull with {force}, and one person holds {holds}. Clamp from the middle outward.',
-      limit: 'what one person holds, by your entry: 200 to 300 N (45 to 65 lbf) is common practice',
+      limit: ONE_PERSON,
       weight: 'mind',
     },
     {

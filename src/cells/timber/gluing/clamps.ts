@@ -22,6 +22,8 @@ import {
   glueSources,
   ofGlue,
   usualGlue,
+  OPEN_TIME,
+  tooCold,
 } from '../../common/glue/glues';
 import { woods } from '../../common/wood/woods';
 
@@ -385,16 +387,11 @@ export const clamps = defineCell({
     ],
   },
   warnings: [
-    {
-      when: 'shop < coldest',
-      says: 'At {shop} this glue may never cure: it asks for {coldest} at least, in the wood and until it is hard.',
-      limit: 'the glue’s least temperature; common practice, the sheet rules',
-      weight: 'stop',
-    },
+    tooCold,
     {
       when: 'setting > open',
       says: 'To spread the glue and set the clamps takes {setting}, and all must be closed within {open}. Close {goLength} at a time, get more hands, or take a slower glue.',
-      limit: 'the glue’s shortest open time; common practice, the sheet rules',
+      limit: OPEN_TIME,
       weight: 'mind',
     },
     {

@@ -22,6 +22,8 @@ import {
   glueSources,
   ofGlue,
   usualGlue,
+  OPEN_TIME,
+  tooCold,
 } from '../../common/glue/glues';
 
 const CUSTOM = 'common practice, no source';
@@ -303,15 +305,10 @@ export const glue = defineCell({
     {
       when: 'joint != "all" and each > atOnce',
       says: 'One piece is {each} long, and only {atOnce} can be closed at once: mix {goes} batches in all, or get more hands.',
-      limit: 'the glue’s shortest open time; common practice, the sheet rules',
+      limit: OPEN_TIME,
       weight: 'mind',
     },
-    {
-      when: 'shop < coldest',
-      says: 'At {shop} this glue may never cure: it asks for {coldest} at least, in the wood and until it is hard.',
-      limit: 'the glue’s least temperature; common practice, the sheet rules',
-      weight: 'stop',
-    },
+    tooCold,
     {
       when: 'moisture > wettest',
       says: 'The wood holds {moisture} of moisture; this glue takes {wettest} at most.',
