@@ -58,16 +58,33 @@ export interface ToldStep<in V = never> {
 
 type PartOf<K extends KindId> = K extends 'choice' ? string : number;
 
+type More = Partial<Pick<ToldStep, 'how' | 'source' | 'bound' | 'options'>>;
+
 /**
  * Tells a part of a fact.
- * @param part given the fact, and the cell's values where it turns on them
+ * @param part given the fact, and the cell's values where it turns on them; those that the fact doesn't ask for itself
+ * are named with their types
  */
 export function tell<K extends KindId, V, T>(
   of: Fact<V, T>,
   kind: K,
   meaning: string,
   part: (found: T, values: V) => PartOf<NoInfer<K>> | Issue,
-  more: Partial<Pick<ToldStep, 'how' | 'source' | 'bound' | 'options'>> = {},
+  more?: More,
+): ToldStep<V> & { readonly kind: K };
+export function tell<K extends KindId, V, T, W>(
+  of: Fact<V, T>,
+  kind: K,
+  meaning: string,
+  part: (found: T, values: W) => PartOf<NoInfer<K>> | Issue,
+  more?: More,
+): ToldStep<V & W> & { readonly kind: K };
+export function tell<K extends KindId, V, T>(
+  of: Fact<V, T>,
+  kind: K,
+  meaning: string,
+  part: (found: T, values: V) => PartOf<K> | Issue,
+  more: More = {},
 ): ToldStep<V> & { readonly kind: K } {
   // What a fact finds goes back into its own parts alone.
   const own = part as (found: unknown, values: V) => PartOf<K> | Issue;

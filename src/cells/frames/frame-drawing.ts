@@ -17,8 +17,14 @@ import {
   type Shape,
 } from '../../drawing';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
-import { keepOutsInHand, memberInHand, outlineInHand, piecesInHand } from '../common/frame/frame-in-hand';
+import type { OnHand } from '../form/define';
+import {
+  keepOuts,
+  member,
+  outline as outlineInHand,
+  pieces as piecesInHand,
+  type PiecesAsked,
+} from '../common/frame/frame-facts';
 import { keepOutLines } from '../common/frame/keep-outs-drawing';
 
 type Place = readonly [y: number, z: number];
@@ -27,27 +33,37 @@ export const ring = (points: readonly Place[]): Point[] => points.map(onPaper);
 
 type Say = (metres: number) => string;
 
+/** What the drawings and the patterns of a frame go by. */
+export interface FrameDrawn extends PiecesAsked {
+  readonly gussetThickness: number;
+  readonly markHeight: number;
+  readonly markHalfBreadth: number;
+}
+
 /** Drawn from the face that stands on the station line; where there is none, words. */
-export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing {
-  const { hull } = on;
+export function frameView(
+  v: FrameDrawn,
+  { hull, ask, ...on }: Pick<OnHand, 'say' | 'hull' | 'ask'>,
+): Drawing {
   const say: Say = (metres) => on.say(metres, 'length');
   const made = attempt(() => {
     if (!hull) throw new Error('There is no hull to take the frame from.');
     return {
-      outline: outlineInHand(hull, v),
-      pieces: piecesInHand(hull, v),
-      spoken: memberInHand(hull, v),
+      outline: ask(outlineInHand),
+      pieces: ask(piecesInHand),
+      spoken: ask(member),
+      clear: ask(keepOuts),
     };
   });
   if (isIssue(made)) return drawing({ title: 'Frame', says: made.issue, shapes: [note(made.issue)] });
-  const { outline, pieces, spoken } = made;
+  const { outline, pieces, spoken, clear } = made;
   const { station, corners } = outline;
   const ahead = outline.stands === 'forward';
   const out = mm(Math.max(...corners.map(([y]) => y)));
   const top = Math.max(...outline.members.at(-1)!.outline.map(([, z]) => z)); // a frame has a side
   return drawing({
     title: `${capital(station.label)}, half, seen on its ${ahead ? 'after' : 'forward'} face`,
-    says: `Inside the skin ${cornersInWords(outline, say)}. Members ${say(Number(v['moulded']))} deep; the ${spoken.panel.label} member is ${say(spoken.length)} long to cut.`,
+    says: `Inside the skin ${cornersInWords(outline, say)}. Members ${say(v.moulded)} deep; the ${spoken.panel.label} member is ${say(spoken.length)} long to cut.`,
     shapes: [
       skin(outline),
       ...pieces.members.flatMap(({ outlines }) =>
@@ -58,7 +74,7 @@ export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing 
       ...pieces.gussets.flatMap(({ outlines }) =>
         outlines.map((one) => line(ring(one), { pen: 'hidden', closed: true, part: 'gusset' })),
       ),
-      keepOutLines(keepOutsInHand(outline, pieces, v), outline),
+      keepOutLines(clear, outline),
       centreLine([0, Math.min(0, mm(corners[0]![1]) - 40)], [0, mm(top) + 30]),
       centreLine([-out * 0.06, 0], [out * 1.06, 0]),
       levelMark(v, say),
@@ -68,9 +84,7 @@ export function frameView(v: Values, on: Pick<OnHand, 'say' | 'hull'>): Drawing 
       ...pieces.gussets.flatMap(({ outlines }) =>
         outlines
           .slice(0, 1)
-          .map((one) =>
-            label(middle(one), `gusset ${say(Number(v['gussetThickness']))}, both faces`, { toward: 'nw' }),
-          ),
+          .map((one) => label(middle(one), `gusset ${say(v.gussetThickness)}, both faces`, { toward: 'nw' })),
       ),
       note(
         ahead
@@ -104,13 +118,13 @@ function timbers({ notches }: FramePieces): Shape[] {
   );
 }
 
-function levelMark(v: Values, say: Say): Shape[] {
-  const at: Point = [mm(Number(v['markHalfBreadth'])), mm(Number(v['markHeight']))];
-  const inward: Point = [at[0] - mm(Number(v['moulded'])) * 1.5, at[1]];
+function levelMark(v: FrameDrawn, say: Say): Shape[] {
+  const at: Point = [mm(v.markHalfBreadth), mm(v.markHeight)];
+  const inward: Point = [at[0] - mm(v.moulded) * 1.5, at[1]];
   return [
     line([inward, [at[0] + 12, at[1]]], { pen: 'thin' }),
     mark(at),
-    label(at, `level line, ${say(Number(v['markHalfBreadth']))} out`, { toward: 'w' }),
+    label(at, `level line, ${say(v.markHalfBreadth)} out`, { toward: 'w' }),
   ];
 }
 

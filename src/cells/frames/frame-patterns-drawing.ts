@@ -15,10 +15,10 @@ import {
   type Shape,
 } from '../../drawing';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
-import { keepOutsInHand, outlineInHand, piecesInHand } from '../common/frame/frame-in-hand';
+import type { OnHand } from '../form/define';
+import { keepOuts, outline as outlineInHand, pieces as piecesInHand } from '../common/frame/frame-facts';
 import { keepOutLines } from '../common/frame/keep-outs-drawing';
-import { onPaper, ring } from './frame-drawing';
+import { type FrameDrawn, onPaper, ring } from './frame-drawing';
 
 type Place = readonly [y: number, z: number];
 type Say = OnHand['say'];
@@ -27,13 +27,20 @@ type Say = OnHand['say'];
 const MARKS = { layer: 'marks' } as const;
 
 /** None where the frame can't be drawn. */
-export function framePatterns(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull'>): readonly Drawing[] {
+export function framePatterns(
+  v: FrameDrawn,
+  { hull, say, ask }: Pick<OnHand, 'say' | 'hull' | 'ask'>,
+): readonly Drawing[] {
   if (!hull) return [];
-  const made = attempt(() => ({ outline: outlineInHand(hull, v), pieces: piecesInHand(hull, v) }));
+  const made = attempt(() => ({
+    outline: ask(outlineInHand),
+    pieces: ask(piecesInHand),
+    clear: ask(keepOuts),
+  }));
   if (isIssue(made)) return [];
-  const { outline, pieces } = made;
+  const { outline, pieces, clear } = made;
   return [
-    halfFrame(v, outline, pieces, say),
+    halfFrame(v, outline, pieces, keepOutLines(clear, outline), say),
     ...pieces.members.map(({ member, outlines }) => memberPattern(outline, member, outlines, say)),
     ...pieces.gussets.map((gusset) => gussetPattern(outline, gusset, v, say)),
   ];
@@ -43,11 +50,17 @@ const faceOf = ({ stands }: FrameOutline) => (stands === 'forward' ? 'after' : '
 
 const nameOf = ({ station: { label: name } }: FrameOutline) => name.charAt(0).toUpperCase() + name.slice(1);
 
-function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: Say): Drawing {
+function halfFrame(
+  v: FrameDrawn,
+  outline: FrameOutline,
+  pieces: FramePieces,
+  clear: readonly Shape[],
+  say: Say,
+): Drawing {
   const { corners, station } = outline;
   const length = (metres: number) => say(metres, 'length');
-  const level: Point = [mm(Number(v['markHalfBreadth'])), mm(Number(v['markHeight']))];
-  const deep = mm(Number(v['moulded']));
+  const level: Point = [mm(v.markHalfBreadth), mm(v.markHeight)];
+  const deep = mm(v.moulded);
   const foot = onPaper(corners[0]!); // a frame has a keel
   const sheer = onPaper(corners.at(-1)!); // and a sheer
   return drawing({
@@ -63,17 +76,13 @@ function halfFrame(v: Values, outline: FrameOutline, pieces: FramePieces, say: S
         ),
       ),
       line(ring(outline.farCorners), { pen: 'ghost', layer: 'other face' }),
-      keepOutLines(keepOutsInHand(outline, pieces, v), outline),
+      ...clear,
       centreLine([0, foot[1] - 40], [0, foot[1] + deep + 60], MARKS),
       label([0, foot[1] + deep + 30], 'centreline', { toward: 'e' }),
       centreLine([level[0] - 2.5 * deep, level[1]], [level[0] + 30, level[1]], MARKS),
-      label(
-        [level[0] - 2 * deep, level[1]],
-        `level line, ${length(Number(v['markHeight']))} above the base`,
-        {
-          toward: 'n',
-        },
-      ),
+      label([level[0] - 2 * deep, level[1]], `level line, ${length(v.markHeight)} above the base`, {
+        toward: 'n',
+      }),
       ...corners.map((corner) => mark(onPaper(corner), MARKS)),
       ...corners.map(([y, z], i) =>
         label(onPaper([y, z]), `${station.label}: ${length(y)} out, ${length(z)} up`, {
@@ -152,8 +161,8 @@ function bevelInWords(bevel: number, where: string, angle: (radians: number) => 
   return `${where}: plane ${angle(Math.abs(bevel))} off the ${bevel > 0 ? 'aft' : 'forward'} corner`;
 }
 
-function gussetPattern(frame: FrameOutline, { at, outlines }: Gusset, v: Values, say: Say): Drawing {
-  const length = (key: string) => say(Number(v[key]), 'length');
+function gussetPattern(frame: FrameOutline, { at, outlines }: Gusset, v: FrameDrawn, say: Say): Drawing {
+  const length = (key: 'gussetLeg' | 'gussetThickness') => say(v[key], 'length');
   return drawing({
     title: `${nameOf(frame)}: gusset at the ${at}, four`,
     says: `Full size: legs of ${length('gussetLeg')} along the members, notched for the chine log.`,

@@ -19,8 +19,8 @@ import {
 } from '../../drawing';
 import type { Vec3 } from '../../kernel';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
-import { foreMark, type Standing, standingInHand, standingsOf } from './jig-in-hand';
+import type { OnHand } from '../form/define';
+import { foreMark, type Standing, standing, standings as standingsInHand } from './jig-facts';
 
 type Say = (metres: number) => string;
 
@@ -32,19 +32,39 @@ interface Sheet {
   readonly across: (y: number) => number;
 }
 
-export function strongbackView(v: Values, { hull, say: on }: Pick<OnHand, 'hull' | 'say'>): Drawing {
+/** The values that the pictures read, m. */
+type Length =
+  | 'footAboveJig'
+  | 'gauge'
+  | 'jigDiagonal'
+  | 'jigLength'
+  | 'jigTop'
+  | 'leg'
+  | 'levelLine'
+  | 'nailAhead'
+  | 'nailLength'
+  | 'overhang'
+  | 'railDepth'
+  | 'running'
+  | 'sheerOut'
+  | 'siding'
+  | 'spallBeyond';
+type JigDrawn = Readonly<Record<Length, number> & Record<'side' | 'face', string>>;
+
+export function strongbackView(
+  v: JigDrawn,
+  { hull, say: on, ask }: Pick<OnHand, 'hull' | 'say' | 'ask'>,
+): Drawing {
   const say: Say = (metres) => on(metres, 'length');
   const made = attempt(() => {
     if (!hull) throw new Error('There is no hull to set up.');
-    return { hull, standings: standingsOf(hull, v), here: standingInHand(hull, v), fore: foreMark(hull, v) };
+    return { hull, standings: ask(standingsInHand), here: ask(standing), fore: ask(foreMark) };
   });
   if (isIssue(made)) return drawing({ title: 'Strongback', says: made.issue, shapes: [note(made.issue)] });
   const { standings, here, fore } = made;
-  const of = (key: string) => Number(v[key]);
+  const of = (key: Length) => v[key];
   const broad = mm(Math.max(of('gauge') / 2, ...standings.all.map(({ sheer }) => sheer[1])));
-  const top = mm(
-    of('jigTop') + Number(v['levelLine']) - Math.min(...standings.all.map(({ foot }) => foot[2])),
-  );
+  const top = mm(of('jigTop') + v.levelLine - Math.min(...standings.all.map(({ foot }) => foot[2])));
   const middle = top + broad + 0.14 * mm(of('jigLength'));
   const sheet: Sheet = {
     along: (x) => mm(of('overhang') + x - standings.aftmost),
@@ -67,11 +87,11 @@ function sideView(
   hull: Hull,
   all: readonly Standing[],
   here: Standing,
-  v: Values,
+  v: JigDrawn,
   sheet: Sheet,
   say: Say,
 ): Shape[] {
-  const of = (key: string) => mm(Number(v[key]));
+  const of = (key: Length) => mm(v[key]);
   const [length, top] = [of('jigLength'), of('jigTop')];
   const deep = Math.min(of('railDepth'), top);
   const at = ([x, , z]: Vec3): Point => [sheet.along(x), sheet.up(z)];
@@ -87,8 +107,8 @@ function sideView(
     ...[0.06, 0.5, 0.94].map((share) => rect(share * length - 20, 0, 40, top - deep, { pen: 'thin' })),
     ...curves,
     ...all.flatMap((standing) => upright(standing, standing === here, v, at, top)),
-    dim([x, top], [x, y], say(Number(v['leg'])), { side: 'left', run: 'vertical' }),
-    dim([foot[0], top], foot, say(Number(v['footAboveJig'])), { side: 'right', run: 'vertical' }),
+    dim([x, top], [x, y], say(v.leg), { side: 'left', run: 'vertical' }),
+    dim([foot[0], top], foot, say(v.footAboveJig), { side: 'right', run: 'vertical' }),
     // As a tape lies: every one from the after end.
     ...told(all, here).map((standing, i) => {
       const along = sheet.along(standing.sheer[0]);
@@ -98,7 +118,7 @@ function sideView(
         level: i,
       });
     }),
-    dim([0, 0], [length, 0], say(Number(v['jigLength'])), {
+    dim([0, 0], [length, 0], say(v.jigLength), {
       side: 'below',
       run: 'horizontal',
       level: told(all, here).length,
@@ -119,12 +139,12 @@ function told(all: readonly Standing[], here: Standing): readonly Standing[] {
 function upright(
   { station, sheer, foot }: Standing,
   chosen: boolean,
-  v: Values,
+  v: JigDrawn,
   at: (p: Vec3) => Point,
   top: number,
 ): Shape[] {
-  const thick = mm(Number(v['siding']));
-  const out = sideOf(station, String(v['side']), v['face'] === 'outer') === 'forward' ? thick : -thick;
+  const thick = mm(v.siding);
+  const out = sideOf(station, v.side, v.face === 'outer') === 'forward' ? thick : -thick;
   const [head, base] = [at(sheer), at(foot)];
   return [
     hatch([head, base, [base[0] + out, base[1]], [head[0] + out, head[1]]], chosen ? 'cedar' : 'plain', {
@@ -139,16 +159,16 @@ function planView(
   all: readonly Standing[],
   here: Standing,
   fore: Standing,
-  v: Values,
+  v: JigDrawn,
   sheet: Sheet,
   say: Say,
 ): Shape[] {
-  const of = (key: string) => mm(Number(v[key]));
+  const of = (key: Length) => mm(v[key]);
   const [length, half] = [of('jigLength'), of('gauge') / 2];
   const middle = sheet.across(0);
   const at = ([x, y]: Vec3, side = 1): Point => [sheet.along(x), sheet.across(side * y)];
   const nail: Point = [sheet.along(fore.sheer[0]), middle];
-  const aimed = here.sheer[1] > 0 && Number(v['nailAhead']) > 0;
+  const aimed = here.sheer[1] > 0 && v.nailAhead > 0;
   const sheerLine = (side: 1 | -1) =>
     line(
       all.map(({ sheer }) => at(sheer, side)),
@@ -184,7 +204,7 @@ function planView(
       ],
       { pen: 'hidden' },
     ),
-    label([0.12 * length, middle + half * 0.76], `diagonals ${say(Number(v['jigDiagonal']))}`, {
+    label([0.12 * length, middle + half * 0.76], `diagonals ${say(v.jigDiagonal)}`, {
       toward: 'n',
     }),
     mark(nail, { form: 'dot' }),
@@ -194,7 +214,7 @@ function planView(
           line([at(here.sheer), nail, at(here.sheer, -1)], { pen: 'visible' }),
           label(
             [(at(here.sheer)[0] + nail[0]) / 2, (at(here.sheer)[1] + nail[1]) / 2],
-            `to either sheer mark ${say(Number(v['nailLength']))}`,
+            `to either sheer mark ${say(v.nailLength)}`,
             { toward: 's' },
           ),
         ]

@@ -1,24 +1,11 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
-import { isPost, type Hull } from '../../boat';
-import { sideOf } from '../../boat/hull/side-of';
 import { stands } from '../../boat/quantities/frame-stands';
-import { distance, type Vec3 } from '../../kernel';
-import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
-import { firstOf } from '../form/in-words';
 import { soldLength } from '../common/sizes/lumber-sold';
-import {
-  aftCorners,
-  foreMark,
-  legsOf,
-  SKIN_INPUTS,
-  type Standing,
-  standingInHand,
-  standingsOf,
-} from './jig-in-hand';
+import { choice, defineCell, input } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { strongbackView } from './strongback-drawing';
+import { strongbackSteps } from './strongback-steps';
 
-const GEOMETRY = 'geometry';
-const INSIDE = 'the planes of the skin moved in by their thickness, on the face that stands on the line';
 const PRACTICE = 'common practice, no source';
 
 const thickness = (label: string, from: string, preset: string) =>
@@ -26,33 +13,6 @@ const thickness = (label: string, from: string, preset: string) =>
 
 const size = (label: string, preset: string, min: string, max: string, note = PRACTICE) =>
   input('length', label, { preset, min, max, step: '10 mm', note });
-
-/** A length of the station in hand. */
-const ofStation = (
-  says: string,
-  meaning: string,
-  find: (standing: Standing, hull: Hull, values: Values) => number,
-) =>
-  hullStep('length', {
-    says,
-    uses: [...SKIN_INPUTS, 'station'],
-    find: (hull, values) => find(standingInHand(hull, values), hull, values),
-    meaning,
-    source: GEOMETRY,
-  });
-
-/** A length of the whole boat. */
-const ofBoat = (
-  says: string,
-  meaning: string,
-  find: (hull: Hull, values: Values) => number,
-  uses: readonly string[] = SKIN_INPUTS,
-) => hullStep('length', { says, uses, find, meaning, source: GEOMETRY });
-
-const stemTop = (standing: Standing, values: Values) =>
-  standing.sheer[2] + (isPost(standing.station.role) ? Number(values['stemHead']) : 0);
-
-const toStarboard = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
 
 export const strongback = defineCell({
   id: 'strongback',
@@ -190,232 +150,7 @@ export const strongback = defineCell({
     'Legs and spalls': ['spallBeyond', 'legOverlap'],
     'The lumber': ['stock', 'waste'],
   },
-  steps: {
-    stands: hullStep('choice', {
-      says: 'frames by custom forward of their line before the widest one, aft of it behind; a transom and a stem inboard of it',
-      uses: ['station', 'side', 'face'],
-      find: (hull, { station, side, face }) =>
-        sideOf(hull.station(String(station)), String(side), face === 'outer'),
-      meaning: 'side of the line on which the wood stands',
-      source: 'custom of the trade; common practice, no source',
-    }),
-    kindOfStation: hullStep('choice', {
-      says: 'by the plan’s half-breadths: an end with breadth is a transom, one without a stem',
-      uses: ['station'],
-      find: (hull, { station }) => {
-        const { role } = hull.station(String(station));
-        if (role === 'frame') return 'frame';
-        return isPost(role) ? 'stem' : 'transom';
-      },
-      meaning: 'what stands there',
-      source: GEOMETRY,
-    }),
-    highest: ofBoat(
-      'the highest sheer mark of all stations, or the head of the stem',
-      'highest point of what is set up, above the base',
-      (hull, values) =>
-        Math.max(...standingsOf(hull, values).all.map((standing) => stemTop(standing, values))),
-      [...SKIN_INPUTS, 'stemHead'],
-    ),
-    usualLevel: step(
-      'length',
-      'highest + clearance',
-      'level line that leaves the room asked for',
-      GEOMETRY,
-      'least',
-    ),
-    freeOverJig: step(
-      'length',
-      'levelLine - highest',
-      'free between the jig’s top and what hangs nearest to it',
-      GEOMETRY,
-    ),
-    fromAft: ofStation(
-      INSIDE,
-      'sheer mark, forward of the boat’s aftmost point',
-      ({ sheer }, hull, values) => sheer[0] - standingsOf(hull, values).aftmost,
-    ),
-    running: step(
-      'length',
-      'overhang + fromAft',
-      'station line on the jig, from its after end; of a raked end the line plumb under its sheer mark',
-      GEOMETRY,
-    ),
-    footAhead: ofStation(
-      INSIDE,
-      'how far the bottom on the centreline stands forward of the sheer mark; none of a plumb frame',
-      ({ sheer, foot }) => foot[0] - sheer[0],
-    ),
-    footRunning: step(
-      'length',
-      'running + footAhead',
-      'the bottom on the centreline, along the jig',
-      GEOMETRY,
-    ),
-    sheerOut: ofStation(INSIDE, 'half-breadth of the sheer mark', ({ sheer }) => sheer[1]),
-    sheerHeight: ofStation(INSIDE, 'height of the sheer mark above the base', ({ sheer }) => sheer[2]),
-    footHeight: ofStation(
-      INSIDE,
-      'height of the bottom on the centreline above the base',
-      ({ foot }) => foot[2],
-    ),
-    farFace: step(
-      'length',
-      'stands == "forward" ? running + siding : running - siding',
-      'the wood’s other face, along the jig, so that its cross-spall does not stand there',
-      GEOMETRY,
-    ),
-    hullSpan: ofBoat(
-      'from the aftmost mark to the foremost',
-      'length of what is set up, along the jig',
-      (hull, values) => {
-        const { aftmost, foremost } = standingsOf(hull, values);
-        return foremost - aftmost;
-      },
-    ),
-    jigLength: step('length', 'hullSpan + 2 * overhang', 'length of the jig', GEOMETRY),
-    jigDiagonal: step(
-      'length',
-      'sqrt(jigLength^2 + gauge^2)',
-      'diagonal of the jig, both alike: outer corner to outer corner',
-      'geometry: Pythagoras',
-    ),
-    leg: step(
-      'length',
-      'levelLine - sheerHeight',
-      'from the level of the jig’s top up to the sheer mark, plumb',
-      'geometry: upside down, height = level line - height above the base',
-    ),
-    legPort: step(
-      'length',
-      'leg + foreLow * running / jigLength - starboardLow * sheerOut / gauge',
-      'leg to port, from the jig as it lies',
-      'geometry: a jig out of level is made good in the legs',
-    ),
-    legStarboard: step(
-      'length',
-      'leg + foreLow * running / jigLength + starboardLow * sheerOut / gauge',
-      'leg to starboard, from the jig as it lies',
-      'geometry: a jig out of level is made good in the legs',
-    ),
-    footAboveJig: step(
-      'length',
-      'levelLine - footHeight',
-      'the bottom on the centreline above the level of the jig’s top',
-      GEOMETRY,
-    ),
-    frameDepth: step(
-      'length',
-      'footAboveJig - leg',
-      'from the sheer mark to the bottom on the centreline, plumb',
-      GEOMETRY,
-    ),
-    markAboveJig: step(
-      'length',
-      'levelLine - markLine',
-      'level mark of every frame above the level of the jig’s top: one height for all',
-      GEOMETRY,
-    ),
-    underRails: step('length', 'max(jigTop - railDepth, 0 mm)', 'under the rails, from the floor', GEOMETRY),
-    topHeight: hullStep('length', {
-      says: 'jig’s top + level line - the lowest point of the bottom',
-      uses: [...SKIN_INPUTS, 'jigTop', 'levelLine'],
-      find: (hull, values) =>
-        Number(values['jigTop']) +
-        Number(values['levelLine']) -
-        Math.min(...standingsOf(hull, values).all.map(({ foot }) => foot[2])),
-      meaning: 'highest frame’s bottom above the floor',
-      source: GEOMETRY,
-    }),
-    nailAhead: ofStation(
-      'from the sheer mark to the mark of the foremost station',
-      'nail on the jig’s centreline, plumb under the foremost sheer mark: forward of this station’s sheer mark',
-      ({ sheer }, hull, values) => foreMark(hull, values).sheer[0] - sheer[0],
-    ),
-    nailLength: step(
-      'length',
-      'sqrt(nailAhead^2 + sheerOut^2 + leg^2)',
-      'from that nail to the sheer mark, port and starboard alike',
-      'geometry: Pythagoras in space',
-    ),
-    crossLength: ofStation(
-      'between the two marks in space; from the foremost station to the one abaft it',
-      'from a sheer mark across to the other side’s at the next station forward; the two alike',
-      ({ sheer, station: { index } }, hull, values) => {
-        const { all } = standingsOf(hull, values);
-        return distance(sheer, toStarboard((all[index + 1] ?? all[index - 1]!).sheer)); // three stations at least
-      },
-    ),
-    cornerOut: ofBoat(
-      'the aftmost station that has breadth at the sheer',
-      'half-breadth at the transom’s corners; of a boat that is sharp at both ends, at the first frame’s',
-      (hull, values) => aftCorners(hull, values).sheer[1],
-    ),
-    stemAhead: ofBoat(
-      'along the boat, between the sheer marks',
-      'stem’s sheer mark forward of those corners',
-      (hull, values) => foreMark(hull, values).sheer[0] - aftCorners(hull, values).sheer[0],
-    ),
-    stemRise: ofBoat(
-      'between the sheer marks, + where the stem’s is the higher in the boat',
-      'stem’s sheer mark above those corners',
-      (hull, values) => foreMark(hull, values).sheer[2] - aftCorners(hull, values).sheer[2],
-    ),
-    spallLength: step(
-      'length',
-      '2 * (max(sheerOut, gauge / 2) + spallBeyond)',
-      'cross-spall under this station',
-      GEOMETRY,
-    ),
-    railPieces: step('count', 'ceil(jigLength / stock)', 'pieces in each rail', GEOMETRY),
-    spallsLength: ofBoat(
-      'over all stations: twice the half-breadth of legs or rails, and what stands beyond',
-      'all cross-spalls',
-      (hull, values) =>
-        standingsOf(hull, values).all.reduce(
-          (sum, { sheer }) =>
-            sum + 2 * (Math.max(sheer[1], Number(values['gauge']) / 2) + Number(values['spallBeyond'])),
-          0,
-        ),
-      [...SKIN_INPUTS, 'gauge', 'spallBeyond'],
-    ),
-    legsLength: ofBoat(
-      'over all stations: leg and lap, two to a frame or transom, one to a stem',
-      'all legs',
-      (hull, values) =>
-        standingsOf(hull, values).all.reduce(
-          (sum, standing) =>
-            sum +
-            legsOf(standing) *
-              (Math.max(0, Number(values['levelLine']) - standing.sheer[2]) + Number(values['legOverlap'])),
-          0,
-        ),
-      [...SKIN_INPUTS, 'levelLine', 'legOverlap'],
-    ),
-    propsLength: hullStep('length', {
-      says: 'one to a station, at 45° from its bottom down to the jig: √2 × height',
-      uses: [...SKIN_INPUTS, 'levelLine'],
-      find: (hull, values) =>
-        standingsOf(hull, values).all.reduce(
-          (sum, { foot }) => sum + Math.SQRT2 * Math.max(0, Number(values['levelLine']) - foot[2]),
-          0,
-        ),
-      meaning: 'all props fore and aft',
-      source: PRACTICE,
-    }),
-    lumber: step(
-      'length',
-      '2 * jigLength + spallsLength + legsLength + propsLength',
-      'rails, cross-spalls, legs and props together, without waste',
-      GEOMETRY,
-    ),
-    boards: step(
-      'count',
-      'ceil(lumber * (1 + waste) / stock)',
-      'lengths of lumber to buy, the jig’s own feet not counted',
-      `${GEOMETRY}; the share of waste is common practice, no source`,
-    ),
-  },
+  steps: strongbackSteps,
   answers: [
     {
       of: 'running',
@@ -529,5 +264,5 @@ export const strongback = defineCell({
   ],
   lights: ['{station}', 'sheer', 'frame'],
   wide: true,
-  draw: (v, on) => strongbackView(v, on),
+  draw: strongbackView,
 });

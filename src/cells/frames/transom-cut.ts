@@ -1,10 +1,8 @@
 /** The transom in its true shape: blank to cut, and the cut-out for an outboard motor. */
-import type { Hull } from '../../boat';
-import { breadthAt } from '../../boat/hull/breadth';
-import { letOut } from '../../boat/hull/transom-shape';
-import { choice, defineCell, hullStep, input, step, type Values } from '../form/define';
+import { choice, defineCell, input, step } from '../form/define';
+import { tell } from '../form/fact';
 import { firstOf } from '../form/in-words';
-import { SHAPE_INPUTS, shapeInHand } from './transom-in-hand';
+import { corner, halfAtCut, largerFace, shape } from './transom-facts';
 import { transomPatterns } from './transom-pattern-drawing';
 import { transomView } from './transom-drawing';
 
@@ -14,9 +12,6 @@ const CLASSES = 'height classes of motor makers’ guides; common practice, no s
 
 const thickness = (label: string, from: string, preset: string) =>
   input('length', label, { from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
-
-const largerFace = (hull: Hull, values: Values) =>
-  letOut(shapeInHand(hull, values), Number(values['thickness']));
 
 const BLANK = 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope';
 
@@ -163,53 +158,45 @@ export const transomCut = defineCell({
     'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
   },
   steps: {
-    hullRake: hullStep('angle', {
-      says: 'the plane, square to the centreline plane, that lies nearest to the transom’s corners',
-      uses: SHAPE_INPUTS,
-      find: (hull, values) => shapeInHand(hull, values).rake,
-      meaning: 'rake of the transom by the offsets, + where its top leans out of the boat',
-      source: GEOMETRY,
-    }),
-    hullRise: hullStep('length', {
-      says: 'the planes of the skin moved in by their thickness and cut with the plane of the transom',
-      uses: [...SHAPE_INPUTS, 'corner'],
-      find: (hull, values) => {
-        const { heights, foot } = shapeInHand(hull, values);
-        return heights[hull.edge(String(values['corner'])).index]! - foot; // one height an edge
-      },
-      meaning: 'corner of the wood above the outside of the bottom on the centreline, plumb',
-      source: GEOMETRY,
-    }),
-    halfBreadth: hullStep('length', {
-      says: 'the planes of the skin moved in by their thickness and cut with the plane of the transom',
-      uses: [...SHAPE_INPUTS, 'corner'],
-      find: (hull, values) => shapeInHand(hull, values).inside[hull.edge(String(values['corner'])).index]![0], // one place an edge
-      meaning: 'half-breadth of the corner inside the skin, on the face on the station line',
-      source: GEOMETRY,
-    }),
+    hullRake: tell(
+      shape,
+      'angle',
+      'rake of the transom by the offsets, + where its top leans out of the boat',
+      ({ rake }) => rake,
+      { how: 'the plane, square to the centreline plane, that lies nearest to the transom’s corners' },
+    ),
+    hullRise: tell(
+      corner,
+      'length',
+      'corner of the wood above the outside of the bottom on the centreline, plumb',
+      ({ rise }) => rise,
+    ),
+    halfBreadth: tell(
+      corner,
+      'length',
+      'half-breadth of the corner inside the skin, on the face on the station line',
+      ({ halfBreadth }) => halfBreadth,
+    ),
     upFace: step(
       'length',
       'rise / cos(rake)',
       'the corner up the slope, from the outside of the bottom on the centreline',
       EXPANDED,
     ),
-    blankWidth: hullStep('length', {
-      says: 'twice the greatest half-breadth of the larger of the two faces',
-      uses: [...SHAPE_INPUTS, 'thickness'],
-      find: (hull, values) => 2 * Math.max(...largerFace(hull, values).map(([y]) => y)),
-      meaning: 'width of the blank, bevels still on it',
-      source: GEOMETRY,
-    }),
-    blankHeight: hullStep('length', {
-      says: 'from the lowest to the highest corner of the larger of the two faces, up the slope',
-      uses: [...SHAPE_INPUTS, 'thickness'],
-      find: (hull, values) => {
-        const ups = largerFace(hull, values).map(([, u]) => u);
-        return Math.max(...ups) - Math.min(...ups);
-      },
-      meaning: 'height of the blank up the slope, bevels still on it',
-      source: GEOMETRY,
-    }),
+    blankWidth: tell(
+      largerFace,
+      'length',
+      'width of the blank, bevels still on it',
+      (corners) => 2 * Math.max(...corners.map(([out]) => out)),
+      { how: 'twice the greatest half-breadth of the larger of the two faces' },
+    ),
+    blankHeight: tell(
+      largerFace,
+      'length',
+      'height of the blank up the slope, bevels still on it',
+      (corners) => Math.max(...corners.map(([, up]) => up)) - Math.min(...corners.map(([, up]) => up)),
+      { how: 'from the lowest to the highest corner of the larger of the two faces, up the slope' },
+    ),
     classHeight: step(
       'length',
       'shaft == "short" ? 15 in : shaft == "long" ? 20 in : shaft == "extraLong" ? 25 in : 30 in',
@@ -228,13 +215,13 @@ export const transomCut = defineCell({
       'the same up the slope, from the outside of the bottom on the centreline',
       EXPANDED,
     ),
-    skinOnFace: hullStep('length', {
-      says: 'from the outside of the bottom up the slope to the wood',
-      uses: SHAPE_INPUTS,
-      find: (hull, values) => shapeInHand(hull, values).inside[0]![1], // every transom has a keel
-      meaning: 'the bottom’s thickness up the slope on the centreline',
-      source: GEOMETRY,
-    }),
+    skinOnFace: tell(
+      shape,
+      'length',
+      'the bottom’s thickness up the slope on the centreline',
+      ({ inside }) => inside[0]![1], // every transom has a keel
+      { how: 'from the outside of the bottom up the slope to the wood' },
+    ),
     cutAboveEdge: step(
       'length',
       'alongFace - skinOnFace',
@@ -247,13 +234,13 @@ export const transomCut = defineCell({
       'what is left plumb where the motor’s height is laid off up the slope by mistake',
       EXPANDED,
     ),
-    topUp: hullStep('length', {
-      says: 'the corner at the sheer, up the slope; the top is straight across',
-      uses: SHAPE_INPUTS,
-      find: (hull, values) => shapeInHand(hull, values).inside.at(-1)![1], // every transom has a sheer
-      meaning: 'top of the transom up the slope, from the outside of the bottom on the centreline',
-      source: GEOMETRY,
-    }),
+    topUp: tell(
+      shape,
+      'length',
+      'top of the transom up the slope, from the outside of the bottom on the centreline',
+      ({ inside }) => inside.at(-1)![1], // every transom has a sheer
+      { how: 'the corner at the sheer, up the slope; the top is straight across' },
+    ),
     cutDepth: step(
       'length',
       'max(topUp - alongFace, 0 mm)',
@@ -272,18 +259,12 @@ export const transomCut = defineCell({
       'width of the cut-out: bracket and steering swing on both sides',
       'common practice, no source; the motor maker’s drawing holds',
     ),
-    halfAtCut: hullStep('length', {
-      says: 'half-breadth inside the skin at the bottom of the cut-out',
-      uses: [...SHAPE_INPUTS, 'alongFace'],
-      find: (hull, values) => {
-        const { inside } = shapeInHand(hull, values);
-        const ups = inside.map(([, u]) => u);
-        const at = Math.min(Math.max(Number(values['alongFace']), Math.min(...ups)), ups.at(-1)!);
-        return breadthAt(inside, at) ?? 0;
-      },
-      meaning: 'half-breadth of the transom at the bottom of the cut-out',
-      source: GEOMETRY,
-    }),
+    halfAtCut: tell(
+      halfAtCut,
+      'length',
+      'half-breadth of the transom at the bottom of the cut-out',
+      (breadth) => breadth,
+    ),
     sideLeft: step(
       'length',
       'halfAtCut - cutWidth / 2',
@@ -438,6 +419,6 @@ export const transomCut = defineCell({
     },
   ],
   lights: ['transom', 'sheer'],
-  draw: (v, on) => transomView(v, on),
-  patterns: (v, on) => transomPatterns(v, on),
+  draw: transomView,
+  patterns: transomPatterns,
 });

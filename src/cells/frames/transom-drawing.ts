@@ -1,6 +1,6 @@
 /** The transom seen square to its face, and from the side with plumb and slope. */
 import { attempt } from '../../boat';
-import { letOut, type TransomShape } from '../../boat/hull/transom-shape';
+import type { TransomShape } from '../../boat/hull/transom-shape';
 import {
   angleDim,
   centreLine,
@@ -18,8 +18,8 @@ import {
   type Shape,
 } from '../../drawing';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
-import { shapeInHand } from './transom-in-hand';
+import type { OnHand } from '../form/define';
+import { largerFace, shape as shapeInHand, type TransomAsked } from './transom-facts';
 
 type Say = OnHand['say'];
 type Place = readonly [y: number, u: number];
@@ -32,16 +32,35 @@ export function bothSides(half: readonly Place[], notch: readonly Point[]): Poin
 }
 
 /** The values that the pictures read, in mm. */
-export function cutOut(v: Values) {
-  const of = (key: string) => mm(Number(v[key]));
+type Length =
+  | 'alongFace'
+  | 'blankHeight'
+  | 'blankWidth'
+  | 'bottomThickness'
+  | 'cutDepth'
+  | 'cutHeight'
+  | 'cutWidth'
+  | 'draught'
+  | 'halfAtCut'
+  | 'pads'
+  | 'radius'
+  | 'raise'
+  | 'thickness'
+  | 'topUp';
+
+/** What the drawings and the patterns of a transom go by. */
+export type TransomDrawn = TransomAsked & Readonly<Record<Length | 'rake', number>>;
+
+export function cutOut(v: TransomDrawn) {
+  const of = (key: Length) => mm(v[key]);
   const depth = of('cutDepth');
   const half = of('cutWidth') / 2;
-  const there = v['end'] === 'transom' && depth > 0 && half < of('halfAtCut');
+  const there = v.end === 'transom' && depth > 0 && half < of('halfAtCut');
   return { there, half, at: of('alongFace'), top: of('topUp'), radius: Math.min(of('radius'), half, depth) };
 }
 
 /** Down one side of the cut-out and up the other, from port to starboard, its corners round. */
-export function cutOutLine(v: Values): Point[] {
+export function cutOutLine(v: TransomDrawn): Point[] {
   const { there, half, at, top, radius } = cutOut(v);
   if (!there) return [];
   const steps = 6;
@@ -53,23 +72,26 @@ export function cutOutLine(v: Values): Point[] {
   return [[half, top], ...round(1), ...round(-1).toReversed(), [-half, top]];
 }
 
-export function transomView(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull'>): Drawing {
+export function transomView(
+  v: TransomDrawn,
+  { hull, say, ask }: Pick<OnHand, 'say' | 'hull' | 'ask'>,
+): Drawing {
   const made = attempt(() => {
     if (!hull) throw new Error('There is no hull to take the transom from.');
-    return shapeInHand(hull, v);
+    return ask(shapeInHand);
   });
   if (isIssue(made)) return drawing({ title: 'Transom', says: made.issue, shapes: [note(made.issue)] });
-  const length = (key: string) => say(Number(v[key]), 'length');
-  const stern = v['end'] === 'transom';
+  const length = (key: Length) => say(v[key], 'length');
+  const stern = v.end === 'transom';
   const low = Math.min(0, ...made.outside.map(([, u]) => mm(u)));
-  const tall = mm(Math.max(Number(v['topUp']), stern ? Number(v['alongFace']) : 0));
+  const tall = mm(Math.max(v.topUp, stern ? v.alongFace : 0));
   return drawing({
     title: `${made.station.label.charAt(0).toUpperCase()}${made.station.label.slice(1)}: true shape, and from the side`,
     says: stern
-      ? `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(Number(v['rake']), 'angle')}. The cut-out lies ${length('cutHeight')} plumb above the bottom, ${length('alongFace')} up the slope.`
-      : `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(Number(v['rake']), 'angle')}.`,
+      ? `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(v.rake, 'angle')}. The cut-out lies ${length('cutHeight')} plumb above the bottom, ${length('alongFace')} up the slope.`
+      : `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(v.rake, 'angle')}.`,
     shapes: [
-      ...faceView(made, v, say),
+      ...faceView(made, ask(largerFace), v, say),
       // Under it, so that both are as large as the width allows.
       ...sideView(v, say, [0, low - tall - 0.35 * (tall - low) - 60]),
       note(
@@ -79,10 +101,9 @@ export function transomView(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull
   });
 }
 
-function faceView(shape: TransomShape, v: Values, say: Say): Shape[] {
-  const length = (key: string) => say(Number(v[key]), 'length');
+function faceView(shape: TransomShape, larger: readonly Place[], v: TransomDrawn, say: Say): Shape[] {
+  const length = (key: Length) => say(v[key], 'length');
   const { there, half, at, top, radius } = cutOut(v);
-  const larger = letOut(shape, Number(v['thickness']));
   const skin = bothSides(shape.outside, []);
   const wood = bothSides(shape.inside, cutOutLine(v));
   const sheer = shape.inside.at(-1)!; // every transom has a sheer
@@ -94,7 +115,7 @@ function faceView(shape: TransomShape, v: Values, say: Say): Shape[] {
         radiusDim([half - radius, at + radius], radius, -Math.PI / 4, `R ${length('radius')}`),
         dim([0, 0], [0, at], length('alongFace'), { side: 'left', run: 'vertical' }),
       ]
-    : v['end'] === 'transom' && Number(v['raise']) > 0
+    : v.end === 'transom' && v.raise > 0
       ? [
           line(
             [
@@ -126,11 +147,11 @@ function faceView(shape: TransomShape, v: Values, say: Say): Shape[] {
 }
 
 /** From the side with the outside of the bottom at `foot`: the section on the centreline. */
-function sideView(v: Values, say: Say, [x0, z0]: Point): Shape[] {
-  const length = (key: string) => say(Number(v[key]), 'length');
-  const of = (key: string) => mm(Number(v[key]));
-  const stern = v['end'] === 'transom';
-  const rake = Math.max(-1, Math.min(1, Number(v['rake'])));
+function sideView(v: TransomDrawn, say: Say, [x0, z0]: Point): Shape[] {
+  const length = (key: Length) => say(v[key], 'length');
+  const of = (key: Length) => mm(v[key]);
+  const stern = v.end === 'transom';
+  const rake = Math.max(-1, Math.min(1, v.rake));
   const lean = stern ? -1 : 1;
   // Up the slope and inward from the outer face.
   const at = (up: number, inward: number): Point => [
@@ -175,7 +196,7 @@ function sideView(v: Values, say: Say, [x0, z0]: Point): Shape[] {
         ]
       : [dim(foot, at(of('topUp'), 0), length('topUp'), { side: 'right' })]),
     centreLine([x0, z0 - 20], [x0, z0 + of('topUp') * 1.05]),
-    ...rakeAngle(foot, rake * lean, of('topUp') * 0.9, say(Number(v['rake']), 'angle')),
+    ...rakeAngle(foot, rake * lean, of('topUp') * 0.9, say(v.rake, 'angle')),
   ];
 }
 
@@ -188,8 +209,8 @@ function rakeAngle(apex: Point, toRight: number, reach: number, text: string): S
   return [angleDim(apex, from, to, text, { reach })];
 }
 
-function water(v: Values, say: Say, [x0, z0]: Point, run: number, inside: number): Shape[] {
-  const depth = Number(v['draught']);
+function water(v: TransomDrawn, say: Say, [x0, z0]: Point, run: number, inside: number): Shape[] {
+  const depth = v.draught;
   const level = z0 + mm(depth);
   const aft = x0 - inside * run * 0.35;
   return [

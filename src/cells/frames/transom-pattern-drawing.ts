@@ -1,30 +1,32 @@
 /** Half the transom at full size, with its bevels' two faces and the cut-out. */
 import { attempt } from '../../boat';
-import { letOut } from '../../boat/hull/transom-shape';
 import { centreLine, type Drawing, drawing, label, line, mark, mm, note, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
-import type { OnHand, Values } from '../form/define';
-import { shapeInHand } from './transom-in-hand';
-import { cutOut, cutOutLine } from './transom-drawing';
+import type { OnHand } from '../form/define';
+import { largerFace, shape as shapeInHand } from './transom-facts';
+import { cutOut, cutOutLine, type TransomDrawn } from './transom-drawing';
 
 const MARKS = { layer: 'marks' } as const;
 
 /** None where the boat has no such transom. */
-export function transomPatterns(v: Values, { hull, say }: Pick<OnHand, 'say' | 'hull'>): readonly Drawing[] {
+export function transomPatterns(
+  v: TransomDrawn,
+  { hull, say, ask }: Pick<OnHand, 'say' | 'hull' | 'ask'>,
+): readonly Drawing[] {
   if (!hull) return [];
-  const shape = attempt(() => shapeInHand(hull, v));
+  const shape = attempt(() => ask(shapeInHand));
   if (isIssue(shape)) return [];
   const name = shape.station.label.charAt(0).toUpperCase() + shape.station.label.slice(1);
-  const face = v['face'] === 'inner' ? 'inner' : 'outer';
+  const face = v.face;
   const length = (metres: number) => say(metres, 'length');
   const paper = ([y, u]: readonly [number, number]): Point => [mm(y), mm(u)];
   const half = (points: readonly (readonly [number, number])[]): Point[] => {
     const [first, top] = [points[0]!, points.at(-1)!]; // every transom has a keel and a sheer
     const cut = cutOutLine(v).filter(([x]) => x >= 0);
-    const head: Point[] = cut.length > 0 ? [...cut, [0, mm(Number(v['alongFace']))]] : [[0, mm(top[1])]];
+    const head: Point[] = cut.length > 0 ? [...cut, [0, mm(v.alongFace)]] : [[0, mm(top[1])]];
     return [[0, mm(first[1])], ...points.map(paper), ...head];
   };
-  const larger = letOut(shape, Number(v['thickness']));
+  const larger = ask(largerFace);
   const { there } = cutOut(v);
   return [
     drawing({
@@ -33,8 +35,8 @@ export function transomPatterns(v: Values, { hull, say }: Pick<OnHand, 'say' | '
       shapes: [
         line(half(larger), { pen: 'outline', closed: true, part: shape.station.name, layer: 'transom' }),
         line(half(shape.inside), { pen: 'ghost', closed: true, layer: `${face} face` }),
-        centreLine([0, -20], [0, mm(Number(v['topUp'])) + 30], MARKS),
-        label([0, mm(Number(v['topUp'])) * 0.6], 'centreline', { toward: 'e' }),
+        centreLine([0, -20], [0, mm(v.topUp) + 30], MARKS),
+        label([0, mm(v.topUp) * 0.6], 'centreline', { toward: 'e' }),
         ...shape.inside.map((corner) => mark(paper(corner), MARKS)),
         ...shape.inside
           .slice(1)
@@ -42,12 +44,12 @@ export function transomPatterns(v: Values, { hull, say }: Pick<OnHand, 'say' | '
             label(paper([y, u]), `${length(y)} out, ${length(u)} up the slope`, { toward: 'w' }),
           ),
         there
-          ? label([mm(Number(v['cutWidth'])) / 4, mm(Number(v['alongFace']))], 'cut-out for the motor', {
+          ? label([mm(v.cutWidth) / 4, mm(v.alongFace)], 'cut-out for the motor', {
               toward: 's',
             })
           : [],
         note(
-          `${name}, ${say(Number(v['rake']), 'angle')} rake. Whole line: the larger face, saw to it. Short dashes: the ${face} face inside the skin, bevel to it. Heights up the slope from the outside of the bottom.`,
+          `${name}, ${say(v.rake, 'angle')} rake. Whole line: the larger face, saw to it. Short dashes: the ${face} face inside the skin, bevel to it. Heights up the slope from the outside of the bottom.`,
         ),
       ],
     }),

@@ -21,11 +21,25 @@ import {
 } from '../../../drawing';
 import { common, type Vec2, widened } from '../../../kernel';
 import { isIssue } from '../../../measure';
-import type { OnHand, Values } from '../../form/define';
+import type { OnHand } from '../../form/define';
 import { KEEP_OUT } from '../../common/frame/keep-outs-drawing';
-import { datumOf, faceInWords, type ScrewsInHand, screwsInHand } from './screws-in-hand';
+import {
+  datumOf,
+  faceInWords,
+  type ScrewsAsked,
+  type ScrewsInHand,
+  screwIndex,
+  screwsInHand,
+} from './screws-in-hand';
 
-type On = Pick<OnHand, 'say' | 'hull'>;
+type On = Pick<OnHand, 'say' | 'hull' | 'ask'>;
+
+/** What the drawings go by. */
+export interface ScrewsDrawn extends ScrewsAsked {
+  readonly screw: string;
+  readonly topThickness: number;
+  readonly leastWood: number;
+}
 type Standing = ScrewsInHand['standing'][number];
 
 const SCREWS = { layer: 'screws' } as const;
@@ -34,10 +48,10 @@ const onPaper = ([y, z]: Vec2): Point => [mm(y), mm(z)];
 const ring = (points: readonly Vec2[]): Point[] => points.map(onPaper);
 const moved = ([y, z]: Vec2, by: number, [dy, dz]: Vec2): Vec2 => [y + by * dy, z + by * dz];
 
-export function screwMapView(v: Values, { say, hull }: On): Drawing {
+export function screwMapView(v: ScrewsDrawn, { say, hull, ask }: On): Drawing {
   const made = attempt(() => {
     if (!hull) throw new Error('There is no hull to take the frame from.');
-    return screwsInHand(hull, v);
+    return ask(screwsInHand);
   });
   if (isIssue(made))
     return drawing({ title: 'Screws of a frame', says: made.issue, shapes: [note(made.issue)] });
@@ -46,7 +60,7 @@ export function screwMapView(v: Values, { say, hull }: On): Drawing {
   const shifted = standing.filter(({ clash }) => clash !== '');
   return drawing({
     title: `${titleOf(made)}: ${standing.length} screws`,
-    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, the nearest with ${length(Number(v['leastWood']))} of wood to a later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
+    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, the nearest with ${length(v.leastWood)} of wood to a later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
     shapes: [
       jointShapes(made, v),
       screws.map((screw) => screwShapes(screw, made, v)),
@@ -58,9 +72,9 @@ export function screwMapView(v: Values, { say, hull }: On): Drawing {
 }
 
 /** At full size, to prick through: the same joint, with every screw’s reading at its place. */
-export function screwMapPatterns(v: Values, { say, hull }: On): readonly Drawing[] {
+export function screwMapPatterns(v: ScrewsDrawn, { say, hull, ask }: On): readonly Drawing[] {
   if (!hull) return [];
-  const made = attempt(() => screwsInHand(hull, v));
+  const made = attempt(() => ask(screwsInHand));
   if (isIssue(made) || made.standing.length === 0) return [];
   const length = (metres: number) => say(metres, 'length');
   return [
@@ -112,9 +126,9 @@ function notesOf({ joint, outline }: ScrewsInHand, screws: readonly FrameScrew[]
 }
 
 /** What is drawn, as a box in the plane of the station. */
-function windowOf({ joint, outline, standing, screws }: ScrewsInHand, v: Values): readonly Vec2[] {
+function windowOf({ joint, outline, standing, screws }: ScrewsInHand, v: ScrewsDrawn): readonly Vec2[] {
   const near = joint.fastened === 'skin' ? memberOf(joint.panel, outline).outline : [];
-  const leg = Number(v['gussetLeg']);
+  const leg = v.gussetLeg;
   const corner = joint.fastened === 'plate' ? outline.corners[joint.chine]! : null;
   const legs = corner
     ? [
@@ -128,10 +142,7 @@ function windowOf({ joint, outline, standing, screws }: ScrewsInHand, v: Values)
     joint.fastened === 'keelson'
       ? [
           [0, foot[1]],
-          [
-            Number(v['keelsonWidth']) / 2 + Number(v['limberWidth']) + Number(v['moulded']),
-            foot[1] + Number(v['moulded']),
-          ],
+          [v.keelsonWidth / 2 + v.limberWidth + v.moulded, foot[1] + v.moulded],
         ]
       : [];
   const all = [
@@ -141,7 +152,7 @@ function windowOf({ joint, outline, standing, screws }: ScrewsInHand, v: Values)
     ...standing.map(({ at }) => at),
     ...screws.map(({ wanted }) => wanted),
   ];
-  const margin = 0.25 * Number(v['moulded']);
+  const margin = 0.25 * v.moulded;
   const [out, up] = [all.map(([y]) => y), all.map(([, z]) => z)];
   const [left, right] = [Math.max(0, Math.min(...out) - margin), Math.max(...out) + margin];
   const [low, high] = [Math.min(...up) - margin, Math.max(...up) + margin];
@@ -157,7 +168,7 @@ const memberOf = (panel: string, { members }: FrameOutline): Member =>
   members.find((member) => member.panel.name === panel) ?? members.at(-1)!; // a frame has a side
 
 /** Members as far as they lie in the window, long timbers in section, the plate, and what is kept free. */
-function jointShapes(made: ScrewsInHand, v: Values): Shape[] {
+function jointShapes(made: ScrewsInHand, v: ScrewsDrawn): Shape[] {
   const { outline, pieces, keepOuts, joint } = made;
   const window = windowOf(made, v);
   const within = (points: readonly Vec2[]) => common(points, window);
@@ -192,8 +203,8 @@ function keptFree({ cut, at, outline, depth, clearance }: KeepOut, frame: FrameO
   return [inner, outer, moved(outer, depth + clearance, inward), moved(inner, depth + clearance, inward)];
 }
 
-function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: Values): Shape[] {
-  const head = mm(Number(v['head'])) / 2;
+function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: ScrewsDrawn): Shape[] {
+  const head = mm(v.head) / 2;
   const { at, wanted, clash, from, member } = screw;
   const was = onPaper(wanted);
   if (!at) {
@@ -226,10 +237,7 @@ function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: Values): Sha
       ...shift,
     ];
   const into: Vec2 = joint.fastened === 'skin' ? member.inward : [0, 1];
-  const [out, point] = [
-    onPaper(moved(at, -Number(v['topThickness']), into)),
-    onPaper(moved(at, Number(v['hold']), into)),
-  ];
+  const [out, point] = [onPaper(moved(at, -v.topThickness, into)), onPaper(moved(at, v.hold, into))];
   return [
     line([out, point], { pen: 'outline', ...SCREWS }),
     mark(here, { form: 'dot', ...SCREWS }),
@@ -244,15 +252,13 @@ const lozenge = ([x, y]: Point, reach: number): Point[] => [
   [x, y + reach],
 ];
 
-const inHand = (v: Values) => Number(String(v['screw']).slice(1)) - 1;
-
 /** Both tapes of the screw in hand. */
 function reading(
   { standing, joint, outline }: ScrewsInHand,
-  v: Values,
+  v: ScrewsDrawn,
   length: (m: number) => string,
 ): Shape[] {
-  const screw = standing[inHand(v)];
+  const screw = standing[screwIndex(v.screw)];
   if (!screw) return [];
   const { at, member, along, inward } = screw;
   if (joint.fastened === 'keelson')
@@ -269,8 +275,8 @@ function reading(
   ];
 }
 
-function screwInWords(made: ScrewsInHand, v: Values, length: (m: number) => string): string {
-  const i = inHand(v);
+function screwInWords(made: ScrewsInHand, v: ScrewsDrawn, length: (m: number) => string): string {
+  const i = screwIndex(v.screw);
   const screw = made.standing[i];
   if (!screw) return '';
   const edge = made.joint.fastened === 'plate' ? 'the outer edge' : 'the face on the station line';

@@ -1,12 +1,11 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
-import type { Hull } from '../../../boat';
 import { sideOf } from '../../../boat/hull/side-of';
-import { stands } from '../../../boat/quantities/frame-stands';
+import { stands as waysToStand } from '../../../boat/quantities/frame-stands';
 import { limberDrill } from '../../common/frame/limber-drill';
 import { stiffnessBored } from '../../../trade/bored';
-import type { KindId } from '../../../measure';
-import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
+import { choice, defineCell, input, step } from '../../form/define';
+import { fact, tell } from '../../form/fact';
 import {
   CUSTOM,
   screwCautions,
@@ -17,46 +16,42 @@ import {
 } from '../../common/screws/screw-choice';
 import { screwMapPatterns, screwMapView } from './screw-map-drawing';
 import { ruleFunctions, ruleSteps } from './screw-rules';
-import { datumOf, faceInWords, SCREW_INPUTS, type ScrewsInHand, screwsInHand } from './screws-in-hand';
+import { datumOf, faceInWords, type ScrewsAsked, screwInHand, screwsInHand } from './screws-in-hand';
 import { woods } from '../../common/wood/woods';
 
 const GEOMETRY = 'geometry';
-const LAID =
-  'rows from the outer edge inward, each shared out evenly; a screw that meets a later cut goes to the nearest place that keeps every rule, to the millimetre (in large plates to 2 or 3)';
 /** Rows of the table; a layout with more is drawn whole. */
 const LISTED = 16;
 
 const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
   input('length', label, { from, preset, min, max, step: '1 mm' });
 
-/** A number of the whole layout. */
-const ofAll = (kind: KindId, meaning: string, find: (laid: ScrewsInHand, values: Values) => number) =>
-  hullStep(kind, {
-    says: LAID,
-    uses: SCREW_INPUTS,
-    find: (hull, values) => find(screwsInHand(hull, values), values),
-    meaning,
-    source: GEOMETRY,
-  });
+const wood = fact(
+  'what is kept, and what is left beyond it',
+  GEOMETRY,
+  ({ screwClear }: ScrewsAsked, { ask }) => {
+    const { standing } = ask(screwsInHand);
+    const woodAt = (clear: number) => screwClear + Math.max(0, clear);
+    return {
+      least: standing.length > 0 ? woodAt(Math.min(...standing.map(({ clear }) => clear))) : screwClear,
+      woodAt,
+    };
+  },
+);
 
-/** A number or word of the one screw in hand; 0 or nothing where there are fewer. */
-const ofOne = <T extends number | string>(
-  kind: KindId,
-  meaning: string,
-  none: T,
-  find: (laid: ScrewsInHand, at: number, values: Values) => T,
-) =>
-  hullStep(kind, {
-    says: LAID,
-    uses: [...SCREW_INPUTS, 'screw'],
-    find: (hull, values) => {
-      const laid = screwsInHand(hull, values);
-      const at = Number(String(values['screw']).slice(1)) - 1;
-      return at < laid.standing.length ? find(laid, at, values) : none;
-    },
-    meaning,
-    source: GEOMETRY,
-  });
+const woodInHand = fact(wood.how, GEOMETRY, (_: ScrewsAsked, { ask }) => {
+  const screw = ask(screwInHand);
+  return screw ? ask(wood).woodAt(screw.clear) : 0;
+});
+
+const faceInHand = fact(
+  'the side of the joint that its row is driven from',
+  GEOMETRY,
+  (_: ScrewsAsked, { ask }) => {
+    const screw = ask(screwInHand);
+    return screw ? faceInWords(ask(screwsInHand), screw) : 'none';
+  },
+);
 
 /** Of the two published rules, the one chosen, or the larger figure. */
 const byRule = (of: string, meaning: string) =>
@@ -67,8 +62,12 @@ const byRule = (of: string, meaning: string) =>
     'as chosen',
   );
 
-const standsBy = (hull: Hull, { frame, side }: Values) =>
-  sideOf(hull.station(String(frame)), String(side), false);
+const stands = fact(
+  'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
+  'custom of the trade; common practice, no source',
+  ({ frame, side }: { readonly frame: string; readonly side: string }, { hull }) =>
+    sideOf(hull.station(frame), side, false),
+);
 
 export const screwMap = defineCell({
   id: 'screwMap',
@@ -95,7 +94,7 @@ export const screwMap = defineCell({
     side: choice('Frames stand', {
       from: 'frame.stands',
       ofBoat: true,
-      options: stands,
+      options: waysToStand,
       preset: 'custom',
       note: 'as in the pattern of the frame',
     }),
@@ -234,13 +233,7 @@ export const screwMap = defineCell({
     'The gussets': ['gussetLeg', 'gussetThickness'],
   },
   steps: {
-    stands: hullStep('choice', {
-      says: 'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
-      uses: ['frame', 'side'],
-      find: standsBy,
-      meaning: 'side of the station line on which the frame stands',
-      source: 'custom of the trade; common practice, no source',
-    }),
+    stands: tell(stands, 'choice', 'side of the station line on which the frame stands', (side) => side),
     skinThickness: step(
       'length',
       'member == "bottom" ? bottomThickness : member == "side" ? sideThickness : bilgeThickness',
@@ -283,27 +276,38 @@ export const screwMap = defineCell({
       'as chosen',
       'least',
     ),
-    asked: ofAll('count', 'screws that the rows ask for, port side', ({ screws }) => screws.length),
-    placed: ofAll('count', 'screws that find a place, port side', ({ standing }) => standing.length),
-    moved: ofAll(
+    asked: tell(
+      screwsInHand,
+      'count',
+      'screws that the rows ask for, port side',
+      ({ screws }) => screws.length,
+    ),
+    placed: tell(
+      screwsInHand,
+      'count',
+      'screws that find a place, port side',
+      ({ standing }) => standing.length,
+    ),
+    moved: tell(
+      screwsInHand,
       'count',
       'screws moved off a later cut',
       ({ standing }) => standing.filter(({ clash }) => clash !== '').length,
     ),
     dropped: step('count', 'asked - placed', 'screws left out because no place is left', 'count'),
-    leastWood: ofAll(
+    leastWood: tell(
+      wood,
       'length',
       'least wood between a screw and a cut still to come; what is asked where there is no screw',
-      ({ standing }, { screwClear }) =>
-        Number(screwClear) +
-        Math.max(0, Math.min(...standing.map(({ clear }) => clear), standing.length > 0 ? Infinity : 0)),
+      ({ least }) => least,
     ),
-    offMiddle: ofAll(
+    offMiddle: tell(
+      screwsInHand,
       'length',
       'screw of a gusset that stands farthest from the middle of the member’s depth',
       ({ standing, joint }, { moulded }) =>
         joint.fastened === 'plate'
-          ? Math.max(0, ...standing.map(({ inward }) => Math.abs(inward - Number(moulded) / 2)))
+          ? Math.max(0, ...standing.map(({ inward }) => Math.abs(inward - moulded / 2)))
           : 0,
     ),
     stiffnessLeft: step(
@@ -318,39 +322,25 @@ export const screwMap = defineCell({
       'wood on either side of a screw in the middle of the frame’s thickness; of a gusset what is asked',
       GEOMETRY,
     ),
-    there: ofOne('count', '1 where there is such a screw', 0, () => 1),
-    along: ofOne(
+    there: tell(screwInHand, 'count', '1 where there is such a screw', (screw) => (screw ? 1 : 0)),
+    along: tell(
+      screwInHand,
       'length',
       'along the member: from the chine for a gusset, from the outer edge of the panel for the skin, from the centreline for the keelson',
-      0,
-      ({ standing }, i) => standing[i]!.along,
+      (screw) => screw?.along ?? 0,
     ),
-    inward: ofOne(
+    inward: tell(
+      screwInHand,
       'length',
       'in from the member’s edge on the skin for a gusset; else from the face on the station line',
-      0,
-      ({ standing }, i) => standing[i]!.inward,
+      (screw) => screw?.inward ?? 0,
     ),
-    into: ofOne(
-      'choice',
-      'member it goes into',
-      'none',
-      ({ standing }, i) => standing[i]!.member.panel.label,
-    ),
-    face: ofOne('choice', 'where it goes in', 'none', (laid, i) => faceInWords(laid, laid.standing[i]!)),
-    movedBy: ofOne('length', 'moved by', 0, ({ standing }, i) => standing[i]!.moved),
-    wood: ofOne(
-      'length',
-      'wood between it and the nearest cut still to come',
-      0,
-      ({ standing }, i, { screwClear }) => Number(screwClear) + Math.max(0, standing[i]!.clear),
-    ),
-    datum: hullStep('choice', {
-      says: 'the chine, the outer edge of the panel, or the centreline',
-      uses: SCREW_INPUTS,
-      find: (hull, values) => datumOf(screwsInHand(hull, values)),
-      meaning: 'from where distances along a member are taped',
-      source: GEOMETRY,
+    into: tell(screwInHand, 'choice', 'member it goes into', (screw) => screw?.member.panel.label ?? 'none'),
+    face: tell(faceInHand, 'choice', 'where it goes in', (face) => face),
+    movedBy: tell(screwInHand, 'length', 'moved by', (screw) => screw?.moved ?? 0),
+    wood: tell(woodInHand, 'length', 'wood between it and the nearest cut still to come', (left) => left),
+    datum: tell(screwsInHand, 'choice', 'from where distances along a member are taped', datumOf, {
+      how: 'the chine, the outer edge of the panel, or the centreline',
     }),
   },
   answers: [

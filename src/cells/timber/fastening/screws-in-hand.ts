@@ -1,30 +1,30 @@
-/** The screws of the frame that the cell speaks of, from its values: laid out once for all steps and pictures. */
+/** The screws of the frame that the cell speaks of: laid out once for all steps and pictures. */
 import type { Hull } from '../../../boat';
 import type { FrameOutline } from '../../../boat/joinery/frame-outline';
 import type { FramePieces } from '../../../boat/joinery/frame-pieces';
 import { type FrameScrew, frameScrews, type Joint } from '../../../boat/joinery/frame-screws';
 import type { KeepOut } from '../../../boat/joinery/keep-outs';
-import type { Values } from '../../form/define';
-import { keepOutsInHand, outlineInHand, PIECE_INPUTS, piecesInHand } from '../../common/frame/frame-in-hand';
+import * as frame from '../../common/frame/frame-facts';
+import { fact } from '../../form/fact';
 
 /** What the layout follows from. */
-export const SCREW_INPUTS = [
-  ...PIECE_INPUTS,
-  'screwClear',
-  'fastened',
-  'chine',
-  'faces',
-  'rows',
-  'rowGap',
-  'pitch',
-  'diameter',
-  'head',
-  'hold',
-  'ruleAlong',
-  'ruleAcross',
-  'ruleEnd',
-  'ruleEdge',
-] as const;
+export interface ScrewsAsked extends frame.PiecesAsked {
+  readonly screwClear: number;
+  readonly fastened: 'plate' | 'skin' | 'keelson';
+  readonly chine: string;
+  readonly member: string;
+  readonly faces: 'both' | 'one';
+  readonly rows: number;
+  readonly rowGap: number;
+  readonly pitch: number;
+  readonly diameter: number;
+  readonly head: number;
+  readonly hold: number;
+  readonly ruleAlong: number;
+  readonly ruleAcross: number;
+  readonly ruleEnd: number;
+  readonly ruleEdge: number;
+}
 
 export interface ScrewsInHand {
   readonly outline: FrameOutline;
@@ -36,59 +36,57 @@ export interface ScrewsInHand {
   readonly standing: readonly (FrameScrew & { readonly at: readonly [number, number] })[];
 }
 
-const known = new WeakMap<Hull, Map<string, ScrewsInHand>>();
-/** Layouts kept of one hull: those of two versions, of a table and its pictures. */
-const KEPT = 12;
+/** No value where the frame has no such joint. */
+export const screwsInHand = fact(
+  'rows from the outer edge inward, each shared out evenly; a screw that meets a later cut goes to the nearest place that keeps every rule, to the millimetre (in large plates to 2 or 3)',
+  'geometry',
+  (asked: ScrewsAsked, { hull, ask }): ScrewsInHand => {
+    const outline = ask(frame.outline);
+    const pieces = ask(frame.pieces);
+    const keepOuts = ask(frame.keepOuts);
+    const joint = jointOf(hull, asked);
+    const screws = frameScrews(outline, pieces.notches, keepOuts, joint, {
+      along: asked.ruleAlong,
+      across: asked.ruleAcross,
+      end: asked.ruleEnd,
+      edge: asked.ruleEdge,
+      rows: asked.rows,
+      rowGap: asked.rowGap,
+      pitch: asked.pitch,
+      head: asked.head,
+      diameter: asked.diameter,
+      hold: Math.max(0, asked.hold),
+      plateLeg: asked.gussetLeg,
+      keelsonWidth: asked.keelsonWidth,
+      siding: asked.siding,
+      bothFaces: asked.faces === 'both',
+    });
+    const standing = screws.flatMap((screw) => (screw.at ? [{ ...screw, at: screw.at }] : []));
+    return { outline, pieces, keepOuts, joint, screws, standing };
+  },
+);
 
-/** @throws a sentence where the frame has no such joint */
-export function screwsInHand(hull: Hull, values: Values): ScrewsInHand {
-  const key = SCREW_INPUTS.map((name) => values[name]).join(' ');
-  const ofHull = known.get(hull) ?? new Map<string, ScrewsInHand>();
-  known.set(hull, ofHull);
-  const before = ofHull.get(key);
-  if (before) return before;
-  const made = layOut(hull, values);
-  if (ofHull.size >= KEPT) ofHull.clear();
-  ofHull.set(key, made);
-  return made;
-}
-
-function layOut(hull: Hull, values: Values): ScrewsInHand {
-  const of = (name: (typeof SCREW_INPUTS)[number]) => Number(values[name]);
-  const outline = outlineInHand(hull, values);
-  const pieces = piecesInHand(hull, values);
-  const keepOuts = keepOutsInHand(outline, pieces, values);
-  const joint = jointOf(hull, values);
-  const screws = frameScrews(outline, pieces.notches, keepOuts, joint, {
-    along: of('ruleAlong'),
-    across: of('ruleAcross'),
-    end: of('ruleEnd'),
-    edge: of('ruleEdge'),
-    rows: of('rows'),
-    rowGap: of('rowGap'),
-    pitch: of('pitch'),
-    head: of('head'),
-    diameter: of('diameter'),
-    hold: Math.max(0, of('hold')),
-    plateLeg: of('gussetLeg'),
-    keelsonWidth: of('keelsonWidth'),
-    siding: of('siding'),
-    bothFaces: values['faces'] === 'both',
-  });
-  const standing = screws.flatMap((screw) => (screw.at ? [{ ...screw, at: screw.at }] : []));
-  return { outline, pieces, keepOuts, joint, screws, standing };
-}
-
-function jointOf(hull: Hull, values: Values): Joint {
-  if (values['fastened'] === 'keelson') return { fastened: 'keelson' };
-  if (values['fastened'] === 'skin') {
-    const named = hull.panels.find(({ name }) => name === values['member']);
-    return { fastened: 'skin', panel: (named ?? hull.panels.at(-1)!).name }; // a hull has a panel
+function jointOf(hull: Hull, { fastened, member, chine: named }: ScrewsAsked): Joint {
+  if (fastened === 'keelson') return { fastened };
+  if (fastened === 'skin') {
+    const panel = hull.panels.find(({ name }) => name === member) ?? hull.panels.at(-1)!; // a hull has a panel
+    return { fastened, panel: panel.name };
   }
   const chines = hull.edges.slice(1, -1);
-  const chine = chines.find(({ name }) => name === values['chine']) ?? chines[0];
-  return { fastened: 'plate', chine: chine?.index ?? 0 };
+  const chine = chines.find(({ name }) => name === named) ?? chines[0];
+  return { fastened, chine: chine?.index ?? 0 };
 }
+
+/** The screw of the layout that is looked at; null where there are fewer. */
+export const screwInHand = fact(
+  'the same layout, from the outer row inward',
+  'geometry',
+  ({ screw }: ScrewsAsked & { readonly screw: string }, { ask }) =>
+    ask(screwsInHand).standing[screwIndex(screw)] ?? null,
+);
+
+/** `n1` is the first. */
+export const screwIndex = (id: string): number => Number(id.slice(1)) - 1;
 
 /** From where the distance along a member is taped. */
 export function datumOf({ joint, outline }: ScrewsInHand): string {
