@@ -15,6 +15,7 @@ export { quantityName } from './table/names';
 export type { OwnNotebook, OwnNotebooks } from './file/own-notebooks';
 export { type Fault, offsetFaults } from './table/offset-faults';
 export { type Column, columns, offsetName, type OffsetPoint, type Offsets, offsetsOf } from './table/offsets';
+export { type Owner, ownerOf } from './quantities/owner';
 export type { Panel } from './hull/panel';
 export { breadthAt } from './hull/breadth';
 export * from './joinery/parts';
@@ -26,7 +27,6 @@ export {
   type Option,
   type Quantity,
   type Read,
-  sorted,
   type Value,
 } from './quantities/quantity';
 export { type Starter, starter, starters } from './starters';

@@ -5,24 +5,14 @@
  * that an edit wakes only what depends on it.
  */
 import { batch, computed, type ReadonlySignal, signal } from '@preact/signals-core';
-import {
-  type AsBuilt,
-  type BoatLists,
-  builtEntries,
-  type CutPart,
-  type Derived,
-  type Ends,
-  type Given,
-  type Hull,
-  type Read,
-  type Table,
-} from '../boat';
+import { type AsBuilt, builtEntries, type CutPart, type Ends, type Table } from '../boat';
 import type { TableEdit } from '../boat/table/table-edits';
 import { plainShown, type Shown } from '../measure';
 import type { Difference } from './difference';
 import { createFindings, type Findings } from './findings';
 import type { Graph } from './graph';
 import { advance, type History, redo, settle, startHistory, undo } from './history';
+import type { Catalogue } from './on-hand';
 import { type Kept, MOST_STEPS, stepBetween, stepFrom } from './saved-text';
 import { standing } from './standing';
 import {
@@ -41,17 +31,6 @@ import {
   write,
   writeNotebook,
 } from './state';
-
-/** All that can be asked of a boat of a given table: its own quantities and those of the cells. */
-export interface Catalogue {
-  readonly given: readonly Given[];
-  readonly derived: readonly Derived[];
-  readonly hull: (read: Read) => Hull;
-  /** What the boat has to choose from; without a boat there is nothing. */
-  readonly onBoat?: BoatLists;
-  /** What these quantities take her to end in, and what she does end in as drawn. */
-  readonly ends?: { readonly taken: Ends; readonly of: (hull: Hull) => Ends };
-}
 
 export interface Book {
   readonly state: ReadonlySignal<BookState>;
@@ -98,7 +77,7 @@ export interface Book {
 
 /**
  * @param start the boat to begin with
- * @param catalogueOf lists the quantities of a boat; asked again only when the table changes, or what she ends in
+ * @param catalogueOf the quantities of a boat with these ends, or with the plan's, tracked
  * @param findings what searches have found
  * @param chosen the units that the builder has chosen, tracked
  */
@@ -134,7 +113,7 @@ export function createBook(
     state.value.inHand === 'second' && isTwo.value ? secondStands.value : firstStands.value,
   );
   const inHand = computed(() => stand.value.graph);
-  const catalogue = computed(() => stand.value.catalogue);
+  const catalogue = computed(() => stand.value.catalogue());
 
   function go(next: History<BookState>): void {
     const before = history.peek();
@@ -228,14 +207,15 @@ function stepOf(from: BookState, to: BookState): Difference {
 }
 const steps = new WeakMap<BookState, WeakMap<BookState, Difference>>();
 
-/** Which given quantities answer a choice between stations or edges of the table. */
-function choosing({ given, onBoat }: Catalogue): (name: string) => boolean {
+/** Whether a quantity answers a choice between stations or edges of the table. */
+function choosing({ find, onBoat }: Catalogue): (name: string) => boolean {
   const { stations = [], edges = [] } = onBoat ?? {};
   const places = new Set([...stations, ...edges].map(({ id }) => id));
-  const choices = given.filter(
-    ({ options = [] }) =>
-      options.some(({ id }) => places.has(id)) && options.every(({ id }) => places.has(id) || id === 'none'), // or none of them
-  );
-  const names = new Set(choices.map(({ name }) => name));
-  return (name) => names.has(name);
+  return (name) => {
+    const of = find(name);
+    const { options = [] } = of && 'preset' in of ? of : {};
+    return (
+      options.some(({ id }) => places.has(id)) && options.every(({ id }) => places.has(id) || id === 'none') // or none of them
+    );
+  };
 }

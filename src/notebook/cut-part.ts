@@ -2,7 +2,7 @@
  * A part marked cut: what was given of it on that day, and the numbers that followed for it. They are asked
  * again later, in the same way, to be held against what has become of the design since.
  */
-import { type CutPart, partOf } from '../boat';
+import { type CutPart } from '../boat';
 import { type Instance, isChoice } from '../cells';
 import { plainShown, writeExact } from '../measure';
 import type { Graph } from './graph';
@@ -28,7 +28,7 @@ export function cutAs(part: string, graph: Graph, instances: Iterable<Instance>)
 
 /** Given quantities of a part; none where the boat has no such part. */
 export function givensOf(part: string, graph: Graph): readonly string[] {
-  return graph.names.filter((name) => partOf(name) === part && graph.entry(name) !== undefined);
+  return graph.namesOf(part).filter((name) => graph.entry(name) !== undefined);
 }
 
 export interface LookedAt {
@@ -43,7 +43,7 @@ export interface LookedAt {
  * are set from the beginning, so that turning a cell to another chine is no change of the boat.
  */
 export function lookAt(part: string, graph: Graph, instances: Iterable<Instance>): LookedAt {
-  const own = graph.names.filter((name) => partOf(name) === part && graph.entry(name) === undefined);
+  const own = graph.namesOf(part).filter((name) => graph.entry(name) === undefined);
   const answers: Record<string, string | null> = {};
   const ofCells: string[] = [];
   for (const instance of instances) {

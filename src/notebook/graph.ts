@@ -22,7 +22,8 @@ import {
 } from './given';
 import { builtAt, type Moment, tellDifferences, writtenAt } from './moment';
 import { createNetwork, type Id, type Network } from './network';
-import { entryIdOf, otherId, type Place, type Places, placesOf } from './places';
+import { type Catalogue } from './on-hand';
+import { type Named, otherId, type Place, type Places, placesIn } from './places';
 import { HULL, type Look, readerOf, Waiting, workFor } from './reader';
 import type { Changes, Entries } from './state';
 
@@ -38,8 +39,13 @@ export interface EntryState {
 }
 
 export interface Graph {
+  /** All names, rows of tables among them: a list made when asked for; tracked. */
   readonly names: readonly string[];
+  /** The names that begin with a word: `keelson`; tracked. */
+  namesOf(word: string): readonly string[];
+  /** Whether there is such a quantity; tracked. */
   has(name: string): boolean;
+  /** What there is under a name; tracked. */
   quantity(name: string): Given | Derived | undefined;
   /** The value now; tracked when read inside a computed or an effect. */
   value(name: string): Value;
@@ -69,9 +75,8 @@ export interface Graph {
 }
 
 export interface GraphParts {
-  readonly given: readonly Given[];
-  readonly derived: readonly Derived[];
-  readonly hull: (read: Read) => Hull;
+  /** What quantities there are, tracked: those that come and go touch no others. */
+  readonly catalogue: () => Catalogue;
   /** What is written, tracked; the preset of a quantity holds where nothing is. A record is never changed, only replaced. */
   readonly entries: () => Entries;
   /** What searches have found; without it nothing has been. */
@@ -83,7 +88,7 @@ export interface GraphParts {
 }
 
 /** What nodes hold: a quantity's value, the reading of an entry, or what is no quantity's. */
-type Held = Value | EntryHeld | FactHeld | Hull | Shown | boolean;
+type Held = Value | EntryHeld | FactHeld | Hull | Shown | boolean | Given | Derived | Catalogue | null;
 
 interface EntryHeld extends EntryReading {
   readonly written: boolean;
@@ -114,14 +119,16 @@ const nothing: Entries = {};
 
 export function createGraph(parts: GraphParts): Graph {
   const { entries, findings, shown, chosen = () => shown } = parts;
+  const catalogue = computed(() => parts.catalogue());
   const moment = computed((): Moment => ({
     below: null,
+    catalogue: catalogue.value,
     written: entries(),
     built: nothing,
     shown: chosen(),
     findings: findings?.count.value ?? 0,
   }));
-  return lay(parts, placesOf(parts.given, parts.derived), moment).graph;
+  return lay(parts, placesIn(catalogue.peek()), catalogue, moment).graph;
 }
 
 /**
@@ -131,11 +138,12 @@ export function createGraph(parts: GraphParts): Graph {
 function lay(
   parts: GraphParts,
   places: Places,
+  catalogue: ReadonlySignal<Catalogue>,
   moment: ReadonlySignal<Moment>,
   below?: Laid,
   designOf?: () => Laid,
 ): Laid {
-  const { names, quantity, given, idOf, at: placeAt } = places;
+  const { at: placeAt, entryOf: entryId } = places;
   /** What the network knows of. */
   let now: Moment = moment.peek();
   below?.look(now.below!); // a graph over another has its moment over the other's
@@ -148,7 +156,9 @@ function lay(
 
   function isOwn(id: Id): boolean {
     const place = placeAt(id);
-    return place.is === 'entry' && [now.written, now.built].some((own) => Object.hasOwn(own, place.of.name));
+    return (
+      place.is === 'entry' && [now.written, now.built].some((own) => Object.hasOwn(own, place.named.name))
+    );
   }
 
   function look(moment: Moment): void {
@@ -159,10 +169,18 @@ function lay(
     if (was.shown !== moment.shown)
       for (const other of ['units', 'inches'] as const) network.mark(otherId(other));
     if (was.findings !== moment.findings) network.mark(otherId('findings'));
+    if (was.catalogue !== moment.catalogue) goOver(was.catalogue, moment.catalogue);
     tellDifferences(was, moment, (name) => {
-      const id = given(name) && idOf(name);
-      if (id !== undefined) network.mark(entryIdOf(id));
+      const id = places.entryKnown(name);
+      if (id !== undefined) network.mark(id);
     });
+  }
+
+  function goOver(from: Catalogue, to: Catalogue): void {
+    places.follow(to);
+    network.mark(otherId('names'));
+    if (from.hull !== to.hull) network.mark(otherId('hull'));
+    places.tellBetween(from, to, network.mark);
   }
 
   /** What is being worked out, for what is said of circles and waits. */
@@ -174,40 +192,50 @@ function lay(
     // A fact asks in the name of who asks for it.
     if (place.is !== 'fact') asker = nameOf(id);
     try {
-      return worked(place, id);
+      return worked(place);
     } finally {
       asker = above;
     }
   }
 
-  function worked(place: Place, id: Id): Held {
+  function worked(place: Place): Held {
     switch (place.is) {
-      case 'given':
-        return givenValue(place.of, id);
+      case 'value':
+        return valueOf(place.named);
       case 'entry':
-        return entryOf(place.of);
-      case 'derived':
-        return finite(
-          place.of.meaning,
-          workFor(() => place.of.from(read)),
-        );
+        return entryOf(place.named);
+      case 'there':
+        return place.named.of ?? null;
       case 'fact': {
-        const found = workFor(() => place.of.find(read));
+        const found = workFor(() => place.fact.find(read));
         return isIssue(found) ? found : new FactHeld(found);
       }
       case 'hull':
-        return workFor(() => parts.hull(read));
+        return workFor(() => now.catalogue.hull(read));
       case 'units':
         return now.shown;
       case 'inches':
         return now.shown.length !== 'mm';
       case 'findings':
         return now.findings;
+      case 'names':
+        return now.catalogue;
     }
   }
 
+  function valueOf(named: Named): Value {
+    const { of } = named;
+    if (!of) return issue(unknownName(named.name, around.known(), around.meaningOf));
+    if ('preset' in of) return givenValue(of, named);
+    return finite(
+      of.meaning,
+      workFor(() => of.from(read)),
+    );
+  }
+
   /** What is written, else the preset, which may turn on a choice of the same cell. */
-  function entryOf(of: Given): EntryHeld {
+  function entryOf({ name, of }: Named): EntryHeld {
+    if (!of || !('preset' in of)) return { text: '', says: issue(`${name} is no entry`), written: false };
     const text = writtenAt(now, of.name);
     const { presetFrom } = of;
     const inForce = text ?? (presetFrom ? workFor(() => presetFrom(read)) : of.preset);
@@ -221,8 +249,8 @@ function lay(
     };
   }
 
-  function givenValue(of: Given, id: Id): Value {
-    const entry = entryAt(id);
+  function givenValue(of: Given, named: Named): Value {
+    const entry = entryAt(network.ask, named);
     const { text, says } = entry.built ?? entry;
     if (typeof says === 'string') return workFor(() => chosenBy(of, text, read));
     if (isIssue(says)) return says;
@@ -231,26 +259,25 @@ function lay(
   }
 
   // What a node holds goes by its place: see `worked`.
-  const entryAt = (valueId: Id) => network.ask(entryIdOf(valueId)) as EntryHeld;
+  const entryAt = (look: (id: Id) => Held, named: Named) => look(entryId(named)) as EntryHeld;
+  const thereAt = (look: (id: Id) => Held, named: Named) =>
+    look(places.thereOf(named)) as Given | Derived | null;
 
   const around: Surroundings = {
     shown: parts.shown,
     told: () => network.ask(otherId('units')) as Shown,
-    kindOf: (name) => quantity(name)?.kind,
-    known: () => names,
+    kindOf: (name) => thereAt(network.ask, places.named(name))?.kind,
+    known: () => {
+      network.ask(otherId('names'));
+      return now.catalogue.names();
+    },
     meaningOf: (name) =>
-      quantity(name)
+      now.catalogue
+        .find(name)
         ?.meaning.split(/[,;:(]/)[0]
         ?.trim(),
   };
   const outOfRange = once((of: Given) => rangeOf(of, around));
-
-  /** The node of a name, for a working that asks for it. */
-  function named(name: string): Id {
-    const id = idOf(name);
-    if (id === undefined) throw new Waiting(issue(unknownName(name, names, around.meaningOf)));
-    return id;
-  }
 
   /** The node, if it can have a value: one that is being worked out waits for its own, round in a circle. */
   function free(id: Id): Id {
@@ -266,7 +293,7 @@ function lay(
 
   function nameOf(id: Id): string {
     const place = placeAt(id);
-    return 'of' in place ? place.of.name : HULL;
+    return 'named' in place ? place.named.name : HULL;
   }
 
   /** Quantities that a node was worked out from, by way of facts too. */
@@ -274,7 +301,7 @@ function lay(
     return network.linksOf(id).flatMap((link) => {
       const { is } = placeAt(link);
       if (is === 'fact') return quantitiesAskedBy(link);
-      return is === 'given' || is === 'derived' || is === 'hull' ? [nameOf(link)] : [];
+      return is === 'value' || is === 'hull' ? [nameOf(link)] : [];
     });
   }
 
@@ -289,13 +316,20 @@ function lay(
 
   /** The way to look at nodes from inside the network, where each look is a link, or from its rim. */
   const lookBy = (ask: (id: Id) => Held, more: Pick<Look, 'asker' | 'found'>): Look => ({
-    value: (name) => ask(free(named(name))) as Value,
-    has: (name) => idOf(name) !== undefined,
+    value: (name) => {
+      const named = places.named(name);
+      const value = ask(free(named.value)) as Value;
+      // What isn't there is the asker's own fault, and nothing to wait for.
+      if (!named.of && isIssue(value)) throw new Waiting(value);
+      return value;
+    },
+    has: (name) => thereAt(ask, places.named(name)) !== null,
     meaningOf: around.meaningOf,
     isEntered: (name) => {
-      const id = given(name) && idOf(name);
-      if (id === undefined) return false;
-      const { written, built } = ask(entryIdOf(id)) as EntryHeld;
+      const named = places.named(name);
+      const of = thereAt(ask, named);
+      if (!of || !('preset' in of)) return false;
+      const { written, built } = entryAt(ask, named);
       return written || built !== undefined;
     },
     hull: () => ask(free(otherId('hull'))) as Hull | Issue,
@@ -322,22 +356,28 @@ function lay(
   const valueBy =
     (look: (id: Id) => Held) =>
     (name: string): Value => {
-      const id = idOf(name);
-      return id === undefined ? issue(`there is no quantity "${name}"`) : (look(id) as Value);
+      const named = places.named(name);
+      const value = look(named.value) as Value;
+      return named.of ? value : issue(`there is no quantity "${name}"`);
     };
+  /** What is found under a name, for the page: it is told where that becomes something else. */
+  const foundAs = once((name: string) => computed(() => catalogue.value.find(name)));
 
   const over = (under: Laid, more: () => Partial<Moment>, design?: () => Laid): Laid => {
     const moment = computed((): Moment => {
       const below = under.moment.value;
       return { ...below, below, written: nothing, built: nothing, ...more() };
     });
-    return lay(parts, places, moment, under, design);
+    return lay(parts, places, catalogue, moment, under, design);
   };
 
   const graph: Graph = {
-    names,
-    has: (name) => idOf(name) !== undefined,
-    quantity,
+    get names() {
+      return catalogue.value.names();
+    },
+    namesOf: (word) => catalogue.value.namesOf(word),
+    has: (name) => foundAs(name).value !== undefined,
+    quantity: (name) => foundAs(name).value,
     value: valueBy(rim),
     peek: valueBy((id) => {
       look(moment.peek());
@@ -345,15 +385,15 @@ function lay(
     }),
     designed: (name) => laid.design().graph.value(name),
     entry: (name) => {
-      const id = given(name) && idOf(name);
-      if (id === undefined) return undefined;
-      const { built, written, ...reading } = rim(entryIdOf(id)) as EntryHeld;
+      const of = foundAs(name).value;
+      if (!of || !('preset' in of)) return undefined;
+      const { built, written, ...reading } = entryAt(rim, places.named(name));
       return { text: reading.text, written, names: namedIn(reading), ...(built && { built: built.text }) };
     },
     hull: () => rim(otherId('hull')) as Hull | Issue,
     dependsOn: (name) => {
-      const id = name === HULL ? otherId('hull') : idOf(name);
-      return id === undefined ? [] : [...new Set(quantitiesAskedBy(id))];
+      const id = name === HULL ? otherId('hull') : places.named(name).value;
+      return [...new Set(quantitiesAskedBy(id))];
     },
     work: (by) => workFor(() => by(readByPage)),
     with: (changes) => {
@@ -382,7 +422,7 @@ function once<T, K = void>(make: (key: K) => T): (key: K) => T {
 /** Whether two values of a node are one, so that nothing follows from working it out again. */
 function same(a: Held, b: Held): boolean {
   if (a === b) return true;
-  if (typeof a !== 'object' || typeof b !== 'object') return false;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   if (isIssue(a)) return isIssue(b) && sameIssue(a, b);
   if ('says' in a && 'says' in b) return sameReading(a, b);
   return false;

@@ -9,6 +9,7 @@ export * from './findings';
 export * from './graph';
 export * from './head';
 export * from './loose-catalogue';
+export * from './on-hand';
 export * from './page-text';
 export * from './ripple';
 export * from './saved-units';

@@ -1,10 +1,13 @@
 /** All that a graph is worked out from, as it stands at one moment, and what differs between two of them. */
 import type { Shown } from '../measure';
+import type { Catalogue } from './on-hand';
 import type { Changes, Entries } from './state';
 
 export interface Moment {
   /** That of the graph below; null at the bottom. */
   readonly below: Moment | null;
+  /** What quantities there are. */
+  readonly catalogue: Catalogue;
   /** What is written, over what is written below; null restores a preset. */
   readonly written: Changes;
   /** What was measured or cut to, in place of what is written. */

@@ -1,73 +1,115 @@
-/** The nodes of a graph's quantities: one for the value of each, one for the entry of each that is given. */
-import type { Derived, Given, Read } from '../boat';
+/**
+ * The nodes of a graph's quantities, given out as names are first asked for: one for the value of each, one for the
+ * entry of what is given, one for what there is under the name, which may come and go.
+ */
+import { type Derived, type Given, partOf, type Read } from '../boat';
 import type { Id } from './network';
+import { type Catalogue, wordsBetween } from './on-hand';
 
-export interface Places {
-  readonly names: readonly string[];
-  readonly quantity: (name: string) => Given | Derived | undefined;
-  readonly given: (name: string) => Given | undefined;
-  /** The node of a quantity's value; undefined where there is no such quantity. */
-  readonly idOf: (name: string) => Id | undefined;
-  /** The node of a fact; the first that asks for it says how it is found. */
-  readonly fact: (name: string, find: Fact['find']) => Id;
-  readonly at: (id: Id) => Place;
+/** A name that has been asked for, with the nodes it has so far. */
+export interface Named {
+  readonly name: string;
+  /** What there is under the name; undefined where there is nothing. */
+  of: Given | Derived | undefined;
+  readonly value: Id;
+  entry?: Id;
+  there?: Id;
 }
 
-/** Something of any form that is no quantity. */
+/** Something of any form that is no quantity, under the name of a cell or of a row of its table. */
 export interface Fact {
   readonly name: string;
-  readonly find: (read: Read) => unknown;
+  /** By who asked last. */
+  find: (read: Read) => unknown;
+  readonly id: Id;
 }
 
 /** What a node stands for. */
 export type Place =
-  | { readonly is: 'given' | 'entry'; readonly of: Given }
-  | { readonly is: 'derived'; readonly of: Derived }
-  | { readonly is: 'fact'; readonly of: Fact }
+  | { readonly is: 'value' | 'entry' | 'there'; readonly named: Named }
+  | { readonly is: 'fact'; readonly fact: Fact }
   | { readonly is: Other };
 
 /** Nodes that are no quantity's, in the order of their ids. */
-const others = ['hull', 'units', 'inches', 'findings'] as const;
+const others = ['hull', 'units', 'inches', 'findings', 'names'] as const;
 type Other = (typeof others)[number];
 
 export const otherId = (other: Other): Id => others.indexOf(other);
 
-/** The node of a given quantity's entry, by that of its value. */
-export const entryIdOf = (valueId: Id): Id => valueId + 1;
+export interface Places {
+  /** The name with its node, which it is given if it has none yet. */
+  readonly named: (name: string) => Named;
+  readonly entryOf: (named: Named) => Id;
+  readonly thereOf: (named: Named) => Id;
+  /** The node of a fact, and how it is found by who asks now. */
+  readonly fact: (name: string, find: Fact['find']) => Id;
+  readonly at: (id: Id) => Place;
+  /** The catalogue in which names are found. */
+  readonly catalogue: () => Catalogue;
+  /** Goes over to another catalogue. */
+  readonly follow: (catalogue: Catalogue) => void;
+  /** Tells of each node of a name that is something else in one catalogue than in the other. */
+  readonly tellBetween: (was: Catalogue, is: Catalogue, tell: (id: Id) => void) => void;
+  /** The entry of a name, where somebody has asked for it. */
+  readonly entryKnown: (name: string) => Id | undefined;
+}
 
-/** @throws TypeError where two quantities have one name: one of them would win in silence */
-export function placesOf(given: readonly Given[], derived: readonly Derived[]): Places {
+export function placesIn(start: Catalogue): Places {
+  let catalogue = start;
   const places: Place[] = others.map((is) => ({ is }));
-  const ids = new Map<string, Id>();
-  const facts = new Map<string, Id>();
-  const place = (name: string, ...more: readonly Place[]) => {
-    if (ids.has(name)) throw new TypeError(`two quantities of one name: ${name}`);
-    ids.set(name, places.length);
-    places.push(...more);
-  };
-  for (const of of given) place(of.name, { is: 'given', of }, { is: 'entry', of });
-  for (const of of derived) place(of.name, { is: 'derived', of });
-  const placeOf = (name: string): Place | undefined => {
-    const id = ids.get(name);
-    return id === undefined ? undefined : places[id];
-  };
+  const byName = new Map<string, Named>();
+  const byWord = new Map<string, Named[]>();
+  const facts = new Map<string, Fact>();
+
+  const give = (place: Place): Id => places.push(place) - 1;
+
+  function named(name: string): Named {
+    const known = byName.get(name);
+    if (known) return known;
+    const fresh: Named = { name, of: catalogue.find(name), value: places.length };
+    give({ is: 'value', named: fresh });
+    byName.set(name, fresh);
+    const word = partOf(name);
+    const alike = byWord.get(word);
+    if (alike) alike.push(fresh);
+    else byWord.set(word, [fresh]);
+    return fresh;
+  }
+
+  const among = (words: Iterable<string>): Named[] => [...words].flatMap((word) => byWord.get(word) ?? []);
+
   return {
-    names: [...ids.keys()],
-    quantity: (name) => {
-      const place = placeOf(name);
-      return place && 'of' in place && place.is !== 'fact' ? place.of : undefined;
-    },
-    given: (name) => {
-      const place = placeOf(name);
-      return place?.is === 'given' ? place.of : undefined;
-    },
-    idOf: (name) => ids.get(name),
+    named,
+    entryOf: (one) => (one.entry ??= give({ is: 'entry', named: one })),
+    thereOf: (one) => (one.there ??= give({ is: 'there', named: one })),
     fact: (name, find) => {
       const known = facts.get(name);
-      if (known !== undefined) return known;
-      facts.set(name, places.length);
-      return places.push({ is: 'fact', of: { name, find } }) - 1;
+      if (known) known.find = find;
+      const fact = known ?? { name, find, id: places.length };
+      if (!known) {
+        facts.set(name, fact);
+        give({ is: 'fact', fact });
+      }
+      return fact.id;
     },
     at: (id) => places[id]!, // ids come from here
+    catalogue: () => catalogue,
+    follow: (next) => {
+      if (next === catalogue) return;
+      const words = wordsBetween(catalogue, next);
+      catalogue = next;
+      for (const one of among(words)) one.of = next.find(one.name);
+    },
+    tellBetween: (was, is, tell) => {
+      const words = wordsBetween(was, is);
+      for (const { name, value, entry, there } of among(words)) {
+        if (was.find(name) === is.find(name)) continue;
+        tell(value);
+        if (entry !== undefined) tell(entry);
+        if (there !== undefined) tell(there);
+      }
+      for (const { name, id } of facts.values()) if (words.has(partOf(name))) tell(id);
+    },
+    entryKnown: (name) => byName.get(name)?.entry,
   };
 }

@@ -64,6 +64,7 @@ export function readerOf(look: Look): Read {
       const value = look.value(name);
       return isIssue(value) ? value.issue : null;
     },
+    has: look.has,
     hull: () => {
       const hull = look.hull();
       if (isIssue(hull)) throw waiting(HULL, hull);

@@ -2,8 +2,8 @@
 import type { Ends, Table } from '../boat';
 import { plainInstance } from '../cells';
 import { cells } from '../cells/all';
-import type { Catalogue } from './book';
 import { catalogueOf } from './catalogue';
+import type { Catalogue } from './on-hand';
 
 export function wholeCatalogue(table: Table, ends?: Ends): Catalogue {
   return catalogueOf(table, cells.map(plainInstance), ends);

@@ -48,16 +48,19 @@ const boatless = computed(() => sheet.value.kind === 'loose');
 const instances = computed(() => instancesOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null));
 const findings = createFindings();
 const name: ReadonlySignal<string> = computed(() => book.state.value.name);
+const table: ReadonlySignal<Table> = computed(() => book.state.value.table);
 /** What the builder calls a boat goes before what her plan does. */
-const called = (table: Table, by: string): Table => (table.name === by ? table : { ...table, name: by });
+const called = computed(() =>
+  table.value.name === name.value ? table.value : { ...table.value, name: name.value },
+);
 const shown = signal(keptUnits(shelf, ownBoat.peek()));
 const book = createBook(
   freshState(noBoat),
-  (table, ends) => {
-    const placed = [...instances.value.values()];
+  (_, ends) => {
+    const placed = instances.value.values();
     return boatless.value || !boats.value
       ? looseCatalogue(placed)
-      : boats.value.catalogueOf(called(table, name.value), placed, ends);
+      : boats.value.catalogueOf(called.value, placed, ends);
   },
   findings,
   () => shown.value,
@@ -74,7 +77,7 @@ const bench: Bench = {
   shown,
   dress,
   name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? name.value),
-  table: computed(() => book.state.value.table),
+  table,
   other: computed(() => {
     const second = book.second.value;
     if (!second) return null;

@@ -5,9 +5,10 @@
  */
 import { computed, type ReadonlySignal, signal, type Signal } from '@preact/signals-core';
 import { HyperFormula } from 'hyperformula';
-import { demoBoat, type Derived, type Given } from '../../src/boat';
+import { demoBoat, type Derived, type Given, ownerOf } from '../../src/boat';
 import { plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph';
+import { catalogueFrom } from '../../src/notebook/on-hand';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { type Section, spread, timesOf } from './table';
 
@@ -68,7 +69,11 @@ function agree(name: string, peer: Peer, reference: Peer, place: number): void {
 }
 
 function shapeOfDemoBoat(): readonly Node[] {
-  const graph = createGraph({ ...wholeCatalogue(demoBoat), entries: () => ({}), shown: plainShown });
+  const graph = createGraph({
+    catalogue: () => wholeCatalogue(demoBoat),
+    entries: () => ({}),
+    shown: plainShown,
+  });
   for (const name of graph.names) graph.value(name);
   const places = new Map<string, number>();
   const nodes: Node[] = [];
@@ -139,12 +144,13 @@ function ourGraph(nodes: readonly Node[]): Peer {
     meaning: `sum ${i}`,
     from: (read) => read.number(given[i]!.name) * sum(reads, (place) => read.number(named[place]!)),
   }));
-  const graph = createGraph({
-    given,
-    derived,
+  const catalogue = catalogueFrom([ownerOf([...given, ...derived])], {
     hull: () => {
       throw new Error('there is no hull here');
     },
+  });
+  const graph = createGraph({
+    catalogue: () => catalogue,
     entries: () => written.value,
     shown: plainShown,
   });

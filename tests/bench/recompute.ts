@@ -48,7 +48,9 @@ function timesOn(table: Table): number[] {
       return [hull.volume, hull.panels.map(({ area }) => area)];
     }),
     median(() => wholeCatalogue(table)),
-    median(() => readAll(createGraph({ ...catalogue, entries: () => ({}), shown: plainShown }))),
+    median(() =>
+      readAll(createGraph({ catalogue: () => catalogue, entries: () => ({}), shown: plainShown })),
+    ),
     median(edit(height, (i) => `${at + (i % 2)} mm`)),
     median(edit('keelson.thickness', (i) => `${18 + (i % 2)} mm`)),
     median(edit('scarf.slope', (i) => `${8 + (i % 2)}`)),
@@ -58,7 +60,7 @@ function timesOn(table: Table): number[] {
 function editable(table: Table) {
   const entries = signal<Readonly<Record<string, string>>>({});
   const graph = createGraph({
-    ...wholeCatalogue(table),
+    catalogue: () => wholeCatalogue(table),
     entries: () => entries.value,
     shown: plainShown,
   });

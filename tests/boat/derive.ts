@@ -43,6 +43,7 @@ export function deriveBoat(
       if (typeof chosen !== 'string') throw new Error(`${name} is no choice`);
       return chosen;
     },
+    has: (name) => kinds.has(name),
     hull: () => (hull ??= draw(read)),
     inches: () => false,
     found: () => null,

@@ -9,6 +9,7 @@ import { cells } from '../../src/cells/all';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { inRoot } from '../tools/root.mjs';
 import { alone } from './figures-alone';
+import { allOf } from '../notebook/all-of';
 
 /** Where a figure may stand alone, and why. */
 const excused: readonly (readonly [text: RegExp, why: string])[] = [
@@ -47,7 +48,7 @@ function fixedIn(value: unknown, place: string, shown = false): readonly (readon
   );
 }
 
-const { given, derived } = wholeCatalogue(demoBoat);
+const { given, derived } = allOf(wholeCatalogue(demoBoat));
 const texts = [
   ...cells.flatMap((cell) => fixedIn(cell, cell.id)),
   ...[...given, ...derived].flatMap((quantity) => fixedIn(quantity, quantity.name)),

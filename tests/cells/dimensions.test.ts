@@ -13,6 +13,7 @@ import { catalogueOf } from '../../src/notebook/catalogue';
 import { bench } from '../notebook/small-graph';
 import { acceptedEntries } from './proofs';
 import { amountOf, referee } from './referee';
+import { allOf } from '../notebook/all-of';
 
 /** A formula of a cell, and what it should measure. */
 interface Line {
@@ -76,7 +77,7 @@ function refereed(cell: Cell, { text, kind }: Line, values: Values): number | st
 
 /** The cell's values on the ferry dory, and at entries drawn from between the limits of its inputs; those it has. */
 function settingsOf(cell: Cell): readonly Values[] {
-  const { given, derived, hull } = catalogueOf(demoBoat, [plainInstance(cell)]);
+  const { given, derived, hull } = allOf(catalogueOf(demoBoat, [plainInstance(cell)]));
   const { graph, write } = bench(given, derived, hull);
   const keys = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)];
   const valuesNow = (): Values =>

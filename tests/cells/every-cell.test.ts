@@ -50,6 +50,7 @@ import { bench, type Bench } from '../notebook/small-graph';
 import { withLeaningFrame, withTwoChines } from './odd-boats';
 import { isTaken } from '../../src/boat/table/names';
 import { acceptedEntries, acceptedValues, asEntries } from './proofs';
+import { allOf } from '../notebook/all-of';
 
 const say: Say = (value, kind, options) => write(value, kind, plainShown, options);
 const sayInPicture: OnHand['say'] = (value, kind, options) =>
@@ -57,14 +58,14 @@ const sayInPicture: OnHand['say'] = (value, kind, options) =>
 const boats = [...starters, { id: 'a boat with two chines', table: withTwoChines }].map(({ id, table }) => ({
   id,
   lists: lists(table),
-  graph: createGraph({ ...wholeCatalogue(table), entries: () => ({}), shown: plainShown }),
+  graph: createGraph({ catalogue: () => wholeCatalogue(table), entries: () => ({}), shown: plainShown }),
 }));
 const everywhere = new Set(boats.flatMap(({ graph }) => graph.names));
 const keysOf = ({ inputs, steps }: Cell) => [...Object.keys(inputs), ...Object.keys(steps)];
 
 /** The cell alone on the ferry dory, to be written and watched. */
 function alone(cell: Cell): Bench & { readonly valuesNow: () => Readonly<Record<string, Value>> } {
-  const { given, derived, hull } = catalogueOf(demoBoat, [plainInstance(cell)]);
+  const { given, derived, hull } = allOf(catalogueOf(demoBoat, [plainInstance(cell)]));
   const made = bench(given, derived, hull);
   const own = made.graph.names.filter((name) => name.startsWith(`${cell.id}.`));
   return {
@@ -447,7 +448,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     }
     // What no entry of the cell's own brings about: a fault of the boat.
     const leaning = createGraph({
-      ...catalogueOf(withLeaningFrame, [plainInstance(cell)]),
+      catalogue: () => catalogueOf(withLeaningFrame, [plainInstance(cell)]),
       entries: () => ({}),
       shown: plainShown,
     });

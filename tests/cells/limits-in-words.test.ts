@@ -21,6 +21,7 @@ import { catalogueOf } from '../../src/notebook/catalogue';
 import { bench } from '../notebook/small-graph';
 import { inRoot } from '../tools/root.mjs';
 import { acceptedEntries } from './proofs';
+import { allOf } from '../notebook/all-of';
 
 const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '$' };
 
@@ -117,7 +118,7 @@ describe.each([
     '%s: what is past its limit is written otherwise than the limit',
     (_id, cell) => {
       const instance = plainInstance(cell);
-      const { given, derived, hull } = catalogueOf(demoBoat, [instance]);
+      const { given, derived, hull } = allOf(catalogueOf(demoBoat, [instance]));
       const made = bench(given, derived, hull);
       const alike: string[] = [];
       for (const entries of fc.sample(acceptedEntries(cell), { seed: 5, numRuns: 60 })) {
@@ -145,7 +146,7 @@ describe.each([
 test('a share a hair over the share allowed is not written as the share allowed', () => {
   const bend = cells.find(({ id }) => id === 'bend')!;
   const instance = plainInstance(bend);
-  const { given, derived, hull } = catalogueOf(demoBoat, [instance]);
+  const { given, derived, hull } = allOf(catalogueOf(demoBoat, [instance]));
   const made = bench(given, derived, hull);
   for (const [key, text] of Object.entries({ thickness: '18 mm', radius: '2 m', allowed: '50 %' }))
     made.write(`bend.${key}`, text);
@@ -162,7 +163,7 @@ test('a share a hair over the share allowed is not written as the share allowed'
 test('a warning is told in the units chosen when it is read, with the numbers as they were', () => {
   const bend = cells.find(({ id }) => id === 'bend')!;
   const instance = plainInstance(bend);
-  const { given, derived, hull } = catalogueOf(demoBoat, [instance]);
+  const { given, derived, hull } = allOf(catalogueOf(demoBoat, [instance]));
   const made = bench(given, derived, hull);
   for (const [key, text] of Object.entries({ thickness: '30 mm', radius: '1 m' }))
     made.write(`bend.${key}`, text);

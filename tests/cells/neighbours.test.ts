@@ -191,7 +191,7 @@ describe.each(boats.map((table) => [table.name, table] as const))('%s', (_, tabl
     of: readonly string[],
     entries: Readonly<Record<string, string>> = {},
   ): readonly Value[] => {
-    const graph = createGraph({ ...catalogue, entries: () => entries, shown: plainShown });
+    const graph = createGraph({ catalogue: () => catalogue, entries: () => entries, shown: plainShown });
     return of.map((name) => graph.value(name));
   };
 

@@ -5,22 +5,27 @@ import { registry } from '../../src/cells/registry';
 import { isIssue, plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { allOf } from '../notebook/all-of';
 
 const catalogue = wholeCatalogue(demoBoat);
-const offsets = catalogue.given
-  .map(({ name }) => name)
+const offsets = allOf(catalogue)
+  .given.map(({ name }) => name)
   .filter((name) => /\.(x|halfBreadth|height)$/.test(name) && name.split('.').length === 3);
 
 /** A row of a cell's table waits for what the cell itself waits for. */
 const ids = new Set(registry.map(({ id }) => id));
-const asked = [...catalogue.given, ...catalogue.derived]
+const asked = [...allOf(catalogue).given, ...allOf(catalogue).derived]
   .map(({ name }) => name.split('.'))
   .filter(([first, ...rest]) => rest.length < 2 || !ids.has(first!)) // a name has a first word
   .map((parts) => parts.join('.'));
 
 /** The reasons that quantities of the boat and of all cells have no value, when one entry reads so. */
 function reasons(name: string, text: string): readonly string[] {
-  const graph = createGraph({ ...catalogue, entries: () => ({ [name]: text }), shown: plainShown });
+  const graph = createGraph({
+    catalogue: () => catalogue,
+    entries: () => ({ [name]: text }),
+    shown: plainShown,
+  });
   const all = [...asked.map((one) => graph.value(one)), graph.hull()].flatMap((value) =>
     isIssue(value) ? [value.issue] : [],
   );

@@ -17,6 +17,7 @@ import { acceptedEntries } from './proofs';
 import { roads, tried } from './roads';
 import type { Setting } from './roads/road';
 import { entriesAsValues } from './settings';
+import { allOf } from '../notebook/all-of';
 
 const boats: readonly Table[] = [
   ...starters.map(({ table }) => table),
@@ -27,7 +28,7 @@ const boats: readonly Table[] = [
 
 /** The cell's inputs as they stand on a boat. */
 function standing(cell: Cell, table: Table): Values {
-  const { given, derived, hull } = catalogueOf(table, [plainInstance(cell)]);
+  const { given, derived, hull } = allOf(catalogueOf(table, [plainInstance(cell)]));
   const { graph } = bench(given, derived, hull);
   return Object.fromEntries(
     Object.keys(cell.inputs).map((key) => [key, graph.value(`${cell.id}.${key}`) as number | string]),

@@ -15,13 +15,14 @@ import { leaningBy } from './odd-boats';
 import { acceptedValues } from './proofs';
 import { entriesAsValues } from './settings';
 import { byLean, edges, ways } from './warning-edges';
+import { allOf } from '../notebook/all-of';
 
 const hull = buildHull(offsetsOf(demoBoat));
 type Inputs = Readonly<Record<string, number | string>>;
 
 /** The cell's inputs as they stand on the demo boat. */
 function standing(cell: Cell): Inputs {
-  const { given, derived, hull: of } = catalogueOf(demoBoat, [plainInstance(cell)]);
+  const { given, derived, hull: of } = allOf(catalogueOf(demoBoat, [plainInstance(cell)]));
   const { graph } = bench(given, derived, of);
   return Object.fromEntries(
     Object.keys(cell.inputs).map((key) => [key, graph.value(`${cell.id}.${key}`) as number | string]),

@@ -5,6 +5,7 @@ import { demoBoat } from '../../src/boat';
 import { cells } from '../../src/cells/all';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { inRoot } from '../tools/root.mjs';
+import { allOf } from '../notebook/all-of';
 
 /** Keys under which a cell's declaration holds what the machine reads. */
 const forMachines = new Set(
@@ -42,7 +43,7 @@ const texts = [
           : shownIn(value, `${cell.id}.${key}`),
     ),
   ),
-  ...wholeCatalogue(demoBoat).given.map(({ name, meaning }) => [name, meaning] as const),
+  ...allOf(wholeCatalogue(demoBoat)).given.map(({ name, meaning }) => [name, meaning] as const),
   ...notebookTexts.map(({ file, prose }) => [file, prose] as const),
 ];
 

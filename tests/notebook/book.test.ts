@@ -2,32 +2,41 @@
 import { effect, signal } from '@preact/signals-core';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { builtEntries, demoBoat, type Read, starter, type Table } from '../../src/boat';
+import {
+  builtEntries,
+  demoBoat,
+  type Derived,
+  type Given,
+  ownerOf,
+  type Read,
+  starter,
+  type Table,
+} from '../../src/boat';
 import { plainShown, type Shown } from '../../src/measure';
-import { type Book, type Catalogue, createBook } from '../../src/notebook/book';
+import { type Book, createBook } from '../../src/notebook/book';
+import { type Catalogue, catalogueFrom } from '../../src/notebook/on-hand';
 import { createGraph, type Graph } from '../../src/notebook/graph';
 import { type BookState, freshState, type Version, writtenIn } from '../../src/notebook/state';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { choice, derived, given, sum } from './small-graph';
+import { allOf } from './all-of';
 
-/** A few quantities; those of the vee launch have another preset. */
-function catalogueOf(table: Table): Catalogue {
-  return {
-    given: [
-      given('keelson.thickness', table.name === demoBoat.name ? '18 mm' : '25 mm'),
-      given('scarf.thickness', 'keelson.thickness'),
-      given('scarf.slope', '8', { kind: 'slope' }),
-      choice('keelson.timber', 'oak'),
-    ],
-    derived: [
-      derived('scarf.taper', (read) => read.number('scarf.slope') * read.number('scarf.thickness')),
-      sum('scarf.both', 'scarf.taper', 'scarf.taper'),
-    ],
+const fewOf = (table: Table): readonly (Derived | Given)[] => [
+  given('keelson.thickness', table.name === demoBoat.name ? '18 mm' : '25 mm'),
+  given('scarf.thickness', 'keelson.thickness'),
+  given('scarf.slope', '8', { kind: 'slope' }),
+  choice('keelson.timber', 'oak'),
+  derived('scarf.taper', (read) => read.number('scarf.slope') * read.number('scarf.thickness')),
+  sum('scarf.both', 'scarf.taper', 'scarf.taper'),
+];
+const catalogueWith = (quantities: readonly (Derived | Given)[]): Catalogue =>
+  catalogueFrom([ownerOf(quantities)], {
     hull: () => {
       throw new Error('nobody asks for the hull');
     },
-  };
-}
+  });
+/** A few quantities; those of the vee launch have another preset. */
+const catalogueOf = (table: Table): Catalogue => catalogueWith(fewOf(table));
 const veeLaunch = starter('vee-launch')!;
 const opened = (entries: Record<string, string> = {}) =>
   createBook(freshState(demoBoat, entries), catalogueOf);
@@ -405,7 +414,7 @@ describe('whatever is done', () => {
       ),
     },
   );
-  const names = catalogueOf(demoBoat)
+  const names = allOf(catalogueOf(demoBoat))
     .given.map((one) => one.name)
     .concat('scarf.taper', 'scarf.both');
   const valuesIn = (graph: Graph | null) => graph && names.map((one) => graph.value(one));
@@ -420,7 +429,7 @@ describe('whatever is done', () => {
   const afresh = (state: BookState, of: Version) =>
     valuesIn(
       createGraph({
-        ...catalogueOf(state.table),
+        catalogue: () => catalogueOf(state.table),
         entries: () => allWritten(state, of),
         shown: plainShown,
       }).asBuilt(() => builtEntries(state.asBuilt)),
@@ -502,7 +511,7 @@ describe('the units that the builder works in', () => {
   const chosen = signal(plainShown);
   const book = createBook(
     freshState(demoBoat),
-    (table) => ({ ...catalogueOf(table), given: [sold, limited, air], derived: [] }),
+    () => catalogueWith([sold, limited, air]),
     undefined,
     () => chosen.value,
   );

@@ -5,18 +5,19 @@ import { type Instance, plainInstance } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from '../cells/cell-of';
 import { isIssue, kindOf, plainShown, read } from '../../src/measure';
-import type { Catalogue } from '../../src/notebook/book';
+import type { Catalogue } from '../../src/notebook/on-hand';
 import { catalogueOf } from '../../src/notebook/catalogue';
 import { createGraph, type Graph } from '../../src/notebook/graph';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { withoutChines, withTwoChines } from '../cells/odd-boats';
+import { allOf } from './all-of';
 
 const all = (catalogue: Catalogue): readonly (Given | Derived)[] => [
-  ...catalogue.given,
-  ...catalogue.derived,
+  ...allOf(catalogue).given,
+  ...allOf(catalogue).derived,
 ];
 const graphOf = (catalogue: Catalogue, entries: Readonly<Record<string, string>> = {}): Graph =>
-  createGraph({ ...catalogue, entries: () => entries, shown: plainShown });
+  createGraph({ catalogue: () => catalogue, entries: () => entries, shown: plainShown });
 const instance = (id: string, name = id, presets: Readonly<Record<string, string>> = {}): Instance => ({
   cell: cellOf(id)!,
   name,
@@ -61,7 +62,7 @@ describe.each([
 
   test('links only to what it has', () => {
     const { names } = graph;
-    const amiss = catalogue.given.filter(({ name }) => {
+    const amiss = allOf(catalogue).given.filter(({ name }) => {
       const entry = graph.entry(name)!;
       return entry.written || entry.names.some((linked) => !names.includes(linked));
     });
@@ -72,14 +73,14 @@ describe.each([
 test.each(starters)('$id goes round in no circle, and every entry of it has a value', ({ table }) => {
   const catalogue = wholeCatalogue(table);
   const graph = graphOf(catalogue);
-  const silent = catalogue.given
-    .map(({ name }) => [name, graph.value(name)] as const)
+  const silent = allOf(catalogue)
+    .given.map(({ name }) => [name, graph.value(name)] as const)
     .filter(([, value]) => isIssue(value));
   expect(silent).toStrictEqual([]);
 });
 
 test('limits, steps and presets of the boat read as what they are', () => {
-  const amiss = wholeCatalogue(dory).given.flatMap(({ name, kind, min, max, step, preset }) => {
+  const amiss = allOf(wholeCatalogue(dory)).given.flatMap(({ name, kind, min, max, step, preset }) => {
     if (kind === 'choice') return [];
     const number = (text: string | undefined) => {
       const reading =
@@ -151,13 +152,12 @@ describe('an instance under a name of its own', () => {
 
 describe('a cell alone', () => {
   test('has its presets where what it links to is not there', () => {
-    const bare = graphOf({ ...catalogueOf(dory, [plainInstance(cellOf('laminate')!)]) });
+    const bare = graphOf(catalogueOf(dory, [plainInstance(cellOf('laminate')!)]));
     expect(bare.entry('laminate.thickness')).toMatchObject({ names: ['keelson.thickness'] });
-    const { given } = catalogueOf(starters.find(({ id }) => id === 'ferry-dory')!.table, [
-      plainInstance(cellOf('resin')!),
-    ]);
-    expect(given.find(({ name }) => name === 'resin.bilgeArea')?.preset).toBe('0 m^2');
-    expect(given.find(({ name }) => name === 'resin.bottomArea')?.preset).toBe('bottom.area');
+    const ferry = starters.find(({ id }) => id === 'ferry-dory')!.table;
+    const resin = graphOf(catalogueOf(ferry, [plainInstance(cellOf('resin')!)]));
+    expect(resin.entry('resin.bilgeArea')?.text).toBe('0 m^2');
+    expect(resin.entry('resin.bottomArea')?.text).toBe('bottom.area');
   });
 });
 

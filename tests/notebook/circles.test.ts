@@ -6,6 +6,7 @@ import { demoBoat, type Value } from '../../src/boat';
 import { isIssue } from '../../src/measure';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, choice, derived, given, sentence, sum } from './small-graph';
+import { allOf } from './all-of';
 
 describe('circles', () => {
   const ring = (...names: string[]) =>
@@ -102,7 +103,7 @@ describe('circles', () => {
 
   test('through derived quantities and the hull are named', () => {
     const catalogue = wholeCatalogue(demoBoat);
-    const { graph, write } = bench(catalogue.given, catalogue.derived, catalogue.hull);
+    const { graph, write } = bench(allOf(catalogue).given, allOf(catalogue).derived, catalogue.hull);
     expect(graph.value('hull.depth')).toBeGreaterThan(0);
     write('frame3.sheer.height', 'hull.depth');
     expect(sentence(graph.value('hull.depth'))).toBe(

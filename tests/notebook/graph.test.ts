@@ -6,6 +6,7 @@ import { isIssue, plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { bench, choice, derived, given, sentence, sum } from './small-graph';
+import { allOf } from './all-of';
 
 describe('links', () => {
   const plank = () =>
@@ -73,7 +74,12 @@ describe('links', () => {
   test('offer only a name that helps, with what it is; else what can be typed, in the units chosen', () => {
     const says = (text: string, name = 'keelson.width', chosen = plainShown) => {
       const entries = () => ({ [name]: text });
-      const parts = { ...wholeCatalogue(demoBoat), entries, shown: plainShown, chosen: () => chosen };
+      const parts = {
+        catalogue: () => wholeCatalogue(demoBoat),
+        entries,
+        shown: plainShown,
+        chosen: () => chosen,
+      };
       const value = createGraph(parts).value(name);
       return sentence(value).replace(/^.*?there is/, 'there is');
     };
@@ -498,7 +504,7 @@ describe('how little is worked out', () => {
   test('the hull is drawn when first asked for, and again only when an offset moves', () => {
     const catalogue = wholeCatalogue(demoBoat);
     let hulls = 0;
-    const { graph, write, worked } = bench(catalogue.given, catalogue.derived, (read: Read) => {
+    const { graph, write, worked } = bench(allOf(catalogue).given, allOf(catalogue).derived, (read: Read) => {
       hulls += 1;
       return catalogue.hull(read);
     });
@@ -528,8 +534,8 @@ describe('how little is worked out', () => {
 
   test('two graphs of one boat do not disturb each other', () => {
     const catalogue = wholeCatalogue(demoBoat);
-    const one = bench(catalogue.given, catalogue.derived, catalogue.hull);
-    const other = bench(catalogue.given, catalogue.derived, catalogue.hull);
+    const one = bench(allOf(catalogue).given, allOf(catalogue).derived, catalogue.hull);
+    const other = bench(allOf(catalogue).given, allOf(catalogue).derived, catalogue.hull);
     other.write('keelson.thickness', '30 mm');
     expect([one.graph.value('scarf.taper'), other.graph.value('scarf.taper')]).toStrictEqual([0.144, 0.24]);
   });

@@ -12,6 +12,7 @@ import { apart, type Misfit, misfits } from '../../src/notebook/misfits';
 import { freshState } from '../../src/notebook/state';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
 import { withoutChines, withTwoChines } from '../cells/odd-boats';
+import { allOf } from './all-of';
 
 const instances = cells.map(plainInstance);
 const opened = (table: Table = demoBoat, entries: Record<string, string> = {}): Book =>
@@ -212,7 +213,7 @@ test.each([
 });
 
 describe('whatever else is edited', () => {
-  const { given } = wholeCatalogue(demoBoat);
+  const { given } = allOf(wholeCatalogue(demoBoat));
   const names = given.map(({ name }) => name);
   const text = fc.constantFrom(
     '12 mm',

@@ -16,6 +16,7 @@ import { freshState, noBoat } from '../../src/notebook/state';
 import { triesOf } from './places';
 import { saidOn } from './said';
 import { epoxyDensity, flourDensity } from '../../src/trade/paste';
+import { allOf } from './all-of';
 
 const root = new URL('../../', import.meta.url);
 const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');
@@ -117,7 +118,7 @@ test('a name stands for one cell in all notebooks, and for no part of a boat', (
   expect(names.filter((name, at) => names.indexOf(name) !== at)).toStrictEqual([]);
   const taken = new Set(cells.map(({ id }) => id));
   for (const { table } of starters) {
-    const { given, derived } = catalogueOf(table, []);
+    const { given, derived } = allOf(catalogueOf(table, []));
     for (const quantity of [...given, ...derived]) taken.add(quantity.name.split('.')[0]!);
   }
   expect(names.filter((name) => taken.has(name))).toStrictEqual([]);
@@ -325,7 +326,7 @@ describe('one thick board or two thin', () => {
   test('leaves the boat as it is', () => {
     const book = bookOf(demoBoat);
     book.tryAnother({ ...twoThin!.changes, ...fourThin!.changes });
-    const { given, derived } = catalogueOf(demoBoat, []);
+    const { given, derived } = allOf(catalogueOf(demoBoat, []));
     const moved = [...given, ...derived].filter(
       ({ name }) =>
         book.second.value?.value(name) !== book.first.value.value(name) &&
@@ -360,7 +361,7 @@ describe('on every boat', () => {
     saidOn(bookOf(table).first.value, withoutValues(one)).map(({ words }) => words);
   const ofBoat = (table: Table) => {
     const book = bookOf(table);
-    const { given, derived } = catalogueOf(table, []);
+    const { given, derived } = allOf(catalogueOf(table, []));
     return new Set(
       [...given, ...derived].flatMap(({ name, kind }) => {
         const value = book.first.value.value(name);

@@ -1,8 +1,9 @@
 /** A graph of a few quantities, to be written and watched in tests. */
 import { signal } from '@preact/signals-core';
-import type { Derived, Given, Hull, Read, Value } from '../../src/boat';
+import { type Derived, type Given, type Hull, ownerOf, type Read, type Value } from '../../src/boat';
 import { isIssue, type KindId, plainShown } from '../../src/measure';
 import { createGraph, type Graph } from '../../src/notebook/graph';
+import { catalogueFrom } from '../../src/notebook/on-hand';
 
 /** A graph on a bench of its own, with its entries to write and a count of what was worked out. */
 export interface Bench {
@@ -31,11 +32,10 @@ export function bench(
       return one.from(read);
     },
   }));
+  const catalogue = catalogueFrom([ownerOf([...given, ...counted])], { hull });
   return {
     graph: createGraph({
-      given,
-      derived: counted,
-      hull,
+      catalogue: () => catalogue,
       entries: () => entries.value,
       shown: plainShown,
     }),

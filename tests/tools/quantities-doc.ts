@@ -12,6 +12,7 @@ import { adhesives } from '../../src/trade/adhesives';
 import { plywood } from '../../src/trade/plywood';
 import { timber } from '../../src/trade/timber';
 import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { allOf } from '../notebook/all-of';
 
 /** One row of the page: a quantity, or all of a pattern. */
 interface Row {
@@ -106,7 +107,7 @@ function boatRows(): Rows {
   const ofCells = new Set(cells.map(({ id }) => id));
   for (const { id, table } of starters) {
     const patternOf = patternsOn(table);
-    const { given, derived } = wholeCatalogue(table);
+    const { given, derived } = allOf(wholeCatalogue(table));
     for (const quantity of [...given, ...derived]) {
       if (ofCells.has(quantity.name.split('.')[0] ?? '')) continue;
       const { pattern, meaning, at } = patternOf(quantity);

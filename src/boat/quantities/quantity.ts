@@ -83,6 +83,8 @@ export interface Read {
   /** Why a number that is written can't be used, as a sentence; null where it can, or none is written. */
   readonly why?: (name: string) => string | null;
   readonly choice: (name: string) => string;
+  /** Whether there is such a quantity; who asks is asked again when it comes or goes. */
+  readonly has: (name: string) => boolean;
   /** The hull drawn from the offsets as they stand. */
   readonly hull: () => Hull;
   /** Whether the builder works in feet and inches, and so buys what is sold by them. */

@@ -3,9 +3,11 @@
  *
  * The same cell may stand in a notebook several times: `scarf`, `keelsonScarf`. Each instance
  * offers `<instance>.<input>` (given) and `<instance>.<step>` (derived). A cell with a table
- * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice.
+ * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice. Each is made when it is
+ * first asked for by its name.
  */
-import type { BoatLists, Derived, Given, Option, Read } from '../../boat';
+import type { BoatLists, Derived, Given, Option, Owner, Read } from '../../boat';
+import { once } from '../../boat/once';
 import { inchTwin, wordsOf } from '../../measure';
 import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, isTold } from './define';
 import { type Fact, labelOf, readsOf, readsSeen } from './fact';
@@ -25,7 +27,7 @@ const atPlace = (lists: BoatLists | null): Readonly<Record<string, string | unde
 });
 
 /** What stands for a word of a link: the answer of the cell's own choice, else the edge in that place. */
-function wordFor({ cell, name }: Instance, key: string, { lists }: OnBoat, read: Read): string {
+function wordFor({ cell, name }: Instance, key: string, lists: BoatLists | null, read: Read): string {
   return (key in cell.inputs ? undefined : atPlace(lists)[key]) ?? read.choice(`${name}.${key}`);
 }
 
@@ -34,29 +36,44 @@ export function fillIn(template: string, chosen: (key: string) => string): strin
   return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
 }
 
-/** What the boat in hand has to link to and to choose from. */
-interface OnBoat {
-  /** Null on a sheet without a boat. */
-  readonly lists: BoatLists | null;
-  readonly exists: (name: string) => boolean;
+/** @param lists what the boat in hand has to choose from; null on a sheet without a boat */
+export function cellQuantities(instance: Instance, lists: BoatLists | null): Owner {
+  const { cell, name } = instance;
+  const rows = once(() => rowOptions(cell, lists));
+  const made = new Map<string, Given | Derived | undefined>();
+
+  /** @param rest what follows the instance's name */
+  function make(rest: string): Given | Derived | undefined {
+    const dot = rest.lastIndexOf('.');
+    const key = rest.slice(dot + 1);
+    const step = own(cell.steps, key);
+    if (dot >= 0) {
+      const option = rows().find(({ id }) => id === rest.slice(0, dot));
+      return option && step && rowQuantity(instance, key, option, lists);
+    }
+    if (step) return derivedOf(cell, `${name}.${key}`, key, lists, (read) => scopeOf(instance, read));
+    const input = own(cell.inputs, key);
+    return input && givenOf(instance, key, input, lists);
+  }
+
+  return {
+    words: [name],
+    find: (full) => {
+      if (made.has(full)) return made.get(full);
+      const found = full.startsWith(`${name}.`) ? make(full.slice(name.length + 1)) : undefined;
+      made.set(full, found);
+      return found;
+    },
+    names: () => {
+      const steps = Object.keys(cell.steps);
+      const inRows = rows().flatMap(({ id }) => steps.map((key) => `${id}.${key}`));
+      return [...Object.keys(cell.inputs), ...steps, ...inRows].map((rest) => `${name}.${rest}`);
+    },
+  };
 }
 
-/**
- * @param exists tells whether a quantity is on hand, so that a link to what this boat lacks falls back to the preset
- */
-export function cellQuantities(
-  instance: Instance,
-  lists: BoatLists | null,
-  exists: (name: string) => boolean,
-): { given: Given[]; derived: Derived[] } {
-  const { cell } = instance;
-  const boat: OnBoat = { lists, exists };
-  const given = Object.entries(cell.inputs).map(([key, spec]) => givenOf(instance, key, spec, boat));
-  const derived = Object.keys(cell.steps).map((key) =>
-    derivedOf(cell, `${instance.name}.${key}`, key, lists, (read) => scopeOf(instance, read)),
-  );
-  return { given, derived: [...derived, ...tableQuantities(instance, boat)] };
-}
+const own = <T>(of: Readonly<Record<string, T>>, key: string): T | undefined =>
+  Object.hasOwn(of, key) ? of[key] : undefined;
 
 /** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
 export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
@@ -68,7 +85,12 @@ export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly O
   return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];
 }
 
-function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, boat: OnBoat): Given {
+function givenOf(
+  instance: Instance,
+  key: string,
+  spec: InputSpec | ChoiceSpec,
+  lists: BoatLists | null,
+): Given {
   const [own, ownInch] = bySystem(instance.presets[key]);
   const link = own === undefined ? spec.from : undefined;
   const base = {
@@ -78,14 +100,14 @@ function givenOf(instance: Instance, key: string, spec: InputSpec | ChoiceSpec, 
     ...(spec.note === undefined ? {} : { source: spec.note }),
     ...written(instance.cell, key),
   };
-  const preset = own ?? (isChoice(spec) ? firstKnown(spec, boat.lists) : spec.preset);
+  const preset = own ?? (isChoice(spec) ? firstKnown(spec, lists) : spec.preset);
   const twin = own === undefined ? (spec.presetInch ?? twinOf(spec)) : ownInch;
   const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
   const linked =
     (link !== undefined &&
-      linkPreset(instance, link, presetNow, boat, isChoice(spec) ? undefined : spec.fromBy)) ||
+      linkPreset(instance, link, presetNow, lists, isChoice(spec) ? undefined : spec.fromBy)) ||
     (twin === undefined ? {} : { presetFrom: presetNow });
-  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, boat.lists) };
+  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists) };
   const { min, max, step } = spec;
   return {
     ...base,
@@ -116,28 +138,28 @@ function firstKnown(spec: ChoiceSpec, lists: BoatLists | null): string {
   return known ?? options[0]?.id ?? spec.preset;
 }
 
+/** A link falls back to the preset where there is nothing of its name: which is asked when it is read. */
 function linkPreset(
   instance: Instance,
   link: string,
   presetNow: (read: Read) => string,
-  boat: OnBoat,
+  lists: BoatLists | null,
   by?: InputSpec['fromBy'],
-): { preset?: string; presetFrom?: (read: Read) => string } | null {
-  if (!by && !link.includes('{')) return boat.exists(link) ? { preset: link } : null;
-  if (!canFollow(instance.cell, link, boat)) return null;
+): { presetFrom: (read: Read) => string } | null {
+  if (!canFollow(instance.cell, link, lists)) return null;
   return {
     presetFrom: (read: Read) => {
       const other = by?.links[read.choice(`${instance.name}.${by.choice}`)];
       const filled = fillIn(other ?? link, (key) =>
-        key === SELF ? instance.name : wordFor(instance, key, boat, read),
+        key === SELF ? instance.name : wordFor(instance, key, lists, read),
       );
-      return boat.exists(filled) ? filled : presetNow(read);
+      return read.has(filled) ? filled : presetNow(read);
     },
   };
 }
 
 /** False for a link by a choice that this boat gives nothing to choose from. */
-function canFollow(cell: Cell, link: string, { lists }: OnBoat): boolean {
+function canFollow(cell: Cell, link: string, lists: BoatLists | null): boolean {
   return [...link.matchAll(/\{(\w+)\}/g)].every(([, key = '']) => {
     const by = cell.inputs[key];
     return !by || !isChoice(by) || optionsOf(by, lists).length > 0;
@@ -163,26 +185,34 @@ function derivedOf(
   };
 }
 
-function tableQuantities(instance: Instance, boat: OnBoat): Derived[] {
+/** The answers that the cell's table has rows for. */
+function rowOptions({ id, table, inputs }: Cell, lists: BoatLists | null): readonly Option[] {
+  if (!table) return [];
+  const over = inputs[table.over];
+  if (!over || !isChoice(over))
+    throw new Error(`${id}: the table runs over "${table.over}", which is not a choice of this cell`);
+  return optionsOf(over, lists);
+}
+
+function rowQuantity(
+  instance: Instance,
+  key: string,
+  { id, label }: Option,
+  lists: BoatLists | null,
+): Derived {
   const { cell, name } = instance;
-  if (!cell.table) return [];
-  const { over } = cell.table;
-  const spec = cell.inputs[over];
-  if (!spec || !isChoice(spec))
-    throw new Error(`${cell.id}: the table runs over "${over}", which is not a choice of this cell`);
-  return optionsOf(spec, boat.lists).flatMap((option) => {
-    const row: Row = { instance, over, option: option.id, boat };
-    return Object.entries(cell.steps).map(([key, step]): Derived => ({
-      ...derivedOf(cell, `${name}.${option.id}.${key}`, key, boat.lists, (read) => scopeOfRow(row, read)),
-      meaning: `${step.meaning}, ${option.label}`,
-      from: (read) =>
-        unlessOfRow(
-          () => turnsWith(row, key),
-          () => valueOf(instance, key, read),
-          () => runStep(cell, step, scopeOfRow(row, read)),
-        ),
-    }));
-  });
+  const row: Row = { instance, over: cell.table!.over, option: id, lists }; // it has rows
+  const step = cell.steps[key]!; // asked only for steps of the cell
+  return {
+    ...derivedOf(cell, `${name}.${id}.${key}`, key, lists, (read) => scopeOfRow(row, read)),
+    meaning: `${step.meaning}, ${label}`,
+    from: (read) =>
+      unlessOfRow(
+        () => turnsWith(row, key),
+        () => valueOf(instance, key, read),
+        () => runStep(cell, step, scopeOfRow(row, read)),
+      ),
+  };
 }
 
 interface Row {
@@ -190,7 +220,7 @@ interface Row {
   /** The choice that is run through, and this row's answer to it. */
   readonly over: string;
   readonly option: string;
-  readonly boat: OnBoat;
+  readonly lists: BoatLists | null;
 }
 
 /** The values and facts of one row. */
@@ -204,7 +234,7 @@ function scopeOfRow(row: Row, read: Read): Scope {
         () => turnsWith(row, fact),
         () => scopeOf(instance, read).ask(fact),
         () =>
-          read.fact(`${instance.name}.${option} ${labelOf(fact)}`, (by) =>
+          read.fact(`${instance.name}.${option}.${labelOf(fact)}`, (by) =>
             findFact(fact, scopeOfRow(row, by)),
           ),
       ),
@@ -270,7 +300,7 @@ const linkOf = ({ cell, presets }: Instance, key: string): string =>
 
 /** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
 function rowValue(row: Row, key: string, read: Read): number | string {
-  const { instance, over, option, boat } = row;
+  const { instance, over, option, lists } = row;
   const { cell, name } = instance;
   if (key === over) return option;
   const step = cell.steps[key];
@@ -285,14 +315,14 @@ function rowValue(row: Row, key: string, read: Read): number | string {
     );
   const link = linkOf(instance, key);
   const ownStep = link.includes(`{${SELF}}`);
-  if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, boat))
+  if (!(ownStep || link.includes(`{${over}}`)) || !canFollow(cell, link, lists))
     return valueOf(instance, key, read);
   const spec = cell.inputs[key];
   const readAs = (of: string) => (spec && isChoice(spec) ? read.choice(of) : read.number(of));
   const linkAt = (self: string, chosen: string) =>
     fillIn(link, (other) => {
       if (other === SELF) return self;
-      return other === over ? chosen : wordFor(instance, other, boat, read);
+      return other === over ? chosen : wordFor(instance, other, lists, read);
     });
   const filled = linkAt(`${name}.${option}`, option);
   if (ownStep) {
@@ -301,5 +331,5 @@ function rowValue(row: Row, key: string, read: Read): number | string {
     const proposed = readAs(linkAt(name, read.choice(`${name}.${over}`)));
     if (stands !== proposed && proposed === readAs(filled)) return stands;
   }
-  return ownStep || boat.exists(filled) ? readAs(filled) : valueOf(instance, key, read);
+  return ownStep || read.has(filled) ? readAs(filled) : valueOf(instance, key, read);
 }

@@ -20,7 +20,7 @@ export function scopeOf(instance: Instance, read: Read): Scope {
     found: read.found,
     lookUp: (key) => valueOf(instance, key, read),
     ask: (fact) =>
-      read.fact(`${instance.name} ${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
+      read.fact(`${instance.name}.${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
   };
 }
 

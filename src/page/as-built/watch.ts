@@ -22,6 +22,7 @@ export function watchMisfits(bench: Bench): void {
   effect(() => {
     void book.state.value;
     void book.inHand.value;
+    void book.catalogue.value;
     clearTimeout(timer);
     timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
   });

@@ -1,5 +1,5 @@
 /** The hull, its edges and panels, and the parts: for each its scantlings as entries and the numbers that follow. */
-import { lists } from '../../boat';
+import { lists, partOf } from '../../boat';
 import { wordsOf } from '../../measure';
 import { useBench } from '../bench';
 import { CutMark } from '../as-built/cut-mark';
@@ -11,11 +11,13 @@ import { Numbers } from './numbers';
 
 export function PartSheets() {
   const { book, instances, table } = useBench();
-  const { given, derived } = book.catalogue.value;
+  const { names, find } = book.catalogue.value;
   const frames = new Set(lists(table.value).frames.map(({ id }) => id));
   const isPart = (part: string) => !instances.value.has(part) && !frames.has(part);
-  const sizes = byPart(given, isPart);
-  const numbers = byPart(derived, isPart);
+  const ofParts = names().filter((name) => isPart(partOf(name)) && name.split('.').length === 2);
+  const isGiven = (name: string) => 'preset' in find(name)!; // one of the catalogue's own
+  const sizes = byPart(ofParts.filter(isGiven));
+  const numbers = byPart(ofParts.filter((name) => !isGiven(name)));
   const others = [...numbers.keys()].filter((part) => !sizes.has(part));
   return html`<section>
     <h3>Scantlings</h3>
@@ -49,16 +51,9 @@ export function PartSheets() {
   }
 }
 
-/** Names of two parts, `keelson.thickness`, under their first. */
-function byPart(
-  quantities: readonly { name: string }[],
-  isPart: (part: string) => boolean,
-): Map<string, string[]> {
+/** Names under their first words. */
+function byPart(names: readonly string[]): Map<string, string[]> {
   const parts = new Map<string, string[]>();
-  for (const { name } of quantities) {
-    const [part = '', ...rest] = name.split('.');
-    if (rest.length !== 1 || !isPart(part)) continue;
-    parts.set(part, [...(parts.get(part) ?? []), name]);
-  }
+  for (const name of names) parts.set(partOf(name), [...(parts.get(partOf(name)) ?? []), name]);
   return parts;
 }

@@ -16,9 +16,8 @@ export function StationSheet() {
   const station =
     stations.find((one) => one.id === picked.value) ?? stations[Math.floor(stations.length / 2)];
   if (!station) return null;
-  const follows = book.catalogue.value.derived
-    .map(({ name }) => name)
-    .filter((name) => name.startsWith(`${station.id}.`));
+  const { find, namesOf } = book.catalogue.value;
+  const follows = namesOf(station.id).filter((name) => !('preset' in find(name)!)); // one of the catalogue's own
   const pick = (event: TargetedEvent<HTMLSelectElement>) => {
     picked.value = event.currentTarget.value;
   };

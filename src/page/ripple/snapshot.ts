@@ -1,8 +1,8 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
-import { lists, type Value } from '../../boat';
+import { type Derived, lists, type Value } from '../../boat';
 import { compiled, type Instance, type Tell, valueOf, warningsOf } from '../../cells';
 import { isIssue, plainShown, write } from '../../measure';
-import type { Graph, Ripple, Snapshot } from '../../notebook';
+import type { Catalogue, Graph, Ripple, Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
 
 /** A moment whose warnings are told in whatever units are chosen when they are read. */
@@ -10,8 +10,16 @@ export type Moment = Snapshot<Tell>;
 export type ToldRipple = Ripple<Tell>;
 
 /** Rows of tables and coordinates would drown the rest: they say again what their heads say. */
-export function speaksForItself({ name }: { readonly name: string }): boolean {
-  return name.split('.').length <= 2;
+const speaksForItself = (name: string): boolean => name.split('.').length <= 2;
+
+/** What follows from others, under names that speak for themselves. */
+export function toldOf({ names, find }: Catalogue): readonly Derived[] {
+  return names()
+    .filter(speaksForItself)
+    .flatMap((name) => {
+      const of = find(name)!; // one of its own
+      return 'preset' in of ? [] : [of];
+    });
 }
 
 /**
@@ -19,8 +27,7 @@ export function speaksForItself({ name }: { readonly name: string }): boolean {
  * @param before an earlier moment: a warning whose numbers are missing now is neither gone nor new, and stays as it was
  */
 export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): Moment {
-  const { derived } = bench.book.catalogue.peek();
-  const values = new Map(derived.filter(speaksForItself).map(({ name }) => [name, graph.peek(name)]));
+  const values = new Map(toldOf(bench.book.catalogue.peek()).map(({ name }) => [name, graph.peek(name)]));
   const warnings = new Map<string, Tell>();
   const unweighed = new Set<string>();
   for (const instance of bench.instances.peek().values()) {

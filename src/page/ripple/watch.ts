@@ -1,11 +1,11 @@
 /** Compares the moment after an edit with the moment before its step began, once the page has drawn what is in view. */
 import { effect } from '@preact/signals';
-import { type BookState, type Graph, rippleBetween } from '../../notebook';
+import { type BookState, type Catalogue, type Graph, rippleBetween } from '../../notebook';
 import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
 import type { Sheet } from '../keeping/sheets';
 import { inOrder } from './order';
-import { type Moment, snapshotOf, speaksForItself } from './snapshot';
+import { type Moment, snapshotOf, toldOf } from './snapshot';
 
 /** A pause in typing, ms, after which the page is taken to be at rest. */
 const PAUSE = 60;
@@ -15,6 +15,7 @@ interface Latest {
   readonly state: BookState;
   readonly step: number;
   readonly graph: Graph;
+  readonly catalogue: Catalogue;
   readonly snapshot: Moment;
   readonly shown: Shown;
 }
@@ -28,9 +29,10 @@ export function watchRipple(bench: Bench): void {
     const state = book.state.peek();
     const step = book.step.peek();
     const graph = book.inHand.peek();
+    const catalogue = book.catalogue.peek();
     const sheet = bench.sheet.peek();
     const shown = bench.shown.peek();
-    if (latest?.state === state && latest.graph === graph) {
+    if (latest?.state === state && latest.graph === graph && latest.catalogue === catalogue) {
       // What has a size of its own in the other units moves, but nobody has edited it.
       if (latest.shown !== shown) latest = { ...latest, shown, snapshot: snapshotOf(bench, graph, before) };
       return;
@@ -40,13 +42,13 @@ export function watchRipple(bench: Bench): void {
     // Another boat, or another version taken in hand, moves everything and tells nothing.
     if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
     const snapshot = snapshotOf(bench, graph, before);
-    latest = { sheet, state, step, graph, snapshot, shown };
-    const quantities = book.catalogue.peek().derived.filter(speaksForItself);
-    bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, quantities), bench);
+    latest = { sheet, state, step, graph, catalogue, snapshot, shown };
+    bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, toldOf(catalogue)), bench);
   };
   effect(() => {
     void book.state.value;
     void book.inHand.value;
+    void book.catalogue.value;
     void bench.shown.value;
     clearTimeout(timer);
     timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);

@@ -176,6 +176,7 @@ describe.each(boats)('%s', (_, table) => {
       number,
       maybe: number,
       choice: String,
+      has: () => true,
       hull: () => boat.hull(),
       inches: () => false,
       found: () => null,

@@ -253,6 +253,7 @@ describe('frame pattern', () => {
             number,
             maybe: number,
             choice: String,
+            has: () => true,
             hull: () => boat.hull(),
             inches: () => false,
             found: () => null,

@@ -264,5 +264,5 @@ test('the boat’s width of limbers leads: cell, pattern and what is kept free o
 
 function keepOuts(typed: Readonly<Record<string, string>>) {
   const catalogue = catalogueOf(demoBoat, [plainInstance(notch)]);
-  return { graph: createGraph({ ...catalogue, entries: () => typed, shown: plainShown }) };
+  return { graph: createGraph({ catalogue: () => catalogue, entries: () => typed, shown: plainShown }) };
 }

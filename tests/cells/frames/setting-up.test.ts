@@ -169,7 +169,7 @@ describe('setting up', () => {
       const frames = table.stations.slice(1, -1).map(({ name }) => name.replace(' ', ''));
       for (const frame of frames) {
         const graph = createGraph({
-          ...catalogue,
+          catalogue: () => catalogue,
           entries: () => ({ 'settingUp.frame': frame }),
           shown: plainShown,
         });

@@ -134,7 +134,7 @@ describe('stem', () => {
   test('with the jig beside it, every boat reads true until something is typed', () => {
     for (const table of [...starters.map((one) => one.table), withoutChines, withTwoChines]) {
       const graph = createGraph({
-        ...catalogueOf(table, [plainInstance(strongback), plainInstance(stemCheck)]),
+        catalogue: () => catalogueOf(table, [plainInstance(strongback), plainInstance(stemCheck)]),
         entries: () => ({}),
         shown: plainShown,
       });
@@ -166,7 +166,8 @@ describe('stem', () => {
 
   test('the dory’s corners are her transom’s, inside the skin', () => {
     const graph = createGraph({
-      ...catalogueOf(starter('ferry-dory')!, [plainInstance(strongback), plainInstance(stemCheck)]),
+      catalogue: () =>
+        catalogueOf(starter('ferry-dory')!, [plainInstance(strongback), plainInstance(stemCheck)]),
       entries: () => ({}),
       shown: plainShown,
     });

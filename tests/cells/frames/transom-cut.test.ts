@@ -193,7 +193,7 @@ test('tells of a cut-out only where a motor hangs: not at the bow, not on a top 
     const instance = plainInstance(transomCut);
     const made = catalogueOf(table, [instance]);
     const graph = createGraph({
-      ...made,
+      catalogue: () => made,
       entries: () => entries,
       shown: plainShown,
     });

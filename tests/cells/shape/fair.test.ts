@@ -19,6 +19,7 @@ import { createGraph } from '../../../src/notebook/graph';
 import '../../kernel/near';
 import { measured, provesItsDrawing } from '../proofs';
 import { tryCell, type Tried } from '../try-cell';
+import { allOf } from '../../notebook/all-of';
 
 const misread = starter('ferry-dory-misread')!;
 const plan = starter('ferry-dory')!;
@@ -66,7 +67,7 @@ function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
 /** The boat's values with an offer taken. */
 function withOffer(table: Table, changes: Readonly<Record<string, string>>, name: string) {
   const catalogue = catalogueOf(table, [plainInstance(fair)]);
-  return createGraph({ ...catalogue, entries: () => changes, shown: plainShown }).value(name);
+  return createGraph({ catalogue: () => catalogue, entries: () => changes, shown: plainShown }).value(name);
 }
 
 describe('the dory with one half-breadth read 50 mm short', () => {
@@ -408,7 +409,7 @@ test.each(
 });
 
 test('stations are written as in the table, and none of them can be kept', () => {
-  const { given, derived } = catalogueOf(plan, [plainInstance(fair)]);
+  const { given, derived } = allOf(catalogueOf(plan, [plainInstance(fair)]));
   const optionsOf = (name: string) => [...given, ...derived].find((one) => one.name === name)?.options;
   const stations = lists(plan).stations;
   expect(optionsOf('fair.suspect')).toStrictEqual(stations);

@@ -289,7 +289,7 @@ test('while the push can’t be told, one answer waits for it, not that and what
       Object.entries({ ...shop, mainLength }).map(([key, text]) => [`screwStrength.${key}`, text]),
     );
     const graph = createGraph({
-      ...catalogueOf(demoBoat, [instance]),
+      catalogue: () => catalogueOf(demoBoat, [instance]),
       entries: () => entries,
       shown: plainShown,
     });
