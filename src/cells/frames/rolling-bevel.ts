@@ -1,32 +1,16 @@
 /** The rolling bevel of a chine log: what is planed off it at marks from one end to the other. */
-import { attempt, type Hull } from '../../boat';
-import { cornerAlong } from '../../boat/hull/corner-along';
+import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
-import {
-  type Chart,
-  choice,
-  defineCell,
-  hullStep,
-  input,
-  type OnHand,
-  step,
-  type Values,
-} from '../form/define';
+import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
+import { tell } from '../form/fact';
+import { along, corner, log, type LogAsked, place } from './rolling-bevel-facts';
 import { pastTheSaw } from './saw-tilt';
 import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
 /** Marks that the list holds, besides those at both ends. */
 const MARKS = 40;
-const AT = ['chine', 'end', 'at'] as const;
-
-/** From the after end of the log, m. */
-const fromAft = (hull: Hull, { chine, end }: Values, at: number) =>
-  end === 'fore' ? hull.edge(String(chine)).length - at : at;
-
-const cornerOf = (hull: Hull, values: Values) =>
-  cornerAlong(hull, String(values['chine']), fromAft(hull, values, Number(values['at'])));
 
 const MARK_UNDER = [
   'Mark on the',
@@ -129,45 +113,20 @@ export const rollingBevel = defineCell({
     'The chine log': ['logThickness', 'logWidth'],
   },
   steps: {
-    logLength: hullStep('length', {
-      says: 'the chine’s batten, measured along its bend',
-      uses: ['chine'],
-      find: (hull, { chine }) => hull.edge(String(chine)).length,
-      meaning: 'length of the chine, along its bend',
-      source: GEOMETRY,
-    }),
-    markAt: hullStep('length', {
-      says: 'the number of the mark times the interval; the other end for the last',
-      uses: ['chine', 'mark', 'interval'],
-      find: (hull, { chine, mark, interval }) => {
+    logLength: tell(log, 'length', 'length of the chine, along its bend', ({ length }) => length),
+    markAt: tell(
+      log,
+      'length',
+      'running distance of this mark from the end measured from',
+      ({ length }, { mark, interval }: { readonly mark: string; readonly interval: number }) => {
         if (mark === 'first') return 0;
-        if (mark === 'last') return hull.edge(String(chine)).length;
-        return Number(String(mark).slice('mark'.length)) * Number(interval);
+        return mark === 'last' ? length : Number(mark.slice('mark'.length)) * interval;
       },
-      meaning: 'running distance of this mark from the end measured from',
-      source: GEOMETRY,
-    }),
-    place: hullStep('choice', {
-      says: 'the frames on both sides of the mark',
-      uses: AT,
-      find: (hull, values) => between(hull, values),
-      meaning: 'where on the boat that is',
-      source: GEOMETRY,
-    }),
-    hullFlare: hullStep('angle', {
-      says: 'the side’s plane at the chine, cut square to the chine',
-      uses: AT,
-      find: (hull, values) => cornerOf(hull, values).flare,
-      meaning: 'side off plumb, square to the log',
-      source: 'geometry: normals of the ruled panels',
-    }),
-    hullDeadrise: hullStep('angle', {
-      says: 'the bottom’s plane at the chine, cut square to the chine',
-      uses: AT,
-      find: (hull, values) => cornerOf(hull, values).deadrise,
-      meaning: 'bottom off level, square to the log',
-      source: 'geometry: normals of the ruled panels',
-    }),
+      { how: 'the number of the mark times the interval; the other end for the last' },
+    ),
+    place: tell(place, 'choice', 'where on the boat that is', (words) => words),
+    hullFlare: tell(corner, 'angle', 'side off plumb, square to the log', ({ flare }) => flare),
+    hullDeadrise: tell(corner, 'angle', 'bottom off level, square to the log', ({ deadrise }) => deadrise),
     angle: step(
       'angle',
       '90° + flare + deadrise',
@@ -304,39 +263,17 @@ export const rollingBevel = defineCell({
       ],
     });
   },
-  chart: (v, on) => alongTheLog(v, on),
+  chart: alongTheLog,
 });
-
-/** Where in the boat a place on the log is, by its frames. */
-function between(hull: Hull, values: Values): string {
-  const { arcs, length } = hull.edge(String(values['chine']));
-  const along = Math.max(0, Math.min(length, fromAft(hull, values, Number(values['at']))));
-  const near = 5e-3; // closer than this a mark stands at the frame
-  const at = hull.stations.find((_, i) => Math.abs(arcs[i]! - along) < near); // one arc a station
-  if (at) return `at ${at.label}`;
-  const next = arcs.findIndex((arc) => arc > along);
-  return `between ${hull.stations[next - 1]!.label} and ${hull.stations[next]!.label}`; // within the ends
-}
 
 /** The angle from end to end, the frames on it, and the mark in hand. */
 function alongTheLog(
-  { chine, end, at, angle }: { chine: string; end: string; at: number; angle: number },
-  { hull, say }: Pick<OnHand, 'hull' | 'say'>,
+  { end, at, angle }: LogAsked & { readonly at: number; readonly angle: number },
+  { hull, say, ask }: Pick<OnHand, 'hull' | 'say' | 'ask'>,
 ): Chart {
   const found = attempt(() => {
     if (!hull) throw new Error('There is no hull to take other places from.');
-    const edge = hull.edge(chine);
-    const to = ({ x, y }: { x: number; y: number }): readonly [number, number] => [
-      end === 'fore' ? edge.length - x : x,
-      y,
-    ];
-    const angleAt = (along: number) => {
-      const { flare, deadrise } = cornerAlong(hull, chine, along);
-      return to({ x: along, y: Math.PI / 2 + flare + deadrise });
-    };
-    const run = Array.from({ length: 61 }, (_, i) => angleAt((edge.length * i) / 60));
-    const frames = hull.frames.map(({ index }) => angleAt(edge.arcs[index]!)); // one arc a station
-    return { run: end === 'fore' ? run.toReversed() : run, frames };
+    return ask(along);
   });
   const { run, frames } = isIssue(found) ? { run: [], frames: [] } : found;
   const angles = run.map(([, value]) => value);
