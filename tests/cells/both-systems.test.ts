@@ -27,7 +27,7 @@ const excused: readonly (readonly [text: RegExp, why: string])[] = [
 
 /** Keys under which a declaration holds what is read as it stands. */
 const read = new Set(
-  'label note says limit meaning title question caption turns from source text'.split(' '),
+  'label note says how limit meaning title question caption turns from source text'.split(' '),
 );
 /** Links and formulas stand under the same key as the words for where a tape is laid. */
 const isLink = (place: string): boolean => place.endsWith('.from') && !place.includes('.answers.');

@@ -40,10 +40,10 @@ const price = (label: string, preset: string, presetInch = preset) =>
   });
 
 /** How many of the pack in this place the cheapest purchase holds. */
-const packsOf = (place: number, says: string): CellFunction => ({
+const packsOf = (place: number, how: string): CellFunction => ({
   takes: ['volume', 'volume', 'money', 'volume', 'money', 'volume', 'money'],
   gives: 'count',
-  says,
+  how,
   run: (need, small = 0, smallPrice = 0, middle = 0, middlePrice = 0, large = 0, largePrice = 0) =>
     cheapestPacks(need ?? 0, [
       { holds: small, price: smallPrice },

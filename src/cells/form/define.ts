@@ -114,8 +114,8 @@ export type Steps = Readonly<Record<string, StepSpec>>;
 export interface CellFunction {
   readonly takes: readonly KindId[];
   readonly gives: KindId;
-  /** What it does, for the working: `least sum of packs that covers the need`. */
-  readonly says: string;
+  /** How it is found, as the working tells it: `least sum of packs that covers the need`. */
+  readonly how: string;
   readonly run: (...values: number[]) => number;
 }
 

@@ -113,7 +113,7 @@ export const settingUp = defineCell({
     swungBy: {
       takes: ['length', 'length', 'length'],
       gives: 'angle',
-      says: 'the angle by which the frame has turned about its centre mark: atan(along / square off) + asin(off the string / distance of the nail)',
+      how: 'the angle by which the frame has turned about its centre mark: atan(along / square off) + asin(off the string / distance of the nail)',
       run: (along: number, off: number, string: number) => {
         const reach = Math.hypot(along, off);
         if (Math.abs(string) >= reach)

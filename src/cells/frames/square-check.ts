@@ -63,7 +63,7 @@ export const squareCheck = defineCell({
     rackedBy: {
       takes: ['length', 'length'],
       gives: 'angle',
-      says: 'the angle whose sine is slide / cross-piece',
+      how: 'the angle whose sine is slide / cross-piece',
       run: (slide: number, apart: number) => {
         if (Math.abs(slide) > apart)
           throw new Error('no figure with these sides has such diagonals: measure them again');

@@ -9,19 +9,19 @@ export const TWO_LENGTHS = {
   towardPort: {
     takes: ['length', 'length', 'length'],
     gives: 'length',
-    says: 'where the lengths to the port and to the starboard mark meet: along the line between the marks, from its middle, + to port: (starboard² − port²) / (2 × distance between the marks)',
+    how: 'where the lengths to the port and to the starboard mark meet: along the line between the marks, from its middle, + to port: (starboard² − port²) / (2 × distance between the marks)',
     run: (toPort: number, toStarboard: number, apart: number) => apexOver(toPort, toStarboard, apart).along,
   },
   squareOff: {
     takes: ['length', 'length', 'length'],
     gives: 'length',
-    says: 'where the lengths to the port and to the starboard mark meet: square off the line between the marks, by Pythagoras',
+    how: 'where the lengths to the port and to the starboard mark meet: square off the line between the marks, by Pythagoras',
     run: (toPort: number, toStarboard: number, apart: number) => apexOver(toPort, toStarboard, apart).off,
   },
   levelPart: {
     takes: ['length', 'length'],
     gives: 'length',
-    says: 'the level part of a slanting length, from its rise, by Pythagoras',
+    how: 'the level part of a slanting length, from its rise, by Pythagoras',
     run: levelPart,
   },
 } as const satisfies Readonly<Record<string, CellFunction>>;

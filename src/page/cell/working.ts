@@ -44,7 +44,7 @@ function Step({ instance, of, step }: { instance: Instance; of: string; step: St
 function formulaLines(cell: Cell, key: string, text: string, sayKey: (key: string) => string): VNode[] {
   const formula = compiled(cell, text);
   const called = formula.functions
-    .map((of) => cell.functions?.[of]?.says)
+    .map((of) => cell.functions?.[of]?.how)
     .filter((says) => says !== undefined);
   return [
     equation([ident(wordsOf(key)), mathOf(formula, { symbol: wordsOf })]),

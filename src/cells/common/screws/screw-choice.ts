@@ -134,7 +134,7 @@ export const screwSteps = {
 const longestWithin = (sold: readonly number[]): CellFunction => ({
   takes: ['length'],
   gives: 'length',
-  says: 'longest sold length within it; 0 where the shortest is longer',
+  how: 'longest sold length within it; 0 where the shortest is longer',
   run: (longest) => sold.findLast((length) => length <= longest + 1e-6) ?? 0,
 });
 
@@ -148,44 +148,44 @@ export const screwFunctions: Readonly<Record<string, CellFunction>> = {
   gaugeFor: {
     takes: ['length'],
     gives: 'number',
-    says: 'No. 6 through 6 mm (1/4 in), No. 8 through 9 mm (3/8 in), No. 10 through more',
+    how: 'No. 6 through 6 mm (1/4 in), No. 8 through 9 mm (3/8 in), No. 10 through more',
     run: usualGauge,
   },
   shank: {
     takes: ['number'],
     gives: 'length',
-    says: 'shank diameter of the gauge',
+    how: 'shank diameter of the gauge',
     run: (gauge) => screwSize(gauge, 'diameter'),
   },
   rootOf: {
     takes: ['number'],
     gives: 'length',
-    says: 'root diameter of the gauge',
+    how: 'root diameter of the gauge',
     run: (gauge) => screwSize(gauge, 'root'),
   },
   headOf: {
     takes: ['number'],
     gives: 'length',
-    says: 'head diameter of the gauge',
+    how: 'head diameter of the gauge',
     run: (gauge) => screwSize(gauge, 'head'),
   },
   soldMetric: {
     takes: ['length', 'length'],
     gives: 'length',
-    says: 'shortest sold length that reaches the first, or the longest within the second',
+    how: 'shortest sold length that reaches the first, or the longest within the second',
     run: (wanted, longest) => screwToBuy(wanted, longest, screwLengths.metric),
   },
   soldInch: {
     takes: ['length', 'length'],
     gives: 'length',
-    says: 'shortest sold length that reaches the first, or the longest within the second',
+    how: 'shortest sold length that reaches the first, or the longest within the second',
     run: (wanted, longest) => screwToBuy(wanted, longest, screwLengths.inch),
   },
   ...longestScrew,
   partOfRoot: {
     takes: ['ratio'],
     gives: 'ratio',
-    says: '0.9 above a specific gravity of 0.6, else 0.7',
+    how: '0.9 above a specific gravity of 0.6, else 0.7',
     run: leadHoleShare,
   },
 };

@@ -65,14 +65,14 @@ export const chanceFunctions: Readonly<Record<'chanceOfBreaking' | 'boardsForOne
   chanceOfBreaking: {
     takes: ['share', 'share', 'share', 'ratio'],
     gives: 'share',
-    says: 'area under the normal curve up to the difference of the logarithms of stress and strength over its standard deviation; the medians lie below the means by √(1 + spread²)',
+    how: 'area under the normal curve up to the difference of the logarithms of stress and strength over its standard deviation; the medians lie below the means by √(1 + spread²)',
     run: (share, strength, stiffness, correlation) =>
       chanceOfBreaking(share, { strength, stiffness, correlation }),
   },
   boardsForOne: {
     takes: ['share'],
     gives: 'count',
-    says: `one over the chance, to one figure or two, at most ${MOST}`,
+    how: `one over the chance, to one figure or two, at most ${MOST}`,
     run: boardsForOne,
   },
 };

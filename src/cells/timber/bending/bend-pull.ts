@@ -74,13 +74,13 @@ export const pullFunctions: Readonly<Record<'loadOfElastica' | 'reachOfElastica'
   loadOfElastica: {
     takes: ['ratio'],
     gives: 'ratio',
-    says: 'F L² / EI of a board held fast at one end and drawn over at the other by so much of its length, however steep it runs',
+    how: 'F L² / EI of a board held fast at one end and drawn over at the other by so much of its length, however steep it runs',
     run: (offset) => elasticaOf(offset).load,
   },
   reachOfElastica: {
     takes: ['ratio'],
     gives: 'ratio',
-    says: 'how far out its end then stands, over its length',
+    how: 'how far out its end then stands, over its length',
     run: (offset) => elasticaOf(offset).reach,
   },
 };

@@ -120,19 +120,19 @@ export const woodFunctions: Readonly<
   stiffnessByWarmth: {
     takes: ['temperature'],
     gives: 'ratio',
-    says: 'straight lines from 20 °C (68 °F) to the changes printed for -50 °C (-58 °F) and 50 °C (122 °F)',
+    how: 'straight lines from 20 °C (68 °F) to the changes printed for -50 °C (-58 °F) and 50 °C (122 °F)',
     run: stiffnessAt,
   },
   strengthByWarmth: {
     takes: ['temperature', 'share'],
     gives: 'ratio',
-    says: 'the same; up to 15 % moisture by the row for 11 to 15 %, from 18 % on by that for 18 to 20 %',
+    how: 'the same; up to 15 % moisture by the row for 11 to 15 %, from 18 % on by that for 18 to 20 %',
     run: strengthAt,
   },
   keptAfter: {
     takes: ['time'],
     gives: 'share',
-    says: 'the Madison curve, at most 1',
+    how: 'the Madison curve, at most 1',
     run: keptAfter,
   },
 };

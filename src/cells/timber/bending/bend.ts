@@ -47,7 +47,7 @@ export const bend = defineCell({
     strappedRadius: {
       takes: ['share'],
       gives: 'ratio',
-      says: 'one over the share, less one: inner radius over thickness',
+      how: 'one over the share, less one: inner radius over thickness',
       run: strappedRadius,
     },
   },

@@ -83,7 +83,7 @@ export const holding = defineCell({
     torsionConstant: {
       takes: ['length', 'length'],
       gives: 'secondMoment',
-      says: 'a b³ (1/3 - 0.21 b/a (1 - b⁴/12a⁴)) of a bar a by b, a the longer side',
+      how: 'a b³ (1/3 - 0.21 b/a (1 - b⁴/12a⁴)) of a bar a by b, a the longer side',
       run: torsionConstant,
     },
   },

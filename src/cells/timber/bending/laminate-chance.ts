@@ -14,19 +14,19 @@ export const layerChanceFunctions: Readonly<Record<string, CellFunction>> = {
   oneOfAlike: {
     takes: ['share', 'count'],
     gives: 'share',
-    says: '1 − (1 − chance)ⁿ',
+    how: '1 − (1 − chance)ⁿ',
     run: (chance = 0, layers = 0) => anyHappens(Array.from({ length: layers }, () => chance)),
   },
   oneOfListed: {
     takes: four,
     gives: 'share',
-    says: '1 less the product of all chances to hold',
+    how: '1 less the product of all chances to hold',
     run: (...chances) => anyHappens(chances),
   },
   allOfListed: {
     takes: four,
     gives: 'share',
-    says: 'product of the chances of those layers that there are',
+    how: 'product of the chances of those layers that there are',
     run: (...chances) => allHappen(chances.filter((chance) => chance > 0)),
   },
 };

@@ -103,7 +103,7 @@ export const glueFunctions: Readonly<Record<string, CellFunction>> = {
   thinnestOf: {
     takes: ['length', 'length', 'length', 'length'],
     gives: 'length',
-    says: 'thinnest of the listed layers, a metre (39 in) at most',
+    how: 'thinnest of the listed layers, a metre (39 in) at most',
     run: (...list) => Math.min(...layersOf(list), 1),
   },
 };

@@ -90,19 +90,19 @@ export const layerFunctions: Readonly<Record<string, CellFunction>> = {
   layersIn: {
     takes: ['length', 'length', 'length', 'length'],
     gives: 'count',
-    says: 'how many of the list have a thickness',
+    how: 'how many of the list have a thickness',
     run: (...list) => layersOf(list).length,
   },
   stackOf: {
     takes: ['count'],
     gives: 'count',
-    says: 'that number, if it is two or more',
+    how: 'that number, if it is two or more',
     run: (layers = 0) => stackOf(layers),
   },
   mostStretched: {
     takes: ['length', 'length', 'length', 'length', 'length'],
     gives: 'ratio',
-    says: 'greatest t/(2r) among the listed layers, each round the radius of its own middle',
+    how: 'greatest t/(2r) among the listed layers, each round the radius of its own middle',
     run: (radius = 0, ...list) => Math.max(...ownStrains(radius, list)),
   },
 };

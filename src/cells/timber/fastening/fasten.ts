@@ -183,7 +183,7 @@ export const fasten = defineCell({
     thinnest: {
       takes: ['length', 'density', 'count'],
       gives: 'length',
-      says: 'the larger of 7 diameters and (13 d - 30 mm) x density / 400; in wood that splits easily 14, and / 200',
+      how: 'the larger of 7 diameters and (13 d - 30 mm) x density / 400; in wood that splits easily 14, and / 200',
       run: (d, density, easily) => thinnestUndrilled(d, density, easily > 0),
     },
   },

@@ -90,7 +90,7 @@ export const screwCount = defineCell({
     inLine: {
       takes: ['length', 'length', 'length'],
       gives: 'count',
-      says: SHARED,
+      how: SHARED,
       run: screwsInLine,
     },
   },

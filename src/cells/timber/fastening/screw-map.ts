@@ -218,7 +218,7 @@ export const screwMap = defineCell({
     leftBored: {
       takes: ['length', 'length', 'length'],
       gives: 'share',
-      says: '1 - (d³ + 12 d c²) / h³, for a hole d across, c off the middle of the depth h',
+      how: '1 - (d³ + 12 d c²) / h³, for a hole d across, c off the middle of the depth h',
       run: stiffnessBored,
     },
   },

@@ -15,16 +15,16 @@ const european = (diameter: number, drilled: number, density: number) =>
   spacingByEurocode(diameter, 0, drilled > 0, Math.min(density, undrilledUpTo));
 const american = (diameter: number, drilled: number) => spacingByAmericanCode(diameter, drilled > 0);
 
-const byAmerican = (says: string, run: (...values: number[]) => number): CellFunction => ({
+const byAmerican = (how: string, run: (...values: number[]) => number): CellFunction => ({
   takes: ['length', 'count'],
   gives: 'length',
-  says,
+  how,
   run,
 });
-const byEuropean = (says: string, run: (...values: number[]) => number): CellFunction => ({
+const byEuropean = (how: string, run: (...values: number[]) => number): CellFunction => ({
   takes: ['length', 'count', 'density'],
   gives: 'length',
-  says,
+  how,
   run,
 });
 

@@ -177,19 +177,19 @@ export const screwStrength = defineCell({
     european: {
       takes: ['length', 'density'],
       gives: 'stress',
-      says: '0.082 (1 - 0.01 d) x density, d in mm: in drilled holes',
+      how: '0.082 (1 - 0.01 d) x density, d in mm: in drilled holes',
       run: (d, density) => embedmentByEurocode(d, density, true),
     },
     olderK: {
       takes: ['ratio', 'count'],
       gives: 'stress',
-      says: 'softwood 3,360, 4,320 or 5,280 psi, hardwood 3,360, 4,640 or 6,400 psi, by gravity',
+      how: 'softwood 3,360, 4,320 or 5,280 psi, hardwood 3,360, 4,640 or 6,400 psi, by gravity',
       run: (gravity, hard) => olderScrewConstant(gravity, hard > 0).constant,
     },
     olderListed: {
       takes: ['ratio', 'count'],
       gives: 'count',
-      says: '1 where the table has this gravity',
+      how: '1 where the table has this gravity',
       run: (gravity, hard) => (olderScrewConstant(gravity, hard > 0).listed ? 1 : 0),
     },
   },

@@ -37,7 +37,7 @@ export const butt = defineCell({
     printed: {
       takes: ['length', 'count'],
       gives: 'length',
-      says: 'printed length for the row nearest in thickness: 6 in of plate on 1/4 in, 8 on 5/16, 10 on 3/8 sanded and 12 unsanded, 14 on 1/2, 16 on 5/8 and 3/4; where none is printed, 24 thicknesses',
+      how: 'printed length for the row nearest in thickness: 6 in of plate on 1/4 in, 8 on 5/16, 10 on 3/8 sanded and 12 unsanded, 14 on 1/2, 16 on 5/8 and 3/4; where none is printed, 24 thicknesses',
       run: (thickness, sanded) =>
         printedPlate(thickness, sanded > 0 ? 'sanded' : 'unsanded') ?? 2 * plateEachSide * thickness,
     },

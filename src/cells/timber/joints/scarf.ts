@@ -90,19 +90,19 @@ export const scarf = defineCell({
     boardsToReach: {
       takes: ['length', 'length', 'length'],
       gives: 'count',
-      says: 'least number of boards that, less one taper at each joint, reach the length',
+      how: 'least number of boards that, less one taper at each joint, reach the length',
       run: boardsToReach,
     },
     strengthOfScarf: {
       takes: ['slope'],
       gives: 'share',
-      says: 'the planning curve of strength against slope, straight between 0.25 at a butt, 0.65 at 1 in 5, 0.80 at 8, 0.85 at 10, 0.90 at 12 and 0.95 at 20',
+      how: 'the planning curve of strength against slope, straight between 0.25 at a butt, 0.65 at 1 in 5, 0.80 at 8, 0.85 at 10, 0.90 at 12 and 0.95 at 20',
       run: scarfStrength,
     },
     strengthOfPanelScarf: {
       takes: ['slope'],
       gives: 'share',
-      says: 'the same for plywood, straight between 0.25 at a butt, 0.75 at 1 in 5 and 1 at 8',
+      how: 'the same for plywood, straight between 0.25 at a butt, 0.75 at 1 in 5 and 1 at 8',
       run: panelScarfStrength,
     },
   },
