@@ -38,9 +38,11 @@ const texts = [
       // An input may be called as a word of the form is.
       key === 'inputs' || key === 'steps'
         ? Object.entries(value as object).flatMap(([name, spec]) => shownIn(spec, `${cell.id}.${name}`))
-        : forMachines.has(key)
-          ? []
-          : shownIn(value, `${cell.id}.${key}`),
+        : key === 'groups'
+          ? Object.keys(value as object).map((name) => [`${cell.id}.groups`, name] as const)
+          : forMachines.has(key)
+            ? []
+            : shownIn(value, `${cell.id}.${key}`),
     ),
   ),
   ...allOf(wholeCatalogue(demoBoat)).given.map(({ name, meaning }) => [name, meaning] as const),
