@@ -21,7 +21,7 @@ export {
   rect,
   rectHatch,
 } from './drawing';
-export { drawingDress } from './style';
+export { drawingStyle } from './style';
 export { extents, flatten } from './flatten';
 export { overlay } from './overlay';
 export type { OverlayNames } from './overlay';

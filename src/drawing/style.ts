@@ -69,7 +69,7 @@ function rules(paint: (colour: Colour) => string): string {
  * For the page: colours by variables `--ink --red-lead --bottom-blue --cedar --chalk --paper`,
  * and `--paper-under` where a drawing lies on another ground than the page's paper.
  */
-export const drawingDress: string = `${rules((colour) =>
+export const drawingStyle: string = `${rules((colour) =>
   colour === 'paper' ? 'var(--paper-under, var(--paper))' : `var(--${colour})`,
 )}
 .drawing .lit[class*="pen-"]{stroke:var(--red-lead);stroke-width:2.6}`;

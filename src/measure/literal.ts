@@ -22,7 +22,7 @@ export interface Literal {
 }
 
 /** What surrounds a literal and changes how it is read. */
-export interface Surroundings {
+export interface LiteralContext {
   /** In the field of a length `5-3-4` is feet, inches and eighths. */
   readonly length: boolean;
   /** The operator before it; empty where there is none. */
@@ -40,7 +40,7 @@ export function valueOf(literal: Literal, negative: boolean, unit?: Unit): numbe
 }
 
 /** The literal that begins at `at`; undefined if no number begins there. */
-export function literalAt(text: string, at: number, around: Surroundings): Literal | Issue | undefined {
+export function literalAt(text: string, at: number, around: LiteralContext): Literal | Issue | undefined {
   if (around.length && !/[/^]/.test(around.after)) {
     const offset = eighthsAt(text, at);
     if (offset) return offset;

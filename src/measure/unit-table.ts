@@ -21,7 +21,7 @@ export interface Row {
   /** By units above it; empty for a base. */
   readonly is: string;
   /** One and many, in full. */
-  readonly says: readonly [one: string, many: string];
+  readonly words: readonly [one: string, many: string];
   /** Other spellings, parted by commas. */
   readonly also?: string;
   readonly smaller?: Smaller;
@@ -42,7 +42,7 @@ export const pi: Exact = { top: 314159265358979323846264338327950288419716939937
 
 /** A row whose plural takes an s. */
 function unit(is: string, one: string, also = '', more: Pick<Row, 'smaller' | 'zero'> = {}): Row {
-  return { is, says: [one, `${one}s`], also, ...more };
+  return { is, words: [one, `${one}s`], also, ...more };
 }
 
 function parts(unit: string, count: number, plural: string, bare = false): Pick<Row, 'smaller'> {
@@ -55,19 +55,19 @@ export const rows: Readonly<Record<string, Row>> = {
   s: unit('', 'second', 'sec,secs'),
   K: unit('', 'kelvin'),
   rad: unit('', 'radian'),
-  money: { is: '', says: ['of money', 'of money'], also: '$,€,£,¤' },
+  money: { is: '', words: ['of money', 'of money'], also: '$,€,£,¤' },
 
   mm: unit('0.001 m', 'millimetre', 'millimeter,millimeters'),
   cm: unit('0.01 m', 'centimetre', 'centimeter,centimeters'),
   dm: unit('0.1 m', 'decimetre'),
   km: unit('1000 m', 'kilometre', 'kilometer,kilometers'),
   µm: unit('0.000001 m', 'micrometre', 'μm,um,micron,microns'),
-  in: { is: '0.0254 m', says: ['inch', 'inches'], also: '"' },
-  ft: { is: '12 in', says: ['foot', 'feet'], also: "',lf", ...parts('in', 12, 'inches', true) },
+  in: { is: '0.0254 m', words: ['inch', 'inches'], also: '"' },
+  ft: { is: '12 in', words: ['foot', 'feet'], also: "',lf", ...parts('in', 12, 'inches', true) },
   yd: unit('3 ft', 'yard', '', parts('ft', 3, 'feet')),
   mi: unit('5280 ft', 'mile'),
   nmi: unit('1852 m', 'nautical mile'),
-  thou: { is: '0.001 in', says: ['thousandth of an inch', 'thousandths of an inch'], also: 'mil,mils' },
+  thou: { is: '0.001 in', words: ['thousandth of an inch', 'thousandths of an inch'], also: 'mil,mils' },
 
   L: unit('0.001 m³', 'litre', 'liter,liters'),
   mL: unit('0.001 L', 'millilitre', 'cc,milliliter,milliliters'),
@@ -77,7 +77,7 @@ export const rows: Readonly<Record<string, Row>> = {
   pt: unit('0.125 gal', 'pint', 'US pt', parts('fl oz', 16, 'fluid ounces')),
   'fl oz': unit('0.0078125 gal', 'fluid ounce', 'fl. oz,US fl oz'),
   'imp gal': unit('4.54609 L', 'imperial gallon', 'UK gal'),
-  'bd ft': { is: '144 in³', says: ['board foot', 'board feet'], also: 'bf' },
+  'bd ft': { is: '144 in³', words: ['board foot', 'board feet'], also: 'bf' },
 
   g: unit('0.001 kg', 'gram'),
   mg: unit('0.001 g', 'milligram'),
@@ -92,10 +92,10 @@ export const rows: Readonly<Record<string, Row>> = {
 
   N: unit('kg·m/s²', 'newton'),
   kN: unit('1000 N', 'kilonewton'),
-  kgf: { is: '9.80665 N', says: ['kilogram of force', 'kilograms of force'], also: 'kp' },
+  kgf: { is: '9.80665 N', words: ['kilogram of force', 'kilograms of force'], also: 'kp' },
   lbf: {
     is: '9.80665 lb·m/s²',
-    says: ['pound of force', 'pounds of force'],
+    words: ['pound of force', 'pounds of force'],
     also: 'lb force,pound-force,pounds-force',
   },
   Pa: unit('N/m²', 'pascal'),
@@ -103,41 +103,41 @@ export const rows: Readonly<Record<string, Row>> = {
   MPa: unit('1000000 Pa', 'megapascal'),
   GPa: unit('1000 MPa', 'gigapascal'),
   bar: unit('100000 Pa', 'bar'),
-  psi: { is: 'lbf/in²', says: ['pound per square inch', 'pounds per square inch'] },
+  psi: { is: 'lbf/in²', words: ['pound per square inch', 'pounds per square inch'] },
   'million psi': {
     is: '1000000 psi',
-    says: ['million pounds per square inch', 'million pounds per square inch'],
+    words: ['million pounds per square inch', 'million pounds per square inch'],
   },
-  ksi: { is: '1000 psi', says: ['thousand pounds per square inch', 'thousand pounds per square inch'] },
+  ksi: { is: '1000 psi', words: ['thousand pounds per square inch', 'thousand pounds per square inch'] },
   J: unit('N·m', 'joule'),
   kJ: unit('1000 J', 'kilojoule'),
   W: unit('J/s', 'watt'),
   kW: unit('1000 W', 'kilowatt'),
-  hp: { is: '550 ft·lbf/s', says: ['horsepower', 'horsepower'] },
+  hp: { is: '550 ft·lbf/s', words: ['horsepower', 'horsepower'] },
   kn: unit('1852 m/h', 'knot', 'kt,kts'),
-  mph: { is: 'mi/h', says: ['mile an hour', 'miles an hour'] },
+  mph: { is: 'mi/h', words: ['mile an hour', 'miles an hour'] },
 
   '°': unit('rad', 'degree', 'deg,degs', parts('arcmin', 60, 'minutes')),
   arcmin: unit('1/60 °', 'minute of arc'),
-  'Δ°C': { is: 'K', says: ['degree Celsius of difference', 'degrees Celsius of difference'], also: 'ΔK,C°' },
+  'Δ°C': { is: 'K', words: ['degree Celsius of difference', 'degrees Celsius of difference'], also: 'ΔK,C°' },
   'Δ°F': {
     is: '5/9 K',
-    says: ['degree Fahrenheit of difference', 'degrees Fahrenheit of difference'],
+    words: ['degree Fahrenheit of difference', 'degrees Fahrenheit of difference'],
     also: 'F°',
   },
   '°C': {
     is: 'K',
-    says: ['degree Celsius', 'degrees Celsius'],
+    words: ['degree Celsius', 'degrees Celsius'],
     also: 'C,degC,deg C,celsius',
     zero: exact(27315, 100),
   },
   '°F': {
     is: '5/9 K',
-    says: ['degree Fahrenheit', 'degrees Fahrenheit'],
+    words: ['degree Fahrenheit', 'degrees Fahrenheit'],
     also: 'F,degF,deg F,fahrenheit',
     zero: exact(45967 * 5, 900),
   },
-  '%': { is: '0.01', says: ['percent', 'percent'], also: 'per cent,pct' },
+  '%': { is: '0.01', words: ['percent', 'percent'], also: 'per cent,pct' },
 };
 
 /** Compounds with spellings of their own. */

@@ -14,13 +14,13 @@ export interface Unit {
   /** The smaller unit that may follow in one quantity (5 ft 3 in), how many make one, and its name. */
   readonly smaller?: Smaller;
   /** One and many of it in full words: `millimetre`, `newtons per square millimetre`. */
-  readonly says: readonly [one: string, many: string];
+  readonly words: readonly [one: string, many: string];
 }
 
 /** The symbol, or the compound, that each spelling means. */
 const symbolOf = new Map<string, string>();
-for (const [symbol, { says, also }] of Object.entries(rows)) {
-  const spellings = [symbol, ...says, ...(also ? also.split(',') : [])];
+for (const [symbol, { words, also }] of Object.entries(rows)) {
+  const spellings = [symbol, ...words, ...(also ? also.split(',') : [])];
   for (const spelling of spellings) symbolOf.set(spelling, symbol);
   if (!raisedInWords.includes(symbol)) continue;
   for (const spelling of spellings.filter((spelling) => /^[a-z]/.test(spelling))) {
@@ -99,14 +99,14 @@ function makeUnit(spelling: string): Unit | undefined {
   const row = symbol === undefined ? undefined : rows[symbol];
   if (symbol === undefined || row === undefined) return compoundOf(symbol ?? spelling);
   const base = bases[symbol];
-  const { says, zero, smaller } = row;
-  if (base) return { symbol, factor: exact(1), dimension: base, says };
+  const { words, zero, smaller } = row;
+  if (base) return { symbol, factor: exact(1), dimension: base, words };
   const { factor, dimension } = defined(row.is);
   return {
     symbol,
     factor: symbol === '°' ? multiply(factor, { top: pi.top, bottom: pi.bottom * 180n }) : factor,
     dimension,
-    says,
+    words,
     ...(zero && { zero }),
     ...(smaller && { smaller }),
   };
@@ -126,7 +126,7 @@ function compoundOf(text: string): Unit | undefined {
   let factor = exact(1);
   let dimension = plain;
   let symbol = '';
-  let says: readonly [string, string] = ['', ''];
+  let words: readonly [string, string] = ['', ''];
   let at = 0;
   while (at < text.length) {
     atomPattern.lastIndex = at;
@@ -139,14 +139,19 @@ function compoundOf(text: string): Unit | undefined {
     factor = multiply(factor, power(unit.factor, under ? -size : size));
     dimension = times(dimension, toPower(unit.dimension, under ? -size : size));
     symbol += (under ? '/' : at > 0 ? '·' : '') + unit.symbol + (size === 1 ? '' : superscript(size));
-    says = saysWith(says, unit.says, size, under);
+    words = wordsWith(words, unit.words, size, under);
     at += whole.length;
   }
-  return symbol === '' ? undefined : { symbol, factor, dimension, says };
+  return symbol === '' ? undefined : { symbol, factor, dimension, words };
 }
 
 /** `newton` and `metre` as `newton metre`; under a stroke, `newton per square metre`. */
-function saysWith([one, many]: Unit['says'], next: Unit['says'], size: number, under: boolean): Unit['says'] {
+function wordsWith(
+  [one, many]: Unit['words'],
+  next: Unit['words'],
+  size: number,
+  under: boolean,
+): Unit['words'] {
   const [nextOne, nextMany] = next.map((word) => raisedWord(word, size)) as [string, string];
   if (under) return [`${one} per ${nextOne}`.trim(), `${many} per ${nextOne}`.trim()];
   return one === '' ? [nextOne, nextMany] : [`${one} ${nextOne}`, `${one} ${nextMany}`];

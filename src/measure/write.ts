@@ -217,7 +217,7 @@ function writeMoney(value: number, kind: Kind, shown: Shown, options: WriteOptio
   return {
     text: `${minus ? '-' : ''}${shown.money}${size}${each?.symbol ?? ''}`,
     remainder: '',
-    spoken: `${minus ? 'minus ' : ''}${size}${currencies[shown.money]}${each ? ` ${each.says[0]}` : ''}`,
+    spoken: `${minus ? 'minus ' : ''}${size}${currencies[shown.money]}${each ? ` ${each.words[0]}` : ''}`,
     written: nearestDouble(ofUnit(exactDecimal(amount), each, kind)),
   };
 }
@@ -261,7 +261,7 @@ function ofUnit(amount: Exact, unit: Unit | undefined, kind: Kind): Exact {
 
 function speak(number: string, unit: Unit | undefined): string {
   const said = number.replace(/^-/, 'minus ');
-  return unit ? `${said} ${unit.says[number === '1' ? 0 : 1]}` : said;
+  return unit ? `${said} ${unit.words[number === '1' ? 0 : 1]}` : said;
 }
 
 /**

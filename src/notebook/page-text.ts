@@ -252,7 +252,7 @@ function everyInline(inlines: readonly Inline[]): Inline[] {
   ]);
 }
 
-/** The words of a stretch of text without their dress. */
+/** The words of a stretch of text without their marks. */
 export function wordsOf(inlines: readonly Inline[]): string {
   return inlines.map(wordsOfOne).join('');
 }

@@ -1,5 +1,5 @@
 /**
- * The bench: what every part of the page reaches for. One book, the units and dress chosen,
+ * The bench: what every part of the page reaches for. One book, the units and colours chosen,
  * the cell in hand, and the way to any quantity.
  */
 import type { ReadonlySignal, Signal } from '@preact/signals';
@@ -23,14 +23,14 @@ import type { Conflict, Keeping } from './keeping/keeping';
 import type { Sheet } from './keeping/sheets';
 import type { Notice } from './notice';
 
-export type Dress = 'by the light' | 'paper' | 'slate' | 'sun';
+export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
 
 export interface Bench {
   readonly book: Book;
   /** What searches have found, while the page is open. */
   readonly findings: Findings;
   readonly shown: Signal<Shown>;
-  readonly dress: Signal<Dress>;
+  readonly colours: Signal<Colours>;
   /** What lies on the bench: the builder's boat, one that a notebook brings along, or no boat. */
   readonly sheet: ReadonlySignal<Sheet>;
   /** Whether the open notebook knows no boat: nothing of one is to be seen then. */

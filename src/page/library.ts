@@ -5,7 +5,7 @@
 import { batch, signal } from '@preact/signals';
 import { type Cell, type Instance, registry } from '../cells';
 import { instancesOf, type NotebookHead, type NotebookPage } from '../notebook';
-import { way } from './address/way';
+import { way } from './address';
 
 const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
   eager: true,

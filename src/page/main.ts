@@ -28,11 +28,11 @@ import { App } from './app';
 import type { Bench } from './bench';
 import type { Notice } from './notice';
 import type * as Boats from './boat/boats';
-import { dress, wearDress } from './layout/colours';
+import { colours, takeColours } from './layout/colours';
 import { type Conflict, keepSaved } from './keeping/keeping';
 import { freshSheet, type Sheet, sheetFor } from './keeping/sheets';
 import { listenForUndo } from './layout/undo-keys';
-import { followHash } from './address/way';
+import { followHash } from './address';
 import { use } from './html';
 import { fetchTheRest, instancesOn, openHead } from './library';
 
@@ -75,7 +75,7 @@ const bench: Bench = {
   book,
   findings,
   shown,
-  dress,
+  colours: colours,
   name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? name.value),
   table,
   other: computed(() => {
@@ -109,7 +109,7 @@ const bench: Bench = {
 
 // A window stays with its boat, whatever others take up.
 takeInHand(ownBoat.peek(), windowShelf);
-wearDress(shelf);
+takeColours(shelf);
 followHash();
 let onBench: string | null = null;
 effect(() => {

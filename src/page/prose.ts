@@ -4,7 +4,7 @@ import { type Block, headingsOf, type Inline, type NotebookPage, type PlainTable
 import { useBench } from './bench';
 import { CellView } from './cell/cell-view';
 import { TryKey } from './cell/try-key';
-import { wayTo } from './address/way';
+import { wayTo } from './address';
 import { html, use } from './html';
 import { isCellKnown, openText } from './library';
 import { later } from './later';

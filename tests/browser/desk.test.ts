@@ -6,7 +6,7 @@ import { lights, onPaper } from './paper';
 import {
   allAnswers,
   arrived,
-  dresses,
+  allColours,
   lookThrough,
   type Notebook,
   notebooks,
@@ -60,8 +60,8 @@ describe.each(notebooks)('%s', (notebook) => {
 
   test.each(['light', 'dark'] as const)(
     'is printed black on white without keys, contents or what stands alongside, from %s',
-    async (dress) => {
-      await forPaper(dress);
+    async (colours) => {
+      await forPaper(colours);
       const visible = async (places: readonly string[]) => {
         const counts = await Promise.all(
           places.map((place) => page().locator(place).filter({ visible: true }).count()),
@@ -116,9 +116,9 @@ describe.each(notebooks)('%s', (notebook) => {
     expect(await page().locator('figure.chart:not(:has(details.chart-data))').count()).toBe(0);
   });
 
-  // What the notebooks share is seen in every dress in the first of them.
-  test.each(notebook === 'quick-answers' ? dresses : (['light'] as const))('axe, %s', async (dress) => {
-    await wear(page(), dress);
+  // What the notebooks share is seen in all colours in the first of them.
+  test.each(notebook === 'quick-answers' ? allColours : (['light'] as const))('axe, %s', async (colours) => {
+    await wear(page(), colours);
     await lookThrough(page());
     expect(await violations(page())).toStrictEqual([]);
   });

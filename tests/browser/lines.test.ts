@@ -165,7 +165,7 @@ test('still until asked for, then turned by keys and mouse', async () => {
     expect(await page.evaluate(() => scrollY)).toBe(before);
   });
 
-  await step('wears the dress of the page', async () => {
+  await step('has the colours of the page', async () => {
     const light = await picture(hull);
     await page.emulateMedia({ colorScheme: 'dark' });
     await expect.poll(() => picture(hull)).not.toBe(light);

@@ -2,7 +2,17 @@
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { violations } from './axe';
 import { onePage } from './harness';
-import { arrived, dresses, lookThrough, notebooks, openGroups, tooWide, turnTo, unfold, wear } from './steps';
+import {
+  arrived,
+  allColours,
+  lookThrough,
+  notebooks,
+  openGroups,
+  tooWide,
+  turnTo,
+  unfold,
+  wear,
+} from './steps';
 
 const page = onePage({
   width: 360,
@@ -30,10 +40,10 @@ describe.each(notebooks)('%s', (notebook) => {
     });
   });
 
-  // What the notebooks share is seen in every dress in the first of them.
-  test.each(notebook === 'quick-answers' ? dresses : (['dark'] as const))('axe, %s', async (dress) => {
+  // What the notebooks share is seen in all colours in the first of them.
+  test.each(notebook === 'quick-answers' ? allColours : (['dark'] as const))('axe, %s', async (colours) => {
     await page().setViewportSize({ width: 390, height: 900 });
-    await wear(page(), dress);
+    await wear(page(), colours);
     await lookThrough(page());
     expect(await violations(page())).toStrictEqual([]);
   });

@@ -254,17 +254,17 @@ export async function lookThrough(page: Page): Promise<void> {
   }
 }
 
-export const dresses = ['sun', 'light', 'dark'] as const;
-export type Dress = (typeof dresses)[number];
+export const allColours = ['sun', 'light', 'dark'] as const;
+export type Colours = (typeof allColours)[number];
 
 /** Has the page in full sun by its own choice, or light or dark as the device asks for. */
-export async function wear(page: Page, dress: Dress): Promise<void> {
+export async function wear(page: Page, colours: Colours): Promise<void> {
   const choice = page.getByRole('combobox', { name: 'Page colours' });
   const desk = page.locator('.desk > summary');
   await desk.click();
-  await choice.selectOption(dress === 'sun' ? 'full sun' : 'as this device is set');
+  await choice.selectOption(colours === 'sun' ? 'full sun' : 'as this device is set');
   await desk.click();
-  await page.emulateMedia({ media: null, colorScheme: dress === 'dark' ? 'dark' : 'light' });
+  await page.emulateMedia({ media: null, colorScheme: colours === 'dark' ? 'dark' : 'light' });
 }
 
 /** By how many pixels the page can be moved sideways. */

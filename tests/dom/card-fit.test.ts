@@ -42,7 +42,7 @@ const inputsOf = (count: number, weight: Weight, name = weight): CardInput[] =>
     label: `${name} measure ${index + 1}`,
     values: once(`${100 + index}\u00a0mm`),
     from: 'from the keelson: thickness',
-    standing: weight === 'stands out' ? 'written' : 'linked',
+    origin: weight === 'stands out' ? 'written' : 'linked',
     weight,
     group: weight === 'grouped' ? `Group ${index % 9}` : '',
   }));

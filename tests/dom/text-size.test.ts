@@ -15,7 +15,7 @@ test.each(['400', '600'])(
     await document.fonts.load(`${weight} 100px "Source Sans 3"`);
     expect(document.fonts.check(`${weight} 100px "Source Sans 3"`)).toBe(true);
     const context = document.createElement('canvas').getContext('2d')!;
-    // As the drawings' dress sets them: figures of one width, as the font has by default.
+    // As the drawings' style sets them: figures of one width, as the font has by default.
     context.font = `${weight} 100px "Source Sans 3", Arial, sans-serif`;
     const wider = [...printable, ...trade].filter(
       (c) => context.measureText(c).width > textWidth(c, 100) + 0.01,

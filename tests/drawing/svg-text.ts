@@ -1,6 +1,6 @@
 /** A sheet as a file that can be kept, looked at and compared. */
 import { PX_PER_MM, type Sheet, svgTree, type SvgNode } from '../../src/drawing';
-import { drawingDress } from '../../src/drawing/style';
+import { drawingStyle } from '../../src/drawing/style';
 import { round } from '../../src/drawing/set-out/path';
 import { written } from '../../src/drawing/export/svg';
 
@@ -14,9 +14,9 @@ const ON_WHITE = {
   paper: '#ffffff',
 } as const;
 
-/** The page's dress in plain colours, for drawing programmes know no variables. */
-const fileDress = `.drawing{font-family:"Source Sans 3",Arial,sans-serif}
-${drawingDress
+/** The page's style in plain colours, for drawing programmes know no variables. */
+const fileStyle = `.drawing{font-family:"Source Sans 3",Arial,sans-serif}
+${drawingStyle
   .replace(/\n\.drawing \.lit.*$/s, '')
   .replaceAll('var(--paper-under, var(--paper))', 'var(--paper)')
   .replaceAll(/var\(--([a-z-]+)\)/g, (_, colour: keyof typeof ON_WHITE) => ON_WHITE[colour])}`;
@@ -43,7 +43,7 @@ export function svgText(
     kids: [
       { tag: 'title', attrs: { id: 'title' }, kids: [sheet.title] },
       { tag: 'desc', attrs: { id: 'says' }, kids: [sheet.says] },
-      { tag: 'style', attrs: {}, kids: [fileDress] },
+      { tag: 'style', attrs: {}, kids: [fileStyle] },
       ...root.kids,
     ],
   };

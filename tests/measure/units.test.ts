@@ -179,16 +179,16 @@ describe('spellings', () => {
     expect(unitAt('N/mm.x', 0)?.end).toBe(1);
   });
   test('says itself in words', () => {
-    expect(unitOf('N/mm²')?.says).toStrictEqual([
+    expect(unitOf('N/mm²')?.words).toStrictEqual([
       'newton per square millimetre',
       'newtons per square millimetre',
     ]);
-    expect(unitOf('cm⁴')?.says).toStrictEqual(['centimetre to the power 4', 'centimetres to the power 4']);
-    expect(unitOf('/m')?.says).toStrictEqual(['per metre', 'per metre']);
+    expect(unitOf('cm⁴')?.words).toStrictEqual(['centimetre to the power 4', 'centimetres to the power 4']);
+    expect(unitOf('/m')?.words).toStrictEqual(['per metre', 'per metre']);
   });
   test('every unit of the table reads back by each of its spellings', () => {
-    for (const [symbol, { says, also }] of Object.entries(rows)) {
-      for (const spelling of [...says, ...(also ? also.split(',') : [])]) {
+    for (const [symbol, { words, also }] of Object.entries(rows)) {
+      for (const spelling of [...words, ...(also ? also.split(',') : [])]) {
         expect({ spelling, symbol: unitOf(spelling)?.symbol }).toStrictEqual({ spelling, symbol });
       }
     }

@@ -206,7 +206,7 @@ export interface FirstBoards {
   readonly starboard: number;
 }
 
-export interface Layout {
+export interface JointLayout {
   readonly timber: LongTimber;
   readonly port: LaidSide;
   /** Null where there is one timber only. */
@@ -215,7 +215,7 @@ export interface Layout {
 }
 
 /** @throws a sentence where boards can't be laid along the edge */
-export function layOut(timber: LongTimber, first: FirstBoards): Layout {
+export function layOut(timber: LongTimber, first: FirstBoards): JointLayout {
   const port = laidSide(timber, first.port);
   const starboard = timber.pair ? laidSide(timber, first.starboard) : null;
   return { timber, port, starboard, joints: jointsOf(timber, port, starboard) };

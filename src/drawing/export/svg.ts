@@ -13,7 +13,7 @@ export interface SvgNode {
 
 /**
  * The sheet as one `svg` element with a child for each primitive, in the same order on each
- * call while the drawing's list of shapes is the same. It needs the `drawing` dress.
+ * call while the drawing's list of shapes is the same. It needs the style of drawings.
  */
 export function svgTree(sheet: Sheet): SvgNode {
   const width = round(sheet.width);

@@ -102,12 +102,16 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
 }
 
 /** What the next setting out of the same drawing goes by: nothing of texts, where some went to the key. */
-function layoutOf({ seats, margins }: Layout, { shapes }: Drawing): Sheet['layout'] {
+function layoutOf({ seats, margins }: SettledSheet, { shapes }: Drawing): Sheet['layout'] {
   const choices = keyOf(seats).length > 0 ? NONE : choicesOf(seats);
   return { margins, choices, shapes: shapes.length };
 }
 
-const asGuide = (laid: Layout, drawing: Drawing, { width }: SetOut): Pick<Sheet, 'width' | 'layout'> => ({
+const asGuide = (
+  laid: SettledSheet,
+  drawing: Drawing,
+  { width }: SetOut,
+): Pick<Sheet, 'width' | 'layout'> => ({
   width,
   layout: layoutOf(laid, drawing),
 });
@@ -117,14 +121,14 @@ const NONE: ReadonlyMap<number, number> = new Map();
 /** The narrowest sheet that its foot can be read on, px. */
 const LEAST_WIDTH = 160;
 
-interface Layout {
+interface SettledSheet {
   readonly paper: Paper;
   readonly margins: Margins;
   readonly seats: readonly Seat[];
 }
 
 /** Settles margins, and with them the scale, together with the places of texts. */
-function layOut(drawing: Drawing, options: SetOut): Layout {
+function layOut(drawing: Drawing, options: SetOut): SettledSheet {
   const { shapes } = drawing;
   const box = extents(drawing);
   const size = Math.max(LEAST_TEXT, options.text ?? 14);

@@ -12,7 +12,7 @@ import {
 import { createStore, freshState, type Kept, takeInHand } from '../../notebook';
 import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/boats';
 import type { Bench } from '../bench';
-import { wayTo } from '../address/way';
+import { wayTo } from '../address';
 import { openHead, shelf as notebooks } from '../library';
 
 /** Begins a boat from a table, a starter's or a file's. */

@@ -28,10 +28,10 @@ export interface Picture {
   /** How tall it would be with nothing in its way, px. */
   readonly wants: number;
   /** The picture and how tall it came out, px, for at most this much room; taller where it can't be read any smaller. */
-  readonly draw: (height: number, width?: number) => Drawn;
+  readonly draw: (height: number, width?: number) => FittedPicture;
 }
 
-export interface Drawn {
+export interface FittedPicture {
   readonly node: VNode;
   readonly height: number;
   /** It is not too small for its letters, which stay as large as they are: they leave room for what they speak of. */

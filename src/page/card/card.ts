@@ -18,7 +18,7 @@ import { within } from '../within';
 import { capital, waitsFor } from '../words';
 import { type CardTable, cardTable } from './card-table';
 import { graphsOf, inEach, type Said, sentencesInEach, tiedValue, type Versions } from './versions';
-import { type Standing, whereFrom } from './where-from';
+import { type Origin, whereFrom } from './where-from';
 
 export interface CardFigure extends Said {
   /** A number stands large; words and what is waited for stand less so. */
@@ -37,7 +37,7 @@ export interface CardInput {
   readonly label: string;
   readonly values: readonly Said[];
   readonly from: string;
-  readonly standing: Standing;
+  readonly origin: Origin;
   readonly weight: Weight;
   /** The group that it stands in: `The wood`; empty where it decides. */
   readonly group: string;
@@ -181,16 +181,16 @@ function inputOf(instance: Instance, key: string, group: string, bench: Bench): 
   const name = `${instance.name}.${key}`;
   const spec = instance.cell.inputs[key]!; // the key is one of the inputs
   const versions = graphsOf(bench);
-  const { standing, says } = whereFrom(bench, bench.book.inHand.value, name);
+  const { origin, says } = whereFrom(bench, bench.book.inHand.value, name);
   const wrong = versions.some(([, graph]) => isIssue(graph.value(name)));
   const values = inEach(versions, (graph) => inputText(bench, graph, name));
-  const standsOut = standing === 'written' || standing === 'built' || values.length > 1;
+  const standsOut = origin === 'written' || origin === 'built' || values.length > 1;
   const asUsual = group === '' ? 'deciding' : 'grouped';
   return {
     label: spec.label,
     values,
     from: says,
-    standing,
+    origin,
     weight: wrong ? 'wrong' : standsOut ? 'stands out' : asUsual,
     group,
   };

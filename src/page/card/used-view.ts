@@ -49,9 +49,9 @@ function inputsView(inputs: readonly CardInput[], as: InputsAs, most: number): V
       name === '' ? null : html`<p><i>${name}</i></p>`,
       html`<ul>${some.map(rowView)}</ul>`,
     ])}
-    ${STANDINGS.map((standing) => {
-      const of = told.filter((input) => input.standing === standing);
-      return of.length > 0 ? runningView(RUNNING[standing], of, withFrom) : null;
+    ${ORIGINS.map((origin) => {
+      const of = told.filter((input) => input.origin === origin);
+      return of.length > 0 ? runningView(RUNNING[origin], of, withFrom) : null;
     })}
     ${counted.length > 0 ? html`<p>${countedInputs(counted)}</p>` : null}
   </div>`;
@@ -79,15 +79,15 @@ const rowView = ({ label, values, from }: CardInput): VNode =>
 
 const runningView = (head: string, inputs: readonly CardInput[], withFrom: boolean): VNode =>
   html`<p>
-    <i>${head}: </i>${inputs.map(({ label, values, from, standing }, index) => [
+    <i>${head}: </i>${inputs.map(({ label, values, from, origin }, index) => [
       index > 0 ? '; ' : '',
       `${label} `,
       html`<b>${valuesOf(values)}</b>`,
-      standing === 'built' || (withFrom && standing === 'linked') ? ` (${from})` : '',
+      origin === 'built' || (withFrom && origin === 'linked') ? ` (${from})` : '',
     ])}.
   </p>`;
 
-const STANDINGS = ['built', 'written', 'linked', 'usual'] as const;
+const ORIGINS = ['built', 'written', 'linked', 'usual'] as const;
 const RUNNING = {
   built: 'As built',
   written: 'Written here',

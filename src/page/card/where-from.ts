@@ -7,10 +7,10 @@ import { inShortWithin } from '../words';
 import { tiedValue } from './versions';
 
 /** What stands behind the value: what was measured or cut to, what was typed, another quantity, or what is usual. */
-export type Standing = 'built' | 'written' | 'linked' | 'usual';
+export type Origin = 'built' | 'written' | 'linked' | 'usual';
 
 export interface WhereFrom {
-  readonly standing: Standing;
+  readonly origin: Origin;
   /** `from keelson thickness`, `written here`, `measured; the design says 18 mm`. */
   readonly says: string;
 }
@@ -18,7 +18,7 @@ export interface WhereFrom {
 export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
   const entry = graph.entry(name);
   if (entry?.built !== undefined)
-    return { standing: 'built', says: `${howBuilt(bench, name)}${designWords(bench, graph, name)}` };
+    return { origin: 'built', says: `${howBuilt(bench, name)}${designWords(bench, graph, name)}` };
   const [cell = ''] = name.split('.');
   const from = (entry?.names ?? [])
     .map((one) => {
@@ -27,12 +27,12 @@ export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
     })
     .join(' and ');
   if (entry?.written)
-    return { standing: 'written', says: from ? `written here, from ${from}` : 'written here' };
-  if (from) return { standing: 'linked', says: `from ${from}` };
+    return { origin: 'written', says: from ? `written here, from ${from}` : 'written here' };
+  if (from) return { origin: 'linked', says: `from ${from}` };
   const { kind, source = '' } = graph.quantity(name) ?? {};
   const note = beginning(source);
-  if (kind === 'choice') return { standing: 'usual', says: note || 'as usual' };
-  return { standing: 'usual', says: note ? `usual value: ${note}` : 'usual value' };
+  if (kind === 'choice') return { origin: 'usual', says: note || 'as usual' };
+  return { origin: 'usual', says: note ? `usual value: ${note}` : 'usual value' };
 }
 
 const howBuilt = ({ book }: Bench, name: string): string =>

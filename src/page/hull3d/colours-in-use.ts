@@ -1,7 +1,7 @@
-/** The dress that is worn, the light of the system with it: changes whenever colours do. */
+/** The colours in use, those of the system where the page goes by it: changes whenever they do. */
 import { useEffect, useState } from 'preact/hooks';
 
-export function useDressInUse(chosen: string): string {
+export function useColoursInUse(chosen: string): string {
   const dark = matchMedia('(prefers-color-scheme: dark)');
   const [isDark, setDark] = useState(dark.matches);
   useEffect(() => {

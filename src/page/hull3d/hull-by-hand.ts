@@ -13,7 +13,7 @@ export interface HullByHandProps {
   /** Names of the parts that are lit, in one text so that it compares by what it says. */
   readonly lit: string;
   /** Changes with the colours of the page. */
-  readonly dress: string;
+  readonly colours: string;
   readonly look: Look;
   readonly onLook: (change: (from: Look) => Look) => void;
   /** The graphics card let go of the picture. */
@@ -41,7 +41,7 @@ const keys: Readonly<Record<string, (from: Look) => Look>> = {
 };
 
 export function HullByHand(props: HullByHandProps) {
-  const { model, second, lit, dress, look, onLook, onLost, label, hint } = props;
+  const { model, second, lit, colours, look, onLook, onLost, label, hint } = props;
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<HullScene | null>(null);
   const hands = useRef<Hands | null>(null);
@@ -52,13 +52,13 @@ export function HullByHand(props: HullByHandProps) {
     return () => hands.current?.dispose();
   }, [onLook]);
   useEffect(() => {
-    // Colours are read when the frame is drawn: the page has put its dress on by then.
+    // Colours are read when the frame is drawn: the page has its own by then.
     redraw(() => {
       if (!host.current) return;
       scene.current?.show({ model, second, lit: new Set(lit.split(' ')), paints: paintsOf(host.current) });
       draw();
     });
-  }, [model, second, lit, dress]);
+  }, [model, second, lit, colours]);
   useLayoutEffect(() => {
     scene.current?.see(look);
     hands.current?.follow(look);

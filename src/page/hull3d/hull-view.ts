@@ -17,7 +17,7 @@ import { toVNode } from '../picture/figure';
 import { capital } from '../words';
 import { modelOf } from './hull-model';
 import './hull.css';
-import { useDressInUse } from './colours-in-use';
+import { useColoursInUse } from './colours-in-use';
 import { type Look, namedLooks, seenFrom, threeQuarter } from './look';
 import { partsInWords, stillOf } from './still';
 import { hasWebGl } from './webgl';
@@ -25,9 +25,9 @@ import { hasWebGl } from './webgl';
 const HullByHand = later(async () => (await import('./hull-by-hand')).HullByHand, 'hull-canvas');
 
 /** At rest, turned by hand, or why it can't be. */
-type Standing = 'at rest' | 'in hand' | 'no WebGL' | 'lost';
+type ViewState = 'at rest' | 'in hand' | 'no WebGL' | 'lost';
 
-const WHY: Readonly<Record<Standing, string>> = {
+const WHY: Readonly<Record<ViewState, string>> = {
   'at rest': '',
   'in hand': '',
   'no WebGL':
@@ -38,10 +38,10 @@ const WHY: Readonly<Record<Standing, string>> = {
 export function HullView({ instance }: { instance: Instance }) {
   const bench = useBench();
   const { hull, fault } = useGoodHull(bench.book.first.value);
-  const [standing, stand] = useState<Standing>('at rest');
+  const [state, setState] = useState<ViewState>('at rest');
   const [look, setLook] = useState<Look>(threeQuarter);
   const turn = useCallback((change: (from: Look) => Look) => setLook(change), []);
-  const dress = useDressInUse(bench.dress.value);
+  const colours = useColoursInUse(bench.colours.value);
   const spoken = bench.instances.value.get(bench.inHand.value ?? instance.name) ?? instance;
   const second = secondHull(bench.book.second.value?.hull() ?? null, hull);
   const name = bench.name.value;
@@ -51,44 +51,44 @@ export function HullView({ instance }: { instance: Instance }) {
       hull &&
       toVNode(
         stillOf(hull, {
-          look: standing === 'in hand' ? threeQuarter : look,
+          look: state === 'in hand' ? threeQuarter : look,
           name,
           lit: new Set(lit.split(' ')),
           second,
         }),
       ),
-    [hull, second, name, lit, look, standing],
+    [hull, second, name, lit, look, state],
   );
   const model = hull && modelOf(hull);
   if (!hull || !model) return html`<p class="says">${capital(fault ?? 'the hull can’t be drawn yet')}.</p>`;
-  const open = () => stand(standing === 'in hand' ? 'at rest' : hasWebGl() ? 'in hand' : 'no WebGL');
+  const open = () => setState(state === 'in hand' ? 'at rest' : hasWebGl() ? 'in hand' : 'no WebGL');
   const hint = `hull-hint-${instance.name}`;
   return html`<div class=${fault === null ? 'hull-view' : 'hull-view stale'}>
-    <figure class=${standing === 'in hand' ? 'on-paper-only' : ''}>${still}</figure>
+    <figure class=${state === 'in hand' ? 'on-paper-only' : ''}>${still}</figure>
     ${
-      standing === 'in hand'
+      state === 'in hand'
         ? use(HullByHand, {
             model,
             second: second && modelOf(second),
             lit,
-            dress,
+            colours,
             look,
             onLook: turn,
-            onLost: () => stand('lost'),
+            onLost: () => setState('lost'),
             label: `${name}, to be turned by hand: ${partsInWords(hull)}`,
             hint,
           })
         : null
     }
-    <p class=${standing === 'in hand' ? 'plain on-screen-only' : 'plain'} role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[standing]}</p>
+    <p class=${state === 'in hand' ? 'plain on-screen-only' : 'plain'} role="status">${capital(seenFrom(look))}.${fault === null ? '' : ` ${capital(fault)}: the last good hull.`} ${WHY[state]}</p>
     ${
-      standing === 'in hand'
+      state === 'in hand'
         ? html`<p class="hull-hint plain" id=${hint}>Drag to turn the hull. Once the picture is selected the arrow keys turn it too; + and −, the wheel or two fingers bring it nearer or farther, and Home puts it back.</p>`
         : null
     }
     <div class="hull-keys">
-      <button type="button" aria-expanded=${standing === 'in hand'} onClick=${open}>
-        ${standing === 'in hand' ? 'Show the still picture' : 'Turn the hull by hand'}
+      <button type="button" aria-expanded=${state === 'in hand'} onClick=${open}>
+        ${state === 'in hand' ? 'Show the still picture' : 'Turn the hull by hand'}
       </button>
       ${namedLooks.map(({ words, look: from }) => html`<button type="button" class="quiet" onClick=${() => setLook(from)}>${words}</button>`)}
     </div>

@@ -23,7 +23,7 @@ import { add, type Mesh, polygonMesh, scale } from '../../kernel';
 import type { HullModel, ModelLine } from './hull-model';
 import { axesOfLook, type Look, unseen } from './look';
 
-/** Colours of the page's dress, as CSS writes them. */
+/** Colours of the page, as CSS writes them. */
 export interface Paints {
   readonly ink: string;
   readonly skin: string;
@@ -32,7 +32,7 @@ export interface Paints {
   readonly second: string;
 }
 
-export interface Shown {
+export interface InScene {
   readonly model: HullModel;
   /** Its edges are dashed. */
   readonly second: HullModel | null;
@@ -41,7 +41,7 @@ export interface Shown {
 }
 
 export interface HullScene {
-  readonly show: (shown: Shown) => void;
+  readonly show: (shown: InScene) => void;
   readonly see: (look: Look) => void;
   /** CSS px. */
   readonly size: (width: number, height: number) => void;
@@ -138,7 +138,7 @@ function empty(group: Group): void {
   group.clear();
 }
 
-function skinOf({ model, lit, paints }: Shown): ThreeMesh[] {
+function skinOf({ model, lit, paints }: InScene): ThreeMesh[] {
   const surfaces = [
     ...model.panels,
     ...model.ends.map(({ name, corners }) => ({ name, mesh: polygonMesh(corners) })),
@@ -160,7 +160,7 @@ function geometryOf({ points, triangles }: Mesh): BufferGeometry {
   return geometry;
 }
 
-function linesOf({ model, second, lit, paints }: Shown): LineSegments2[] {
+function linesOf({ model, second, lit, paints }: InScene): LineSegments2[] {
   const part = (lines: readonly ModelLine[], isLit: boolean) =>
     lines.filter(({ name }) => lit.has(name) === isLit);
   const { edges, frames } = model;
@@ -182,7 +182,7 @@ function linesOf({ model, second, lit, paints }: Shown): LineSegments2[] {
 
 function segments(
   lines: readonly ModelLine[],
-  dress: ConstructorParameters<typeof LineMaterial>[0],
+  pen: ConstructorParameters<typeof LineMaterial>[0],
 ): LineSegments2[] {
   const ends = lines.flatMap(
     ({ points }) => points.slice(1).flatMap((to, i): number[] => [...points[i]!, ...to]), // the list shifted by one
@@ -190,7 +190,7 @@ function segments(
   if (ends.length === 0) return [];
   const geometry = new LineSegmentsGeometry();
   geometry.setPositions(ends);
-  const drawn = new LineSegments2(geometry, new LineMaterial(dress));
+  const drawn = new LineSegments2(geometry, new LineMaterial(pen));
   drawn.computeLineDistances();
   return [drawn];
 }

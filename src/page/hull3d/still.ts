@@ -42,7 +42,7 @@ const TONES = 12;
 const LIGHT = unit([-0.45, 0.65, 0.6]);
 const ALONG = 49;
 
-/** The picture as a tree; its classes are dressed in hull.css. */
+/** The picture as a tree; its classes are styled in hull.css. */
 export function stillOf(hull: Hull, { look, name, lit, second }: StillOptions): SvgNode {
   const axes = axesOfLook(look);
   const quads = quadsOf(hull).toSorted((a, b) => depthOf(a, axes) - depthOf(b, axes));

@@ -1,22 +1,23 @@
 /** The page's colours: by the light (as the system says), paper, slate, or sun. Remembered in this browser. */
 import { effect, signal } from '@preact/signals';
 import type { Shelf } from '../../notebook';
-import type { Dress } from '../bench';
+import type { Colours } from '../bench';
 
+/** As browsers have kept it from the first. */
 const KEY = 'battenbook dress';
-const known: readonly string[] = ['by the light', 'paper', 'slate', 'sun'] satisfies Dress[];
+const known: readonly string[] = ['by the light', 'paper', 'slate', 'sun'] satisfies Colours[];
 
-export const dress = signal<Dress>('by the light');
+export const colours = signal<Colours>('by the light');
 
-export function wearDress(shelf: Shelf | null): void {
+export function takeColours(shelf: Shelf | null): void {
   const kept = shelf?.getItem(KEY);
-  if (kept && known.includes(kept)) dress.value = kept as Dress;
+  if (kept && known.includes(kept)) colours.value = kept as Colours;
   effect(() => {
     const { dataset } = document.documentElement;
-    if (dress.value === 'by the light') delete dataset['dress'];
-    else dataset['dress'] = dress.value;
+    if (colours.value === 'by the light') delete dataset['colours'];
+    else dataset['colours'] = colours.value;
     try {
-      shelf?.setItem(KEY, dress.value);
+      shelf?.setItem(KEY, colours.value);
     } catch {
       // The choice holds for this window; the boat's own keeping says why nothing is saved.
     }

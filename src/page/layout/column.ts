@@ -6,7 +6,7 @@ import { html, use } from '../html';
 import { later } from '../later';
 import { openNotebook, openText } from '../library';
 import { Prose } from '../prose';
-import { way } from '../address/way';
+import { way } from '../address';
 
 const Notices = later(async () => (await import('./notices')).Notices, 'notices');
 const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'print-head');

@@ -2,7 +2,7 @@
 import { headingsOf, type NotebookHead } from '../../notebook';
 import { html } from '../html';
 import { openText, shelf } from '../library';
-import { wayTo } from '../address/way';
+import { wayTo } from '../address';
 
 export function Contents({ open }: { open: NotebookHead }) {
   const text = openText();

@@ -2,7 +2,7 @@
 import { lists } from '../../boat';
 import type { Bench } from '../bench';
 import { notebookWith, openHead } from '../library';
-import { wayTo } from '../address/way';
+import { wayTo } from '../address';
 
 /** How long a place may take to be fetched and drawn before the search ends, ms. */
 const PATIENCE = 3000;

@@ -1,6 +1,6 @@
 /** The head of the page: name, boat, and the few keys that act on everything. */
 import type { TargetedEvent } from 'preact';
-import { type Dress, useBench } from '../bench';
+import { type Colours, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { unitChoices, unitWords } from './units';
@@ -8,7 +8,7 @@ import { unitChoices, unitWords } from './units';
 const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
 const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');
 
-const dresses: Readonly<Record<Dress, string>> = {
+const choices: Readonly<Record<Colours, string>> = {
   'by the light': 'as this device is set',
   paper: 'paper',
   slate: 'slate',
@@ -43,17 +43,17 @@ function UnitPick() {
 
 /** What is reached for seldom. */
 function Desk() {
-  const { dress } = useBench();
+  const { colours } = useBench();
   const pick = (event: TargetedEvent<HTMLSelectElement>) => {
-    dress.value = event.currentTarget.value as Dress;
+    colours.value = event.currentTarget.value as Colours;
   };
   return html`<details class="desk">
     <summary>More</summary>
     <div>
       <label>
         <span>Page colours</span>
-        <select value=${dress.value} onChange=${pick}>
-          ${Object.entries(dresses).map(([one, words]) => html`<option value=${one} selected=${one === dress.value}>${words}</option>`)}
+        <select value=${colours.value} onChange=${pick}>
+          ${Object.entries(choices).map(([one, words]) => html`<option value=${one} selected=${one === colours.value}>${words}</option>`)}
         </select>
       </label>
       ${use(BoatKeeping, {})}

@@ -16,7 +16,7 @@ import type { Bench } from '../bench';
 import { keptNotation } from './kept-notation';
 
 /** Which columns stand in the grid: all of them, one kind of number, or one edge's by its name. */
-export type Shown = 'all' | Column | `edge ${string}`;
+export type ColumnsShown = 'all' | Column | `edge ${string}`;
 
 /** A text that stays in its box unread, because the notebook would read it otherwise than the notation in hand. */
 export interface Refused {
@@ -41,7 +41,7 @@ export interface PasteAsked {
 
 export interface GridState {
   readonly notation: ReadonlySignal<Notation>;
-  readonly shown: Signal<Shown>;
+  readonly shown: Signal<ColumnsShown>;
   readonly columns: ReadonlySignal<readonly GridColumn[]>;
   /** Name of the offset whose box has the focus, or had it last. */
   readonly here: Signal<string | null>;
@@ -70,7 +70,7 @@ const NARROW = 600;
 
 export function createGridState({ book, table }: Bench): GridState {
   const offsets = computed(() => offsetsOf(table.value));
-  const shown = signal<Shown>(firstShown(table.peek()));
+  const shown = signal<ColumnsShown>(firstShown(table.peek()));
   const opened = signal<ReadonlySet<string>>(new Set());
   const refused = signal<ReadonlyMap<string, Refused>>(new Map());
   const graph = book.inHand;
@@ -160,7 +160,7 @@ export function follow({ here, opened, refused, shown }: GridState, words: Words
     shown.value = words[edge] === null ? 'all' : `edge ${words[edge]}`;
 }
 
-export function isShown(shown: Shown, { edge, column }: GridColumn): boolean {
+export function isShown(shown: ColumnsShown, { edge, column }: GridColumn): boolean {
   return shown === 'all' || shown === column || shown === `edge ${edge.name}`;
 }
 
@@ -168,7 +168,7 @@ export function isShown(shown: Shown, { edge, column }: GridColumn): boolean {
 export const leadOf = ({ columns: shown }: GridState): number =>
   shown.value.findIndex(({ column }) => column === 'x');
 
-function firstShown(table: Table): Shown {
+function firstShown(table: Table): ColumnsShown {
   const { edges } = offsetsOf(table);
   const [first] = edges;
   if (innerWidth < NARROW && first) return `edge ${first.name}`;

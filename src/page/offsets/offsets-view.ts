@@ -11,7 +11,7 @@ import { html, use } from '../html';
 import { capital } from '../words';
 import { FaultList } from './fault-list';
 import { Grid } from './grid';
-import { createGridState, type GridState, isShown, type Shown } from './grid-state';
+import { createGridState, type GridState, isShown, type ColumnsShown } from './grid-state';
 import { keepNotation } from './kept-notation';
 import { LineTools } from './line-tools';
 import { NewTable } from './new-table';
@@ -68,12 +68,12 @@ export function OffsetsView() {
 function Choices({ state }: { state: GridState }) {
   const { book, table } = useBench();
   const { edges } = offsetsOf(table.value);
-  const shown: readonly (readonly [Shown, string])[] = [
+  const shown: readonly (readonly [ColumnsShown, string])[] = [
     ['all', 'all'],
     ['halfBreadth', 'half-breadths'],
     ['height', 'heights'],
     ['x', 'forward'],
-    ...edges.map(({ name, label }): [Shown, string] => [`edge ${name}`, `the ${label}`]),
+    ...edges.map(({ name, label }): [ColumnsShown, string] => [`edge ${name}`, `the ${label}`]),
   ];
   const known = shown.some(([one]) => one === state.shown.value);
   const pick = (act: (value: string) => void) => (event: TargetedEvent<HTMLSelectElement>) =>
@@ -94,7 +94,7 @@ function Choices({ state }: { state: GridState }) {
       keepNotation(table.peek().name, value as Notation);
     })}
     ${select('Columns shown', known ? state.shown.value : 'all', shown, (value) => {
-      state.shown.value = value as Shown;
+      state.shown.value = value as ColumnsShown;
     })}
     ${select(
       'Numbers are to the',

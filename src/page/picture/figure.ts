@@ -3,7 +3,7 @@ import { h, type VNode } from 'preact';
 import { useMemo, useRef } from 'preact/hooks';
 import {
   type Drawing,
-  drawingDress,
+  drawingStyle,
   overlay,
   type ScaleUnits,
   setOut,
@@ -26,7 +26,7 @@ export interface FigureProps {
 
 /** Pens and fills belong to the drawings; the page only lends them its colours. */
 const pens = new CSSStyleSheet();
-pens.replaceSync(drawingDress);
+pens.replaceSync(drawingStyle);
 document.adoptedStyleSheets.push(pens);
 
 export function Figure({ drawing, second, stale = false, maxHeight = 420 }: FigureProps) {

@@ -8,7 +8,7 @@ import type { Bench } from '../bench';
 import { atHand } from '../on-hand';
 import { sameData } from './same-data';
 
-export interface Drawn {
+export interface CellPictures {
   readonly drawing?: Drawing;
   readonly chart?: Chart;
 }
@@ -18,7 +18,7 @@ export interface Made {
   readonly values: Values;
   readonly hull: Hull | null;
   readonly shown: Shown;
-  readonly drawn: Drawn;
+  readonly drawn: CellPictures;
 }
 
 /**

@@ -8,7 +8,7 @@ import { later } from '../later';
 import { ChartView } from './chart-view';
 import { Figure } from './figure';
 import { useLive } from './live';
-import { type Drawn, type Made, picturesOf } from './pictures-of';
+import { type CellPictures, type Made, picturesOf } from './pictures-of';
 import { sameData } from './same-data';
 
 const Patterns = later(async () => (await import('./patterns-row')).PatternsRow, 'patterns');
@@ -51,8 +51,8 @@ function heightOf({ wide = false }: Instance['cell']): number | undefined {
 }
 
 function picturesView(
-  { drawing, chart }: Drawn,
-  second: Drawn | null,
+  { drawing, chart }: CellPictures,
+  second: CellPictures | null,
   stale: boolean,
   maxHeight?: number,
 ): VNode {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   drawing,
-  drawingDress,
+  drawingStyle,
   label,
   PX_PER_MM,
   rect,
@@ -90,15 +90,15 @@ describe('the file', () => {
   });
 });
 
-test("the dress draws every pen and fill from the page's colours alone", () => {
-  const used = new Set(Array.from(drawingDress.matchAll(/var\(--([a-z-]+)/g), (m) => m[1]));
+test("the style draws every pen and fill from the page's colours alone", () => {
+  const used = new Set(Array.from(drawingStyle.matchAll(/var\(--([a-z-]+)/g), (m) => m[1]));
   expect(used).toEqual(new Set(['bottom-blue', 'cedar', 'chalk', 'ink', 'paper', 'paper-under', 'red-lead']));
-  expect(drawingDress).not.toMatch(/#[0-9a-f]{3}/);
+  expect(drawingStyle).not.toMatch(/#[0-9a-f]{3}/);
   for (const pen of ['outline', 'visible', 'hidden', 'centre', 'dimension', 'thin', 'ghost'])
-    expect(drawingDress).toContain(`.pen-${pen}{`);
+    expect(drawingStyle).toContain(`.pen-${pen}{`);
   for (const fill of ['cedar', 'ply', 'glue', 'resin', 'void', 'plain'])
-    expect(drawingDress).toContain(`.fill-${fill}{`);
+    expect(drawingStyle).toContain(`.fill-${fill}{`);
   // The second version and hidden lines are told apart by dashes, not by colour.
   for (const pen of ['hidden', 'centre', 'ghost'])
-    expect(drawingDress).toMatch(new RegExp(`\\.pen-${pen}\\{[^}]*stroke-dasharray`));
+    expect(drawingStyle).toMatch(new RegExp(`\\.pen-${pen}\\{[^}]*stroke-dasharray`));
 });

@@ -1,6 +1,6 @@
 /** The layout of the long timber that the cell looks at, by the cell's values. */
 import type { Hull } from '../../../boat';
-import { type JointRules, type Layout, layOut, timberOf } from '../../../boat/joinery/joint-layout';
+import { type JointRules, type JointLayout, layOut, timberOf } from '../../../boat/joinery/joint-layout';
 import type { Values } from '../../form/define';
 
 /** Keys of the cell that the whole layout follows from. */
@@ -21,10 +21,10 @@ export const layoutKeys = [
   'starboardFirst',
 ] as const;
 
-const known = new WeakMap<Hull, { readonly key: string; readonly layout: Layout }>();
+const known = new WeakMap<Hull, { readonly key: string; readonly layout: JointLayout }>();
 
 /** The last is kept, since every step of every row asks for it. */
-export function layoutOf(hull: Hull, v: Values): Layout {
+export function layoutOf(hull: Hull, v: Values): JointLayout {
   const key = layoutKeys.map((name) => v[name]).join(' ');
   const before = known.get(hull);
   if (before?.key === key) return before.layout;

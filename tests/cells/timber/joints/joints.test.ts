@@ -4,7 +4,7 @@ import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../.
 import type { Values } from '../../../../src/cells';
 import { joints } from '../../../../src/cells/timber/joints/joints';
 import { bestJoints } from '../../../../src/boat/joinery/best-joints';
-import { type Layout, timberOf, verdictOf } from '../../../../src/boat/joinery/joint-layout';
+import { type JointLayout, timberOf, verdictOf } from '../../../../src/boat/joinery/joint-layout';
 import { layoutOf, rulesOf } from '../../../../src/cells/timber/joints/joints-in-hand';
 import { curvatureAt } from '../../../../src/kernel';
 import { parameterAtLength } from '../../../../src/kernel/along-batten';
@@ -210,7 +210,7 @@ describe('for any board, on any side', () => {
       portFirst: port * board,
       starboardFirst: starboard * board,
     });
-  const holds = (check: (layout: Layout) => void) =>
+  const holds = (check: (layout: JointLayout) => void) =>
     fc.assert(
       fc.property(settings, (one) => check(laid(one))),
       { seed: 11 },
