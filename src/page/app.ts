@@ -20,6 +20,6 @@ export function App({ bench }: { bench: Bench }) {
     { value: bench },
     html`<a class="skip" href="#notebook-title" onClick=${skip}>To the notebook</a>`,
     use(Masthead, {}),
-    html`<div class="frame">${use(Contents, { open })} ${use(Column, { head: open })} ${use(Alongside, {})}</div>`,
+    html`<div class="layout">${use(Contents, { open })} ${use(Column, { head: open })} ${use(Alongside, {})}</div>`,
   );
 }

@@ -1,4 +1,4 @@
-/** Starts the page: what is kept in this browser or the demo boat, the notebooks, and the frame round them. */
+/** Starts the page: what is kept in this browser or the demo boat, the notebooks, and what stands round them. */
 import './style/fonts.css';
 import './style/colours.css';
 import './style/page.css';

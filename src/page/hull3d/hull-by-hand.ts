@@ -52,7 +52,7 @@ export function HullByHand(props: HullByHandProps) {
     return () => hands.current?.dispose();
   }, [onLook]);
   useEffect(() => {
-    // Colours are read when the frame is drawn: the page has its own by then.
+    // Colours are read when the picture is drawn: the page has its own by then.
     redraw(() => {
       if (!host.current) return;
       scene.current?.show({ model, second, lit: new Set(lit.split(' ')), paints: paintsOf(host.current) });

@@ -1,6 +1,6 @@
 /**
  * A graph: its place is kept from the first paint, and Plot, which draws it, is fetched when the
- * first graph is asked for. Each change asks the animation-frame queue for one drawing.
+ * first graph is asked for. Each change asks the queue of redraw.ts for one drawing.
  */
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Chart } from '../../cells';
