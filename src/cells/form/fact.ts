@@ -60,6 +60,12 @@ type PartOf<K extends KindId> = K extends 'choice' ? string : number;
 
 type More = Partial<Pick<ToldStep, 'how' | 'source' | 'bound' | 'options'>>;
 
+/** Tells a fact that is itself a word or a number. */
+export function tell<K extends KindId, V>(
+  of: Fact<V, PartOf<K>>,
+  kind: K,
+  meaning: string,
+): ToldStep<V> & { readonly kind: K };
 /**
  * Tells a part of a fact.
  * @param part given the fact, and the cell's values where it turns on them; those that the fact doesn't ask for itself
@@ -79,16 +85,15 @@ export function tell<K extends KindId, V, T, W>(
   part: (found: T, values: W) => PartOf<NoInfer<K>> | Issue,
   more?: More,
 ): ToldStep<V & W> & { readonly kind: K };
-export function tell<K extends KindId, V, T>(
-  of: Fact<V, T>,
-  kind: K,
+export function tell(
+  of: Fact<never, unknown>,
+  kind: KindId,
   meaning: string,
-  part: (found: T, values: V) => PartOf<K> | Issue,
-  more: More = {},
-): ToldStep<V> & { readonly kind: K } {
   // What a fact finds goes back into its own parts alone.
-  const own = part as (found: unknown, values: V) => PartOf<K> | Issue;
-  return { kind, meaning, fact: of, part: own, how: of.how, source: of.source, ...more };
+  part: ToldStep['part'] = (found) => found as number | string,
+  more: More = {},
+): ToldStep {
+  return { kind, meaning, fact: of, part, how: of.how, source: of.source, ...more };
 }
 
 /** What a fact, or the telling of a part of one, has been seen to ask for: keys of values, and facts. It only grows. */

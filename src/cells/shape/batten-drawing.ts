@@ -2,25 +2,26 @@
 import { arrow, type Drawing, drawing, label, mark, note, type Point, type Shape } from '../../drawing';
 import { curvatureAt, derivativeAt, lengthTo, pointAt } from '../../kernel';
 import { bendShares } from '../../trade/bend-grades';
-import type { Chart, OnHand, Values } from '../form/define';
+import type { Chart, OnHand } from '../form/define';
+import { type BattenValues, ducks, line as lineInHand, worst } from './batten-steps';
 import { baseLine, floorCurve, type LinePaper, lineOn, paperFor } from './line-drawing';
-import { type LongLine, lineViews, longLine, tightestOf } from './long-line';
+import { type LongLine, lineViews } from './long-line';
 
-type Saying = Pick<OnHand, 'hull' | 'say'>;
+type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 /** Length of the longest arrow, of the line's length. */
 const LONGEST = 0.14;
 /** Of so many arrows each has its number beside it; of more, every second or third: the same in both versions. */
 const TOLD = 9;
 
-export function drawForces(v: Values, { hull, say }: Saying): Drawing {
+export function drawForces(v: BattenValues, { hull, say, ask }: Saying): Drawing {
   if (!hull) {
     const shapes = [mark([0, 0]), mark([100, 0])];
     return drawing({ title: 'The batten', says: 'There is no hull to bend it round.', shapes });
   }
-  const line = lineIn(hull, v);
+  const line = ask(lineInHand);
   const paper = paperFor(line);
-  const greatest = Number(v['greatest']);
-  const forces = line.ducks.map((duck) => Number(v['stiffness']) * duck);
+  const { greatest } = v;
+  const forces = ask(ducks);
   const every = Math.ceil(forces.length / TOLD);
   const reach = (LONGEST * paper.span) / greatest;
   const arrows = forces.flatMap((force, i): Shape[] => {
@@ -29,30 +30,22 @@ export function drawForces(v: Values, { hull, say }: Saying): Drawing {
     const toward = force > 0 ? 's' : 'n';
     return [arrow(tail, head), ...(i % every === 0 ? [label(tail, say(force, 'force'), { toward })] : [])];
   });
-  const worst = paper.at(...placeOf(line));
+  const [x, y] = ask(worst).point;
   return drawing({
     title: `The batten on the ${line.edge.label}, ${viewWord(line)}`,
-    says: `Arrows: which way each duck pushes the batten, and how hard; the hardest ${say(greatest, 'force')}. Ring: it bends hardest, round ${say(Number(v['radius']), 'length')}.`,
+    says: `Arrows: which way each duck pushes the batten, and how hard; the hardest ${say(greatest, 'force')}. Ring: it bends hardest, round ${say(v.radius, 'length')}.`,
     shapes: [
       baseLine(line, paper),
       lineOn(floorCurve(line.freeBatten, paper), 'outline', line.edge.name),
-      past(line, paper, Number(v['past'])).map((points) => lineOn(points, 'hidden')),
-      mark(worst, { form: 'ring' }),
+      past(line, paper, v.past).map((points) => lineOn(points, 'hidden')),
+      mark(paper.at(x, y), { form: 'ring' }),
       arrows,
-      note(`Dashed: ${say(Number(v['past']), 'length')} of batten past each end, free.`),
+      note(`Dashed: ${say(v.past, 'length')} of batten past each end, free.`),
     ],
   });
 }
 
-const lineIn = (hull: NonNullable<Saying['hull']>, v: Values): LongLine =>
-  longLine(hull, hull.edge(String(v['edge'])), v['view'] === 'profile' ? 'profile' : 'plan');
-
 const viewWord = ({ view }: LongLine) => `in ${lineViews.find(({ id }) => id === view)!.label}`;
-
-function placeOf(line: LongLine): Point {
-  const [x, y] = tightestOf(line).point;
-  return [x, y];
-}
 
 /** What runs on past the two ends, straight as a batten that nothing bends. */
 function past({ freeBatten }: LongLine, paper: LinePaper, length: number): readonly Point[][] {
@@ -68,31 +61,30 @@ function past({ freeBatten }: LongLine, paper: LinePaper, length: number): reado
   });
 }
 
-export function shareChart(v: Values, { hull, say }: Saying): Chart {
+export function shareChart(v: BattenValues, { hull, say, ask }: Saying): Chart {
   const bare = {
     title: 'Share of breaking along the batten',
     x: { label: 'Along the batten, from the after end of the line', kind: 'length', from: 0 },
     y: { label: 'Share of breaking', kind: 'share', from: 0 },
     limits: [
-      { at: Number(v['allowed']), axis: 'y', label: 'share allowed' },
+      { at: v.allowed, axis: 'y', label: 'share allowed' },
       { at: bendShares.picked, axis: 'y', label: 'picked wood' },
     ],
   } as const;
   if (!hull) return { ...bare, says: 'There is no hull to bend it round.', lines: [] };
-  const { freeBatten } = lineIn(hull, v);
-  const worst = { x: Number(v['along']), y: Number(v['share']), label: 'hardest bend' };
+  const { freeBatten } = ask(lineInHand);
+  const hardest = { x: v.along, y: v.share, label: 'hardest bend' };
   const last = freeBatten.knots.at(-1)!;
   const parts = 96;
-  const shareOf = (bend: number) =>
-    (Number(v['modulus']) * Number(v['thickness']) * bend) / (2 * Number(v['rupture']));
+  const shareOf = (bend: number) => (v.modulus * v.thickness * bend) / (2 * v.rupture);
   const points = Array.from({ length: parts + 1 }, (_, i) => (last * i) / parts).map(
     (t) => [lengthTo(freeBatten, t), shareOf(curvatureAt(freeBatten, t).magnitude)] as const,
   );
   return {
     ...bare,
     x: { ...bare.x, to: freeBatten.length },
-    says: `Nothing at the two ends, where the batten runs on free; most, ${say(worst.y, 'share')}, ${say(worst.x, 'length')} from the after end.`,
+    says: `Nothing at the two ends, where the batten runs on free; most, ${say(hardest.y, 'share')}, ${say(hardest.x, 'length')} from the after end.`,
     lines: [{ name: 'this batten', points }],
-    points: [worst],
+    points: [hardest],
   };
 }

@@ -1,26 +1,26 @@
 /** Battens worth a look beside the one in hand: as thick as the bend and the ducks allow, stiff enough, turned over. */
-import type { Offer, OnHand, Values } from '../form/define';
+import type { Offer, OnHand } from '../form/define';
+import type { BattenValues } from './batten-steps';
 
 /** Battens are planed to the half millimetre. */
 const STEP = 0.0005;
 
-export function battenOffers(v: Values, { say }: Pick<OnHand, 'say'>): readonly Offer[] {
-  const of = (key: string) => Number(v[key]);
-  const [thickness, width] = [of('thickness'), of('width')];
+export function battenOffers(
+  { thickness, width, thickest, thickestHeld, thinnest }: BattenValues,
+  { say }: Pick<OnHand, 'say'>,
+): readonly Offer[] {
   const thick = (metres: number, label: string): Offer => ({
     label: `${label}: ${say(metres, 'length')}`,
     changes: { '{self}.thickness': inMm(metres) },
   });
-  const most = Math.floor(Math.min(of('thickest'), of('thickestHeld')) / STEP) * STEP;
-  const least = Math.ceil(of('thinnest') / STEP) * STEP;
-  const held = of('thickest') > of('thickestHeld');
+  const most = Math.floor(Math.min(thickest, thickestHeld) / STEP) * STEP;
+  const least = Math.ceil(thinnest / STEP) * STEP;
+  const held = thickest > thickestHeld;
   return [
     ...(most >= LEAST && Math.abs(most - thickness) > STEP / 2
       ? [thick(most, held ? 'As thick as the ducks hold' : 'As thick as the bend allows')]
       : []),
-    ...(thickness < of('thinnest') && least <= MOST
-      ? [thick(least, 'Stiff enough not to follow the hand')]
-      : []),
+    ...(thickness < thinnest && least <= MOST ? [thick(least, 'Stiff enough not to follow the hand')] : []),
     ...(Math.abs(width - thickness) > STEP / 2 && width <= MOST && thickness >= 2 * LEAST
       ? [
           {

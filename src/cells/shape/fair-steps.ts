@@ -250,14 +250,9 @@ export const fairSteps = {
   wedgeLength: tell(side, 'length', 'length of the taper', ({ length }) => length, {
     how: 'along the frame side, from this line to the next',
   }),
-  leanAfter: tell(leaned, 'angle', 'flare of the frame side with the correction', (lean) => lean),
-  areaChange: tell(skinGained, 'area', 'skin gained by the correction, both sides', (area) => area),
-  volumeChange: tell(
-    volumeGained,
-    'volume',
-    'displacement gained by the correction at that draught',
-    (volume) => volume,
-  ),
+  leanAfter: tell(leaned, 'angle', 'flare of the frame side with the correction'),
+  areaChange: tell(skinGained, 'area', 'skin gained by the correction, both sides'),
+  volumeChange: tell(volumeGained, 'volume', 'displacement gained by the correction at that draught'),
   offset: tell(
     atStation,
     'length',
@@ -302,7 +297,7 @@ export const fairSteps = {
     (one) => one.clears,
     { how: 'what that correction takes off the run’s unfairness', source: RUN },
   ),
-  move: tell(moveHere, 'length', 'move of this station in the least mend; + outboard or up', (move) => move),
+  move: tell(moveHere, 'length', 'move of this station in the least mend; + outboard or up'),
 } as const;
 
 /** All that the drawings, offers and patterns of the cell go by. */

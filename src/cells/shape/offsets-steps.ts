@@ -94,8 +94,8 @@ const flare = fact(
 export const offsetsSteps = {
   stations: tell(table, 'count', 'stations of the table', ({ stations }) => stations.length),
   edges: tell(table, 'count', 'edges of the table', ({ edges }) => edges.length),
-  missing: tell(missing, 'count', 'numbers still missing', (count) => count),
-  faults: tell(faults, 'count', 'other faults of the table', (count) => count),
+  missing: tell(missing, 'count', 'numbers still missing'),
+  faults: tell(faults, 'count', 'other faults of the table'),
   length: tell(table, 'length', 'length of the hull over all', ({ length }) => length, {
     how: 'from the aftmost to the foremost point of all edges',
     source: GEOMETRY,
@@ -112,7 +112,6 @@ export const offsetsSteps = {
     diagonal,
     'length',
     'diagonal from the after corner of the sheer across to its fore end, in plan, to tape on the floor',
-    (length) => length,
   ),
   leaning: tell(leans, 'count', 'frames that lean', (all) => all.filter((apart) => apart > 0).length, {
     how: 'counted: stations between the ends whose edges do not all stand equally far forward',
@@ -138,12 +137,7 @@ export const offsetsSteps = {
     'deadrise of the straight section at that station, + rising outward',
     ({ deadrise }) => deadrise,
   ),
-  flare: tell(
-    flare,
-    'angle',
-    'flare of the straight section of the side at that station, + outward',
-    (angle) => angle,
-  ),
+  flare: tell(flare, 'angle', 'flare of the straight section of the side at that station, + outward'),
 } as const;
 
 export type OffsetsValues = ValuesOf<typeof offsetsInputs, typeof offsetsSteps>;

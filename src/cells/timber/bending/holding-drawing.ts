@@ -1,6 +1,5 @@
 /** The bent board seen on its edge, with what holds it, and on its face, with what the curve asks edgewise. */
 import { attempt } from '../../../boat';
-import { laidBoard } from '../../../boat/joinery/laid-board';
 import {
   arrow,
   dim,
@@ -16,16 +15,17 @@ import {
   type Shape,
 } from '../../../drawing';
 import { isIssue } from '../../../measure';
-import type { Chart, OnHand, Values } from '../../form/define';
+import type { Chart, OnHand } from '../../form/define';
+import { board as boardInHand, type HoldingValues, pulls as pullsInHand } from './holding-steps';
 
-type Saying = Pick<OnHand, 'hull' | 'say'>;
+type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 /** Length of the longest arrow, of the board's length. */
 const LONGEST = 0.12;
 /** An arrow shorter than that, of the longest, goes without its number: the table has it. */
 const TOLD = 0.25;
 
-export function drawHolding(v: Values, { hull, say }: Saying): Drawing {
-  const board = hull && attempt(() => laidBoard(hull, String(v['along'])));
+export function drawHolding(v: HoldingValues, { hull, say, ask }: Saying): Drawing {
+  const board = hull && attempt(() => ask(boardInHand));
   if (!board || isIssue(board))
     return drawing({
       title: 'The board and what holds it',
@@ -33,14 +33,12 @@ export function drawHolding(v: Values, { hull, say }: Saying): Drawing {
       shapes: [mark([0, 0]), mark([100, 0])],
     });
   const { edge, seen } = board;
-  const half = mm(Number(v['thickness'])) / 2;
+  const half = mm(v.thickness) / 2;
   const middle = seen.onEdge.map(([x, y]): Point => [mm(x), mm(y)]);
   const at = board.stations.map((place) => middle[board.places.indexOf(place)]!); // a place laid out each
   const span = middle.at(-1)![0];
-  const pulls = board
-    .pushes(v['ends'] === 'fast' ? 'fast' : 'free')
-    .map(({ flat }) => Number(v['stiffness']) * flat);
-  const greatest = Number(v['greatest']);
+  const pulls = ask(pullsInHand);
+  const { greatest } = v;
   // Inside the hull is up, so what pushes outward comes from above.
   const reach = greatest > 0 ? (LONGEST * span) / greatest : 0;
   const arrows = pulls.flatMap((pull, i): Shape[] => {
@@ -55,7 +53,7 @@ export function drawHolding(v: Values, { hull, say }: Saying): Drawing {
     ];
   });
   const low = Math.min(...middle.map(([, y]) => y)) - (LONGEST + 0.12) * span;
-  const wide = mm(Number(v['width']));
+  const wide = mm(v.width);
   const highest = Math.max(...seen.onFace.map(([, y]) => mm(y)));
   const face = seen.onFace.map(([x, y]): Point => [mm(x), mm(y) + low - highest - wide / 2]);
   const axis = low - highest - wide / 2;
@@ -93,22 +91,21 @@ function band(middle: readonly Point[], half: number): Point[] {
   return [...off(1), ...off(-1).toReversed()];
 }
 
-export function sharesChart(v: Values, { hull, say }: Saying): Chart {
-  const board = hull && attempt(() => laidBoard(hull, String(v['along'])));
+export function sharesChart(v: HoldingValues, { hull, say, ask }: Saying): Chart {
+  const board = hull && attempt(() => ask(boardInHand));
   const bare = {
     title: 'Share of breaking, across the thickness and edgewise',
     x: { label: 'Along the edge, from the after end', kind: 'length', from: 0 },
     y: { label: 'Share of breaking', kind: 'share', from: 0 },
-    limits: [{ at: Number(v['allowed']), axis: 'y', label: 'allowed' }],
+    limits: [{ at: v.allowed, axis: 'y', label: 'allowed' }],
   } as const;
   if (!board || isIssue(board)) return { ...bare, says: 'There is no hull to bend it round.', lines: [] };
-  const share = (bend: number, depth: number) =>
-    (Number(v['modulus']) * depth * Math.abs(bend)) / (2 * Number(v['rupture']));
-  const [thickness, width] = [Number(v['thickness']), Number(v['width'])];
+  const share = (bend: number, depth: number) => (v.modulus * depth * Math.abs(bend)) / (2 * v.rupture);
+  const { thickness, width } = v;
   return {
     ...bare,
     x: { ...bare.x, to: board.edge.length },
-    says: `Across its thickness the board takes up to ${say(Number(v['flatShare']), 'share')}; forced edgewise it would take up to ${say(Number(v['edgeShare']), 'share')}.`,
+    says: `Across its thickness the board takes up to ${say(v.flatShare, 'share')}; forced edgewise it would take up to ${say(v.edgeShare, 'share')}.`,
     lines: [
       {
         name: 'across the thickness',

@@ -1,91 +1,135 @@
 /** Screws of the whole skin: along every edge and on every frame, and the boxes to buy. */
-import type { Hull } from '../../../boat';
+import type { Edge, Panel } from '../../../boat';
 import { distance2 } from '../../../kernel';
 import { isIssue } from '../../../measure';
 import { screwsInLine } from '../../../trade/screw-spacing';
-import { choice, defineCell, hullStep, input, step, type Values } from '../../form/define';
+import { choice, defineCell, input, step, type ValuesOf } from '../../form/define';
+import { fact, tell } from '../../form/fact';
 import { screwInputs, usualSpaces } from '../../common/screws/screw-choice';
 
 const GEOMETRY = 'geometry';
 const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
 
-/** Panels that are counted: the one chosen, or all. */
-const counted = (hull: Hull, { skin }: Values) =>
-  hull.panels.filter(({ name }) => skin === 'none' || skin === name);
+const inputs = {
+  skin: choice('Panels', {
+    options: 'panels',
+    none: 'all of them',
+    preset: 'none',
+    note: 'one by one where they take screws of other sizes',
+  }),
+  along: choice('Edge', { options: 'edges', preset: 'chine' }),
+  pitch: input('length', 'Along edges, screw to screw', {
+    from: 'fasten.pitch',
+    preset: '75 mm',
+    min: '10 mm',
+    max: '1 m',
+    step: '5 mm',
+    slider: true,
+    note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
+  }),
+  rows: input('count', 'Rows along edges', {
+    from: 'fasten.rows',
+    preset: '1',
+    min: '1',
+    max: '6',
+    step: '1',
+  }),
+  end: input('length', 'First screw from an end', {
+    from: 'fasten.endDistance',
+    preset: '50 mm',
+    min: '1 mm',
+    max: '1 m',
+    step: '5 mm',
+  }),
+  frames: choice('Skin to frames', {
+    options: [
+      { id: 'screwed', label: 'screwed' },
+      { id: 'glued', label: 'glued alone' },
+    ],
+    preset: 'screwed',
+    note: 'some builders leave the screws out there: a row of holes across a sheet is a weak line',
+  }),
+  framePitch: input('length', 'On frames, screw to screw', {
+    preset: '125 mm',
+    presetInch: '5 in',
+    min: '20 mm',
+    max: '1 m',
+    step: '5 mm',
+    note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
+  }),
+  soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
+  spare: input('share', 'Spare', {
+    from: 'fasten.spare',
+    preset: '10 %',
+    min: '0 %',
+    max: '100 %',
+    step: '5 %',
+    note: 'common practice',
+  }),
+  box: input('count', 'Screws in a box', {
+    from: 'fasten.box',
+    preset: '100',
+    min: '1',
+    max: '10000',
+    step: '50',
+  }),
+};
+
+type Asked = ValuesOf<typeof inputs>;
+
+const edge = fact(
+  'along the edge from its after end to its forward end',
+  GEOMETRY,
+  ({ along }: Asked, { hull }) => hull.edge(along),
+);
+
+/** Those counted: the one chosen, or all. */
+const panels = fact('as chosen', GEOMETRY, ({ skin }: Asked, { hull }) =>
+  hull.panels.filter(({ name }) => skin === 'none' || skin === name),
+);
 
 /** Lines of screws along an edge: one for each counted panel that lands on it, on both sides of the boat. */
-const linesOn = (hull: Hull, edge: string, values: Values) =>
-  2 * counted(hull, values).filter(({ inner, outer }) => inner.name === edge || outer.name === edge).length;
+const linesOn = (edge: Edge, counted: readonly Panel[]) =>
+  2 * counted.filter(({ inner, outer }) => inner.name === edge.name || outer.name === edge.name).length;
+
+const lines = fact(
+  'one for each of these panels that lands on the edge, port and starboard',
+  'a panel is screwed along each of its edges',
+  (_: Asked, { ask }) => linesOn(ask(edge), ask(panels)),
+);
+
+const onEdges = fact(
+  `the same along every edge, summed: ${SHARED}`,
+  'count',
+  ({ end, pitch, rows }: Asked, { hull, ask }) =>
+    hull.edges.reduce(
+      (sum, one) => sum + screwsInLine(one.length, end, pitch) * rows * linesOn(one, ask(panels)),
+      0,
+    ),
+);
+
+const inFrames = fact(
+  `each of these panels across each frame, port and starboard, in one row: ${SHARED}`,
+  'count',
+  ({ end, framePitch }: Asked, { hull, ask }) => {
+    const across = hull.frames.flatMap(({ section }) =>
+      // A corner for each edge.
+      ask(panels).map(({ inner, outer }) => distance2(section[inner.index]!, section[outer.index]!)),
+    );
+    // A panel that has come to nothing at a frame has none there.
+    return across.reduce(
+      (sum, breadth) => sum + (breadth < 1e-6 ? 0 : 2 * screwsInLine(breadth, end, framePitch)),
+      0,
+    );
+  },
+);
 
 export const screwCount = defineCell({
   id: 'screwCount',
   stage: 'timber',
   title: 'Screws for the whole skin',
   question: 'How many screws go in along every edge and on the frames, and how many boxes is that?',
-  inputs: {
-    skin: choice('Panels', {
-      options: 'panels',
-      none: 'all of them',
-      preset: 'none',
-      note: 'one by one where they take screws of other sizes',
-    }),
-    along: choice('Edge', { options: 'edges', preset: 'chine' }),
-    pitch: input('length', 'Along edges, screw to screw', {
-      from: 'fasten.pitch',
-      preset: '75 mm',
-      min: '10 mm',
-      max: '1 m',
-      step: '5 mm',
-      slider: true,
-      note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
-    }),
-    rows: input('count', 'Rows along edges', {
-      from: 'fasten.rows',
-      preset: '1',
-      min: '1',
-      max: '6',
-      step: '1',
-    }),
-    end: input('length', 'First screw from an end', {
-      from: 'fasten.endDistance',
-      preset: '50 mm',
-      min: '1 mm',
-      max: '1 m',
-      step: '5 mm',
-    }),
-    frames: choice('Skin to frames', {
-      options: [
-        { id: 'screwed', label: 'screwed' },
-        { id: 'glued', label: 'glued alone' },
-      ],
-      preset: 'screwed',
-      note: 'some builders leave the screws out there: a row of holes across a sheet is a weak line',
-    }),
-    framePitch: input('length', 'On frames, screw to screw', {
-      preset: '125 mm',
-      presetInch: '5 in',
-      min: '20 mm',
-      max: '1 m',
-      step: '5 mm',
-      note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
-    }),
-    soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
-    spare: input('share', 'Spare', {
-      from: 'fasten.spare',
-      preset: '10 %',
-      min: '0 %',
-      max: '100 %',
-      step: '5 %',
-      note: 'common practice',
-    }),
-    box: input('count', 'Screws in a box', {
-      from: 'fasten.box',
-      preset: '100',
-      min: '1',
-      max: '10000',
-      step: '50',
-    }),
-  },
+  inputs,
   functions: {
     inLine: {
       takes: ['length', 'length', 'length'],
@@ -100,47 +144,12 @@ export const screwCount = defineCell({
   },
   steps: {
     ...usualSpaces,
-    length: hullStep('length', {
-      says: 'along the edge from its after end to its forward end',
-      uses: ['along'],
-      find: (hull, { along }) => hull.edges.find(({ name }) => name === along)!.length, // chosen from them
-      meaning: 'length of the edge',
-      source: GEOMETRY,
-    }),
-    lines: hullStep('count', {
-      says: 'one for each of these panels that lands on the edge, port and starboard',
-      uses: ['along', 'skin'],
-      find: (hull, values) => linesOn(hull, String(values['along']), values),
-      meaning: 'lines of screws along the edge',
-      source: 'a panel is screwed along each of its edges',
-    }),
+    length: tell(edge, 'length', 'length of the edge', ({ length }) => length),
+    lines: tell(lines, 'count', 'lines of screws along the edge'),
     perLine: step('count', 'inLine(length, end, pitch)', 'screws in one row of a line', GEOMETRY),
     onEdge: step('count', 'perLine * rows * lines', 'screws along this edge', 'count'),
-    onEdges: hullStep('count', {
-      says: `the same along every edge, summed: ${SHARED}`,
-      uses: ['skin', 'pitch', 'rows', 'end'],
-      find: (hull, values) =>
-        hull.edges.reduce(
-          (sum, { name, length }) =>
-            sum +
-            screwsInLine(length, Number(values['end']), Number(values['pitch'])) *
-              Number(values['rows']) *
-              linesOn(hull, name, values),
-          0,
-        ),
-      meaning: 'screws along all edges',
-      source: 'count',
-    }),
-    inFrames: hullStep('count', {
-      says: `each of these panels across each frame, port and starboard, in one row: ${SHARED}`,
-      uses: ['skin', 'end', 'framePitch'],
-      find: (hull, values) =>
-        hull.stations
-          .filter(({ role }) => role === 'frame')
-          .reduce((sum, { section }) => sum + acrossFrame(hull, section, values), 0),
-      meaning: 'screws in all frames, where the skin is screwed to them',
-      source: 'count',
-    }),
+    onEdges: tell(onEdges, 'count', 'screws along all edges'),
+    inFrames: tell(inFrames, 'count', 'screws in all frames, where the skin is screwed to them'),
     onFrames: step('count', 'frames == "screwed" ? inFrames : 0', 'screws in all frames', 'as chosen'),
     total: step('count', 'onEdges + onFrames', 'screws in all', 'count'),
     toBuy: step('count', 'ceil(total * (1 + spare) - 0.001)', 'screws to buy', 'count and spare'),
@@ -204,13 +213,3 @@ export const screwCount = defineCell({
     };
   },
 });
-
-/** Screws of the counted panels across one frame, both sides; a panel that has come to nothing there has none. */
-function acrossFrame(hull: Hull, section: readonly (readonly [number, number])[], values: Values): number {
-  return counted(hull, values).reduce((sum, { inner, outer }) => {
-    const breadth = distance2(section[inner.index]!, section[outer.index]!); // a corner for each edge
-    const one =
-      breadth < 1e-6 ? 0 : screwsInLine(breadth, Number(values['end']), Number(values['framePitch']));
-    return sum + 2 * one;
-  }, 0);
-}
