@@ -12,6 +12,7 @@ import {
   type Values,
   warningsOf,
 } from '../../src/cells';
+import { inRow, rowsOf, type TableRow } from '../../src/cells/form/rows';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, plainShown, type Shown, write, writeInPicture } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/catalogue';
@@ -22,6 +23,9 @@ export interface Tried {
   readonly all: Readonly<Record<string, Value>>;
   /** The number under a key; throws where it is an issue, with its sentence. */
   number(key: string): number;
+  /** The rows of the cell's table, and what stands in one of them under a column. */
+  readonly rows: readonly TableRow[];
+  inRow(id: string, column: string): Value;
   readonly issues: Readonly<Record<string, string>>;
   readonly warnings: readonly Applies[];
   /** The answer in a sentence, or what it waits for. */
@@ -74,6 +78,10 @@ export function tryCell(
       Object.entries(all()).flatMap(([key, value]) => (isIssue(value) ? [[key, value.issue]] : [])),
     ),
   );
+  const rows = once(() => {
+    const over = graph.quantity(`${cell.id}.${cell.table?.over}`);
+    return rowsOf(instance, (over && 'options' in over && over.options) || [], graph);
+  });
   const warnings = once(() => warningsOf(instance, graph.work, say));
   const words = once(() => {
     const told = graph.work((by) => answerInWords(instance, by, say));
@@ -96,6 +104,15 @@ export function tryCell(
       if (typeof value !== 'number')
         throw new Error(`${cell.id}.${key}: ${isIssue(value) ? value.issue : value}`);
       return value;
+    },
+    get rows() {
+      return rows();
+    },
+    inRow: (id, of) => {
+      const row = rows().find((one) => one.id === id);
+      const column = cell.table?.columns.find((one) => one.of === of);
+      if (!row || !column) throw new Error(`${cell.id} has no ${of} in a row ${id}`);
+      return inRow(instance, row, column, graph);
     },
     get issues() {
       return issues();

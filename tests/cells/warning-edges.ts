@@ -183,7 +183,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'asked < 1',
     'faceWood < ruleEdge',
     'screwClear < 10 mm',
-    'there < 1',
+    'screw > placed',
   ],
   clamps: [
     'shop < coldest',

@@ -164,7 +164,7 @@ export const rows: readonly Check[] = [
     source: '90° + flare + deadrise in a section square to the log',
     obtain: () => {
       const table = on(veePrism(3, 0.6, 15 * RAD, 0.4, 25 * RAD));
-      return [deg(tryCell(rollingBevel, { mark: 'mark7' }, table).number('angle'))];
+      return [deg(tryCell(rollingBevel, { at: '1050 mm' }, table).number('angle'))];
     },
   }),
   closed({
@@ -178,8 +178,8 @@ export const rows: readonly Check[] = [
     source: 'the ruling of an upright cone makes one angle with the level: 90° + atan(0.35 / 0.6)',
     obtain: () => {
       const table = on(coneSided({ r1: 6, r2: 6.35, height: 0.6, half: 0.42, keelOffset: 5, stations: 17 }));
-      return ['mark3', 'mark16', 'mark29'].map((mark) =>
-        deg(tryCell(rollingBevel, { mark }, table).number('angle')),
+      return ['450 mm', '2400 mm', '4350 mm'].map((at) =>
+        deg(tryCell(rollingBevel, { at }, table).number('angle')),
       );
     },
   }),

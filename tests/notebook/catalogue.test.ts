@@ -1,4 +1,5 @@
 /** The catalogue of a boat: names, links that hold, instances under other names, and a value or a sentence for each. */
+import { isInHand, rowsOf } from '../../src/cells/form/rows';
 import { describe, expect, test } from 'vitest';
 import { type Derived, type Given, starters } from '../../src/boat';
 import { type Instance, plainInstance } from '../../src/cells';
@@ -167,10 +168,12 @@ describe('rows of a table', () => {
 
   test('stand for each answer of the choice, and the row of the answer given says what the cell says', () => {
     for (const cell of cells.filter(({ table }) => table)) {
-      const { over } = cell.table!;
-      const chosen = graph.value(`${cell.id}.${over}`) as string;
+      const placed = plainInstance(cell);
+      const over = graph.quantity(`${cell.id}.${cell.table!.over}`)!;
+      const rows = rowsOf(placed, ('options' in over && over.options) || [], graph);
+      const { id } = rows.find((row) => isInHand(placed, row, graph))!;
       const keys = Object.keys(cell.steps);
-      const inRow = keys.map((key) => graph.value(`${cell.id}.${chosen}.${key}`));
+      const inRow = keys.map((key) => graph.value(`${cell.id}.${id}.${key}`));
       expect(inRow).toStrictEqual(keys.map((key) => graph.value(`${cell.id}.${key}`)));
     }
   });

@@ -3,13 +3,13 @@
  *
  * The same cell may stand in a notebook several times: `scarf`, `keelsonScarf`. Each instance
  * offers `<instance>.<input>` (given) and `<instance>.<step>` (derived). A cell with a table
- * also offers `<instance>.<option>.<step>`: the same steps for each answer of one choice. Each is made when it is
- * first asked for by its name.
+ * also offers `<instance>.<row>.<step>`: the same steps for each answer of one choice, or for each thing in a list.
+ * Each is made when it is first asked for by its name.
  */
 import type { BoatLists, Derived, Given, Option, Owner, Read } from '../../boat';
 import { once } from '../../boat/once';
 import { inchTwin, wordsOf } from '../../measure';
-import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, isTold } from './define';
+import { type Cell, type ChoiceSpec, type InputSpec, isHullStep, isTold, type ListRow } from './define';
 import { type Fact, labelOf, readsOf, readsSeen } from './fact';
 import { bySystem, type Instance, isChoice } from './instance';
 import { mannerOf } from './manner';
@@ -48,7 +48,8 @@ export function cellQuantities(instance: Instance, lists: BoatLists | null): Own
     const key = rest.slice(dot + 1);
     const step = own(cell.steps, key);
     if (dot >= 0) {
-      const option = rows().find(({ id }) => id === rest.slice(0, dot));
+      const row = rest.slice(0, dot);
+      const option = cell.table?.rows ? listed(row) : rows().find(({ id }) => id === row);
       return option && step && rowQuantity(instance, key, option, lists);
     }
     if (step) return derivedOf(cell, `${name}.${key}`, key, lists, (read) => scopeOf(instance, read));
@@ -185,9 +186,13 @@ function derivedOf(
   };
 }
 
+/** A row of a list, which may have it or not at the moment: a word and its number. */
+const listed = (id: string): Option | undefined =>
+  /^([a-z]+\d+|first|last)$/i.test(id) ? { id, label: wordsOf(id) } : undefined;
+
 /** The answers that the cell's table has rows for. */
 function rowOptions({ id, table, inputs }: Cell, lists: BoatLists | null): readonly Option[] {
-  if (!table) return [];
+  if (!table || table.rows) return [];
   const over = inputs[table.over];
   if (!over || !isChoice(over))
     throw new Error(`${id}: the table runs over "${table.over}", which is not a choice of this cell`);
@@ -201,7 +206,9 @@ function rowQuantity(
   lists: BoatLists | null,
 ): Derived {
   const { cell, name } = instance;
-  const row: Row = { instance, over: cell.table!.over, option: id, lists }; // it has rows
+  const { over, rows } = cell.table!; // it has rows
+  const given = (read: Read) => (rows ? listedValue(scopeOf(instance, read).ask(rows), id, label) : id);
+  const row: Row = { instance, over, id, given, lists };
   const step = cell.steps[key]!; // asked only for steps of the cell
   return {
     ...derivedOf(cell, `${name}.${id}.${key}`, key, lists, (read) => scopeOfRow(row, read)),
@@ -215,17 +222,25 @@ function rowQuantity(
   };
 }
 
+/** What the row gives for the input that the table runs over. */
+function listedValue(rows: readonly ListRow[], id: string, label: string): number | string {
+  const row = rows.find((one) => one.id === id);
+  if (!row) throw new Error(`there is no ${label}`);
+  return row.value;
+}
+
 interface Row {
   readonly instance: Instance;
-  /** The choice that is run through, and this row's answer to it. */
+  readonly id: string;
+  /** The input that is run through, and what this row gives for it. */
   readonly over: string;
-  readonly option: string;
+  readonly given: (read: Read) => number | string;
   readonly lists: BoatLists | null;
 }
 
 /** The values and facts of one row. */
 function scopeOfRow(row: Row, read: Read): Scope {
-  const { instance, option } = row;
+  const { instance, id } = row;
   return {
     ...read,
     lookUp: (key) => rowValue(row, key, read),
@@ -234,9 +249,7 @@ function scopeOfRow(row: Row, read: Read): Scope {
         () => turnsWith(row, fact),
         () => scopeOf(instance, read).ask(fact),
         () =>
-          read.fact(`${instance.name}.${option}.${labelOf(fact)}`, (by) =>
-            findFact(fact, scopeOfRow(row, by)),
-          ),
+          read.fact(`${instance.name}.${id}.${labelOf(fact)}`, (by) => findFact(fact, scopeOfRow(row, by))),
       ),
   };
 }
@@ -300,18 +313,16 @@ const linkOf = ({ cell, presets }: Instance, key: string): string =>
 
 /** A value in one row: the choice is the row's, what is linked by the choice follows it, the rest is the cell's own. */
 function rowValue(row: Row, key: string, read: Read): number | string {
-  const { instance, over, option, lists } = row;
+  const { instance, over, id, given, lists } = row;
   const { cell, name } = instance;
-  if (key === over) return option;
+  if (key === over) return given(read);
   const step = cell.steps[key];
   if (step)
     return unlessOfRow(
       () => turnsWith(row, key),
       () => valueOf(instance, key, read),
       () =>
-        step.kind === 'choice'
-          ? read.choice(`${name}.${option}.${key}`)
-          : read.number(`${name}.${option}.${key}`),
+        step.kind === 'choice' ? read.choice(`${name}.${id}.${key}`) : read.number(`${name}.${id}.${key}`),
     );
   const link = linkOf(instance, key);
   const ownStep = link.includes(`{${SELF}}`);
@@ -324,11 +335,11 @@ function rowValue(row: Row, key: string, read: Read): number | string {
       if (other === SELF) return self;
       return other === over ? chosen : wordFor(instance, other, lists, read);
     });
-  const filled = linkAt(`${name}.${option}`, option);
+  const filled = linkAt(`${name}.${id}`, id);
   if (ownStep) {
     // What is typed over a proposal of the cell's own holds in every row to which the same is proposed.
     const stands = valueOf(instance, key, read);
-    const proposed = readAs(linkAt(name, read.choice(`${name}.${over}`)));
+    const proposed = readAs(linkAt(name, String(valueOf(instance, over, read))));
     if (stands !== proposed && proposed === readAs(filled)) return stands;
   }
   return ownStep || read.has(filled) ? readAs(filled) : valueOf(instance, key, read);

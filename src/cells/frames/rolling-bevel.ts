@@ -4,13 +4,11 @@ import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { tell } from '../form/fact';
-import { along, corner, log, type LogAsked, place } from './rolling-bevel-facts';
+import { along, corner, log, type LogAsked, marks, MOST_MARKS, place } from './rolling-bevel-facts';
 import { pastTheSaw } from './saw-tilt';
 import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
-/** Marks that the list holds, besides those at both ends. */
-const MARKS = 40;
 
 const MARK_UNDER = [
   'Mark on the',
@@ -34,14 +32,6 @@ export const rollingBevel = defineCell({
   question: 'What do I plane off the chine log, mark by mark, so that side and bottom both lie on it?',
   inputs: {
     chine: choice('Chine', { options: 'chines', preset: 'chine' }),
-    mark: choice('Mark', {
-      options: [
-        { id: 'first', label: 'the end itself' },
-        ...Array.from({ length: MARKS }, (_, i) => ({ id: `mark${i + 1}`, label: `mark ${i + 1}` })),
-        { id: 'last', label: 'the other end' },
-      ],
-      preset: 'mark10',
-    }),
     end: choice('Measured from', {
       options: [
         { id: 'aft', label: 'after end' },
@@ -68,8 +58,8 @@ export const rollingBevel = defineCell({
       note: '6 to 8 in (150 to 200 mm) between notches filed as depth guides; common practice, no source',
     }),
     at: input('length', 'Distance of this mark from that end', {
-      from: '{self}.markAt',
       preset: '1.5 m',
+      presetInch: '60 in',
       min: '0 mm',
       max: '45 m',
       step: '10 mm',
@@ -109,21 +99,11 @@ export const rollingBevel = defineCell({
     }),
   },
   groups: {
-    'The marks': ['end', 'interval', 'at'],
+    'The marks': ['end', 'interval'],
     'The chine log': ['logThickness', 'logWidth'],
   },
   steps: {
     logLength: tell(log, 'length', 'length of the chine, along its bend', ({ length }) => length),
-    markAt: tell(
-      log,
-      'length',
-      'running distance of this mark from the end measured from',
-      ({ length }, { mark, interval }: { readonly mark: string; readonly interval: number }) => {
-        if (mark === 'first') return 0;
-        return mark === 'last' ? length : Number(mark.slice('mark'.length)) * interval;
-      },
-      { how: 'the number of the mark times the interval; the other end for the last' },
-    ),
     place: tell(place, 'choice', 'where on the boat that is', (words) => words),
     hullFlare: tell(corner, 'angle', 'side off plumb, square to the log', ({ flare }) => flare),
     hullDeadrise: tell(corner, 'angle', 'bottom off level, square to the log', ({ deadrise }) => deadrise),
@@ -166,7 +146,7 @@ export const rollingBevel = defineCell({
       `${GEOMETRY}; a steeper bevel is counted as 85°`,
     ),
     onLog: step('count', 'at <= logLength + 0.1 mm ? 1 : 0', 'whether the mark lies on the log', GEOMETRY),
-    reach: step('length', `${MARKS} * interval`, 'where the list of marks ends', GEOMETRY),
+    reach: step('length', `${MOST_MARKS} * interval`, 'where the list of marks ends', GEOMETRY),
   },
   answers: [
     {
@@ -197,10 +177,10 @@ export const rollingBevel = defineCell({
   ],
   table: {
     caption: 'Marks along the log: running distances from one end',
-    over: 'mark',
-    only: 'onLog',
+    over: 'at',
+    rows: marks,
     columns: [
-      { of: 'markAt', label: 'from the end' },
+      { of: 'at', label: 'from the end' },
       { of: 'angle', label: 'side to bottom' },
       { of: 'bottomOff', label: 'off the under face' },
       { of: 'sideOff', label: 'off the outer face' },
@@ -222,8 +202,8 @@ export const rollingBevel = defineCell({
     pastTheSaw('max(abs(sideBevel), abs(bottomBevel)) > 45°', 'take the bulk off with a drawknife or an axe'),
     {
       when: 'reach < logLength',
-      says: 'Forty marks end {reach} from the end and the log is {logLength} long: take a wider interval, or list the rest from the other end.',
-      limit: 'the list holds forty marks',
+      says: 'A hundred marks end {reach} from the end and the log is {logLength} long: take a wider interval, or list the rest from the other end.',
+      limit: 'the list holds a hundred marks',
       weight: 'mind',
     },
   ],

@@ -1,7 +1,7 @@
 /** A cell's table for paper: every row in both versions, the row in hand marked by a word and not by a colour. */
-import { type Instance, isChoice } from '../../cells';
+import type { Instance } from '../../cells';
 import { offsetName, offsetsOf } from '../../boat';
-import { inRow, rowsOf } from '../../cells/form/rows';
+import { inRow, isInHand, rowsOf, type TableRow } from '../../cells/form/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
@@ -29,22 +29,21 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
   const choiceName = `${name}.${table.over}`;
   const spec = cell.inputs[table.over];
   const graph = bench.book.inHand.value;
-  const say = (of: Graph, option: string, column: (typeof table.columns)[number]) => {
-    const value = inRow(instance, option, column, (quantity) => of.value(quantity));
+  const say = (of: Graph, row: TableRow, column: (typeof table.columns)[number]) => {
+    const value = inRow(instance, row, column, of);
     if (isIssue(value)) return 'no value yet';
     return tiedValue(value, `${name}.${column.of}`, of, bench);
   };
-  const options = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of));
-  const rows = options.map(({ id, label }) => ({
-    head: label,
-    inHand: id === graph.value(choiceName),
-    cells: table.columns.map((column) => inEach(graphsOf(bench), (of) => say(of, id, column))),
+  const rows = rowsOf(instance, optionsFor(graph, choiceName), graph).map((row) => ({
+    head: row.label,
+    inHand: isInHand(instance, row, graph),
+    cells: table.columns.map((column) => inEach(graphsOf(bench), (of) => say(of, row, column))),
   }));
   const [head, ...rest] = rows.map(({ cells }) => JSON.stringify(cells));
   if (head === undefined || (rest.length > 0 && rest.every((row) => row === head))) return null;
   return {
     caption: table.caption,
-    over: spec && isChoice(spec) ? spec.label : '',
+    over: spec?.label ?? '',
     columns: table.columns.map(({ label }) => label),
     rows,
   };

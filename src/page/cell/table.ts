@@ -1,11 +1,12 @@
 /** The same steps for each answer of one choice, as a table, both versions; the row in hand is marked. A table of many columns stands in parts, one under the other. */
 import { useRef } from 'preact/hooks';
-import { type Cell, type Instance, isChoice } from '../../cells';
-import { inRow, rowsOf } from '../../cells/form/rows';
+import type { Cell, Instance } from '../../cells';
+import { inRow, isInHand, rowsOf, type TableRow } from '../../cells/form/rows';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayOf, useBench, versionWords } from '../bench';
 import { html } from '../html';
+import { entryOf } from '../input/entry-text';
 import { useLive } from '../picture/live';
 
 type Table = NonNullable<Cell['table']>;
@@ -23,21 +24,26 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
   const beside = bench.other.value;
   const { cell, name } = instance;
   const choiceName = `${name}.${table.over}`;
-  const present = graph.value(choiceName);
   const spec = cell.inputs[table.over];
-  const rows = rowsOf(instance, optionsFor(graph, choiceName), (of) => graph.value(of)).map((option) => ({
-    option,
+  const rows = rowsOf(instance, optionsFor(graph, choiceName), graph).map((row) => ({
+    row,
+    present: isInHand(instance, row, graph),
     texts: table.columns.map((column) => {
-      const here = textIn(graph, option.id, column);
-      const there = beside && textIn(beside.graph, option.id, column);
+      const here = textIn(graph, row, column);
+      const there = beside && textIn(beside.graph, row, column);
       return { ...here, other: there && there.text !== here.text ? there.text : null };
     }),
   }));
   // Typed numbers that hang on no hull give every row the same, as one row does: the answers above say it already.
   const [head, ...rest] = rows.map(({ texts }) => texts.map(({ text }) => text).join('\n'));
   if (head === undefined || rest.every((row) => row === head)) return null;
-  const choose = (id: string) => {
-    book.write({ [choiceName]: id });
+  const choose = ({ value }: TableRow) => {
+    book.write({
+      [choiceName]:
+        typeof value === 'string'
+          ? value
+          : entryOf(value, graph.quantity(choiceName)?.kind ?? 'number', bench.shown.peek()),
+    });
     book.settle();
   };
   const most = bench.shown.value.length === 'mm' ? MOST_COLUMNS : MOST_IN_INCHES;
@@ -49,14 +55,14 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
         <caption>${from === 0 ? table.caption : html`<span class="unseen">${table.caption}, further columns</span>`}</caption>
         <thead>
           <tr>
-            <th scope="col">${spec && isChoice(spec) ? spec.label : ''}</th>
+            <th scope="col">${spec?.label ?? ''}</th>
             ${table.columns.slice(from, to).map((column) => html`<th scope="col">${column.label}</th>`)}
           </tr>
         </thead>
         <tbody>
           ${rows.map(
-            ({ option, texts }) => html`<tr class=${option.id === present ? 'present' : ''}>
-              <th scope="row">${from === 0 ? rowKey(option) : option.label}</th>
+            ({ row, present, texts }) => html`<tr class=${present ? 'present' : ''}>
+              <th scope="row">${from === 0 ? rowKey(row, present) : row.label}</th>
               ${texts.slice(from, to).map(
                 ({ text, isNumber, other }) => html`<td class=${isNumber ? 'number' : ''}>
                   ${text}
@@ -71,14 +77,14 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
     ${beside && rows.some(({ texts }) => texts.some(({ other }) => other !== null)) ? html`<p class=${`other ${beside.version}`}>Below a figure, where it differs: ${versionWords[beside.version].toLowerCase()}.</p>` : null}
   </div>`;
 
-  function rowKey({ id, label }: { readonly id: string; readonly label: string }) {
-    return html`<button type="button" class="quiet" aria-pressed=${id === present} onClick=${() => choose(id)}>
-      ${label}
+  function rowKey(row: TableRow, present: boolean) {
+    return html`<button type="button" class="quiet" aria-pressed=${present} onClick=${() => choose(row)}>
+      ${row.label}
     </button>`;
   }
 
-  function textIn(of: Graph, option: string, column: Table['columns'][number]) {
-    const value = inRow(instance, option, column, (quantity) => of.value(quantity));
+  function textIn(of: Graph, row: TableRow, column: Table['columns'][number]) {
+    const value = inRow(instance, row, column, of);
     const text = isIssue(value)
       ? 'no value yet'
       : sayOf(of, `${name}.${column.of}`, value, bench.shown.value);

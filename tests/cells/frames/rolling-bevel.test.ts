@@ -1,7 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
-import { rowsOf } from '../../../src/cells/form/rows';
-import { isChoice, plainInstance } from '../../../src/cells';
 import { rollingBevel } from '../../../src/cells/frames/rolling-bevel';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
@@ -40,7 +38,7 @@ describe('rollingBevel', () => {
 
   test('the two bevels make up all by which the corner differs from square', () => {
     for (const lies of ['side', 'bottom', 'upright']) {
-      const tried = tryCell(rollingBevel, { lies, mark: 'mark20' });
+      const tried = tryCell(rollingBevel, { lies, at: '3 m' });
       const both = tried.number('sideBevel') + tried.number('bottomBevel');
       expect(both).toBeCloseTo(tried.number('angle') - Math.PI / 2, 12);
     }
@@ -64,19 +62,13 @@ describe('rollingBevel', () => {
 
     test('lists the marks that lie on the log, with running distances, and no others', () => {
       const tried = tryCell(rollingBevel, {}, table);
-      const spec = rollingBevel.inputs['mark']!;
-      const options = isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
-      const rows = rowsOf(
-        plainInstance(rollingBevel),
-        options,
-        (name) => tried.all[name.slice('rollingBevel.'.length)]!,
-      );
+      const { rows } = tried;
       const length = tried.number('logLength');
       const marks = rows.slice(1, -1);
       expect(marks).toHaveLength(Math.floor(length / 0.15));
-      marks.forEach(({ id }, i) => expect(tried.number(`${id}.markAt`)).toBeCloseTo(0.15 * (i + 1), 12));
+      marks.forEach(({ id }, i) => expect(tried.inRow(id, 'at')).toBeCloseTo(0.15 * (i + 1), 12));
       expect([rows[0]!.id, rows.at(-1)!.id]).toEqual(['first', 'last']);
-      expect(tried.number('last.markAt')).toBe(length);
+      expect(tried.inRow('last', 'at')).toBe(length);
       const angles = rows.map(({ id }) => tried.number(`${id}.angle`));
       // It rolls: the rows differ, and no neighbour by more than a frame's bevel does over a step.
       expect(new Set(angles.map((angle) => angle.toFixed(9))).size).toBe(rows.length);
@@ -118,7 +110,7 @@ describe('rollingBevel', () => {
       ['beyond the end', { at: '6 m' }, 'and the log only'],
       ['eats the log', { flare: '40 deg', deadrise: '35 deg' }, 'more than the log has'],
       ['past a saw', { flare: '30 deg', deadrise: '20 deg' }, 'past the tilt'],
-      ['list too short', { interval: '100 mm' }, 'Forty marks end'],
+      ['list too short', { interval: '20 mm' }, 'A hundred marks end'],
     ])('%s', (_what, entries, wanted) => expect(says(entries).join(' ')).toContain(wanted));
   });
 

@@ -1,8 +1,7 @@
 /** The table of offsets as a cell: what the numbers make, and what is said while they are not all there. */
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starter, starters, type Table } from '../../../src/boat';
-import { type Cell, plainInstance } from '../../../src/cells';
-import { inRow } from '../../../src/cells/form/rows';
+import type { Cell } from '../../../src/cells';
 import { lines } from '../../../src/cells/shape/lines';
 import { offsets } from '../../../src/cells/shape/offsets';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -48,10 +47,7 @@ describe('on the class skiff', () => {
 
 test('a bottom that comes to a point has no deadrise there, in the table of either cell', () => {
   const inTable = (cell: Cell, station: string) => {
-    const tried = tryCell(cell, { station: 'frame3' }, skiff);
-    const column = cell.table!.columns.find(({ of }) => of === 'deadrise')!;
-    const valueOf = (name: string) => tried.all[name.slice(cell.id.length + 1)]!;
-    return inRow(plainInstance(cell), station, column, valueOf);
+    return tryCell(cell, { station: 'frame3' }, skiff).inRow(station, 'deadrise');
   };
   for (const cell of [offsets, lines]) {
     expect(inTable(cell, 'stem')).toBe('none');

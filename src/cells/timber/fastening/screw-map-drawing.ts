@@ -23,20 +23,13 @@ import { common, type Vec2, widened } from '../../../kernel';
 import { isIssue } from '../../../measure';
 import type { OnHand } from '../../form/define';
 import { KEEP_OUT } from '../../common/frame/keep-outs-drawing';
-import {
-  datumOf,
-  faceInWords,
-  type ScrewsAsked,
-  type ScrewsInHand,
-  screwIndex,
-  screwsInHand,
-} from './screws-in-hand';
+import { datumOf, faceInWords, type ScrewsAsked, type ScrewsInHand, screwsInHand } from './screws-in-hand';
 
 type On = Pick<OnHand, 'say' | 'hull' | 'ask'>;
 
 /** What the drawings go by. */
 export interface ScrewsDrawn extends ScrewsAsked {
-  readonly screw: string;
+  readonly screw: number;
   readonly topThickness: number;
   readonly leastWood: number;
 }
@@ -258,7 +251,7 @@ function reading(
   v: ScrewsDrawn,
   length: (m: number) => string,
 ): Shape[] {
-  const screw = standing[screwIndex(v.screw)];
+  const screw = standing[v.screw - 1];
   if (!screw) return [];
   const { at, member, along, inward } = screw;
   if (joint.fastened === 'keelson')
@@ -276,7 +269,7 @@ function reading(
 }
 
 function screwInWords(made: ScrewsInHand, v: ScrewsDrawn, length: (m: number) => string): string {
-  const i = screwIndex(v.screw);
+  const i = v.screw - 1;
   const screw = made.standing[i];
   if (!screw) return '';
   const edge = made.joint.fastened === 'plate' ? 'the outer edge' : 'the face on the station line';

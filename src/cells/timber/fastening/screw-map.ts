@@ -16,13 +16,17 @@ import {
 } from '../../common/screws/screw-choice';
 import { screwMapPatterns, screwMapView } from './screw-map-drawing';
 import { ruleFunctions, ruleSteps } from './screw-rules';
-import { datumOf, faceInWords, type ScrewsAsked, screwInHand, screwsInHand } from './screws-in-hand';
+import {
+  datumOf,
+  faceInWords,
+  type ScrewsAsked,
+  screwInHand,
+  screwList,
+  screwsInHand,
+} from './screws-in-hand';
 import { woods } from '../../common/wood/woods';
 
 const GEOMETRY = 'geometry';
-/** Rows of the table; a layout with more is drawn whole. */
-const LISTED = 16;
-
 const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
   input('length', label, { from, preset, min, max, step: '1 mm' });
 
@@ -148,10 +152,7 @@ export const screwMap = defineCell({
       step: '5 mm',
       slider: true,
     }),
-    screw: choice('Screw', {
-      options: Array.from({ length: LISTED }, (_, i) => ({ id: `n${i + 1}`, label: `screw ${i + 1}` })),
-      preset: 'n1',
-    }),
+    screw: input('count', 'Screw looked at', { preset: '1', min: '1', max: '999', step: '1' }),
     ...screwInputs,
     species: choice('Wood of the frame', {
       options: woods,
@@ -322,7 +323,6 @@ export const screwMap = defineCell({
       'wood on either side of a screw in the middle of the frame’s thickness; of a gusset what is asked',
       GEOMETRY,
     ),
-    there: tell(screwInHand, 'count', '1 where there is such a screw', (screw) => (screw ? 1 : 0)),
     along: tell(
       screwInHand,
       'length',
@@ -368,7 +368,7 @@ export const screwMap = defineCell({
     caption:
       'Each screw, port side. Tape along the member first, then in from its edge on the skin; a screw through skin or keelson stands in from the frame’s face on the station line',
     over: 'screw',
-    only: 'there',
+    rows: screwList,
     columns: [
       { of: 'into', label: 'member' },
       { of: 'along', label: 'along' },
@@ -405,7 +405,7 @@ export const screwMap = defineCell({
       weight: 'mind',
     },
     {
-      when: 'there < 1',
+      when: 'screw > placed',
       says: 'This joint has fewer screws than that: {placed} in all.',
       limit: 'the layout',
       weight: 'mind',

@@ -5,6 +5,7 @@ import type { FramePieces } from '../../../boat/joinery/frame-pieces';
 import { type FrameScrew, frameScrews, type Joint } from '../../../boat/joinery/frame-screws';
 import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import * as frame from '../../common/frame/frame-facts';
+import type { ListRow } from '../../form/define';
 import { fact } from '../../form/fact';
 
 /** What the layout follows from. */
@@ -81,12 +82,18 @@ function jointOf(hull: Hull, { fastened, member, chine: named }: ScrewsAsked): J
 export const screwInHand = fact(
   'the same layout, from the outer row inward',
   'geometry',
-  ({ screw }: ScrewsAsked & { readonly screw: string }, { ask }) =>
-    ask(screwsInHand).standing[screwIndex(screw)] ?? null,
+  ({ screw }: ScrewsAsked & { readonly screw: number }, { ask }) =>
+    ask(screwsInHand).standing[screw - 1] ?? null,
 );
 
-/** `n1` is the first. */
-export const screwIndex = (id: string): number => Number(id.slice(1)) - 1;
+/** Every screw that stands, by its number. */
+export const screwList = fact(screwInHand.how, 'geometry', (_: ScrewsAsked, { ask }): readonly ListRow[] =>
+  ask(screwsInHand).standing.map((_screw, i) => ({
+    id: `screw${i + 1}`,
+    label: `screw ${i + 1}`,
+    value: i + 1,
+  })),
+);
 
 /** From where the distance along a member is taped. */
 export function datumOf({ joint, outline }: ScrewsInHand): string {
