@@ -11,6 +11,7 @@ import {
   plainInstance,
   warningsOf,
   type Words,
+  words,
 } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { plainShown, write } from '../../src/measure';
@@ -130,9 +131,9 @@ describe('words whose parts hold or not', () => {
   const sentence = { when: 'slope < 10', says: 'Look again.' };
 
   test('are said in their order, each by its own condition', () => {
-    const words = ['The scarf is', clause, ': {slope}.', sentence, 'Plane it.'];
-    expect(told(words)).toBe('The scarf is steep: 1 in 8. Look again. Plane it.');
-    expect(told(words, { slope: '12' })).toBe('The scarf is flat: 1 in 12. Plane it.');
+    const parts = ['The scarf is', clause, ': {slope}.', sentence, 'Plane it.'];
+    expect(told(parts)).toBe('The scarf is steep: 1 in 8. Look again. Plane it.');
+    expect(told(parts, { slope: '12' })).toBe('The scarf is flat: 1 in 12. Plane it.');
   });
 
   test('may be one part, or parts within parts', () => {
@@ -147,15 +148,22 @@ describe('words whose parts hold or not', () => {
     );
   });
 
+  test('may stand where they belong in a sentence', () => {
+    const text = words`The scarf is ${clause}: {slope}, a ${clause} one. ${sentence} Plane it.`;
+    expect(told(text)).toBe('The scarf is steep: 1 in 8, a steep one. Look again. Plane it.');
+    expect(told(text, { slope: '12' })).toBe('The scarf is flat: 1 in 12, a flat one. Plane it.');
+    expect(partsOf(text).map((part) => part.text)).toContain(': {slope}, a');
+  });
+
   test('of several cases say the first that holds, or what is left', () => {
-    const words = firstOf(
+    const cases = firstOf(
       [
         { when: 'slope < 9', says: 'Under 9.' },
         { when: 'slope < 11', says: 'Under 11.' },
       ],
       'More.',
     );
-    expect(['8', '10', '12'].map((slope) => told(words, { slope }))).toStrictEqual([
+    expect(['8', '10', '12'].map((slope) => told(cases, { slope }))).toStrictEqual([
       'Under 9.',
       'Under 11.',
       'More.',
@@ -163,14 +171,14 @@ describe('words whose parts hold or not', () => {
   });
 
   test('write a number as finely as the condition of any of them asks, in all of them', () => {
-    const words = ['It takes {thickness}.', { when: 'thickness > 18 mm', says: 'That is {thickness}.' }];
-    expect(told(words, { thickness: '18.04 mm' })).toBe('It takes 18.04 mm. That is 18.04 mm.');
+    const parts = ['It takes {thickness}.', { when: 'thickness > 18 mm', says: 'That is {thickness}.' }];
+    expect(told(parts, { thickness: '18.04 mm' })).toBe('It takes 18.04 mm. That is 18.04 mm.');
   });
 
   test('wait for a number that is missing where it is said, and not where it isn’t', () => {
-    const words = ['Here.', { when: 'slope < 10', says: 'It is {thickness} thick.' }];
-    expect(told(words, { slope: '12', thickness: 'thick' })).toBe('Here.');
-    expect(told(words, { slope: '8', thickness: 'thick' })).toContain('there is no quantity "thick"');
+    const parts = ['Here.', { when: 'slope < 10', says: 'It is {thickness} thick.' }];
+    expect(told(parts, { slope: '12', thickness: 'thick' })).toBe('Here.');
+    expect(told(parts, { slope: '8', thickness: 'thick' })).toContain('there is no quantity "thick"');
   });
 
   test('are all found, with where each is said', () => {

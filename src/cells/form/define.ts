@@ -289,7 +289,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /**
    * The result in words: `Taper the last {taper} of each board.` What turns on a value is a clause or a sentence of
    * its own, and the rest is written once: `['Saw', { when: 'pieces == 1', says: 'one member', otherwise: 'two
-   * members' }, '{cutLength} long.']`. A space comes between them but before a stop, a capital where a sentence
+   * members' }, '{cutLength} long.']`; short ones are put into their sentence by `words`. A space comes between them but before a stop, a capital where a sentence
    * begins. `{boards?board:boards}` puts in the first word where there is one of them; `a` before a number becomes
    * `an` where it is so spoken.
    */

@@ -10,6 +10,11 @@ export function firstOf(cases: readonly Omit<WordsWhen, 'otherwise'>[], otherwis
   return cases.reduceRight<Words>((others, one) => ({ ...one, otherwise: others }), otherwise);
 }
 
+/** A sentence with clauses of their own condition put in: words`Keep the ${INNER} edge.` */
+export function words(texts: TemplateStringsArray, ...clauses: readonly Words[]): Words {
+  return texts.flatMap((text, at) => [text.trim(), clauses[at] ?? []]).filter((part) => part !== '');
+}
+
 /** A text out of the words of a cell, and where it is said. */
 export interface Part {
   readonly text: string;

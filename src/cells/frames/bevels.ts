@@ -3,7 +3,7 @@ import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
-import { firstOf } from '../form/in-words';
+import { firstOf, words } from '../form/in-words';
 import { pastTheSaw } from './saw-tilt';
 import { edgeSection } from './bevelled-edge-drawing';
 import { logSection } from './log-drawing';
@@ -23,6 +23,7 @@ const slope = (label: string, from: string) =>
   });
 
 const SIDE_OPENS = 'chineBevel >= 0° and sheerBevel >= 0°';
+const OPENS = { when: SIDE_OPENS, says: 'opens', otherwise: 'closes in' };
 const BOTTOM_OPENS = 'bottomBevel >= 0° and keelBevel >= 0°';
 /** The face or corner that is meant where this holds; elsewhere it is the other. */
 const after = (when: string) => ({ when, says: 'after', otherwise: 'forward' });
@@ -269,13 +270,7 @@ export const bevels = defineCell({
     [
       {
         when: 'hasChine < 1',
-        says: [
-          'This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its',
-          after('sheerBevel >= 0°'),
-          'corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the',
-          after('sheerBevel >= 0°'),
-          'face.',
-        ],
+        says: words`This boat has no chine: each frame has one edge a side, from keel to sheer. Plane its ${after('sheerBevel >= 0°')} corner off: {keelRemoval} at the keel, {sheerRemoval} at the sheer, marked on the ${after('sheerBevel >= 0°')} face.`,
       },
       {
         // What no plane can take off.
@@ -284,46 +279,16 @@ export const bevels = defineCell({
       },
     ],
     [
-      'The',
-      forward('forwardOnLine > 0'),
-      'face stands on the line.',
+      words`The ${forward('forwardOnLine > 0')} face stands on the line.`,
       {
         when: `(${SIDE_OPENS}) or (chineBevel <= 0° and sheerBevel <= 0°)`,
-        says: [
-          'The side',
-          { when: SIDE_OPENS, says: 'opens', otherwise: 'closes in' },
-          'going forward: plane the',
-          after(SIDE_OPENS),
-          'corner off its edge. Mark on the',
-          after(SIDE_OPENS),
-          'face {chineRemoval} at the chine, {sheerRemoval} at the sheer; a gauge held on the',
-          forward(SIDE_OPENS),
-          'face reads {chineGauge} and {sheerGauge}.',
-        ],
-        otherwise: [
-          'The side’s edge winds through square: at the chine plane {chineRemoval} off the',
-          after('chineBevel > 0°'),
-          'face, at the sheer {sheerRemoval} off the',
-          forward('chineBevel > 0°'),
-          'face.',
-        ],
+        says: words`The side ${OPENS} going forward: plane the ${after(SIDE_OPENS)} corner off its edge. Mark on the ${after(SIDE_OPENS)} face {chineRemoval} at the chine, {sheerRemoval} at the sheer; a gauge held on the ${forward(SIDE_OPENS)} face reads {chineGauge} and {sheerGauge}.`,
+        otherwise: words`The side’s edge winds through square: at the chine plane {chineRemoval} off the ${after('chineBevel > 0°')} face, at the sheer {sheerRemoval} off the ${forward('chineBevel > 0°')} face.`,
       },
       {
         when: `(${BOTTOM_OPENS}) or (bottomBevel <= 0° and keelBevel <= 0°)`,
-        says: [
-          'The bottom’s edge loses its',
-          after(BOTTOM_OPENS),
-          'corner: {keelRemoval} off the',
-          after(BOTTOM_OPENS),
-          'face at the keel, {bottomRemoval} at the chine.',
-        ],
-        otherwise: [
-          'The bottom’s edge winds: {keelRemoval} off the',
-          forward('bottomBevel > 0°'),
-          'face at the keel, {bottomRemoval} off the',
-          after('bottomBevel > 0°'),
-          'face at the chine.',
-        ],
+        says: words`The bottom’s edge loses its ${after(BOTTOM_OPENS)} corner: {keelRemoval} off the ${after(BOTTOM_OPENS)} face at the keel, {bottomRemoval} at the chine.`,
+        otherwise: words`The bottom’s edge winds: {keelRemoval} off the ${forward('bottomBevel > 0°')} face at the keel, {bottomRemoval} off the ${after('bottomBevel > 0°')} face at the chine.`,
       },
     ],
   ),

@@ -13,6 +13,7 @@ import {
   type Shape,
 } from '../../drawing';
 import { choice, defineCell, input, step } from '../form/define';
+import { words } from '../form/in-words';
 import { SAW_TILT } from './saw-tilt';
 import { edgeSection } from './bevelled-edge-drawing';
 
@@ -186,17 +187,7 @@ export const compoundCut = defineCell({
   inWords: {
     when: 'joint == "mitre"',
     says: 'Tilt the blade {sawTilt} and leave the outer face of both pieces the longer: {transomOff} goes off the transom’s inner face, {sideOff} off the side’s. Across the side the cut runs {endCut} off square; on the transom its edge stands {onTransom} off the centreline.',
-    otherwise: [
-      'Mark the transom’s',
-      LARGER,
-      'face, the larger one, its edge {onTransom} off the centreline, and plane the',
-      SMALLER,
-      'corner off it, {transomOff} on the',
-      SMALLER,
-      'face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its',
-      LARGER,
-      'face the longer by {sideOff}.',
-    ],
+    otherwise: words`Mark the transom’s ${LARGER} face, the larger one, its edge {onTransom} off the centreline, and plane the ${SMALLER} corner off it, {transomOff} on the ${SMALLER} face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its ${LARGER} face the longer by {sideOff}.`,
   },
   table: {
     caption: 'The corner from the lower end of the side to the upper',

@@ -2,6 +2,7 @@
 import { stands } from '../../boat/quantities/frame-stands';
 import { limberDrill } from '../common/frame/limber-drill';
 import { choice, defineCell, input } from '../form/define';
+import { words } from '../form/in-words';
 import { cutLimits, limitWords } from './cut-limits';
 import { frameView } from './frame-drawing';
 import { frameSteps } from './frame-pattern-steps';
@@ -11,6 +12,18 @@ const FACE = 'on the face that stands on the station line';
 
 const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
   input('length', label, { from, preset, min, max, step: '1 mm' });
+
+const STANDS = {
+  when: 'stands == "forward"',
+  says: 'forward of its line, so draw on its after face.',
+  otherwise: 'aft of its line, so draw on its forward face.',
+};
+const MEMBERS = {
+  when: 'pieces == 1',
+  says: 'one {member} member {cutLength} long right across, both ends {headCut} off square',
+  otherwise:
+    'two {member} members {cutLength} long, of opposite hands, {footCut} off square at the inner end and {headCut} at the outer',
+};
 
 export const framePattern = defineCell({
   id: 'framePattern',
@@ -130,22 +143,7 @@ export const framePattern = defineCell({
       tolerance: '1 mm',
     },
   ],
-  inWords: [
-    'The frame stands',
-    {
-      when: 'stands == "forward"',
-      says: 'forward of its line, so draw on its after face.',
-      otherwise: 'aft of its line, so draw on its forward face.',
-    },
-    'Saw',
-    {
-      when: 'pieces == 1',
-      says: 'one {member} member {cutLength} long right across, both ends {headCut} off square',
-      otherwise:
-        'two {member} members {cutLength} long, of opposite hands, {footCut} off square at the inner end and {headCut} at the outer',
-    },
-    '(+ is longer on the skin); {lumber} of stock makes the whole frame.',
-  ],
+  inWords: words`The frame stands ${STANDS} Saw ${MEMBERS} (+ is longer on the skin); {lumber} of stock makes the whole frame.`,
   table: {
     caption:
       'Members of this frame: corners out from the centreline and up from the base, on the face on the station line, port and starboard alike',

@@ -3,6 +3,7 @@ import { attempt } from '../../boat';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
+import { words } from '../form/in-words';
 import { tell } from '../form/fact';
 import { along, corner, log, type LogAsked, marks, MOST_MARKS, place } from './rolling-bevel-facts';
 import { pastTheSaw } from './saw-tilt';
@@ -10,20 +11,12 @@ import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
 
-const MARK_UNDER = [
-  'Mark on the',
-  { when: 'bottomBevel >= 0°', says: 'outer', otherwise: 'inner' },
-  'face a line {bottomOff} up from the lower edge; plane the under face to it and keep its',
-  { when: 'bottomBevel >= 0°', says: 'inner', otherwise: 'outer' },
-  'edge.',
-];
-const MARK_OUTER = [
-  'Mark',
-  { when: 'sideBevel >= 0°', says: 'on the under face', otherwise: 'on top' },
-  'a line {sideOff} from the outer edge; plane the outer face to it and keep its',
-  { when: 'sideBevel >= 0°', says: 'upper', otherwise: 'lower' },
-  'edge.',
-];
+const OUTER = { when: 'bottomBevel >= 0°', says: 'outer', otherwise: 'inner' };
+const INNER = { when: 'bottomBevel >= 0°', says: 'inner', otherwise: 'outer' };
+const MARK_UNDER = words`Mark on the ${OUTER} face a line {bottomOff} up from the lower edge; plane the under face to it and keep its ${INNER} edge.`;
+const MARKED = { when: 'sideBevel >= 0°', says: 'on the under face', otherwise: 'on top' };
+const KEPT = { when: 'sideBevel >= 0°', says: 'upper', otherwise: 'lower' };
+const MARK_OUTER = words`Mark ${MARKED} a line {sideOff} from the outer edge; plane the outer face to it and keep its ${KEPT} edge.`;
 
 export const rollingBevel = defineCell({
   id: 'rollingBevel',

@@ -1,5 +1,6 @@
 /** A frame on the jig: from what was taped, what stands out of true, and which way to move what, by how much. */
 import { choice, defineCell, input, step } from '../form/define';
+import { words } from '../form/in-words';
 import { settingUpView } from './setting-up-drawing';
 import { TWO_LENGTHS } from './two-lengths';
 
@@ -228,67 +229,31 @@ export const settingUp = defineCell({
   warnings: [
     {
       when: 'offBy > acrossTolerance',
-      says: [
-        'The centre mark stands {offBy} to',
-        port('offString'),
-        'of the string: move the whole frame {offBy} to',
-        starboard('offString'),
-        '.',
-      ],
+      says: words`The centre mark stands {offBy} to ${port('offString')} of the string: move the whole frame {offBy} to ${starboard('offString')}.`,
       limit: ACROSS,
       weight: 'mind',
     },
     {
       when: 'alongBy > alongTolerance',
-      says: [
-        'The frame’s middle stands {alongBy} too far',
-        forward('centreAhead'),
-        ': move the whole frame {alongBy}',
-        aft('centreAhead'),
-        '.',
-      ],
+      says: words`The frame’s middle stands {alongBy} too far ${forward('centreAhead')}: move the whole frame {alongBy} ${aft('centreAhead')}.`,
       limit: ALONG,
       weight: 'mind',
     },
     {
       when: 'swingBy > alongTolerance',
-      says: [
-        'The frame is swung, its',
-        port('portAhead'),
-        'side forward: turn it about its centre mark,',
-        port('portAhead'),
-        'side {swingBy} aft and',
-        starboard('portAhead'),
-        'side {swingBy} forward.',
-      ],
+      says: words`The frame is swung, its ${port('portAhead')} side forward: turn it about its centre mark, ${port('portAhead')} side {swingBy} aft and ${starboard('portAhead')} side {swingBy} forward.`,
       limit: ALONG,
       weight: 'mind',
     },
     {
       when: 'leanBy > alongTolerance',
-      says: [
-        'Its upper edge leans',
-        forward('footAhead'),
-        ': bring that {leanBy}',
-        aft('footAhead'),
-        ', the sheer marks staying where they are.',
-      ],
+      says: words`Its upper edge leans ${forward('footAhead')}: bring that {leanBy} ${aft('footAhead')}, the sheer marks staying where they are.`,
       limit: ALONG,
       weight: 'mind',
     },
     {
       when: 'highBy > acrossTolerance',
-      says: [
-        'The',
-        port('portHigh'),
-        'sheer mark stands {highBy} above the',
-        starboard('portHigh'),
-        'one: half of it off the',
-        port('portHigh'),
-        'leg, half of it under the',
-        starboard('portHigh'),
-        'leg.',
-      ],
+      says: words`The ${port('portHigh')} sheer mark stands {highBy} above the ${starboard('portHigh')} one: half of it off the ${port('portHigh')} leg, half of it under the ${starboard('portHigh')} leg.`,
       limit: ACROSS,
       weight: 'mind',
     },

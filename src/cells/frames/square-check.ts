@@ -1,8 +1,12 @@
 /** Is it square? The jig, a frame or a panel by its two diagonals, and which side to push. */
 import { defineCell, input, step } from '../form/define';
+import { words } from '../form/in-words';
 import { squareView } from './square-check-drawing';
 
 const GEOMETRY = 'geometry';
+
+const LONGER = { when: 'slide > 0 mm', says: 'A to C', otherwise: 'B to D' };
+const TOWARDS = { when: 'slide > 0 mm', says: 'D', otherwise: 'C' };
 
 export const squareCheck = defineCell({
   id: 'squareCheck',
@@ -121,12 +125,7 @@ export const squareCheck = defineCell({
   inWords: {
     when: 'slideBy <= accepted',
     says: 'The diagonals differ by {difference}, which is a slide of {slideBy}: within the {accepted} accepted. Fix it so that it stays.',
-    otherwise: [
-      { when: 'slide > 0 mm', says: 'A to C', otherwise: 'B to D' },
-      'is the longer: push side D to C along itself towards',
-      { when: 'slide > 0 mm', says: 'D', otherwise: 'C' },
-      'by {slideBy}, and tape both again.',
-    ],
+    otherwise: words`${LONGER} is the longer: push side D to C along itself towards ${TOWARDS} by {slideBy}, and tape both again.`,
   },
   warnings: [
     {

@@ -4,7 +4,7 @@ import { endAngleQuantities } from '../../boat/quantities/end-angle-quantities';
 import { skinOnPost } from '../../boat/hull/post-skin';
 import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
-import { firstOf } from '../form/in-words';
+import { firstOf, words } from '../form/in-words';
 import { pastTheSaw } from './saw-tilt';
 import { stemSection } from './stem-bevel-drawing';
 
@@ -22,6 +22,7 @@ const places = [
 const AFT = 'post == "sternpost"';
 /** The face of the post that is out of the boat. */
 const OUTER = { when: AFT, says: 'after', otherwise: 'forward' };
+const BACK_FROM = { when: AFT, says: 'forward of', otherwise: 'abaft' };
 
 export const stemBevel = defineCell({
   id: 'stemBevel',
@@ -179,17 +180,7 @@ export const stemBevel = defineCell({
     ],
     [
       { when: 'up <= 0 mm', says: 'At the foot:', otherwise: '{up} up from the foot:' },
-      'on each side of the {post} mark the bearding line {back}',
-      { when: AFT, says: 'forward of', otherwise: 'abaft' },
-      'the',
-      OUTER,
-      'face, and on the',
-      OUTER,
-      'face a line {inset} inside each edge. Plane the',
-      OUTER,
-      'corners off between them; the gauge, its stock on the',
-      OUTER,
-      'face, stands at {gauge}, and {faceLeft} of the face is left.',
+      words`on each side of the {post} mark the bearding line {back} ${BACK_FROM} the ${OUTER} face, and on the ${OUTER} face a line {inset} inside each edge. Plane the ${OUTER} corners off between them; the gauge, its stock on the ${OUTER} face, stands at {gauge}, and {faceLeft} of the face is left.`,
     ],
   ),
   table: {

@@ -1,5 +1,6 @@
 /** Is the stem on the centreline? Two lengths from the transom's corners tell how far off it stands, and to which side. */
 import { defineCell, input, step } from '../form/define';
+import { words } from '../form/in-words';
 import { stemView } from './stem-check-drawing';
 import { TWO_LENGTHS } from './two-lengths';
 
@@ -18,6 +19,8 @@ const taped = (label: string) =>
 
 const SHORTER = { when: 'off > 0 mm', says: 'port', otherwise: 'starboard' };
 const LONGER = { when: 'off > 0 mm', says: 'starboard', otherwise: 'port' };
+const OFF = { when: 'tooFar > 0 mm', says: 'forward', otherwise: 'aft' };
+const BACK = { when: 'tooFar > 0 mm', says: 'aft', otherwise: 'forward' };
 
 export const stemCheck = defineCell({
   id: 'stemCheck',
@@ -133,38 +136,18 @@ export const stemCheck = defineCell({
   inWords: {
     when: 'differBy <= accepted',
     says: 'The lengths differ by {differBy}, within the {accepted} that is accepted as true. Brace the stem and leave it.',
-    otherwise: [
-      'The',
-      SHORTER,
-      'length is {differBy} shorter, so the stem stands {offBy} to',
-      SHORTER,
-      ': move it {offBy} to',
-      LONGER,
-      ', brace it, and tape both again.',
-    ],
+    otherwise: words`The ${SHORTER} length is {differBy} shorter, so the stem stands {offBy} to ${SHORTER}: move it {offBy} to ${LONGER}, brace it, and tape both again.`,
   },
   warnings: [
     {
       when: 'differBy > accepted',
-      says: [
-        'Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its',
-        SHORTER,
-        'corner {skewBy} too far forward and its',
-        LONGER,
-        'corner as much too far aft.',
-      ],
+      says: words`Look at the string first. If the stem’s mark is on it, leave the stem: then the transom stands askew, its ${SHORTER} corner {skewBy} too far forward and its ${LONGER} corner as much too far aft.`,
       limit: 'a difference of 1/8 in (3 mm) is accepted as true; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'tooFarBy > alongAccepted',
-      says: [
-        'Both lengths together put the stem {tooFarBy} farther',
-        { when: 'tooFar > 0 mm', says: 'forward', otherwise: 'aft' },
-        'than the plan: move it',
-        { when: 'tooFar > 0 mm', says: 'aft', otherwise: 'forward' },
-        'by that, or look for the error at the transom.',
-      ],
+      says: words`Both lengths together put the stem {tooFarBy} farther ${OFF} than the plan: move it ${BACK} by that, or look for the error at the transom.`,
       limit: 'what is accepted along the boat, typed or preset; common practice, no source',
       weight: 'mind',
     },

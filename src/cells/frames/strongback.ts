@@ -2,7 +2,7 @@
 import { stands } from '../../boat/quantities/frame-stands';
 import { soldLength } from '../common/sizes/lumber-sold';
 import { choice, defineCell, input } from '../form/define';
-import { firstOf } from '../form/in-words';
+import { firstOf, words } from '../form/in-words';
 import { strongbackView } from './strongback-drawing';
 import { strongbackSteps } from './strongback-steps';
 
@@ -13,6 +13,12 @@ const thickness = (label: string, from: string, preset: string) =>
 
 const size = (label: string, preset: string, min: string, max: string, note = PRACTICE) =>
   input('length', label, { preset, min, max, step: '10 mm', note });
+
+const STANDS = {
+  when: 'stands == "forward"',
+  says: 'forward of its line, its after face on it.',
+  otherwise: 'aft of its line, its forward face on it.',
+};
 
 export const strongback = defineCell({
   id: 'strongback',
@@ -183,15 +189,7 @@ export const strongback = defineCell({
           says: 'Set the transom’s sheer marks plumb over {running} along the jig, {sheerOut} out to each side, and the middle of its bottom plumb over {footRunning}, {footAboveJig} above the jig’s top: the difference is its rake.',
         },
       ],
-      [
-        'The frame stands',
-        {
-          when: 'stands == "forward"',
-          says: 'forward of its line, its after face on it.',
-          otherwise: 'aft of its line, its forward face on it.',
-        },
-        'Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top.',
-      ],
+      words`The frame stands ${STANDS} Its sheer marks stand {sheerOut} out from the string, its bottom {footAboveJig} above the jig’s top.`,
     ),
     'The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
   ],
