@@ -1,9 +1,9 @@
 /** What the cell `fair` knows of the hull: the line in hand, its suspect, its mend, the hull with it. */
 import type { Hull, Panel, Station } from '../../boat';
+import { heightsOf } from '../../boat/hull/afloat';
 import { below, leastMend } from '../../kernel';
 import { fact } from '../form/fact';
 import type { FairAsked } from './fair-inputs';
-import { heightsOf } from './lines-form';
 import { type LongLine, longLine, postsOf } from './long-line';
 import { type Move, movedHull } from './moved-hull';
 import { firstSuspect, rivalOn, spreadOf, suspectOn, witnessesOf } from './suspects';

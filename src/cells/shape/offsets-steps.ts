@@ -2,6 +2,7 @@
 import { apartForward } from '../../boat/hull/station-plane';
 import { choice, input, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
+import { sectionSteps, sizeSteps } from './hull-sizes';
 
 const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';
@@ -75,39 +76,12 @@ const point = fact(
   ({ station, edge }: Asked, { hull }) => hull.edge(edge).points[hull.station(station).index]!, // a point a station
 );
 
-const bottom = fact(
-  'of the straight section of the lowest panel at that station, from level',
-  GEOMETRY,
-  ({ station }: Asked, { hull }) => {
-    const { name } = hull.panels[0]!; // two edges have a panel
-    const here = hull.station(station);
-    return { girth: here.girth(name), deadrise: here.deadrise(name) };
-  },
-);
-
-const flare = fact(
-  'of the straight section of the highest panel at that station, from plumb',
-  GEOMETRY,
-  ({ station }: Asked, { hull }) => hull.station(station).flare(hull.panels.at(-1)!.name),
-);
-
 export const offsetsSteps = {
   stations: tell(table, 'count', 'stations of the table', ({ stations }) => stations.length),
   edges: tell(table, 'count', 'edges of the table', ({ edges }) => edges.length),
   missing: tell(missing, 'count', 'numbers still missing'),
   faults: tell(faults, 'count', 'other faults of the table'),
-  length: tell(table, 'length', 'length of the hull over all', ({ length }) => length, {
-    how: 'from the aftmost to the foremost point of all edges',
-    source: GEOMETRY,
-  }),
-  beam: tell(table, 'length', 'greatest breadth of the hull', ({ beam }) => beam, {
-    how: 'twice the greatest half-breadth of the edges, as battens through their points',
-    source: GEOMETRY,
-  }),
-  depth: tell(table, 'length', 'depth of the hull at its widest station', ({ depth }) => depth, {
-    how: 'height of the outermost edge less that of the keel, where the hull is widest',
-    source: GEOMETRY,
-  }),
+  ...sizeSteps,
   diagonal: tell(
     diagonal,
     'length',
@@ -124,20 +98,7 @@ export const offsetsSteps = {
   forward: tell(point, 'length', 'distance forward of that edge at that station', ([x]) => x),
   halfBreadth: tell(point, 'length', 'half-breadth of that edge at that station', ([, y]) => y),
   height: tell(point, 'length', 'height of that edge at that station above the base line', ([, , z]) => z),
-  across: tell(
-    bottom,
-    'length',
-    'length of the section across the bottom at that station',
-    ({ girth }) => girth,
-    { how: 'the straight section of the lowest panel at that station; nothing where it comes to a point' },
-  ),
-  deadrise: tell(
-    bottom,
-    'angle',
-    'deadrise of the straight section at that station, + rising outward',
-    ({ deadrise }) => deadrise,
-  ),
-  flare: tell(flare, 'angle', 'flare of the straight section of the side at that station, + outward'),
+  ...sectionSteps,
 } as const;
 
 export type OffsetsValues = ValuesOf<typeof offsetsInputs, typeof offsetsSteps>;

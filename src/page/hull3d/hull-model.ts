@@ -1,6 +1,6 @@
 /** The hull as a thing to look at: panels, end faces, long edges and the sections at the stations, both sides. */
 import { attempt, type Hull, isPost } from '../../boat';
-import { stationSection } from '../../cells/shape/lines-cuts';
+import { portSkin } from '../../boat/hull/port-skin';
 import { distance, joined, type Mesh, mirrored, type Vec3 } from '../../kernel';
 import { isIssue } from '../../measure';
 
@@ -47,9 +47,10 @@ export function modelOf(hull: Hull): HullModel | null {
 }
 
 function makeModel(hull: Hull): HullModel {
+  const skin = portSkin(hull);
   const frames = hull.stations.map((station) => ({
     name: station.name,
-    points: bothSides(stationSection(hull, station)),
+    points: bothSides(skin.section(station)),
   }));
   const edges = hull.edges.flatMap((edge) => {
     const port = edge.polyline(ALONG);

@@ -3,11 +3,11 @@ import { buildHull, type Hull, lists, offsetsOf, starters, type Table } from '..
 import { onHand, type Values } from '../../../src/cells';
 import { fair } from '../../../src/cells/shape/fair';
 import { lines } from '../../../src/cells/shape/lines';
-import { skinCut, stationSection } from '../../../src/cells/shape/lines-cuts';
-import { afloatAt, heightsOf } from '../../../src/cells/shape/lines-form';
+import { afloatAt, heightsOf } from '../../../src/boat/hull/afloat';
+import { portSkin } from '../../../src/boat/hull/port-skin';
 import { collisions, type Drawing, extents, type LineShape, setOut } from '../../../src/drawing';
 import { sectionBelow, type Vec3 } from '../../../src/kernel';
-import { plainShown, write } from '../../../src/measure';
+import { type KindId, plainShown, write } from '../../../src/measure';
 import { box, coneSided, hullThrough, radians, veePrism, wedge } from '../../boat/shapes';
 import '../../kernel/near';
 import { withoutChines, withTwoChines } from '../odd-boats';
@@ -93,7 +93,7 @@ describe('a vee section, deadrise atan(0.16/0.6), flare atan(0.2/0.44), under wa
 
 describe('cuts of the skin (closed form)', () => {
   test('a wedge’s waterline runs straight from the transom to the stem', () => {
-    const [line = [], ...more] = skinCut(hullThrough(wedge(4, 1.2, 0.5)), 2, 0.2);
+    const [line = [], ...more] = portSkin(hullThrough(wedge(4, 1.2, 0.5))).cut(2, 0.2);
     expect(more).toHaveLength(0);
     for (const [x, y] of line) expect(y).toBeNear(0.6 * (1 - x / 4), 0, 1e-12);
     expect(line.map(([x]) => x).toSorted((a, b) => a - b)).toStrictEqual([
@@ -106,7 +106,7 @@ describe('cuts of the skin (closed form)', () => {
     const hull = hullThrough(coneSided(of));
     for (const z of [0.2, 0.4, 0.6]) {
       const radius = of.r1 + ((of.r2 - of.r1) * z) / of.height;
-      const [line = []] = skinCut(hull, 2, z);
+      const [line = []] = portSkin(hull).cut(2, z);
       expect(line.length).toBeGreaterThan(10);
       for (const [x, y] of line) {
         // The edges are cubics through nine points of a circle: 0.1 mm on 4 m.
@@ -115,7 +115,7 @@ describe('cuts of the skin (closed form)', () => {
     }
   });
   test('a buttock in a vee bottom lies at its deadrise, level', () => {
-    const [line = []] = skinCut(hullThrough(veePrism(4, 0.6, radians(15), 0.4, radians(20))), 1, 0.3);
+    const [line = []] = portSkin(hullThrough(veePrism(4, 0.6, radians(15), 0.4, radians(20)))).cut(1, 0.3);
     for (const [, , z] of line) expect(z).toBeNear(0.3 * Math.tan(radians(15)), 1e-12);
     expect(Math.abs(line[0]![0] - line.at(-1)![0])).toBeNear(4, 1e-12);
   });
@@ -123,11 +123,12 @@ describe('cuts of the skin (closed form)', () => {
 
 describe.each(boats)('%s', (_, table) => {
   const hull = hullOf(table);
+  const skin = portSkin(hull);
   const { lowest } = heightsOf(hull);
   const water = lowest + hull.depth / 3;
 
   test('waterlines agree with half-breadths of sections through the closed body', () => {
-    const [line = []] = skinCut(hull, 2, water).toSorted((a, b) => b.length - a.length);
+    const [line = []] = skin.cut(2, water).toSorted((a, b) => b.length - a.length);
     const compared = hull.frames.filter(({ x }) => {
       const y = along(line, x, 1);
       if (y === null) return false;
@@ -141,12 +142,12 @@ describe.each(boats)('%s', (_, table) => {
   test('buttocks agree with the sections that the body plan shows', () => {
     const off = hull.beam / 6;
     const compared = hull.frames.flatMap((station) => {
-      const section = stationSection(hull, station);
+      const section = skin.section(station);
       const at = section.findIndex(([, y], i) => i > 0 && y >= off && section[i - 1]![1] < off);
       if (at < 0) return [];
       const [[, y0, z0], [, y1, z1]] = [section[at - 1]!, section[at]!];
       const height = z0 + ((z1 - z0) * (off - y0)) / (y1 - y0);
-      const found = skinCut(hull, 1, off).map((line) => along(line, station.x, 2));
+      const found = skin.cut(1, off).map((line) => along(line, station.x, 2));
       return found.flatMap((z) => (z === null ? [] : [Math.abs(z - height)]));
     });
     expect(compared.length).toBeGreaterThan(1);
@@ -262,10 +263,11 @@ test('warns of a broad stern under water, and not of a sharp one', () => {
 });
 
 describe('the sheet for the wall', () => {
-  const on = (table: Table) =>
-    onHand(lines, {}, hullOf(table), (value, kind) => write(value, kind, plainShown).text);
-  const sheetOf = (table: Table, entries: Readonly<Record<string, string>> = {}) =>
-    lines.patterns!(tryCell(lines, entries, table).all as unknown as Values, on(table))[0]!;
+  const sheetOf = (table: Table, entries: Readonly<Record<string, string>> = {}) => {
+    const values = tryCell(lines, entries, table).all as Values;
+    const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
+    return lines.patterns!(values, onHand(lines, values, hullOf(table), say))[0]!;
+  };
 
   test.each(boats)('is %s at the scale that it states, with no text on another', (_, table) => {
     for (const [wall, by] of [

@@ -1,6 +1,4 @@
 /** The form of the hull at a draught, on an even keel: what is under water, how long and how broad, and where. */
-import type { Hull, Station } from '../../boat';
-import { once } from '../../boat/once';
 import {
   below,
   findRoot,
@@ -10,7 +8,9 @@ import {
   type SectionBelow,
   type Vec3,
 } from '../../kernel';
-import type { Values } from '../form/define';
+import { once } from '../once';
+import type { Hull } from './hull';
+import type { Station } from './station';
 
 /** Heights of the hull above the base line, m. */
 export interface Heights {
@@ -29,11 +29,7 @@ export interface WaterplaneBounds {
 
 const ALONG_SHEER = 257;
 
-const heights = new WeakMap<Hull, Heights>();
-
 export function heightsOf(hull: Hull): Heights {
-  const known = heights.get(hull);
-  if (known) return known;
   const { points } = hull.body;
   let lowest = Infinity;
   let highest = -Infinity;
@@ -43,9 +39,7 @@ export function heightsOf(hull: Hull): Heights {
   }
   const sheer = hull.edges.at(-1)!.polyline(ALONG_SHEER); // a hull has two edges or more
   const leastSheer = Math.min(...sheer.map(([, , z]) => z));
-  const made = { lowest, highest, leastSheer };
-  heights.set(hull, made);
-  return made;
+  return { lowest, highest, leastSheer };
 }
 
 /**
@@ -53,17 +47,13 @@ export function heightsOf(hull: Hull): Heights {
  * @throws where the water would stand over the sheer before she floated
  */
 export function draughtAt(hull: Hull, volume: number): number {
-  const known = draughts.get(hull);
-  if (known?.volume === volume) return known.draught;
   const { lowest, leastSheer } = heightsOf(hull);
   const wanting = (draught: number) =>
     below(hull.body, { normal: [0, 0, 1], height: lowest + draught }).volume - volume;
   const draught = findRoot(wanting, 0, leastSheer - lowest, 1e-7);
   if (draught === null) throw new Error('so heavy, the water would stand over the sheer before she floated');
-  draughts.set(hull, { volume, draught });
   return draught;
 }
-const draughts = new WeakMap<Hull, { readonly volume: number; readonly draught: number }>();
 
 /** The hull floating level at a height above the base line, on an even keel; worked out when first asked for. */
 export interface Afloat {
@@ -78,21 +68,7 @@ export interface Afloat {
 
 /** Places along the hull at which areas are taken, ends included; an even number of bays, for Simpson's rule. */
 export const PLACES = 65;
-/** Levels kept a hull: each row of a table of stations asks for the same one. */
-const KEPT = 4;
-
-const afloat = new WeakMap<Hull, Map<number, Afloat>>();
-
 export function afloatAt(hull: Hull, height: number): Afloat {
-  const levels = afloat.get(hull) ?? new Map<number, Afloat>();
-  afloat.set(hull, levels);
-  const made = levels.get(height) ?? floatAnew(hull, height);
-  if (levels.size >= KEPT) levels.clear();
-  levels.set(height, made);
-  return made;
-}
-
-function floatAnew(hull: Hull, height: number): Afloat {
   const plane = { normal: [0, 0, 1], height } as const;
   const immersed = once(() => below(hull.body, plane));
   const waterplane = once(() => boundsOf(meshSection(hull.body, plane).flat()));
@@ -103,7 +79,6 @@ function floatAnew(hull: Hull, height: number): Afloat {
       return [x, sectionBelow(hull.body, x, height).area] as const;
     });
   });
-  const sections = new Map<Station, SectionBelow>();
   return {
     get immersed() {
       return immersed();
@@ -114,11 +89,7 @@ function floatAnew(hull: Hull, height: number): Afloat {
     get areas() {
       return areas();
     },
-    section: (station) => {
-      const known = sections.get(station) ?? sectionBelow(hull.body, station.x, height);
-      sections.set(station, known);
-      return known;
-    },
+    section: ({ x }) => sectionBelow(hull.body, x, height),
   };
 }
 
@@ -142,12 +113,3 @@ function reachBelow(hull: Hull, height: number, bounds: WaterplaneBounds): { aft
   }
   return { aft, fore };
 }
-
-/** A number among the values; a cell that asks for another is wrong. */
-export function numberOf(values: Values, key: string): number {
-  const value = values[key];
-  if (typeof value !== 'number') throw new TypeError(`${key} is not a number`);
-  return value;
-}
-
-export const stationOf = (hull: Hull, values: Values): Station => hull.station(String(values['station']));
