@@ -288,5 +288,5 @@ export const settingUp = defineCell({
     },
   ],
   lights: ['{frame}', 'sheer'],
-  draw: (v, on) => settingUpView(v, on),
+  draw: settingUpView,
 });

@@ -154,5 +154,5 @@ export const squareCheck = defineCell({
     { text: 'What difference is accepted: custom of the trade', known: 'common practice' },
   ],
   lights: ['frame'],
-  draw: (v, on) => squareView(v, on),
+  draw: squareView,
 });

@@ -13,16 +13,20 @@ import {
   type Point,
   type Shape,
 } from '../../drawing';
-import type { OnHand, Values } from '../form/define';
+import type { OnHand } from '../form/define';
 
 /** No bevel is drawn to leave less than this share of the face, or to run farther back than the wood is deep. */
 const LEAST = 0.04;
 
-export function stemSection(v: Values, { say }: Pick<OnHand, 'say'>): Drawing {
-  const of = (key: string) => mm(Number(v[key]));
-  const length = (key: string) => say(Number(v[key]), 'length');
-  const angle = (key: string) => say(Number(v[key]), 'angle');
-  const entry = Number(v['entry']);
+/** The values that are drawn. */
+type Key = 'back' | 'entry' | 'faceLeft' | 'inset' | 'landing' | 'moulded' | 'sideThickness' | 'siding';
+type StemDrawn = Readonly<Record<Key, number> & Record<'post', string>>;
+
+export function stemSection(v: StemDrawn, { say }: Pick<OnHand, 'say'>): Drawing {
+  const of = (key: Key) => mm(v[key]);
+  const length = (key: Key) => say(v[key], 'length');
+  const angle = (key: Key) => say(v[key], 'angle');
+  const entry = v.entry;
   const half = of('siding') / 2;
   const deep = of('moulded');
   // As much of the bevel as there is wood for.
@@ -42,7 +46,7 @@ export function stemSection(v: Values, { say }: Pick<OnHand, 'say'>): Drawing {
     [-face, 0],
     [-half, -back],
   ];
-  const sternward = v['post'] === 'sternpost';
+  const sternward = v.post === 'sternpost';
   const outer = sternward ? 'after face' : 'forward face';
   const run = Math.max(of('landing') * share * 1.9, 1.5 * back);
   const wedges = ([1, -1] as const).map((side) =>

@@ -240,8 +240,8 @@ export const stemBevel = defineCell({
   ],
   lights: ['stem', 'side'],
   brings: endAngleQuantities,
-  draw: (v, on) => stemSection(v, on),
-  chart: (v, on) => upTheStem(v, on),
+  draw: stemSection,
+  chart: upTheStem,
 });
 
 /** The bevel from foot to head, and the place in hand. */

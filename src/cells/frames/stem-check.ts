@@ -175,5 +175,5 @@ export const stemCheck = defineCell({
     },
   ],
   lights: ['stem', 'transom', 'sheer'],
-  draw: (v, on) => stemView(v, on),
+  draw: stemView,
 });

@@ -14,7 +14,7 @@ import {
   rectHatch,
   type Shape,
 } from '../../../drawing';
-import type { OnHand, Values } from '../../form/define';
+import type { OnHand } from '../../form/define';
 
 /** Screws of a row that are drawn; more could not be told apart. */
 const MOST_DRAWN = 24;
@@ -30,13 +30,33 @@ interface Sizes {
   readonly gap: number;
 }
 
-export function drawButt(v: Values, { say }: Pick<OnHand, 'say'>): Drawing {
-  const of = (key: string) => Number(v[key]);
-  const length = (key: string) => say(of(key), 'length');
-  const kind = String(v['kind']);
+/** The values that are drawn. */
+type Key =
+  | 'freeBay'
+  | 'half'
+  | 'jointFrom'
+  | 'jointLength'
+  | 'limberGap'
+  | 'narrowest'
+  | 'perRow'
+  | 'plateLength'
+  | 'plateThickness'
+  | 'plies'
+  | 'room'
+  | 'rowIn'
+  | 'siding'
+  | 'strengthKept'
+  | 'tall'
+  | 'thickness';
+type ButtDrawn = Readonly<Record<Key, number> & Record<'kind' | 'skin' | 'frame', string>>;
+
+export function drawButt(v: ButtDrawn, { say }: Pick<OnHand, 'say'>): Drawing {
+  const of = (key: Key) => v[key];
+  const length = (key: Key) => say(of(key), 'length');
+  const kind = v.kind;
   const sizes: Sizes = {
     kind,
-    skin: String(v['skin']),
+    skin: v.skin,
     side: Math.max(mm(of('freeBay')) / 2, 10),
     half: mm(of('half')),
     siding: mm(of('siding')),
@@ -58,15 +78,15 @@ export function drawButt(v: Values, { say }: Pick<OnHand, 'say'>): Drawing {
   });
 }
 
-function saysOf(kind: string, length: (key: string) => string, kept: string): string {
+function saysOf(kind: string, length: (key: Key) => string, kept: string): string {
   if (kind === 'bare') return `Two panels ${length('thickness')} thick glued end to end: ${kept} is kept.`;
   return `Midway between two frames, ${length('jointFrom')} from either, two panels ${length('thickness')} thick meet; ${length('plateLength')} across the joint, ${length('room')} free to each frame. About ${kept} is kept.`;
 }
 
-function bayView(v: Values, s: Sizes, length: (key: string) => string): Shape[] {
+function bayView(v: ButtDrawn, s: Sizes, length: (key: Key) => string): Shape[] {
   const { side, half, joint, gap } = s;
   const frame = (x: number): Shape =>
-    rectHatch(x, 0, s.siding, joint, 'cedar', { part: String(v['frame']), falling: x > 0 });
+    rectHatch(x, 0, s.siding, joint, 'cedar', { part: v.frame, falling: x > 0 });
   const behind: Shape[] =
     s.kind === 'bare'
       ? []
@@ -97,9 +117,9 @@ function bayView(v: Values, s: Sizes, length: (key: string) => string): Shape[] 
 }
 
 /** Four rows: by the joint and by the edge, on either side. */
-function screwsOf(v: Values, { half, joint, gap }: Sizes): Shape[] {
-  const rowIn = mm(Number(v['rowIn']));
-  const count = Math.min(Number(v['perRow']), MOST_DRAWN);
+function screwsOf(v: ButtDrawn, { half, joint, gap }: Sizes): Shape[] {
+  const rowIn = mm(v.rowIn);
+  const count = Math.min(v.perRow, MOST_DRAWN);
   const room = joint - 2 * gap - 2 * rowIn;
   const at = (i: number) => (room > 0 && count > 1 ? gap + rowIn + (room * i) / (count - 1) : joint / 2);
   return [-half + rowIn, -rowIn, rowIn, half - rowIn].flatMap((x) =>
@@ -108,14 +128,14 @@ function screwsOf(v: Values, { half, joint, gap }: Sizes): Shape[] {
 }
 
 function sectionView(
-  v: Values,
+  v: ButtDrawn,
   s: Sizes,
   times: number,
   reach: number,
-  length: (key: string) => string,
+  length: (key: Key) => string,
 ): Shape[] {
-  const thick = times * mm(Number(v['thickness']));
-  const plate = times * mm(Number(v['plateThickness']));
+  const thick = times * mm(v.thickness);
+  const plate = times * mm(v.plateThickness);
   const half = times * s.half;
   const stub = Math.max(half, reach * 0.5) + reach * 0.15;
   const foot = s.joint + 0.35 * reach + plate;
@@ -145,7 +165,7 @@ interface Cut {
   readonly reach: number;
 }
 
-function behindSection(v: Values, { s, times, half, foot, top, plate, reach }: Cut): Shape[] {
+function behindSection(v: ButtDrawn, { s, times, half, foot, top, plate, reach }: Cut): Shape[] {
   if (s.kind === 'bare') return [];
   if (s.kind !== 'strap') {
     // Ends bevelled, so that nothing lodges behind them.
@@ -158,8 +178,8 @@ function behindSection(v: Values, { s, times, half, foot, top, plate, reach }: C
     ];
     return [hatch(outline, 'ply', { part: s.skin, layer: 'plate' })];
   }
-  const plies = Math.min(Number(v['plies']), 6);
-  const [widest, narrowest] = [times * mm(Number(v['plateLength'])), times * mm(Number(v['narrowest']))];
+  const plies = Math.min(v.plies, 6);
+  const [widest, narrowest] = [times * mm(v.plateLength), times * mm(v.narrowest)];
   const apart = reach / 60;
   return Array.from({ length: plies }, (_, i) => {
     // The first is the narrowest and lies on the wood.
