@@ -8,13 +8,13 @@ import { batch, computed, type ReadonlySignal, signal } from '@preact/signals-co
 import { type AsBuilt, builtEntries, type CutPart, type Ends, type Table } from '../boat';
 import type { TableEdit } from '../boat/table/table-edits';
 import { plainShown, type Shown } from '../measure';
-import type { Difference } from './difference';
-import { createFindings, type Findings } from './findings';
-import type { Graph } from './graph';
-import { advance, type History, redo, settle, startHistory, undo } from './history';
-import type { Catalogue } from './on-hand';
-import { type Kept, MOST_STEPS, stepBetween, stepFrom } from './saved-text';
-import { standing } from './standing';
+import type { Difference } from './state/difference';
+import { createFindings, type Findings } from './graph/findings';
+import type { Graph } from './graph/graph';
+import { advance, type History, redo, settle, startHistory, undo } from './state/history';
+import type { Catalogue } from './graph/on-hand';
+import { type Kept, MOST_STEPS, stepBetween, stepFrom } from './keeping/saved-text';
+import { standing } from './graph/standing';
 import {
   type BookState,
   type Changes,
@@ -30,7 +30,7 @@ import {
   type Version,
   write,
   writeNotebook,
-} from './state';
+} from './state/state';
 
 export interface Book {
   readonly state: ReadonlySignal<BookState>;

@@ -17,8 +17,8 @@ import {
   type WriteOptions,
 } from '../measure';
 import type { Book, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
-import type { Shelves } from '../notebook/boats';
-import type { Misfit } from '../notebook/misfits';
+import type { Shelves } from '../notebook/keeping/boats';
+import type { Misfit } from '../notebook/graph/misfits';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { Sheet } from './keeping/sheets';
 import type { Notice } from './notice';

@@ -1,9 +1,9 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
 import { builtEntries, partOf } from '../boat';
 import { type Issue, isIssue, kindOf, plainShown, unknownName } from '../measure';
-import type { Graph } from '../notebook/graph';
-import { standing } from '../notebook/standing';
-import { wholeCatalogue } from '../notebook/whole-catalogue';
+import type { Graph } from '../notebook/graph/graph';
+import { standing } from '../notebook/graph/standing';
+import { wholeCatalogue } from '../notebook/graph/whole-catalogue';
 import { type Asked, readArguments } from './arguments';
 import { type BoatAsked, boatNamed, type ReadFile } from './boat';
 import { help } from './help';

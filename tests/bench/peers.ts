@@ -7,9 +7,9 @@ import { computed, type ReadonlySignal, signal, type Signal } from '@preact/sign
 import { HyperFormula } from 'hyperformula';
 import { demoBoat, type Derived, type Given, ownerOf } from '../../src/boat';
 import { plainShown } from '../../src/measure';
-import { createGraph } from '../../src/notebook/graph';
-import { catalogueFrom } from '../../src/notebook/on-hand';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { createGraph } from '../../src/notebook/graph/graph';
+import { catalogueFrom } from '../../src/notebook/graph/on-hand';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { type Section, spread, timesOf } from './table';
 
 const RUNS = 60;

@@ -2,8 +2,8 @@
 import { signal } from '@preact/signals-core';
 import { buildHull, offsetsOf, starters, type Table } from '../../src/boat';
 import { plainShown } from '../../src/measure';
-import { createGraph, type Graph } from '../../src/notebook/graph';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { createGraph, type Graph } from '../../src/notebook/graph/graph';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { type Section, spread, timesOf } from './table';
 
 const RUNS = 40;

@@ -9,7 +9,7 @@ import { type Cell, isFormula, partsOf, plainInstance, step, type Values } from 
 import { cells } from '../../src/cells/all';
 import { cellOf } from './cell-of';
 import { formula, isIssue, type KindId, kindOf, kinds, plain, sameDimension } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { bench } from '../notebook/small-graph';
 import { acceptedEntries } from './proofs';
 import { amountOf, referee } from './referee';

@@ -43,9 +43,9 @@ import {
   write,
   writeInPicture,
 } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
-import { createGraph } from '../../src/notebook/graph';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import { createGraph } from '../../src/notebook/graph/graph';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withLeaningFrame, withTwoChines } from './odd-boats';
 import { isTaken } from '../../src/boat/table/names';

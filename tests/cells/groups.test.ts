@@ -4,8 +4,8 @@ import { demoBoat } from '../../src/boat';
 import { type Cell, grouped, isAsked, isChoice, plainInstance } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { createBook } from '../../src/notebook/book';
-import { catalogueOf } from '../../src/notebook/catalogue';
-import { freshState } from '../../src/notebook/state';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import { freshState } from '../../src/notebook/state/state';
 
 /** As many as are read at a glance. */
 const DECIDING = 5;

@@ -17,7 +17,7 @@ import {
 } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { plainShown, type Shown, write } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { bench } from '../notebook/small-graph';
 import { inRoot } from '../tools/root.mjs';
 import { acceptedEntries } from './proofs';

@@ -7,8 +7,8 @@ import { describe, expect, test } from 'vitest';
 import { type Table, type Value, starters } from '../../src/boat';
 import { glues } from '../../src/cells/common/glue/glues';
 import { isIssue, plainShown } from '../../src/measure';
-import { createGraph } from '../../src/notebook/graph';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { createGraph } from '../../src/notebook/graph/graph';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { withOtherNames, withoutChines, withTwoChines } from './odd-boats';
 
 interface Question {

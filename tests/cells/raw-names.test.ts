@@ -3,8 +3,8 @@ import { expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
 import { registry } from '../../src/cells/registry';
 import { isIssue, plainShown } from '../../src/measure';
-import { createGraph } from '../../src/notebook/graph';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { createGraph } from '../../src/notebook/graph/graph';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { allOf } from '../notebook/all-of';
 
 const catalogue = wholeCatalogue(demoBoat);

@@ -9,10 +9,10 @@ import { isChoice, plainInstance } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { bySystem } from '../../src/cells/form/instance';
 import { inchTwin, isIssue, plainShown, read, type Shown } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
 import { instancesOf } from '../../src/notebook/page-text';
-import { standing } from '../../src/notebook/standing';
+import { standing } from '../../src/notebook/graph/standing';
 import { cellOf } from './cell-of';
 
 const INCH = 0.0254;

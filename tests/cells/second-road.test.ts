@@ -10,7 +10,7 @@ import { buildHull, demoBoat, type Hull, lists, offsetsOf, starters, type Table 
 import { type Cell, isChoice, optionsOf, plainInstance, runSteps, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { bench } from '../notebook/small-graph';
 import { withLeaningFrame, withoutChines, withTwoChines } from './odd-boats';
 import { acceptedEntries } from './proofs';

@@ -15,8 +15,8 @@ import {
 import { inRow, rowsOf, type TableRow } from '../../src/cells/form/rows';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, plainShown, type Shown, write, writeInPicture } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
-import { standing } from '../../src/notebook/standing';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import { standing } from '../../src/notebook/graph/standing';
 
 export interface Tried {
   /** All values by key; numbers are SI. Keys of table rows are `<option>.<step>`. */

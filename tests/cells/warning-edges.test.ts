@@ -9,7 +9,7 @@ import { type Cell, compiled, isChoice, plainInstance, type Values } from '../..
 import { runStep, scopeAlone } from '../../src/cells/form/steps';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { bench } from '../notebook/small-graph';
 import { leaningBy } from './odd-boats';
 import { acceptedValues } from './proofs';

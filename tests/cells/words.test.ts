@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
 import { cells } from '../../src/cells/all';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { inRoot } from '../tools/root.mjs';
 import { allOf } from '../notebook/all-of';
 

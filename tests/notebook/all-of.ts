@@ -1,6 +1,6 @@
 /** All quantities of a catalogue, rows of tables among them, as lists. */
 import type { Derived, Given } from '../../src/boat';
-import type { Catalogue } from '../../src/notebook/on-hand';
+import type { Catalogue } from '../../src/notebook/graph/on-hand';
 
 export interface All extends Pick<Catalogue, 'hull' | 'onBoat'> {
   readonly given: readonly Given[];

@@ -14,10 +14,10 @@ import {
 } from '../../src/boat';
 import { plainShown, type Shown } from '../../src/measure';
 import { type Book, createBook } from '../../src/notebook/book';
-import { type Catalogue, catalogueFrom } from '../../src/notebook/on-hand';
-import { createGraph, type Graph } from '../../src/notebook/graph';
-import { type BookState, freshState, type Version, writtenIn } from '../../src/notebook/state';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { type Catalogue, catalogueFrom } from '../../src/notebook/graph/on-hand';
+import { createGraph, type Graph } from '../../src/notebook/graph/graph';
+import { type BookState, freshState, type Version, writtenIn } from '../../src/notebook/state/state';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { choice, derived, given, sum } from './small-graph';
 import { allOf } from './all-of';
 

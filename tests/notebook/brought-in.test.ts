@@ -6,9 +6,9 @@ import { readOffset } from '../../src/boat/table/offset-notation';
 import { pastedInto } from '../../src/boat/table/pasted-table';
 import { rename } from '../../src/boat/table/table-edits';
 import { isIssue, plainShown } from '../../src/measure';
-import type { Graph } from '../../src/notebook/graph';
-import { standing } from '../../src/notebook/standing';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import type { Graph } from '../../src/notebook/graph/graph';
+import { standing } from '../../src/notebook/graph/standing';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 
 /** A new table with this boat's names and none of her numbers. */
 function blankOf({ name, unit, offsetsTo, edges, stations }: Table): Table {

@@ -1,6 +1,6 @@
 /** The sentences of a notebook as they are read with a boat on the bench: comparisons held, values put in. */
 import { isIssue, plainShown, write } from '../../src/measure';
-import type { Graph } from '../../src/notebook/graph';
+import type { Graph } from '../../src/notebook/graph/graph';
 import { holds } from '../../src/notebook/holds';
 import type { Block, Condition, Inline, LiveValue, NotebookPage } from '../../src/notebook/page-text';
 

@@ -7,12 +7,12 @@ import { cells } from '../../src/cells/all';
 import { cellOf } from '../cells/cell-of';
 import { isIssue } from '../../src/measure';
 import { createBook } from '../../src/notebook/book';
-import { catalogueOf } from '../../src/notebook/catalogue';
-import { looseCatalogue } from '../../src/notebook/loose-catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { headOf, parseNotebook } from '../../src/notebook/markdown';
 import { instancesOf, type NotebookPage } from '../../src/notebook/page-text';
 import { liveValuesOf } from './places';
-import { freshState, noBoat, tryAnother, write } from '../../src/notebook/state';
+import { freshState, noBoat, tryAnother, write } from '../../src/notebook/state/state';
 import { freshSheet, sheetFor } from '../../src/page/keeping/sheets';
 import { inRoot } from '../tools/root.mjs';
 

@@ -2,8 +2,8 @@
 import { signal } from '@preact/signals-core';
 import { type Derived, type Given, type Hull, ownerOf, type Read, type Value } from '../../src/boat';
 import { isIssue, type KindId, plainShown } from '../../src/measure';
-import { createGraph, type Graph } from '../../src/notebook/graph';
-import { catalogueFrom } from '../../src/notebook/on-hand';
+import { createGraph, type Graph } from '../../src/notebook/graph/graph';
+import { catalogueFrom } from '../../src/notebook/graph/on-hand';
 
 /** A graph on a bench of its own, with its entries to write and a count of what was worked out. */
 export interface Bench {

@@ -6,13 +6,13 @@ import { plainInstance } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { createBook } from '../../src/notebook/book';
-import { catalogueOf } from '../../src/notebook/catalogue';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { readCondition } from '../../src/notebook/condition';
 import { holds } from '../../src/notebook/holds';
 import { parseNotebook } from '../../src/notebook/markdown';
 import { type Condition, faultsOf } from '../../src/notebook/page-text';
 import { liveValuesOf } from './places';
-import { freshState } from '../../src/notebook/state';
+import { freshState } from '../../src/notebook/state/state';
 
 const read = (text: string) => parseNotebook(text, 'page.md');
 const faults = (text: string) => faultsOf(read(text)).map(({ line, says }) => [line, says]);

@@ -11,7 +11,7 @@ import { kindOf } from '../../src/measure';
 import { adhesives } from '../../src/trade/adhesives';
 import { plywood } from '../../src/trade/plywood';
 import { timber } from '../../src/trade/timber';
-import { wholeCatalogue } from '../../src/notebook/whole-catalogue';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { allOf } from '../notebook/all-of';
 
 /** One row of the page: a quantity, or all of a pattern. */

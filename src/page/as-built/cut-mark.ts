@@ -1,6 +1,6 @@
 /** The key that marks a part as cut, or as not cut after all; beneath it what no longer fits. */
 import { wordsOf } from '../../measure';
-import { cutAs, givensOf } from '../../notebook/cut-part';
+import { cutAs, givensOf } from '../../notebook/graph/cut-part';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';

@@ -1,6 +1,6 @@
 /** What no longer fits one cut part, the largest first. */
 import { useState } from 'preact/hooks';
-import type { Misfit } from '../../notebook/misfits';
+import type { Misfit } from '../../notebook/graph/misfits';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { labelOf, placeOf, tell } from './words';

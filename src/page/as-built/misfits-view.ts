@@ -1,6 +1,6 @@
 /** Alongside the notebook: what no longer fits the parts that are cut, in the version kept and the one tried. */
 import { wordsOf } from '../../measure';
-import type { Misfit } from '../../notebook/misfits';
+import type { Misfit } from '../../notebook/graph/misfits';
 import { type Bench, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';

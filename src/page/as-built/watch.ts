@@ -1,6 +1,6 @@
 /** Holds the boat, in both versions, against its cut parts after each edit, once the page has drawn what is in view. */
 import { effect } from '@preact/signals';
-import { type Misfit, misfits } from '../../notebook/misfits';
+import { type Misfit, misfits } from '../../notebook/graph/misfits';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
 

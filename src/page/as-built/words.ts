@@ -1,6 +1,6 @@
 /** Misfits in the builder's words. */
 import { isIssue, wordsOf, writeDifference } from '../../measure';
-import type { Misfit } from '../../notebook/misfits';
+import type { Misfit } from '../../notebook/graph/misfits';
 import { type Bench, optionsFor, sayValue } from '../bench';
 import { capital, inShort, readable } from '../words';
 

@@ -10,7 +10,7 @@ import {
   writeTable,
 } from '../../boat';
 import { createStore, freshState, type Kept, takeInHand } from '../../notebook';
-import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/boats';
+import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/keeping/boats';
 import type { Bench } from '../bench';
 import { wayTo } from '../address';
 import { openHead, shelf as notebooks } from '../library';

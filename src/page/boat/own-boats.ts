@@ -1,7 +1,7 @@
 /** The list of the builder's boats: name the one in hand, open another, copy, put away, bring back. */
 import type { TargetedEvent } from 'preact';
 import { useEffect, useId, useState } from 'preact/hooks';
-import { type OwnBoat, ownBoats, putAway } from '../../notebook/boats';
+import { type OwnBoat, ownBoats, putAway } from '../../notebook/keeping/boats';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { copyBoat, openBoat, putBoatAway } from './other-boat';

@@ -1,7 +1,7 @@
 /** Saves what lies on the bench by itself after each edit, and says so when it can't or when another window has. */
 import { effect, type Signal } from '@preact/signals';
 import { type Book, type BookState, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
-import { stepOn } from '../../notebook/saved-text';
+import { stepOn } from '../../notebook/keeping/saved-text';
 import type { Notice } from '../notice';
 
 /** Long enough to spare the storage while a key repeats, short enough that nothing is lost. */

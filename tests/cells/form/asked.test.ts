@@ -7,9 +7,9 @@ import { notch } from '../../../src/cells/frames/notch';
 import { bend } from '../../../src/cells/timber/bending/bend';
 import { isIssue } from '../../../src/measure';
 import { createBook } from '../../../src/notebook/book';
-import { catalogueOf } from '../../../src/notebook/catalogue';
-import type { Graph } from '../../../src/notebook/graph';
-import { freshState } from '../../../src/notebook/state';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import type { Graph } from '../../../src/notebook/graph/graph';
+import { freshState } from '../../../src/notebook/state/state';
 import { withTwoChines } from '../odd-boats';
 
 const bookOf = (cell: (typeof cells)[number], entries: Readonly<Record<string, string>>) =>

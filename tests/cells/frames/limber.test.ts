@@ -5,8 +5,8 @@ import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { limber } from '../../../src/cells/frames/limber';
 import { notch } from '../../../src/cells/frames/notch';
 import { plainShown, type Shown } from '../../../src/measure';
-import { catalogueOf } from '../../../src/notebook/catalogue';
-import { createGraph } from '../../../src/notebook/graph';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import { createGraph } from '../../../src/notebook/graph/graph';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 

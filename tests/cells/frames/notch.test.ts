@@ -5,7 +5,7 @@ import { frameOutline } from '../../../src/boat/joinery/frame-outline';
 import { notch } from '../../../src/cells/frames/notch';
 import { cross, dot, norm, scale, add, type Vec3 } from '../../../src/kernel';
 import { plainShown, type Shown, write } from '../../../src/measure';
-import { catalogueOf } from '../../../src/notebook/catalogue';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { mannerOf, plainInstance } from '../../../src/cells';
 import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines } from '../odd-boats';

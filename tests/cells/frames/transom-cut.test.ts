@@ -3,8 +3,8 @@ import { buildHull, offsetsOf, starter, starters, type Table } from '../../../sr
 import { answersOf, mannerOf, onHand, plainInstance, type Values } from '../../../src/cells';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { plainShown, type Shown, write } from '../../../src/measure';
-import { catalogueOf } from '../../../src/notebook/catalogue';
-import { createGraph } from '../../../src/notebook/graph';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import { createGraph } from '../../../src/notebook/graph/graph';
 import { withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';

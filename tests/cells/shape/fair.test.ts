@@ -14,8 +14,8 @@ import {
 } from '../../../src/cells/shape/suspects';
 import { fairRun, hollows, type Vec2 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
-import { catalogueOf } from '../../../src/notebook/catalogue';
-import { createGraph } from '../../../src/notebook/graph';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import { createGraph } from '../../../src/notebook/graph/graph';
 import '../../kernel/near';
 import { measured, provesItsDrawing } from '../proofs';
 import { tryCell, type Tried } from '../try-cell';

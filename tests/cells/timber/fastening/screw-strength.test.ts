@@ -1,8 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { answersOf, compiled, plainInstance, type Values } from '../../../../src/cells';
-import { createGraph } from '../../../../src/notebook/graph';
-import { catalogueOf } from '../../../../src/notebook/catalogue';
+import { createGraph } from '../../../../src/notebook/graph/graph';
+import { catalogueOf } from '../../../../src/notebook/graph/catalogue';
 import { demoBoat } from '../../../../src/boat';
 import { laminate } from '../../../../src/cells/timber/bending/laminate';
 import { screwStrength } from '../../../../src/cells/timber/fastening/screw-strength';

@@ -1,0 +1,106 @@
+/** What the entry of one given quantity says: its expression or choice, its limits, and the words when it says nothing usable. */
+import type { Given, Read } from '../../boat';
+import {
+  type Bound,
+  type Issue,
+  isIssue,
+  issue,
+  type KindId,
+  kindOf as kindNamed,
+  read,
+  type Reading,
+  type Shown,
+  write,
+} from '../../measure';
+
+/** The notebook round an entry: the units of bare numbers, and the names it may use. */
+export interface Surroundings {
+  readonly shown: Shown;
+  /** The units that sentences are told in, tracked. */
+  readonly told: () => Shown;
+  readonly kindOf: (name: string) => KindId | undefined;
+  readonly known: () => Iterable<string>;
+  readonly meaningOf: (name: string) => string | undefined;
+}
+
+/** An entry's text and what it says: an expression, the id or name of a choice, or an issue. */
+export interface EntryReading {
+  readonly text: string;
+  readonly says: Reading | string;
+}
+
+export function readGiven(definition: Given, text: string, around: Surroundings): EntryReading {
+  return { text, says: definition.kind === 'choice' ? text : readNumber(definition, text, around) };
+}
+
+/** The same for what was measured or cut to: it stands by itself, and so lies in no circle and follows no edit. */
+export function readBuilt(definition: Given, text: string, around: Surroundings): EntryReading {
+  const reading = readGiven(definition, text, around);
+  const [named] = namedIn(reading);
+  if (named === undefined) return reading;
+  const says = `${definition.meaning}: what is measured is read off the wood and follows nothing else; write the number without ${named}`;
+  return { text, says: issue(says) };
+}
+
+/** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
+export function namedIn({ says }: EntryReading): readonly string[] {
+  if (typeof says === 'string') return says.includes('.') ? [says] : [];
+  return isIssue(says) ? [] : says.names;
+}
+
+/** The answer that a choice's entry gives, by itself or by way of another choice. */
+export function chosenBy(definition: Given, text: string, others: Read): string | Issue {
+  const { meaning, options = [] } = definition;
+  const id = text.includes('.') ? others.choice(text) : text;
+  if (options.some((option) => option.id === id)) return id;
+  if (options.length === 0) return issue(`${meaning}: this boat has none to choose from`);
+  const labels = options.map((option) => option.label).join(', ');
+  return issue(`${meaning} is one of ${labels}; "${id}" is none of them`);
+}
+
+/** A label that its number completes, `the end stands off by`: in a sentence of its own it is quoted. */
+const NO_NOUN = /[,:]|\b(?:by|for|lasts|nearest|than|to|with)$/;
+
+/** A checker of a quantity's limits; these are read once, and told in the units chosen. */
+export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
+  const { meaning } = definition;
+  const least = limitOf(definition, definition.min, around);
+  const most = limitOf(definition, definition.max, around);
+  const says = (bound: Bound, value: number, text = '') =>
+    issue(
+      `${NO_NOUN.test(meaning) ? `"${meaning}"` : meaning} must be at ${bound} ${limitInWords(bound, value, text, definition.kind, around.told())}`,
+    );
+  return (value) => {
+    if (least !== undefined && value < least) return says('least', least, definition.min);
+    if (most !== undefined && value > most) return says('most', most, definition.max);
+    return undefined;
+  };
+}
+
+/** As it is set where that is in the builder's own units, with the signs that numbers have everywhere else: `−60°`. */
+function limitInWords(bound: Bound, value: number, text: string, kind: KindId, told: Shown): string {
+  const { follows } = kindNamed(kind);
+  const isMetric =
+    follows === 'neither' || (follows === 'length' ? told.length === 'mm' : told.mass === 'kg');
+  const isOwn = isMetric && !/(^|[ /])(in|ft|yd|lb|oz|lbf|psi|gal)\b|°F/.test(text);
+  return isOwn ? text.replace(/ ?deg$/, '°').replace(/^-/, '−') : write(value, kind, told, { bound }).text;
+}
+
+function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
+  if (text === undefined) return undefined;
+  const reading = readNumber(definition, text, around);
+  const value = isIssue(reading) ? reading : reading.evaluate(() => issue('a limit names no quantity'));
+  // Limits are our own texts: one that can't be read must not pass for no limit.
+  if (isIssue(value))
+    throw new TypeError(`${definition.name}: the limit "${text}" can't be read: ${value.issue}`);
+  return value;
+}
+
+function readNumber({ kind, meaning, otherwise = [] }: Given, text: string, around: Surroundings): Reading {
+  const readAs = (of: KindId) => read(text, { ...around, kind: of, field: meaning });
+  const reading = readAs(kind);
+  if (!isIssue(reading)) return reading;
+  // What would be right elsewhere is told where.
+  const fitting = otherwise.find((other) => !isIssue(readAs(other.kind)));
+  return fitting ? issue(`${reading.issue}; ${fitting.says}`) : reading;
+}

@@ -1,0 +1,115 @@
+/**
+ * The nodes of a graph's quantities, given out as names are first asked for: one for the value of each, one for the
+ * entry of what is given, one for what there is under the name, which may come and go.
+ */
+import { type Derived, type Given, partOf, type Read } from '../../boat';
+import type { Id } from './network';
+import { type Catalogue, wordsBetween } from './on-hand';
+
+/** A name that has been asked for, with the nodes it has so far. */
+export interface Named {
+  readonly name: string;
+  /** What there is under the name; undefined where there is nothing. */
+  of: Given | Derived | undefined;
+  readonly value: Id;
+  entry?: Id;
+  there?: Id;
+}
+
+/** Something of any form that is no quantity, under the name of a cell or of a row of its table. */
+export interface Fact {
+  readonly name: string;
+  /** By who asked last. */
+  find: (read: Read) => unknown;
+  readonly id: Id;
+}
+
+/** What a node stands for. */
+export type Place =
+  | { readonly is: 'value' | 'entry' | 'there'; readonly named: Named }
+  | { readonly is: 'fact'; readonly fact: Fact }
+  | { readonly is: Other };
+
+/** Nodes that are no quantity's, in the order of their ids. */
+const others = ['hull', 'units', 'inches', 'findings', 'names'] as const;
+type Other = (typeof others)[number];
+
+export const otherId = (other: Other): Id => others.indexOf(other);
+
+export interface Places {
+  /** The name with its node, which it is given if it has none yet. */
+  readonly named: (name: string) => Named;
+  readonly entryOf: (named: Named) => Id;
+  readonly thereOf: (named: Named) => Id;
+  /** The node of a fact, and how it is found by who asks now. */
+  readonly fact: (name: string, find: Fact['find']) => Id;
+  readonly at: (id: Id) => Place;
+  /** The catalogue in which names are found. */
+  readonly catalogue: () => Catalogue;
+  /** Goes over to another catalogue. */
+  readonly follow: (catalogue: Catalogue) => void;
+  /** Tells of each node of a name that is something else in one catalogue than in the other. */
+  readonly tellBetween: (was: Catalogue, is: Catalogue, tell: (id: Id) => void) => void;
+  /** The entry of a name, where somebody has asked for it. */
+  readonly entryKnown: (name: string) => Id | undefined;
+}
+
+export function placesIn(start: Catalogue): Places {
+  let catalogue = start;
+  const places: Place[] = others.map((is) => ({ is }));
+  const byName = new Map<string, Named>();
+  const byWord = new Map<string, Named[]>();
+  const facts = new Map<string, Fact>();
+
+  const give = (place: Place): Id => places.push(place) - 1;
+
+  function named(name: string): Named {
+    const known = byName.get(name);
+    if (known) return known;
+    const fresh: Named = { name, of: catalogue.find(name), value: places.length };
+    give({ is: 'value', named: fresh });
+    byName.set(name, fresh);
+    const word = partOf(name);
+    const alike = byWord.get(word);
+    if (alike) alike.push(fresh);
+    else byWord.set(word, [fresh]);
+    return fresh;
+  }
+
+  const among = (words: Iterable<string>): Named[] => [...words].flatMap((word) => byWord.get(word) ?? []);
+
+  return {
+    named,
+    entryOf: (one) => (one.entry ??= give({ is: 'entry', named: one })),
+    thereOf: (one) => (one.there ??= give({ is: 'there', named: one })),
+    fact: (name, find) => {
+      const known = facts.get(name);
+      if (known) known.find = find;
+      const fact = known ?? { name, find, id: places.length };
+      if (!known) {
+        facts.set(name, fact);
+        give({ is: 'fact', fact });
+      }
+      return fact.id;
+    },
+    at: (id) => places[id]!, // ids come from here
+    catalogue: () => catalogue,
+    follow: (next) => {
+      if (next === catalogue) return;
+      const words = wordsBetween(catalogue, next);
+      catalogue = next;
+      for (const one of among(words)) one.of = next.find(one.name);
+    },
+    tellBetween: (was, is, tell) => {
+      const words = wordsBetween(was, is);
+      for (const { name, value, entry, there } of among(words)) {
+        if (was.find(name) === is.find(name)) continue;
+        tell(value);
+        if (entry !== undefined) tell(entry);
+        if (there !== undefined) tell(there);
+      }
+      for (const { name, id } of facts.values()) if (words.has(partOf(name))) tell(id);
+    },
+    entryKnown: (name) => byName.get(name)?.entry,
+  };
+}
