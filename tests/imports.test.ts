@@ -50,6 +50,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     starters: ['table'],
   },
   drawing: { 'set-out': ['.'], export: ['set-out', '.'] },
+  notebook: { state: [], graph: ['state', '.'], keeping: ['state', '.'] },
 };
 
 const packages: Record<string, readonly string[]> = {
@@ -231,11 +232,12 @@ test.each([
   ['cells/timber/joints/butt.ts', "import { registry } from '../../registry';"],
   ['boat/hull/hull.ts', "import type { Quantity } from '../quantities/quantity';"],
   ['boat/table/table-edits.ts', "import type { Hull } from '../hull/hull';"],
+  ['notebook/state/history.ts', "import { createGraph } from '../graph/graph';"],
   ['drawing/set-out/sheet.ts', "import { svg } from '../export/svg';"],
   ['cells/timber/scarf.ts', "import {\n  signal,\n} from '@preact/signals-core';"],
   ['cells/timber/scarf.ts', "const page = await import('../../page/main');"],
-  ['notebook/graph.ts', "import { useSignal } from '@preact/signals';"],
-  ['notebook/graph.ts', "import { lineY } from '@observablehq/plot';"],
+  ['notebook/graph/graph.ts', "import { useSignal } from '@preact/signals';"],
+  ['notebook/graph/graph.ts', "import { lineY } from '@observablehq/plot';"],
   ['search/start.ts', "new Worker(new URL('../page/worker', import.meta.url), { type: 'module' });"],
   ['reckon/main.ts', "import '../page/theme';"],
   ['page/main.ts', "import { policy } from '../build/policy';"],
