@@ -1,5 +1,5 @@
 /** The catalogue of a boat: names, links that hold, instances under other names, and a value or a sentence for each. */
-import { isInHand, rowsOf } from '../../src/cells/form/rows';
+import { isInHand, rowsOf } from '../../../src/cells/form/rows';
 import { describe, expect, test } from 'vitest';
 import { type Derived, type Given, starters } from '../../../src/boat';
 import { type Instance, plainInstance } from '../../../src/cells';
