@@ -62,6 +62,30 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
   });
 });
 
+/** Runs of so many words that stand in two texts, or twice in one. */
+function twiceWritten(texts: readonly string[], many: number): string[] {
+  const seen = new Set<string>();
+  return texts.flatMap((text) => {
+    const each = text.split(/\s+/);
+    const runs = each.slice(many - 1).map((_, at) => each.slice(at, at + many).join(' '));
+    const again = runs.filter((run) => seen.has(run));
+    for (const run of runs) seen.add(run);
+    return again;
+  });
+}
+
+test('what two cases share is a clause of its own, and written once', () => {
+  expect(twiceWritten(['Saw one long right across.', 'Saw two long right across.'], 3)).toStrictEqual([
+    'long right across.',
+  ]);
+  const amiss = cells.flatMap((cell) =>
+    twiceWritten([...new Set(partsOf(cell.inWords).map(({ text }) => text))], 8).map(
+      (run) => `${cell.id}: ${run}`,
+    ),
+  );
+  expect(amiss).toStrictEqual([]);
+});
+
 test('square and cubic metres in the words of a source or a note bear their sign', () => {
   const amiss = cells.flatMap((cell) =>
     [

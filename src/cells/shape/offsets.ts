@@ -1,10 +1,17 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import { defineCell } from '../form/define';
-import { firstOf } from '../form/in-words';
+import { firstOf, words } from '../form/in-words';
 import { drawOffsets } from './offsets-drawing';
 import { offsetsInputs, offsetsSteps } from './offsets-steps';
 
 const LOOKED_INTO = 'the difference to be looked into, as typed among the inputs; common practice, no source';
+
+const MISSING = {
+  when: 'missing == 1',
+  says: 'One number is',
+  otherwise: '{missing} numbers {missing?is:are}',
+};
+const THEM = { when: 'missing == 1', says: 'it', otherwise: 'them' };
 
 export const offsets = defineCell({
   id: 'offsets',
@@ -32,12 +39,7 @@ export const offsets = defineCell({
       {
         when: 'missing > 0',
         says: [
-          {
-            when: 'missing == 1',
-            says: 'One number is still missing or can’t be read; what depends on it waits.',
-            otherwise:
-              '{missing} numbers {missing?is:are} still missing or can’t be read; what depends on them waits.',
-          },
+          words`${MISSING} still missing or can’t be read; what depends on ${THEM} waits.`,
           { when: 'faults > 0', says: 'Other faults: {faults}, each told below.' },
         ],
       },

@@ -3,7 +3,6 @@ import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { torsionConstant } from '../../../kernel/torsion';
 import { ONE_PERSON, overAllowed } from '../../common/wood/bend-limits';
 import { defineCell } from '../../form/define';
-import { firstOf } from '../../form/in-words';
 import { drawHolding, sharesChart } from './holding-drawing';
 import { holdingInputs } from './holding-inputs';
 import { FREE, holdingSteps, STRIP } from './holding-steps';
@@ -41,16 +40,18 @@ export const holding = defineCell({
       otherwise: 'It twists by up to {mostTurn} from one station to the next.',
     },
     'Bent across its thickness it takes {flatShare} of what breaks it; the whole bend of the edge would take {wholeShare}.',
-    firstOf(
-      [
-        { when: 'crook <= 5 mm', says: 'Edgewise the curve asks next to nothing.' },
+    {
+      when: 'crook <= 5 mm',
+      says: 'Edgewise the curve asks next to nothing.',
+      otherwise: [
+        'Laid on its face it is {crook} hollow or round',
         {
           when: 'cornerShare > allowed',
-          says: 'Laid on its face it is {crook} hollow or round, too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.',
+          says: ', too much to spring edgewise as well: cut its pieces from boards {buys} wide, or the whole of it from one {wideBoard} wide.',
+          otherwise: '; sprung to that as it is bent, its corner takes {cornerShare}.',
         },
       ],
-      'Laid on its face it is {crook} hollow or round; sprung to that as it is bent, its corner takes {cornerShare}.',
-    ),
+    },
   ],
   table: {
     caption: 'The board at every station',

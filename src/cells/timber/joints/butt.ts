@@ -220,16 +220,20 @@ export const butt = defineCell({
   ],
   inWords: [
     {
-      when: 'kind == "plate"',
-      says: 'A plate of plywood {plateThickness} thick, {plateLength} across the joint and {tall} along it, its face grain with the panel’s, keeps about {strengthKept}. The table prints {printedLength}; 12 thicknesses a side make {byRule}.',
-    },
-    {
-      when: 'kind == "block"',
-      says: 'A block {plateThickness} thick, {plateLength} across the joint and {tall} along it, glued, keeps about {strengthKept}. Its screws, {screws} of {longestScrew} in two rows a side, {evenPitch} apart, only clamp while the glue sets and carry nothing: they reach {reachIn} into the block, {rowIn} from the panel’s end.',
-    },
-    {
       when: 'kind == "plate" or kind == "block"',
-      says: 'By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
+      says: [
+        { when: 'kind == "plate"', says: 'A plate of plywood', otherwise: 'A block' },
+        '{plateThickness} thick, {plateLength} across the joint and {tall} along it,',
+        { when: 'kind == "plate"', says: 'its face grain with the panel’s,', otherwise: 'glued,' },
+        'keeps about {strengthKept}.',
+        {
+          when: 'kind == "plate"',
+          says: 'The table prints {printedLength}; 12 thicknesses a side make {byRule}.',
+          otherwise:
+            'Its screws, {screws} of {longestScrew} in two rows a side, {evenPitch} apart, only clamp while the glue sets and carry nothing: they reach {reachIn} into the block, {rowIn} from the panel’s end.',
+        },
+        'By rolling shear the glue line wants {bondHalf} a side to carry {pull}, and this one carries {bondHolds}.',
+      ],
     },
     {
       when: 'kind == "strap"',
