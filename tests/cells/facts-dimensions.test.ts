@@ -9,8 +9,8 @@ import { type Cell, isTold, plainInstance, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { runStep, scopeAlone } from '../../src/cells/form/steps';
 import { isIssue, type KindId, kindOf, plainShown } from '../../src/measure';
-import { catalogueOf } from '../../src/notebook/catalogue';
-import { createGraph } from '../../src/notebook/graph';
+import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import { createGraph } from '../../src/notebook/graph/graph';
 
 /** How many times as large numbers of length, mass and time are made. */
 const LARGER = [2, 4, 8] as const;
