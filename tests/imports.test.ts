@@ -196,6 +196,24 @@ test('every room inside a room that lists them is listed', () => {
   expect([...new Set(found)]).toStrictEqual([]);
 });
 
+/** A file of the cells that makes shapes and is neither a cell nor called a drawing. */
+const drawsUnderAnotherName = ({ file, text }: { file: string; text: string }): boolean =>
+  file.startsWith('cells/') &&
+  !file.endsWith('-drawing.ts') &&
+  !text.includes('defineCell(') &&
+  /^import (?!type\b)[^;]*?from '[./]+\/drawing(\/[\w-]+)*';/m.test(text);
+
+test('what cells draw lies in files called *-drawing.ts, or in the cell itself', () => {
+  expect(
+    sources()
+      .filter(drawsUnderAnotherName)
+      .map(({ file }) => file),
+  ).toStrictEqual([]);
+  const text = "import {\n  line,\n} from '../../drawing';";
+  expect(drawsUnderAnotherName({ file: 'cells/frames/notch-view.ts', text })).toBe(true);
+  expect(drawsUnderAnotherName({ file: 'cells/frames/notch-drawing.ts', text })).toBe(false);
+});
+
 test('no files import each other in a circle, and no folders', () => {
   expect(circles(importing(sources(), (file) => file))).toStrictEqual([]);
   expect(circles(importing(sources(), folderOf))).toStrictEqual([]);

@@ -8,7 +8,7 @@ import { fact } from '../form/fact';
 const GEOMETRY = 'geometry';
 
 /** A station's marks inside the skin, on the face that stands on the station line, port side; m, in the boat's axes. */
-export interface Standing {
+export interface StationOnJig {
   readonly station: Station;
   readonly sheer: Vec3;
   /** On the centreline, at the bottom. */
@@ -22,7 +22,7 @@ export const standings = fact(
     const [keel, sheer] = [hull.edges[0]!, hull.edges.at(-1)!]; // every hull has a keel and a sheer
     const inside = hull.offsets.offsetsTo === 'inside of skin';
     /** From aft forward. */
-    const all = hull.stations.map((station): Standing => {
+    const all = hull.stations.map((station): StationOnJig => {
       const mark = (edge: typeof keel): Vec3 =>
         inside
           ? edge.points[station.index]! // one point a station
@@ -65,4 +65,4 @@ export const foreMark = fact('the foremost station', GEOMETRY, (_: SkinAsked, { 
 });
 
 /** Legs under a station: one under a stem, two elsewhere. */
-export const legsOf = ({ station }: Standing): number => (isPost(station.role) ? 1 : 2);
+export const legsOf = ({ station }: StationOnJig): number => (isPost(station.role) ? 1 : 2);

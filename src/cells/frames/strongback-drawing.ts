@@ -20,7 +20,7 @@ import {
 import type { Vec3 } from '../../kernel';
 import { isIssue } from '../../measure';
 import type { OnHand } from '../form/define';
-import { foreMark, type Standing, standing, standings as standingsInHand } from './jig-facts';
+import { foreMark, type StationOnJig, standing, standings as standingsInHand } from './jig-facts';
 
 type Say = (metres: number) => string;
 
@@ -85,8 +85,8 @@ export function strongbackView(
 
 function sideView(
   hull: Hull,
-  all: readonly Standing[],
-  here: Standing,
+  all: readonly StationOnJig[],
+  here: StationOnJig,
   v: JigDrawn,
   sheet: Sheet,
   say: Say,
@@ -129,7 +129,7 @@ function sideView(
 /** More than this many dimensions under one another are a ladder, not a drawing; the table has them all. */
 const MOST_TOLD = 14;
 
-function told(all: readonly Standing[], here: Standing): readonly Standing[] {
+function told(all: readonly StationOnJig[], here: StationOnJig): readonly StationOnJig[] {
   return all.length <= MOST_TOLD
     ? all
     : all.filter((standing, i) => i === 0 || i === all.length - 1 || standing === here);
@@ -137,7 +137,7 @@ function told(all: readonly Standing[], here: Standing): readonly Standing[] {
 
 /** A frame with its leg, or a transom or stem with the leg under its sheer mark. */
 function upright(
-  { station, sheer, foot }: Standing,
+  { station, sheer, foot }: StationOnJig,
   chosen: boolean,
   v: JigDrawn,
   at: (p: Vec3) => Point,
@@ -156,9 +156,9 @@ function upright(
 }
 
 function planView(
-  all: readonly Standing[],
-  here: Standing,
-  fore: Standing,
+  all: readonly StationOnJig[],
+  here: StationOnJig,
+  fore: StationOnJig,
   v: JigDrawn,
   sheet: Sheet,
   say: Say,

@@ -17,7 +17,7 @@ export interface Suspect {
 }
 
 /** How closely the table is read and how small an error is worth a thought, both m. */
-export interface Reading {
+export interface Closeness {
   /** The offsets are written to the nearest this. */
   readonly nearest: number;
   readonly blunder: number;
@@ -27,7 +27,7 @@ export interface Reading {
 export const spreadOf = (nearest: number) => nearest / Math.sqrt(12);
 
 /** The likeliest bad number of one line. */
-export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: Reading): Suspect {
+export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: Closeness): Suspect {
   const run = line.run(spreadOf(nearest));
   const { index, proof } = oddOneOut(run);
   const { correction, hidden } = run.corrections[index]!; // one a point
@@ -55,7 +55,7 @@ export interface Rival {
 /** From this share on two numbers of a line are not told apart. */
 export const ALIKE = 0.8;
 
-export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Reading, 'nearest'>): Rival {
+export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Closeness, 'nearest'>): Rival {
   const { corrections } = line.run(spreadOf(nearest));
   const out = corrections.map(({ correction, hidden }) => Math.abs(correction) / hidden);
   const most = indexOfMost(out);
@@ -68,8 +68,8 @@ export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Reading, '
 }
 
 /** The likeliest of the whole hull. @throws where no line can be judged */
-export function firstSuspect(hull: Hull, reading: Reading): Suspect {
-  const all = longLines(hull).map((line) => suspectOn(hull, line, reading));
+export function firstSuspect(hull: Hull, closeness: Closeness): Suspect {
+  const all = longLines(hull).map((line) => suspectOn(hull, line, closeness));
   const first = all.reduce<Suspect | null>(
     (best, one) => (best && best.weight >= one.weight ? best : one),
     null,
@@ -88,7 +88,7 @@ export interface Witnesses {
   readonly bend: boolean;
 }
 
-export function witnessesOf(hull: Hull, line: LongLine, index: number, { nearest }: Reading): Witnesses {
+export function witnessesOf(hull: Hull, line: LongLine, index: number, { nearest }: Closeness): Witnesses {
   const { edge, bends, ducks } = line;
   const panels = hull.panels.filter(
     ({ inner, outer }) => inner.name === edge.name || outer.name === edge.name,

@@ -23,14 +23,14 @@ export interface Surroundings {
   readonly meaningOf: (name: string) => string | undefined;
 }
 
-/** An entry's text and what it says: an expression, the id or name of a choice, or an issue. */
+/** An entry's text and what it means: an expression, the id or name of a choice, or an issue. */
 export interface EntryReading {
   readonly text: string;
-  readonly says: Reading | string;
+  readonly means: Reading | string;
 }
 
 export function readGiven(definition: Given, text: string, around: Surroundings): EntryReading {
-  return { text, says: definition.kind === 'choice' ? text : readNumber(definition, text, around) };
+  return { text, means: definition.kind === 'choice' ? text : readNumber(definition, text, around) };
 }
 
 /** The same for what was measured or cut to: it stands by itself, and so lies in no circle and follows no edit. */
@@ -38,14 +38,14 @@ export function readBuilt(definition: Given, text: string, around: Surroundings)
   const reading = readGiven(definition, text, around);
   const [named] = namedIn(reading);
   if (named === undefined) return reading;
-  const says = `${definition.meaning}: what is measured is read off the wood and follows nothing else; write the number without ${named}`;
-  return { text, says: issue(says) };
+  const fault = `${definition.meaning}: what is measured is read off the wood and follows nothing else; write the number without ${named}`;
+  return { text, means: issue(fault) };
 }
 
 /** Quantities an entry names; a choice's entry is an option's id unless it has a dot. */
-export function namedIn({ says }: EntryReading): readonly string[] {
-  if (typeof says === 'string') return says.includes('.') ? [says] : [];
-  return isIssue(says) ? [] : says.names;
+export function namedIn({ means }: EntryReading): readonly string[] {
+  if (typeof means === 'string') return means.includes('.') ? [means] : [];
+  return isIssue(means) ? [] : means.names;
 }
 
 /** The answer that a choice's entry gives, by itself or by way of another choice. */

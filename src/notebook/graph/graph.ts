@@ -235,12 +235,12 @@ function lay(
 
   /** What is written, else the preset, which may turn on a choice of the same cell. */
   function entryOf({ name, of }: Named): EntryHeld {
-    if (!of || !('preset' in of)) return { text: '', says: issue(`${name} is no entry`), written: false };
+    if (!of || !('preset' in of)) return { text: '', means: issue(`${name} is no entry`), written: false };
     const text = writtenAt(now, of.name);
     const { presetFrom } = of;
     const inForce = text ?? (presetFrom ? workFor(() => presetFrom(read)) : of.preset);
     // A link that waits for a choice leaves no other number in its place.
-    const reading = isIssue(inForce) ? { text: '', says: inForce } : readGiven(of, inForce, around);
+    const reading = isIssue(inForce) ? { text: '', means: inForce } : readGiven(of, inForce, around);
     const built = builtAt(now, of.name);
     return {
       ...reading,
@@ -251,10 +251,10 @@ function lay(
 
   function givenValue(of: Given, named: Named): Value {
     const entry = entryAt(network.ask, named);
-    const { text, says } = entry.built ?? entry;
-    if (typeof says === 'string') return workFor(() => chosenBy(of, text, read));
-    if (isIssue(says)) return says;
-    const value = workFor(() => says.evaluate((other) => read.number(other)));
+    const { text, means } = entry.built ?? entry;
+    if (typeof means === 'string') return workFor(() => chosenBy(of, text, read));
+    if (isIssue(means)) return means;
+    const value = workFor(() => means.evaluate((other) => read.number(other)));
     return isIssue(value) ? value : (outOfRange(of)(value) ?? finite(of.meaning, value));
   }
 
@@ -424,13 +424,13 @@ function same(a: Held, b: Held): boolean {
   if (a === b) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
   if (isIssue(a)) return isIssue(b) && sameIssue(a, b);
-  if ('says' in a && 'says' in b) return sameReading(a, b);
+  if ('means' in a && 'means' in b) return sameReading(a, b);
   return false;
 }
 
 function sameReading(a: EntryHeld, b: EntryHeld): boolean {
   if (a.text !== b.text || a.written !== b.written || a.built?.text !== b.built?.text) return false;
-  return isIssue(a.says) ? isIssue(b.says) && sameIssue(a.says, b.says) : !isIssue(b.says);
+  return isIssue(a.means) ? isIssue(b.means) && sameIssue(a.means, b.means) : !isIssue(b.means);
 }
 
 const sameIssue = (a: Issue, b: Issue): boolean =>

@@ -33,7 +33,7 @@ export interface ScrewsDrawn extends ScrewsAsked {
   readonly topThickness: number;
   readonly leastWood: number;
 }
-type Standing = ScrewsInHand['standing'][number];
+type StandingScrew = ScrewsInHand['standing'][number];
 
 const SCREWS = { layer: 'screws' } as const;
 
@@ -97,7 +97,7 @@ function titleOf({ joint, outline }: ScrewsInHand): string {
 }
 
 /** All, or where there are many the first, the last and what was moved. */
-function numbered(standing: readonly Standing[], most: number): (readonly [number, Standing])[] {
+function numbered(standing: readonly StandingScrew[], most: number): (readonly [number, StandingScrew])[] {
   const all = standing.map((screw, i) => [i, screw] as const);
   if (all.length <= most) return all;
   const chosen = all.filter(([i, { clash }]) => clash !== '' || i === 0 || i === all.length - 1);

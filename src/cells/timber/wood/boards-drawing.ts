@@ -7,7 +7,7 @@ import type { OnHand, Values } from '../../form/define';
 import { bestOf, type BoughtSection, type Cut } from './boards-plan';
 
 /** A board with the pieces cut from it; the first has this number in the cut list. */
-interface Drawn {
+interface NumberedBoard {
   readonly number: number;
   readonly first: number;
   readonly section: BoughtSection;
@@ -57,13 +57,13 @@ export function drawBoards(v: Values, on: OnHand): Drawing {
   });
 }
 
-function boardsOf(sections: readonly BoughtSection[]): readonly Drawn[] {
+function boardsOf(sections: readonly BoughtSection[]): readonly NumberedBoard[] {
   let first = 1;
   return sections
     .flatMap((section) => section.plan.boards.map((board) => ({ section, board })))
     .map(({ section, board }, i) => {
       const { length } = section.problem.stocks[board.stock]!; // a plan is checked
-      const drawn: Drawn = {
+      const drawn: NumberedBoard = {
         number: i + 1,
         first,
         section,
@@ -93,7 +93,7 @@ function headShape({ thickness, width }: BoughtSection, { letter, y }: Place, on
   return note(text, { at: [(text.length * letter) / 2, y] });
 }
 
-function boardShapes(board: Drawn, { kerf, slope, pitch, letter, y }: Place, on: OnHand): Shape[] {
+function boardShapes(board: NumberedBoard, { kerf, slope, pitch, letter, y }: Place, on: OnHand): Shape[] {
   const taper = slope * mm(board.section.thickness);
   const height = (BAR / PITCH) * pitch;
   const [low, high] = [y - height / 2, y + height / 2];
@@ -138,7 +138,7 @@ function nameWithin(room: number, number: number, { name }: Cut): string {
   return texts.find((text) => text.length < room) ?? `${number}`;
 }
 
-function inWords({ number, first, length, cuts, left }: Drawn, on: OnHand): string {
+function inWords({ number, first, length, cuts, left }: NumberedBoard, on: OnHand): string {
   const listed = cuts.map((cut, at) => `${first + at}, ${cut.name} at ${on.say(cut.length, 'length')}`);
   return `Board ${number}, ${on.say(length, 'stockLength')}: ${listed.join('; ')}; ${on.say(left, 'length')} left over.`;
 }
