@@ -31,6 +31,12 @@ export default defineConfig({
               // And the list of long timbers, which is asked for with a boat and without.
               test: /src\/(page\/main|boat\/joinery\/long-parts)\.ts$/,
               includeDependenciesRecursively: true,
+              priority: 3,
+            },
+            {
+              name: 'saved',
+              test: /src\/notebook\/keeping\/read-saved\.ts$/,
+              includeDependenciesRecursively: true,
               priority: 2,
             },
             {

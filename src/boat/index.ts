@@ -34,12 +34,12 @@ export { demoBoat } from './starters/demo';
 export { usualDraught } from './quantities/draught';
 export { isPost, type Role, type Station } from './hull/station';
 export type { StationPlane } from './hull/station-plane';
+export { readTable } from './table/read-table';
 export {
   type Face,
   isUnread,
   MOST_EDGES,
   MOST_STATIONS,
-  readTable,
   type Table,
   type TablePoint,
   type TableStation,

@@ -13,7 +13,8 @@ import { createFindings, type Findings } from './graph/findings';
 import type { Graph } from './graph/graph';
 import { advance, type History, redo, settle, startHistory, undo } from './state/history';
 import type { Catalogue } from './graph/on-hand';
-import { type Kept, MOST_STEPS, stepBetween, stepFrom } from './keeping/saved-text';
+import { savedReader } from './keeping/saved-reader';
+import { type Kept, MOST_STEPS, stepBetween } from './keeping/saved-text';
 import { standing } from './graph/standing';
 import {
   type BookState,
@@ -137,7 +138,8 @@ export function createBook(
     const steps = back ? earlier : later;
     const next = steps.peek().at(back ? -1 : 0);
     if (next === undefined || history.peek()[side].length > 0) return;
-    const reached = stepFrom(history.peek().present, next);
+    // Steps were kept: by what read them they are gone back to.
+    const reached = savedReader().stepFrom(history.peek().present, next);
     if (reached) history.value = { ...history.peek(), [side]: [reached] };
     steps.value = reached ? (back ? steps.peek().slice(0, -1) : steps.peek().slice(1)) : [];
   }

@@ -15,14 +15,17 @@ import {
   boatInHand,
   createBook,
   createFindings,
-  createStore,
+  fetchReader,
   freshState,
+  isReaderHere,
   keepUnits,
   keptUnits,
   looseCatalogue,
   noBoat,
+  savedReader,
   shelfFrom,
   takeInHand,
+  textAt,
 } from '../notebook';
 import { App } from './app';
 import type { Bench } from './bench';
@@ -116,31 +119,47 @@ effect(() => {
   const next = wanted.value;
   if (next.key === onBench) return;
   onBench = next.key;
-  const fetched = boats.peek();
-  if (next.kind === 'loose') untracked(() => lay(next, noBoat));
-  else if (fetched) untracked(() => lay(next, boatFor(next, fetched)));
-  else void fetchBoats(next);
+  untracked(() => bring(next));
 });
 
-/** For a sheet on which nothing is kept yet: the boat that the open notebook brings along, else the one to begin with. */
-function boatFor({ boat }: Sheet, { starter, demoBoat }: typeof Boats): Table {
-  return starter(boat ?? '') ?? demoBoat;
+/** Lays a sheet: at once where all is here that it asks for, else when that has come. */
+function bring(next: Sheet): void {
+  const asksBoats = next.kind !== 'loose' && !boats.peek();
+  const asksReader = !isReaderHere() && [next.key, ownBoat.peek()].some((key) => textAt(shelf, key) !== null);
+  if (asksBoats || asksReader) void fetchFor(next, asksBoats, asksReader);
+  else lay(next);
 }
 
-async function fetchBoats(next: Sheet): Promise<void> {
-  const fetched = await import('./boat/boats').catch(() => null);
-  boats.value = fetched;
+/** For a sheet on which nothing is kept yet: the boat that the open notebook brings along, else the one to begin with. */
+function boatFor({ kind, boat }: Sheet): Table {
+  const fetched = boats.peek();
+  if (kind === 'loose' || !fetched) return noBoat;
+  return fetched.starter(boat ?? '') ?? fetched.demoBoat;
+}
+
+async function fetchFor(next: Sheet, asksBoats: boolean, asksReader: boolean): Promise<void> {
+  const isHere = await Promise.all([
+    asksBoats && import('./boat/boats').then((fetched) => (boats.value = fetched)),
+    asksReader && fetchReader(),
+  ]).then(
+    () => true,
+    () => false,
+  );
   // By now another may be wanted.
   if (onBench !== next.key) return;
-  if (fetched) lay(next, boatFor(next, fetched));
+  if (isHere) lay(next);
   else {
     onBench = null;
-    notice.value = { says: 'The boat did not arrive. Load the page again when you are online.' };
+    notice.value = {
+      says: `${asksBoats ? 'The boat' : 'What reads your numbers'} did not arrive. Load the page again when you are online.`,
+    };
   }
 }
 
-function lay(next: Sheet, boat: Table): void {
-  const ownState = () => createStore(shelf, ownBoat.peek()).look().kept?.state ?? null;
+function lay(next: Sheet): void {
+  const boat = boatFor(next);
+  const ownState = () =>
+    isReaderHere() ? (savedReader().keptAt(shelf, ownBoat.peek())?.state ?? null) : null;
   batch(() => {
     sheet.value = next;
     boatOpen.value = false;

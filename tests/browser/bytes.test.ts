@@ -16,6 +16,7 @@ const kilobytes = (files: Iterable<string>) =>
 
 // The class name that Plot gives its figures stands in whichever chunk holds Plot.
 const holdsPlot = (file: string) => read(file).includes('plot-d6a7b5');
+const readsSaved = (file: string) => read(file).includes('it is not a saved boat');
 const withPlot = Object.keys(manifest).filter(
   (key) => manifest[key]?.file.endsWith('.js') && [...neededBy(manifest, [key])].some(holdsPlot),
 );
@@ -24,6 +25,11 @@ test('the script before the first answer is within 70 kB', () => {
   expect(opensOn.filter((key) => !manifest[key])).toStrictEqual([]);
   const first = neededBy(manifest, [...entries, ...opensOn]);
   expect([...first].filter(holdsPlot)).toStrictEqual([]);
+  // What reads saved boats waits until one is there to be read.
+  expect([...first].filter(readsSaved)).toStrictEqual([]);
+  expect(Object.values(manifest).filter(({ file }) => file.endsWith('.js') && readsSaved(file))).toHaveLength(
+    1,
+  );
   // The page alone is most of it: less would mean that it was not found.
   expect(kilobytes(first)).toBeGreaterThan(40);
   expect(kilobytes(first)).toBeLessThanOrEqual(70);

@@ -91,6 +91,30 @@ test('after a reload all is as it was: entries, second version, units, notebook'
   await holds(page, 'frame3.side.flare', '31°');
 });
 
+test('what is kept is read before anything can be written in its place, and no sheet without it is seen', async () => {
+  const page = await openNotebook('quick-scarf');
+  await type(page, 'quickScarf.thickness', '20');
+  let bring = () => {};
+  const held = new Promise<void>((resolve) => {
+    bring = resolve;
+  });
+  await page.route('**/saved-*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  const cellHasCome = page.waitForResponse('**/scarf-*.js');
+  await page.reload();
+  await cellHasCome;
+  await page.locator('main .fetching').waitFor();
+  await page.evaluate(() => new Promise((resolve) => requestIdleCallback(resolve)));
+  expect(await page.locator('main .fetching').count()).toBe(1);
+  expect(await field(page, 'quickScarf.thickness').count()).toBe(0);
+  bring();
+  await arrived(page);
+  expect(await field(page, 'quickScarf.thickness').inputValue()).toBe('20 mm');
+  await reads(answer(page, 'quickScarf.taper'), '160 mm');
+});
+
 test('leaving at once, other units, another boat', async () => {
   const page = await openNotebook('scarf-and-resin');
 

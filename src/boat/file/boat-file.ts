@@ -11,7 +11,8 @@ import type { AsBuilt } from '../as-built';
 import { sentences } from '../table/file-faults';
 import { notebooksSchema, type OwnNotebooks } from './own-notebooks';
 import { underPresentNames } from './renamed';
-import { type Table, tableSchema, type Unread, writeTable } from '../table/table';
+import { tableSchema } from '../table/read-table';
+import { type Table, type Unread, writeTable } from '../table/table';
 
 export interface Boat {
   readonly name: string;

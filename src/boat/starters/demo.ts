@@ -1,5 +1,6 @@
 /** The boat that the notebook opens on. */
-import { isUnread, readTable, type Table } from '../table/table';
+import { readTable } from '../table/read-table';
+import { isUnread, type Table } from '../table/table';
 import ferryDory from './ferry-dory.json';
 
 export const demoBoat: Table = known(ferryDory);

@@ -1,5 +1,5 @@
 /** Which of the builder's boats was last in hand, and where on the shelf it lies. */
-import type { Shelf } from './store';
+import type { Shelf } from './shelf';
 
 /** The first boat's, and of old the only one's. */
 export const FIRST_BOAT = 'battenbook boat';

@@ -1,6 +1,7 @@
 /** Where the builder's boats lie in the browser's storage, each under a key of its own. */
 import { BOAT, FIRST_BOAT } from './boat-in-hand';
-import { createStore, type Shelf } from './store';
+import { keptAt } from './read-saved';
+import type { Shelf } from './shelf';
 
 /** Storage whose keys can be gone through; `localStorage` fits. */
 export interface Shelves extends Shelf {
@@ -37,7 +38,7 @@ const AWAY = 'battenbook boats put away';
 export function ownBoats(shelf: Shelves): OwnBoat[] {
   const away = new Set(boatsAway(shelf));
   return boatKeys(shelf).flatMap((key) => {
-    const { kept } = createStore(shelf, key).look();
+    const kept = keptAt(shelf, key);
     return kept ? [{ key, name: kept.state.name, away: away.has(key) }] : [];
   });
 }

@@ -6,13 +6,9 @@
  * page asks its builder which to keep. What is given up, and what can't be read, is set aside
  * under another key, never thrown away.
  */
-import { isUnusable, type Kept, readSaved, writeSaved } from './saved-text';
-
-/** The part of the browser's storage that is used; `localStorage` fits. */
-export interface Shelf {
-  getItem(key: string): string | null;
-  setItem(key: string, text: string): void;
-}
+import { savedReader } from './saved-reader';
+import { isUnusable, type Kept, keptOf, writeSaved } from './saved-text';
+import type { Shelf } from './shelf';
 
 export interface Opened {
   /** What was kept; null where nothing was, or nothing that can be read. */
@@ -31,8 +27,6 @@ export type Outcome =
 export interface Store {
   /** Takes what is kept as this window's own. */
   open(): Opened;
-  /** What is kept, left as it is. */
-  look(): Opened;
   save(kept: Kept): Outcome;
   /** Saves although another window has saved since; the other's boat is set aside. */
   saveOver(kept: Kept): Outcome;
@@ -48,26 +42,13 @@ const FULL_OF_STEPS =
   "This browser's storage is full. The boat is kept, but not the steps that Undo goes back by: they last until the window is closed.";
 const CONFLICT = 'This was changed in another window since. Which of the two is to be kept?';
 
-const keptOf = ({ state, earlier, later }: Kept): Kept => ({ state, earlier, later });
 const isFull = (fault: unknown): boolean => fault instanceof DOMException && /quota/i.test(fault.name);
-
-/** The shelf that `reach` gives, or null where the browser forbids it or has none. */
-export function shelfFrom<S extends Shelf>(reach: () => S | null | undefined): S | null {
-  try {
-    const shelf = reach() ?? null;
-    shelf?.getItem('');
-    return shelf;
-  } catch {
-    return null;
-  }
-}
 
 /** @param key where on the shelf the boat lies; what is set aside lies under `<key> aside 1` and so on */
 export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store {
   if (!shelf) {
     return {
       open: () => ({ kept: null, says: SHUT }),
-      look: () => ({ kept: null, says: SHUT }),
       save: () => ({ done: 'not saved', says: SHUT }),
       saveOver: () => ({ done: 'not saved', says: SHUT }),
       isSavedElsewhere: () => false,
@@ -82,7 +63,7 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     const text = on.getItem(key);
     known = text;
     if (text === null) return { kept: null };
-    const saved = readSaved(text);
+    const saved = savedReader().readSaved(text);
     if (!isUnusable(saved)) {
       revision = saved.revision;
       return { kept: keptOf(saved) };
@@ -98,16 +79,11 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     }
   }
 
-  function look(on: Shelf): Opened {
-    const saved = readSaved(on.getItem(key) ?? '');
-    return isUnusable(saved) ? { kept: null, says: saved.because } : { kept: keptOf(saved) };
-  }
-
   function save(on: Shelf, kept: Kept, over: boolean): Outcome {
     const there = on.getItem(key);
     let says: string | undefined;
     if (there !== null && there !== known) {
-      const theirs = readSaved(there);
+      const theirs = savedReader().readSaved(there);
       if (isUnusable(theirs)) {
         says = `What another window left in this browser can't be read: ${theirs.because}. Its text is set aside.`;
       } else {
@@ -155,11 +131,6 @@ export function createStore(shelf: Shelf | null, key = 'battenbook boat'): Store
     open: () =>
       unlessRefused(
         () => open(shelf),
-        (says) => ({ kept: null, says }),
-      ),
-    look: () =>
-      unlessRefused(
-        () => look(shelf),
         (says) => ({ kept: null, says }),
       ),
     save: (kept) => unlessRefused(() => save(shelf, kept, false), notSaved),

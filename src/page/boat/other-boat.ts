@@ -9,7 +9,8 @@ import {
   type Table,
   writeTable,
 } from '../../boat';
-import { createStore, freshState, type Kept, takeInHand } from '../../notebook';
+import { freshState, type Kept, takeInHand } from '../../notebook';
+import { keptAt } from '../../notebook/keeping/read-saved';
 import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/keeping/boats';
 import type { Bench } from '../bench';
 import { wayTo } from '../address';
@@ -29,7 +30,7 @@ export function beginBoat(
 
 /** Begins a boat that is as another is, with all her steps. */
 export function copyBoat(bench: Bench, key: string): void {
-  const kept = key === bench.sheet.peek().key ? bench.book.kept() : createStore(bench.shelf, key).look().kept;
+  const kept = key === bench.sheet.peek().key ? bench.book.kept() : keptAt(bench.shelf, key);
   if (kept) begin(bench, kept);
 }
 
@@ -71,7 +72,7 @@ export function openBoat(bench: Bench, key: string, name: string): void {
 
 /** The starter that a boat on the shelf still is, in every number; she can be begun again at any time. */
 function untouchedStarter(shelf: Shelves, key: string): Starter | null {
-  const { kept } = createStore(shelf, key).look();
+  const kept = keptAt(shelf, key);
   if (!kept || kept.earlier.length + kept.later.length > 0) return null;
   const text = (of: object) => JSON.stringify(of);
   const plan = text(writeTable(kept.state.table));

@@ -1,6 +1,6 @@
 /** In a notebook that tells of a certain boat: whose boat is on the bench, and the way to the other. */
 import { starter } from '../../boat';
-import { createStore } from '../../notebook';
+import { keptAt } from '../../notebook/keeping/read-saved';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { openHead } from '../library';
@@ -11,7 +11,7 @@ export function WhoseBoat({ boat }: { boat: string }) {
   const head = openHead();
   const brought = starter(boat);
   if (!head || !brought) return null;
-  const { kept } = createStore(shelf, ownBoat.value).look();
+  const kept = keptAt(shelf, ownBoat.value);
   const own = kept ? `, ${kept.state.name},` : '';
   const isHere = sheet.value.boat === boat;
   const turn = () => {

@@ -1,11 +1,23 @@
 /** Saves what lies on the bench by itself after each edit, and says so when it can't or when another window has. */
 import { effect, type Signal } from '@preact/signals';
-import { type Book, type BookState, createStore, type Kept, type Outcome, type Shelf } from '../../notebook';
+import {
+  type Book,
+  type BookState,
+  createStore,
+  fetchReader,
+  isReaderHere,
+  type Kept,
+  type Outcome,
+  type Shelf,
+} from '../../notebook';
 import { stepOn } from '../../notebook/keeping/saved-text';
 import type { Notice } from '../notice';
 
 /** Long enough to spare the storage while a key repeats, short enough that nothing is lost. */
 const PAUSE_MS = 250;
+
+const NOT_READ =
+  'Another window has saved this too, and what reads it did not arrive. Your work goes on; load the page again in another window when you are online.';
 
 export interface Conflict {
   readonly says: string;
@@ -56,6 +68,12 @@ export function keepSaved({ book, shelf, notice, conflict }: Around): Keeping {
   const save = () => {
     clearTimeout(timer);
     timer = 0;
+    // What another window has saved must be read before anything is written in its place.
+    if (!isReaderHere() && store.isSavedElsewhere()) {
+      isKept = false;
+      void fetchReader().then(save, () => tell({ says: NOT_READ }));
+      return;
+    }
     saved = book.state.peek();
     note(store.save(book.kept()));
   };

@@ -6,14 +6,8 @@ import { addStation } from '../../../src/boat/table/table-edits';
 import { type Book, createBook } from '../../../src/notebook/book';
 import { changedBy, type Difference, difference } from '../../../src/notebook/state/difference';
 import { looseCatalogue } from '../../../src/notebook/graph/loose-catalogue';
-import {
-  isUnusable,
-  readSaved,
-  stepBetween,
-  stepFrom,
-  stepOn,
-  writeSaved,
-} from '../../../src/notebook/keeping/saved-text';
+import { readSaved, stepFrom } from '../../../src/notebook/keeping/read-saved';
+import { isUnusable, stepBetween, stepOn, writeSaved } from '../../../src/notebook/keeping/saved-text';
 import { type BookState, freshState, noBoat, writeNotebook } from '../../../src/notebook/state/state';
 
 const bookOf = (state: BookState): Book => createBook(state, () => looseCatalogue([]));

@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { demoBoat, isUnread, readBoatFile, writeBoatFile } from '../../../src/boat';
 import { allOf } from '../all-of';
 import { wholeCatalogue } from '../../../src/notebook/graph/whole-catalogue';
-import { isUnusable, readSaved, stepFrom } from '../../../src/notebook/keeping/saved-text';
+import { readSaved, stepFrom } from '../../../src/notebook/keeping/read-saved';
+import { isUnusable } from '../../../src/notebook/keeping/saved-text';
 import { reckon } from '../../../src/reckon/reckon';
 import { inRoot } from '../../tools/root.mjs';
 

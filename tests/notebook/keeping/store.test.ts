@@ -1,15 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nothingBuilt, type Table } from '../../../src/boat';
-import {
-  isUnusable,
-  type Kept,
-  readSaved,
-  stepBetween,
-  writeSaved,
-} from '../../../src/notebook/keeping/saved-text';
+import { readSaved } from '../../../src/notebook/keeping/read-saved';
+import { isUnusable, type Kept, stepBetween, writeSaved } from '../../../src/notebook/keeping/saved-text';
 import { type BookState, freshState, tryAnother, write } from '../../../src/notebook/state/state';
-import { createStore, type Shelf, shelfFrom } from '../../../src/notebook/keeping/store';
+import { type Shelf, shelfFrom } from '../../../src/notebook/keeping/shelf';
+import { createStore } from '../../../src/notebook/keeping/store';
 
 const table: Table = {
   name: 'Marsh punt',
