@@ -13,6 +13,6 @@ export function askedOf(
   return Object.entries(instance.cell.inputs).filter(
     ([key, spec]) =>
       (!boatless.value || !isChoice(spec) || typeof spec.options !== 'string') &&
-      graphs.some((graph) => isAsked(instance, key, (by) => graph.work(by))),
+      graphs.some((graph) => isAsked(instance, key, (by) => graph.workOut(by))),
   );
 }

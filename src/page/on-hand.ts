@@ -14,13 +14,13 @@ export interface AtHand {
 
 /** As a graph has them; why there are none, while a value is missing. */
 export function atHand(instance: Instance, graph: Graph, bench: Bench): AtHand | Issue {
-  const values = graph.work((read) => valuesOf(instance, read));
+  const values = graph.workOut((read) => valuesOf(instance, read));
   if (isIssue(values)) return values;
   const drawn = graph.hull();
   const hull = isIssue(drawn) ? null : drawn;
   // Facts are those of the graph: none is found twice.
   const ask: Ask = (fact) => {
-    const found = graph.work((read) => scopeOf(instance, read).ask(fact));
+    const found = graph.workOut((read) => scopeOf(instance, read).ask(fact));
     if (isIssue(found)) throw new Error(found.issue);
     return found;
   };

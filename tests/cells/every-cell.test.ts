@@ -214,7 +214,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     for (const entries of fc.sample(acceptedEntries(cell), { seed: 17, numRuns: 40 })) {
       for (const [key, text] of Object.entries(entries)) write(`${cell.id}.${key}`, text);
       if (Object.values(valuesNow()).some(isIssue)) continue;
-      const words = graph.work((by) => answerInWords(plainInstance(cell), by, say));
+      const words = graph.workOut((by) => answerInWords(plainInstance(cell), by, say));
       // Clauses of their own conditions come together, each where the one before leaves off.
       if (
         isIssue(words) ||
@@ -419,7 +419,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
         expect(nonsense).toStrictEqual([]);
         const refused = Object.keys(cell.inputs).filter((key) => isIssue(all[key]));
         expect(refused).toStrictEqual([]);
-        const told = warningsOf(plainInstance(cell), graph.work, say).map(({ says }) => says);
+        const told = warningsOf(plainInstance(cell), graph.workOut, say).map(({ says }) => says);
         expect(told.filter((says) => /NaN|Infinity|undefined|[{}]/.test(says))).toStrictEqual([]);
         if (Object.values(all).some(isIssue)) return;
         expect(picturesAmiss(cell, all as Values, isIssue(hull) ? null : hull)).toStrictEqual([]);
@@ -434,7 +434,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     for (const values of fc.sample(acceptedValues(cell), { seed: 29, numRuns: 600 })) {
       if (given.size === cell.warnings.length) break;
       for (const [key, text] of Object.entries(asEntries(cell, values))) write(`${cell.id}.${key}`, text);
-      for (const { name } of warningsOf(plainInstance(cell), graph.work, say)) given.add(name);
+      for (const { name } of warningsOf(plainInstance(cell), graph.workOut, say)) given.add(name);
     }
     // Nor do those choose among the boat's own edges and stations.
     const samples = fc.sample(acceptedEntries(cell), { seed: 31, numRuns: 4 });
@@ -447,7 +447,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
         for (const entries of samples) {
           for (const [other, text] of Object.entries(entries)) write(`${cell.id}.${other}`, text);
           write(name, id);
-          for (const one of warningsOf(plainInstance(cell), graph.work, say)) given.add(one.name);
+          for (const one of warningsOf(plainInstance(cell), graph.workOut, say)) given.add(one.name);
         }
     }
     // What no entry of the cell's own brings about: a fault of the boat.
@@ -456,7 +456,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       entries: () => ({}),
       shown: plainShown,
     });
-    for (const { name } of warningsOf(plainInstance(cell), leaning.work, say)) given.add(name);
+    for (const { name } of warningsOf(plainInstance(cell), leaning.workOut, say)) given.add(name);
     expect(
       cell.warnings.map(({ when }, i) => [`${cell.id}.${i + 1}`, when]).filter(([name]) => !given.has(name!)),
     ).toStrictEqual([]);

@@ -31,7 +31,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
   const shown = settingsOf(cell).map((entries) => {
     const book = createBook(freshState(demoBoat, entries), (of) => catalogueOf(of, [instance]));
     const graph = book.first.value;
-    const asked = Object.keys(cell.inputs).filter((key) => isAsked(instance, key, (by) => graph.work(by)));
+    const asked = Object.keys(cell.inputs).filter((key) => isAsked(instance, key, (by) => graph.workOut(by)));
     return {
       entries,
       ...grouped(

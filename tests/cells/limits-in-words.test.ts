@@ -124,7 +124,7 @@ describe.each([
       for (const entries of fc.sample(acceptedEntries(cell), { seed: 5, numRuns: 60 })) {
         for (const [key, text] of Object.entries(entries)) made.write(`${cell.id}.${key}`, text);
         const told: Record<string, string> = {};
-        const applies = warningsOf(instance, made.graph.work, (value, kind, options) => {
+        const applies = warningsOf(instance, made.graph.workOut, (value, kind, options) => {
           const written = write(value, kind, shown, options);
           told[`${kind} ${value}`] = written.text;
           return written;
@@ -154,7 +154,7 @@ test('a share a hair over the share allowed is not written as the share allowed'
   if (typeof share !== 'number') throw new Error('the bend has no share');
   // The share goes as one over the radius, so this radius brings it a hair over a half.
   made.write('bend.radius', `${2 * (share / 0.5002)} m`);
-  const [first] = warningsOf(instance, made.graph.work, (value, kind, options) =>
+  const [first] = warningsOf(instance, made.graph.workOut, (value, kind, options) =>
     write(value, kind, plainShown, options),
   );
   expect(first?.says).toContain('takes 50.02 % of what breaks this wood, over the 50 % allowed');
@@ -167,7 +167,7 @@ test('a warning is told in the units chosen when it is read, with the numbers as
   const made = bench(given, derived, hull);
   for (const [key, text] of Object.entries({ thickness: '30 mm', radius: '1 m' }))
     made.write(`bend.${key}`, text);
-  const applies = warningsOf(instance, made.graph.work, (value, kind, options) =>
+  const applies = warningsOf(instance, made.graph.workOut, (value, kind, options) =>
     write(value, kind, plainShown, options),
   ).find(({ says }) => says.includes('thick,'))!;
   expect(applies.says).toMatch(/[Aa]t most [\d.]+ mm thick/);

@@ -82,9 +82,9 @@ export function tryCell(
     const over = graph.quantity(`${cell.id}.${cell.table?.over}`);
     return rowsOf(instance, (over && 'options' in over && over.options) || [], graph);
   });
-  const warnings = once(() => warningsOf(instance, graph.work, say));
+  const warnings = once(() => warningsOf(instance, graph.workOut, say));
   const words = once(() => {
-    const told = graph.work((by) => answerInWords(instance, by, say));
+    const told = graph.workOut((by) => answerInWords(instance, by, say));
     return isIssue(told) ? told.issue : told;
   });
   const drawing = once(() => {

@@ -213,7 +213,7 @@ describe('one thick board or two thin', () => {
     expect(numberIn(book, 'chineBend.leastRadius')).toBeGreaterThan(numberIn(book, 'chineBend.radius'));
     const [stop] = warningsOf(
       named.find(({ name }) => name === 'chineBend')!,
-      (by) => book.first.value.work(by),
+      (by) => book.first.value.workOut(by),
       (value, kind) => write(value, kind, plainShown),
     ).filter(({ warning }) => warning.weight === 'stop');
     expect(stop?.says).toMatch(/./);
@@ -468,7 +468,7 @@ describe('the calculators on their own', () => {
       return placed(quick).flatMap((instance) =>
         warningsOf(
           instance,
-          (by) => graph.work(by),
+          (by) => graph.workOut(by),
           (value, kind) => write(value, kind, inFeet),
         ).map(({ name, says }) => `${name}: ${says}`),
       );

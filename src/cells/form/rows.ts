@@ -9,7 +9,7 @@ import { scopeOf } from './steps';
 export interface TableReader {
   /** The value of a quantity by its full name. */
   readonly value: (name: string) => Value;
-  readonly work: <T>(by: (read: Read) => T) => T | Issue;
+  readonly workOut: <T>(by: (read: Read) => T) => T | Issue;
 }
 
 /** A row, and what it gives for the input that the table runs over. */
@@ -24,7 +24,7 @@ export interface TableRow extends Pick<Option, 'id' | 'label'> {
 export function rowsOf(instance: Instance, options: readonly Option[], by: TableReader): readonly TableRow[] {
   const { table } = instance.cell;
   const { rows: list, only } = table ?? {};
-  const listed = list && by.work((read) => scopeOf(instance, read).ask(list));
+  const listed = list && by.workOut((read) => scopeOf(instance, read).ask(list));
   if (isIssue(listed)) return [];
   const rows = listed ?? options.map((option) => ({ ...option, value: option.id }));
   return only === undefined

@@ -17,16 +17,16 @@ export interface Applies {
 }
 
 /** Works something out from the graph; a missing value makes an issue of it. */
-export type Work = <T>(by: (read: Read) => T) => T | Issue;
+export type WorkOut = <T>(by: (read: Read) => T) => T | Issue;
 
 /**
  * @param say writes a value in the chosen units
  * @returns the warnings that apply; one whose values are still missing does not, and silences no other
  */
-export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] {
+export function warningsOf(instance: Instance, workOut: WorkOut, say: Say): Applies[] {
   const { cell, name } = instance;
   return cell.warnings.flatMap((warning, index) => {
-    const tell = work((read) => {
+    const tell = workOut((read) => {
       const verdict = evaluateFormula(compiled(cell, warning.when), (key) => valueOf(instance, key, read));
       return isIssue(verdict) || verdict === 0 ? null : told(instance, warning.says, read, [warning.when]);
     });
@@ -40,10 +40,10 @@ export function warningsOf(instance: Instance, work: Work, say: Say): Applies[] 
  * The cell's answers without those that have no sense here. Of what can't be told yet only the answers of one
  * condition are said to wait: the others may be what stands in their place.
  */
-export function answersOf(instance: Instance, work: Work): Cell['answers'] {
+export function answersOf(instance: Instance, workOut: WorkOut): Cell['answers'] {
   const { cell } = instance;
   const holds = ({ when = '1' }: Cell['answers'][number]) =>
-    work((read) => evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read)));
+    workOut((read) => evaluateFormula(compiled(cell, when), (key) => valueOf(instance, key, read)));
   const untold = cell.answers.find((answer) => isIssue(holds(answer)))?.when;
   return cell.answers.filter((answer) => {
     const verdict = holds(answer);

@@ -60,7 +60,7 @@ export interface Graph {
   /** The quantities that one read when it was last worked out. */
   dependsOn(name: string): readonly string[];
   /** Works something out from the graph, turning a missing value into an issue; tracked. */
-  readonly work: <T>(by: (read: Read) => T) => T | Issue;
+  readonly workOut: <T>(by: (read: Read) => T) => T | Issue;
   /**
    * The same graph under other entries; null stands for a preset. It follows this one, and works out only what
    * comes to something else.
@@ -395,7 +395,7 @@ function lay(
       const id = name === HULL ? otherId('hull') : places.named(name).value;
       return [...new Set(quantitiesAskedBy(id))];
     },
-    work: (by) => workFor(() => by(readByPage)),
+    workOut: (by) => workFor(() => by(readByPage)),
     with: (changes) => {
       const more = () => ({ written: changes() });
       const design = laid.design();

@@ -83,7 +83,7 @@ export function cardOf(instance: Instance, bench: Bench): Card {
     day: new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' }),
     title: place ? `${cell.title}, ${place}` : cell.title,
     question: cell.question,
-    answers: answersOf(instance, (by) => bench.book.inHand.value.work(by)).map(
+    answers: answersOf(instance, (by) => bench.book.inHand.value.workOut(by)).map(
       ({ of, label, from, tolerance }) => ({
         label,
         datum: tolerance
@@ -148,13 +148,13 @@ function differenceOf(is: Value, was: Value, kind: KindId, bench: Bench): string
 }
 
 function wordsFrom(instance: Instance, graph: Graph, bench: Bench): string {
-  const words = graph.work((read) => answerInWords(instance, read, tiedWith(bench)));
+  const words = graph.workOut((read) => answerInWords(instance, read, tiedWith(bench)));
   return isIssue(words) ? `${capital(words.issue)}.` : words;
 }
 
 function warningsFrom(instance: Instance, versions: Versions, bench: Bench): Card['warnings'] {
   const all = versions.flatMap(([version, graph]) =>
-    warningsOf(instance, (by) => graph.work(by), tiedWith(bench)).map(({ warning, says }) => ({
+    warningsOf(instance, (by) => graph.workOut(by), tiedWith(bench)).map(({ warning, says }) => ({
       version,
       word: versionWords[version],
       text: says,

@@ -65,7 +65,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
 function Answers({ instance }: { instance: Instance }) {
   const graph = useBench().book.inHand.value;
   return html`<dl class="answers">
-    ${answersOf(instance, (by) => graph.work(by)).map((answer) =>
+    ${answersOf(instance, (by) => graph.workOut(by)).map((answer) =>
       use(Answer, { ...answer, name: `${instance.name}.${answer.of}`, key: answer.of }),
     )}
   </dl>`;
@@ -88,7 +88,7 @@ function sourcesOf({ cell, name }: Instance) {
 /** The sentence that sums the answer up; read out only for the cell in hand, or an edit would set all of them talking. */
 function InWords({ instance }: { instance: Instance }) {
   const bench = useBench();
-  const words = bench.book.inHand.value.work((read) => answerInWords(instance, read, tiedWith(bench)));
+  const words = bench.book.inHand.value.workOut((read) => answerInWords(instance, read, tiedWith(bench)));
   const live = bench.inHand.value === instance.name ? 'polite' : 'off';
   return html`<p class="in-words" aria-live=${live}>${isIssue(words) ? `${capital(words.issue)}.` : words}</p>`;
 }
@@ -96,7 +96,7 @@ function InWords({ instance }: { instance: Instance }) {
 function Warnings({ instance }: { instance: Instance }) {
   const bench = useBench();
   const graph = bench.book.inHand.value;
-  const applies = warningsOf(instance, (by) => graph.work(by), tiedWith(bench));
+  const applies = warningsOf(instance, (by) => graph.workOut(by), tiedWith(bench));
   return html`<div class="warnings" role="status">
     ${applies.map(
       ({ warning, says }) => html`<p class=${`warning ${warning.weight}`}>

@@ -62,7 +62,7 @@ function OfHull({ drawn }: { drawn: boolean }) {
     .flatMap((instance) =>
       warningsOf(
         instance,
-        (by) => graph.work(by),
+        (by) => graph.workOut(by),
         (value, kind, options) => write(value, kind, bench.shown.value, options),
       ),
     );

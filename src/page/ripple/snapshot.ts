@@ -38,7 +38,7 @@ export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): M
     }
     const applies = warningsOf(
       instance,
-      (by) => graph.work(by),
+      (by) => graph.workOut(by),
       (value, kind, options) => write(value, kind, plainShown, options),
     );
     for (const { name, tell } of applies) warnings.set(name, tell);
@@ -54,7 +54,7 @@ export function edgesOf(bench: Bench, graph: Graph): Value[] {
 /** Warnings that can't be weighed, because a number of theirs is missing. */
 function waitingIn(instance: Instance, graph: Graph): string[] {
   return instance.cell.warnings.flatMap(({ when }, index): string[] => {
-    const missing = graph.work((read) =>
+    const missing = graph.workOut((read) =>
       compiled(instance.cell, when).names.map((key) => valueOf(instance, key, read)),
     );
     return isIssue(missing) ? [`${instance.name}.${index + 1}`] : [];

@@ -17,7 +17,7 @@ const bookOf = (cell: (typeof cells)[number], entries: Readonly<Record<string, s
 const askedIn = (cell: (typeof cells)[number], entries: Readonly<Record<string, string>> = {}) => {
   const graph = bookOf(cell, entries).first.value;
   const instance = plainInstance(cell);
-  return Object.keys(cell.inputs).filter((key) => isAsked(instance, key, (by) => graph.work(by)));
+  return Object.keys(cell.inputs).filter((key) => isAsked(instance, key, (by) => graph.workOut(by)));
 };
 const conditional = cells.flatMap((cell) =>
   Object.entries(cell.inputs)

@@ -197,7 +197,7 @@ test('tells of a cut-out only where a motor hangs: not at the bow, not on a top 
       entries: () => entries,
       shown: plainShown,
     });
-    return answersOf(instance, (by) => graph.work(by)).map(({ of }) => of);
+    return answersOf(instance, (by) => graph.workOut(by)).map(({ of }) => of);
   };
   expect(told({}, 'ferry-dory')).toContain('cutAboveEdge');
   expect(told({ 'transomCut.end': 'bowTransom' }, 'creek-punt')).toStrictEqual(['blankWidth', 'blankHeight']);

@@ -365,7 +365,7 @@ describe('work', () => {
 
   test('reads several quantities at once, or says what it waits for', () => {
     const { graph, write } = timber();
-    const say = () => graph.work((read) => `${read.choice('a.wood')} ${read.number('a.twice')}`);
+    const say = () => graph.workOut((read) => `${read.choice('a.wood')} ${read.number('a.twice')}`);
     expect(say()).toBe('oak 4');
     write('a.width', 'x');
     expect(say()).toMatchObject({ waitsFor: 'a.width' });
@@ -374,7 +374,7 @@ describe('work', () => {
   test('is tracked like a value', () => {
     const { graph, write } = timber();
     const seen: unknown[] = [];
-    const stop = effect(() => void seen.push(graph.work((read) => read.number('a.twice'))));
+    const stop = effect(() => void seen.push(graph.workOut((read) => read.number('a.twice'))));
     write('a.width', '3 m');
     stop();
     write('a.width', '4 m');

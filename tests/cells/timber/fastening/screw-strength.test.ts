@@ -293,7 +293,7 @@ test('while the push can’t be told, one answer waits for it, not that and what
       entries: () => entries,
       shown: plainShown,
     });
-    return answersOf(instance, (by) => graph.work(by)).map(({ of }) => of);
+    return answersOf(instance, (by) => graph.workOut(by)).map(({ of }) => of);
   };
   expect(told('26 mm')).toStrictEqual(['pullAllowed', 'pushAllowed']);
   expect(told('10 mm')).toStrictEqual(['pullAllowed', 'depthAsked']);
