@@ -4,8 +4,8 @@
  *
  * Marks are pushed, values are pulled: what changes outside marks its node, everything downstream is doubted, and a
  * doubted node that is looked at settles what it was worked out from, one by one, before it is worked out again.
- * Nodes are numbers, links are lists of them, and a list is rewritten only where a working asked for something else
- * than the last time: that is what makes an edit cheap.
+ * Nodes are numbers, what is known of them lies in lists by number, and links are rewritten only where a working
+ * asked for something else than the last time: that is what makes an edit cheap.
  *
  * A network may lie over another one and work out only what comes to something else there: where all that a node
  * was worked out from is the same in both, so is its value.
@@ -15,14 +15,16 @@
 export type Id = number;
 
 export interface Network<T> {
-  /** The value of a node, settled; the node being worked out, if any, is linked to it. Not for a node that is `underway`. */
+  /** The value of a node, settled; the node being worked out, if any, is linked to it. */
   readonly ask: (id: Id) => T;
   /** The value of a node, settled, without a link to it. */
   readonly value: (id: Id) => T;
-  /** Links the node being worked out to another, though its value can't be had. */
-  readonly link: (id: Id) => void;
   /** Something outside the network that the node is worked out from has changed. */
   readonly mark: (id: Id) => void;
+  /** The same for the node of this name. */
+  readonly askFor: (name: string) => T;
+  /** The nodes being worked out now, each for the one before. */
+  readonly way: () => readonly Id[];
   /** The way from a node that is being worked out to the one that asks now; null for a node that is not being worked out. */
   readonly underway: (id: Id) => readonly Id[] | null;
   /** What a node was worked out from the last time, in the order in which it asked. */
@@ -34,6 +36,11 @@ export interface Nodes<T> {
   readonly work: (id: Id) => T;
   /** Whether two values are one, so that nothing follows from the change. */
   readonly same: (a: T, b: T) => boolean;
+  /** What is held for a node that is asked for on the way to its own value: a value, or a fault that is thrown. */
+  readonly circle: (way: readonly Id[]) => T;
+  /** The names of nodes, by their ids, and the node of a name. */
+  readonly names?: readonly (string | undefined)[];
+  readonly idOf?: (name: string) => Id;
   /** The network that this one lies over. */
   readonly over?: Network<T>;
   /** Whether the node is worked out here from something outside that the network below doesn't know. */
@@ -46,56 +53,70 @@ const STALE = 0;
 const DOUBTED = 1;
 const SETTLED = 2;
 const UNDERWAY = 3;
-type State = typeof STALE | typeof DOUBTED | typeof SETTLED | typeof UNDERWAY;
 
 const nothing: readonly Id[] = [];
 
-/** What a node being worked out has asked for so far, against what it asked for the last time. */
-interface Asking {
-  readonly id: Id;
-  /** How many of the old links were asked for again, in the same order. */
-  kept: number;
-  /** The links from the first that differs on; null as long as none does. */
-  fresh: Id[] | null;
-}
-
-export function createNetwork<T>({ work, same, over, isOwn = () => false }: Nodes<T>): Network<T> {
-  const states: State[] = [];
+export function createNetwork<T>({
+  work,
+  same,
+  circle,
+  names = [],
+  idOf = Number,
+  over,
+  isOwn = () => false,
+}: Nodes<T>): Network<T> {
+  let states = new Uint8Array(64);
+  // A value that came later than its reader was last settled is news to the reader. The clock ticks at each mark.
+  let clock = 1;
+  let cameAt = new Float64Array(64);
+  let settledAt = new Float64Array(64);
   const values: T[] = [];
   const links: (readonly Id[])[] = [];
   const readers: Id[][] = [];
-  // Ticks at each mark. A value that came later than its reader was last settled is news to the reader.
-  let clock = 1;
-  const cameAt: number[] = [];
-  const settledAt: number[] = [];
-  const asking: Asking[] = [];
+
+  // The nodes being worked out, one for the other: which, what it asked for the last time, how many of those it has
+  // asked for again in the same order, and what it asked for from the first that differs on, null as long as none does.
+  let depth = -1;
+  const askers: Id[] = [];
+  const before: (readonly Id[])[] = [];
+  const kept: number[] = [];
+  const fresh: (Id[] | null)[] = [];
 
   function grow(id: Id): void {
-    while (states.length <= id) {
-      states.push(STALE);
+    while (links.length <= id) {
       links.push(nothing);
       readers.push([]);
-      cameAt.push(0);
-      settledAt.push(0);
     }
+    if (id < states.length) return;
+    const room = Math.max(id + 1, 2 * states.length);
+    const [wereStates, cameAtWas, settledAtWas] = [states, cameAt, settledAt];
+    states = new Uint8Array(room);
+    cameAt = new Float64Array(room);
+    settledAt = new Float64Array(room);
+    states.set(wereStates);
+    cameAt.set(cameAtWas);
+    settledAt.set(settledAtWas);
   }
 
   function value(id: Id): T {
-    if (states[id] !== SETTLED) settle(id);
+    const state = states[id];
+    if (state === UNDERWAY) return circle(underway(id)!); // it is
+    if (state !== SETTLED) settle(id);
     return values[id]!; // settled
   }
 
   function link(id: Id): void {
-    const by = asking.at(-1);
-    if (!by) return;
-    if (by.fresh) {
-      by.fresh.push(id);
+    if (depth < 0) return;
+    const more = fresh[depth];
+    if (more) {
+      // What is asked for twice running is one link.
+      if (more.at(-1) !== id) more.push(id);
       return;
     }
-    const old = links[by.id]!; // grown when it was asked for
-    if (old[by.kept] === id) by.kept += 1;
-    // What is asked for twice running is one link.
-    else if (by.kept === 0 || old[by.kept - 1] !== id) by.fresh = [id];
+    const old = before[depth]!; // deep enough
+    const at = kept[depth]!;
+    if (old[at] === id) kept[depth] = at + 1;
+    else if (at === 0 || old[at - 1] !== id) fresh[depth] = [id];
   }
 
   function ask(id: Id): T {
@@ -103,66 +124,89 @@ export function createNetwork<T>({ work, same, over, isOwn = () => false }: Node
     return value(id);
   }
 
+  /** What is asked for here is most often what was asked for here the last time: that needs no looking up. */
+  function askFor(name: string): T {
+    if (depth >= 0 && fresh[depth] === null) {
+      const at = kept[depth]!; // deep enough
+      const id = before[depth]![at];
+      if (id !== undefined && names[id] === name) {
+        kept[depth] = at + 1;
+        return states[id] === SETTLED ? values[id]! : value(id);
+      }
+    }
+    return ask(idOf(name));
+  }
+
   function settle(id: Id): void {
-    grow(id);
+    if (id >= links.length) grow(id);
     const was = states[id]!; // grown
+    let state = was;
     states[id] = UNDERWAY;
-    const by: Asking = { id, kept: 0, fresh: null };
-    asking.push(by);
-    let next: State = was;
+    depth += 1;
+    askers[depth] = id;
+    before[depth] = links[id]!; // grown
+    kept[depth] = 0;
+    fresh[depth] = null;
     try {
       if (was === STALE || hasNews(id)) {
-        const isKnown = cameAt[id]! > 0; // grown
-        const fresh = sharedValue(id) ?? worked(by);
-        if (!isKnown || !same(values[id]!, fresh)) {
-          values[id] = fresh;
+        const found = (over && sharedValue(id, over)) ?? worked(id);
+        if (cameAt[id] === 0 || !same(values[id]!, found)) {
+          values[id] = found;
           cameAt[id] = clock;
         }
       }
       settledAt[id] = clock;
-      next = SETTLED;
+      state = SETTLED;
     } finally {
-      asking.pop();
-      states[id] = next;
+      depth -= 1;
+      states[id] = state;
     }
   }
 
   /** Settles what a node was worked out from, in the order in which it asked: up to the first news it would ask the same again. */
   function hasNews(id: Id): boolean {
+    const since = settledAt[id]!; // grown
     for (const other of links[id]!) {
-      if (states[other] === UNDERWAY) return true;
-      if (states[other] !== SETTLED) settle(other);
-      if (cameAt[other]! > settledAt[id]!) return true;
+      const state = states[other];
+      if (state === UNDERWAY) return true;
+      if (state !== SETTLED) settle(other);
+      if (cameAt[other]! > since) return true;
     }
     return false;
   }
 
-  function worked(by: Asking): T {
-    const fresh = work(by.id);
-    const old = links[by.id]!; // grown
-    if (by.fresh) relink(by.id, by.kept === 0 ? by.fresh : [...old.slice(0, by.kept), ...by.fresh], by.kept);
-    else if (by.kept < old.length) relink(by.id, old.slice(0, by.kept), by.kept);
-    return fresh;
+  function worked(id: Id): T {
+    const found = work(id);
+    const old = links[id]!; // grown
+    const same = kept[depth]!; // it is the deepest again
+    const more = fresh[depth];
+    if (more) relink(id, same === 0 ? more : [...old.slice(0, same), ...more], same);
+    else if (same < old.length) relink(id, old.slice(0, same), same);
+    return found;
   }
 
   /** The value of the network below, where all that it was worked out from is the same here. */
-  function sharedValue(id: Id): T | undefined {
-    if (!over || isOwn(id) || over.underway(id)) return undefined;
-    const below = over.value(id);
-    const others = over.linksOf(id);
+  function sharedValue(id: Id, below: Network<T>): T | undefined {
+    if (isOwn(id) || below.underway(id)) return undefined;
+    const found = below.value(id);
+    const others = below.linksOf(id);
     for (const other of others) {
-      grow(other);
-      if (states[other] === UNDERWAY || !same(value(other), over.value(other))) return undefined;
+      if (states[other] === UNDERWAY || !same(value(other), below.value(other))) return undefined;
     }
-    if (links[id] !== others) relink(id, others);
-    return below;
+    const old = links[id]!; // grown
+    if (old !== others) {
+      let alike = 0;
+      while (alike < old.length && old[alike] === others[alike]) alike += 1;
+      relink(id, others, alike);
+    }
+    return found;
   }
 
-  /** @param kept how many links from the first on are the same as before */
-  function relink(id: Id, now: readonly Id[], kept = 0): void {
+  /** @param alike how many links from the first on are the same as before */
+  function relink(id: Id, now: readonly Id[], alike: number): void {
     const old = links[id]!; // grown
-    for (let at = kept; at < old.length; at += 1) forget(old[at]!, id);
-    for (let at = kept; at < now.length; at += 1) readers[now[at]!]!.push(id);
+    for (let at = alike; at < old.length; at += 1) forget(old[at]!, id);
+    for (let at = alike; at < now.length; at += 1) readers[now[at]!]!.push(id);
     links[id] = now;
   }
 
@@ -172,11 +216,12 @@ export function createNetwork<T>({ work, same, over, isOwn = () => false }: Node
     if (last !== reader) all[all.lastIndexOf(reader)] = last;
   }
 
+  const doubted: Id[] = [];
   function mark(id: Id): void {
-    if (states[id] === undefined) return;
+    if (id >= links.length) return;
     clock += 1;
     states[id] = STALE;
-    const doubted = [id];
+    doubted.push(id);
     for (let at = doubted.pop(); at !== undefined; at = doubted.pop())
       for (const reader of readers[at]!) {
         if (states[reader] !== SETTLED) continue;
@@ -187,9 +232,11 @@ export function createNetwork<T>({ work, same, over, isOwn = () => false }: Node
 
   function underway(id: Id): readonly Id[] | null {
     if (states[id] !== UNDERWAY) return null;
-    const ids = asking.map((by) => by.id);
-    return ids.slice(ids.indexOf(id));
+    const all = way();
+    return all.slice(all.indexOf(id));
   }
 
-  return { ask, value, link, mark, underway, linksOf: (id) => links[id] ?? nothing };
+  const way = () => askers.slice(0, depth + 1);
+
+  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links[id] ?? nothing };
 }

@@ -39,13 +39,16 @@ export const otherId = (other: Other): Id => others.indexOf(other);
 export interface Places {
   /** The name with its node, which it is given if it has none yet. */
   readonly named: (name: string) => Named;
+  /** The node of a name's value, likewise. */
+  readonly idOf: (name: string) => Id;
+  readonly namedAt: (valueId: Id) => Named;
   readonly entryOf: (named: Named) => Id;
   readonly thereOf: (named: Named) => Id;
   /** The node of a fact, and how it is found by who asks now. */
   readonly fact: (name: string, find: Fact['find']) => Id;
   readonly at: (id: Id) => Place;
-  /** The catalogue in which names are found. */
-  readonly catalogue: () => Catalogue;
+  /** The names whose values the nodes are; undefined for other nodes. */
+  readonly names: readonly (string | undefined)[];
   /** Goes over to another catalogue. */
   readonly follow: (catalogue: Catalogue) => void;
   /** Tells of each node of a name that is something else in one catalogue than in the other. */
@@ -56,30 +59,36 @@ export interface Places {
 
 export function placesIn(start: Catalogue): Places {
   let catalogue = start;
-  const places: Place[] = others.map((is) => ({ is }));
-  const byName = new Map<string, Named>();
+  const places: Place[] = [];
+  const names: (string | undefined)[] = [];
+  const ids = new Map<string, Id>();
   const byWord = new Map<string, Named[]>();
   const facts = new Map<string, Fact>();
 
-  const give = (place: Place): Id => places.push(place) - 1;
+  function give(place: Place): Id {
+    names.push(place.is === 'value' ? place.named.name : undefined);
+    return places.push(place) - 1;
+  }
+  for (const is of others) give({ is });
 
-  function named(name: string): Named {
-    const known = byName.get(name);
-    if (known) return known;
-    const fresh: Named = { name, of: catalogue.find(name), value: places.length };
-    give({ is: 'value', named: fresh });
-    byName.set(name, fresh);
-    const word = partOf(name);
-    const alike = byWord.get(word);
-    if (alike) alike.push(fresh);
-    else byWord.set(word, [fresh]);
-    return fresh;
+  function come(name: string): Id {
+    const named: Named = { name, of: catalogue.find(name), value: places.length };
+    ids.set(name, give({ is: 'value', named }));
+    const alike = byWord.get(partOf(name));
+    if (alike) alike.push(named);
+    else byWord.set(partOf(name), [named]);
+    return named.value;
   }
 
+  // One look-up by name and no more, for who wants the value.
+  const idOf = (name: string): Id => ids.get(name) ?? come(name);
+  const namedAt = (id: Id): Named => (places[id] as { readonly named: Named }).named; // the node of a value
   const among = (words: Iterable<string>): Named[] => [...words].flatMap((word) => byWord.get(word) ?? []);
 
   return {
-    named,
+    named: (name) => namedAt(idOf(name)),
+    idOf,
+    namedAt,
     entryOf: (one) => (one.entry ??= give({ is: 'entry', named: one })),
     thereOf: (one) => (one.there ??= give({ is: 'there', named: one })),
     fact: (name, find) => {
@@ -93,7 +102,7 @@ export function placesIn(start: Catalogue): Places {
       return fact.id;
     },
     at: (id) => places[id]!, // ids come from here
-    catalogue: () => catalogue,
+    names,
     follow: (next) => {
       if (next === catalogue) return;
       const words = wordsBetween(catalogue, next);
@@ -110,6 +119,9 @@ export function placesIn(start: Catalogue): Places {
       }
       for (const { name, id } of facts.values()) if (words.has(partOf(name))) tell(id);
     },
-    entryKnown: (name) => byName.get(name)?.entry,
+    entryKnown: (name) => {
+      const id = ids.get(name);
+      return id === undefined ? undefined : namedAt(id).entry;
+    },
   };
 }

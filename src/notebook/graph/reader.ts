@@ -37,21 +37,19 @@ export function readerOf(look: Look): Read {
     new Waiting(
       why.circle?.includes(look.asker()) ? why : { issue: why.issue, waitsFor: why.waitsFor ?? name },
     );
-  const valueOf = (name: string): number | string => {
-    const value = look.value(name);
-    if (isIssue(value)) throw waiting(name, value);
-    return value;
-  };
+  /** Why there is no value of the sort that is asked for. */
+  const amiss = (name: string, value: Value, is: 'choice' | 'number') =>
+    isIssue(value) ? waiting(name, value) : new Waiting(issue(wrongSort(name, is, look.meaningOf(name))));
   return {
     number: (name) => {
-      const value = valueOf(name);
+      const value = look.value(name);
       if (typeof value === 'number') return value;
-      throw new Waiting(issue(wrongSort(name, 'choice', look.meaningOf(name))));
+      throw amiss(name, value, 'choice');
     },
     choice: (name) => {
-      const value = valueOf(name);
+      const value = look.value(name);
       if (typeof value === 'string') return value;
-      throw new Waiting(issue(wrongSort(name, 'number', look.meaningOf(name))));
+      throw amiss(name, value, 'number');
     },
     maybe: (name) => {
       const value = look.has(name) ? look.value(name) : null;
@@ -84,9 +82,16 @@ export function readerOf(look: Look): Read {
 /** Runs a working; a read without a value, or a hull that can't give it, ends it as an issue. Slips of ours pass on. */
 export function workFor<T>(by: () => T): T | Issue {
   try {
-    return attempt(by);
+    return by();
   } catch (fault) {
-    if (fault instanceof Waiting) return fault.why;
-    throw fault;
+    return whyOf(fault);
   }
+}
+
+/** Why a working that was broken off has no value. */
+export function whyOf(fault: unknown): Issue {
+  if (fault instanceof Waiting) return fault.why;
+  return attempt(() => {
+    throw fault;
+  });
 }

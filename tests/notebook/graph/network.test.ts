@@ -3,6 +3,10 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createNetwork, type Id, type Network } from '../../../src/notebook/graph/network';
 
+const noCircle = (way: readonly Id[]): never => {
+  throw new TypeError(`round in a circle: ${way.join(' ')}`);
+};
+
 /** Nodes that each add their own number to those they read; the first `inputs` of them read none. */
 interface Sums {
   readonly numbers: number[];
@@ -17,6 +21,7 @@ function networkOf({ numbers, reads }: Sums, over?: Network<number>, own?: Reado
       return reads[id]!.reduce((sum, other) => sum + network.ask(other), own?.get(id) ?? numbers[id]!);
     },
     same: (a, b) => a === b,
+    circle: noCircle,
     ...(over && { over, isOwn: (id) => own?.has(id) ?? false }),
   });
   const since = () => {
@@ -69,6 +74,7 @@ describe('a chain with a branch', () => {
         return id < 2 ? network.ask(id + 1) : 1;
       },
       same: Object.is,
+      circle: noCircle,
     });
     network.value(0);
     expect(ways).toStrictEqual([[0], [0, 1], [0, 1, 2]]);
@@ -85,6 +91,7 @@ describe('a chain with a branch', () => {
         return 1;
       },
       same: Object.is,
+      circle: noCircle,
     });
     expect(() => network.value(0)).toThrow('a slip');
     expect(network.underway(0)).toBeNull();
@@ -148,10 +155,12 @@ test('whatever is written, in it or in one laid over it, and looked at in any or
       const base: Network<number> = createNetwork<number>({
         work: (id) => workOf(base.ask, below)(id),
         same: Object.is,
+        circle: noCircle,
       });
       const layer: Network<number> = createNetwork<number>({
         work: (id) => workOf(layer.ask, above)(id),
         same: Object.is,
+        circle: noCircle,
         over: base,
         isOwn: (id) => own.has(id),
       });
