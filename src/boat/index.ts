@@ -21,6 +21,7 @@ export { breadthAt } from './hull/breadth';
 export * from './joinery/parts';
 export { type BoatQuantities, boatQuantities } from './quantities/quantities';
 export {
+  type Declared,
   type Derived,
   type Found,
   type Given,

@@ -42,8 +42,8 @@ describe('axe with all opened', () => {
     await press(page(), 'Keep this and try another');
     await toHull.click();
     await field(page(), 'scarf.thickness').fill('24');
-    await field(page(), 'pieces.slope').fill('3 kg');
-    await field(page(), 'pieces.slope').blur();
+    await field(page(), 'scarf.slope').fill('3 kg');
+    await field(page(), 'scarf.slope').blur();
     await unfold(cell(page(), 'scarf'));
     await unfold(cell(page(), 'bevels'));
     await page().locator('.desk > summary').click();
@@ -106,7 +106,7 @@ describe('by keyboard alone', () => {
   test('what stands in a field is selected by Tab, and Tab goes on to the next field', async () => {
     const page = await openNotebook('scarf-and-resin');
     await field(page, 'scarf.thickness').focus();
-    for (const name of ['scarf.thickness', 'pieces.slope', 'keelson.boardLength', 'scarf.wanted']) {
+    for (const name of ['scarf.thickness', 'scarf.slope', 'scarf.boardLength', 'scarf.boards']) {
       expect(
         await focused(page).locator('xpath=ancestor::*[@data-quantity][1]').getAttribute('data-quantity'),
       ).toBe(name);
@@ -114,7 +114,7 @@ describe('by keyboard alone', () => {
       expect(await focused(page).inputValue()).toBe('10');
       await page.keyboard.press('Tab');
     }
-    await holds(page, 'pieces.slope', '1 in 10');
+    await holds(page, 'scarf.slope', '1 in 10');
     await reads(answer(page, 'scarf.taper'), '100 mm');
   });
 
@@ -299,9 +299,7 @@ describe('by the pointer', () => {
 
 test('an input is named by its label, and what is wrong belongs to it', async () => {
   const page = await openNotebook('quick-scarf');
-  const thickness = page
-    .locator('.cell[data-cell="quickScarf"]')
-    .getByLabel('Board thickness', { exact: true });
+  const thickness = page.locator('.cell[data-cell="quickScarf"]').getByLabel('Thickness', { exact: true });
   await thickness.fill('3 kg');
   await reads(row(page, 'quickScarf.thickness').locator('.says'), /is a mass/);
   const described = await thickness.evaluate((input) =>

@@ -56,8 +56,7 @@ test('stopped, the best plan so far stands, and the search can be started again'
 test('a part laid in longer boards than are sold: that is said, and nothing is searched for', async () => {
   const { boards } = await openBoards();
   await openGroups(boards);
-  // The scarf asks for it too.
-  const length = boards.locator('.input[data-quantity="keelson.boardLength"] .entry-line input');
+  const length = boards.locator('.input[data-quantity="boards.keelsonBoard"] .entry-line input');
   await length.fill('6 m');
   await length.blur();
   await expect

@@ -46,12 +46,12 @@ async function killed(page: Page, typed: string): Promise<Page> {
 test('three boats, each as she was left, after the page was killed; and undo goes back on each', async () => {
   const first = await openNotebook('scarf-and-resin');
   await type(first, 'scarf.thickness', '20');
-  await type(first, 'pieces.slope', '10');
+  await type(first, 'scarf.slope', '10');
   await reads(answer(first, 'scarf.taper'), '200 mm');
   await begin(first, 'Class skiff');
   await type(first, 'scarf.thickness', '22');
   await press(first, 'Keep this and try another');
-  await type(first, 'pieces.slope', '12');
+  await type(first, 'scarf.slope', '12');
   await reads(answer(first, 'scarf.taper', 'second'), `${12 * 22} mm`);
   await begin(first, 'Creek punt');
   await type(first, 'scarf.thickness', '30');

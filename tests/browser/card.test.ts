@@ -194,7 +194,7 @@ test('a card is put away, of what can’t be read, and of two versions', async (
       expect(text).toContain('“3kg”');
       const why = closedUp(await cell(page, 'quickScarf').locator('.says').first().innerText());
       expect(text.toLowerCase()).toContain(why.replace(/\.$/, '').toLowerCase());
-      expect(text).toContain('waitsfortheboardthickness');
+      expect(text).toContain('waitsforthethickness');
       expect(text).toContain('Thedrawingwaitsforthenumbersitneeds.');
       await undoAll(page);
     },
@@ -210,7 +210,7 @@ test('a card is put away, of what can’t be read, and of two versions', async (
     const text = textOn(pages);
     expect(text).toContain('keptandtrying,inhand:trying');
     expect(text).toMatch(/Kept144mmTrying192mm\+48mm/);
-    expect(text).toMatch(/Boardthicknesskept18mm,trying24mm/);
+    expect(text).toMatch(/Thicknesskept18mm,trying24mm/);
     expect(text).toMatch(/Kept:Taper144mm.*Trying:Taper192mm/);
     // What both end with is said once.
     expect(text.match(/Ajointkeepsabout80%ofthestrength/g)).toHaveLength(1);
@@ -225,7 +225,7 @@ test('says what was measured, and what the design says', async () => {
   await measured.blur();
   await reads(answer(page, 'scarf.taper'), `${8 * 17.4} mm`);
   await askForCard(page, 'scarf');
-  expect(textOn(await printed(page))).toMatch(/Boardthickness:?17\.4mm\(measured;thedesignsays18mm\)/);
+  expect(textOn(await printed(page))).toMatch(/Thickness:?17\.4mm\(measured;thedesignsays18mm\)/);
 });
 
 test('a lines plan is as wide as its sheet', async () => {

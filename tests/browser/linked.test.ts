@@ -237,27 +237,42 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
     await undoAll(page);
   });
 
-  await step('what is typed cuts the link, clearing restores it', async () => {
-    await type(page, 'scarf.thickness', '20');
-    await reads(answer(page, 'scarf.taper'), '160 mm');
-    // The board of this cell alone: the boat keeps its keelson.
-    expect(await fieldNumber(page, 'bend.thickness')).toBe(18);
-    expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/written here/);
-    const sheet = await openSheet(page);
-    await unfold(sheet, 'Keelson');
-    await type(page, 'keelson.thickness', '22');
-    await holds(page, 'bend.thickness', '22 mm');
-    expect(await answer(page, 'scarf.taper').innerText()).toBe('160 mm');
-    await type(page, 'scarf.thickness', '');
-    await reads(answer(page, 'scarf.taper'), '176 mm');
-    expect(await row(page, 'scarf.thickness').locator('.from').innerText()).toMatch(/^from keelson/);
-    // And by the word beside it.
-    await type(page, 'scarf.thickness', '20');
-    await row(page, 'scarf.thickness').getByRole('button', { name: 'clear' }).click();
-    await reads(answer(page, 'scarf.taper'), '176 mm');
-    await press(page, 'Close the boat’s sheet');
-    await undoAll(page);
-  });
+  await step(
+    'what is typed is the boat’s; only here it is this cell’s alone; emptied, it is as before',
+    async () => {
+      const from = row(page, 'scarf.thickness').locator('.from');
+      await type(page, 'scarf.thickness', '20');
+      await reads(answer(page, 'scarf.taper'), '160 mm');
+      await holds(page, 'bend.thickness', '20 mm');
+      await reads(from, /^the boat’s keelson: thickness, written/);
+      await row(page, 'scarf.thickness')
+        .getByRole('button', { name: /^only here/ })
+        .click();
+      await isFocused(field(page, 'scarf.thickness'));
+      await type(page, 'scarf.thickness', '25');
+      await reads(answer(page, 'scarf.taper'), '200 mm');
+      expect(await fieldNumber(page, 'bend.thickness')).toBe(20);
+      const sheet = await openSheet(page);
+      await unfold(sheet, 'Keelson');
+      await type(page, 'keelson.thickness', '22');
+      await holds(page, 'bend.thickness', '22 mm');
+      expect(await answer(page, 'scarf.taper').innerText()).toBe('200 mm');
+      await reads(from, /^only here · keelson: thickness is 22 mm/);
+      await type(page, 'scarf.thickness', '');
+      await reads(answer(page, 'scarf.taper'), '176 mm');
+      // And by the words beside it: back to the boat’s number, and to its preset.
+      await row(page, 'scarf.thickness')
+        .getByRole('button', { name: /^only here/ })
+        .click();
+      await type(page, 'scarf.thickness', '25');
+      await row(page, 'scarf.thickness').getByRole('button', { name: 'back to it' }).click();
+      await reads(answer(page, 'scarf.taper'), '176 mm');
+      await row(page, 'scarf.thickness').getByRole('button', { name: 'clear' }).click();
+      await reads(answer(page, 'scarf.taper'), '144 mm');
+      await press(page, 'Close the boat’s sheet');
+      await undoAll(page);
+    },
+  );
 
   await step('a live number in a sentence leads to its answer', async () => {
     await page
@@ -277,19 +292,19 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
 test('the width of the limbers, typed in their cell, is the boat’s: the pattern is drawn by it', async () => {
   const page = await openNotebook('frame-pattern');
   await unfold(cell(page, 'framePattern'), 'Keelson and limbers');
-  await type(page, 'frame.limberWidth', '20 mm');
+  await type(page, 'limber.limberWidth', '20 mm');
   await reads(answer(page, 'limber.slotWidth'), '130 mm');
   await holds(page, 'framePattern.limberWidth', '20 mm');
-  await type(page, 'frame.limberWidth', 'a thumb');
+  await type(page, 'limber.limberWidth', 'a thumb');
   await expect
-    .poll(() => row(page, 'frame.limberWidth').locator('.says').innerText())
+    .poll(() => row(page, 'limber.limberWidth').locator('.says').innerText())
     .toMatch(/no quantity "a"/);
-  expect(await fieldNumber(page, 'frame.moulded')).toBe(70);
-  await type(page, 'frame.limberWidth', '');
+  expect(await fieldNumber(page, 'framePattern.moulded')).toBe(70);
+  await type(page, 'limber.limberWidth', '');
   await holds(page, 'framePattern.limberWidth', '12 mm');
   // So is the depth of the members, typed at the pattern.
   await unfold(cell(page, 'limber'), 'The frame');
-  await type(page, 'frame.moulded', '45');
+  await type(page, 'framePattern.moulded', '45');
   await holds(page, 'limber.frameDepth', '45 mm');
 });
 

@@ -168,11 +168,11 @@ const followed: readonly { readonly says: string; readonly entry: string; readon
   [
     { says: 'pieces.slope', entry: '12', by: ['scarf.slope', 'joints.slope', 'boards.slope'] },
     {
-      says: 'bending.easyFrom',
+      says: 'shop.easyFrom',
       entry: '250',
       by: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],
     },
-    { says: 'bending.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
+    { says: 'shop.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
     { says: 'sheerClamp.portFirst', entry: '2 m', by: ['joints.portFirst', 'boards.clampPort'] },
     { says: 'sheerClamp.boardLength', entry: '9 ft', by: ['joints.boardLength', 'boards.clampBoard'] },
     { says: 'frame.stands', entry: 'aft', by: ['joints.stands', 'framePattern.side', 'strongback.side'] },

@@ -29,7 +29,7 @@ test.each(cases)('%s, asked %s', (_, _asked, { cell, choice, keys, asked }) => {
 });
 
 test('so it is in the field of the boat, which *boards* shows', () => {
-  const { issues } = tryCell(boards, { 'lumber.priceA': '6.49 each' });
+  const { issues } = tryCell(boards, { 'shop.priceA': '6.49 each' });
   expect(issues['priceA']).toMatch(/choose “per board” under “Prices are”$/);
 });
 

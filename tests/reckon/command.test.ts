@@ -52,7 +52,7 @@ describe('npm run reckon', { timeout: 60_000 }, () => {
   test('refuses with a sentence, exit code 2 and nothing printed', () => {
     expect(reckon('ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=3 kg')).toStrictEqual({
       out: '',
-      err: 'board thickness is a length; "3 kg" is a mass\n',
+      err: 'thickness is a length; "3 kg" is a mass\n',
       code: 2,
     });
     expect(reckon('.', 'scarf.taper')).toStrictEqual({

@@ -19,4 +19,6 @@ export function underPresentNames(json: unknown): unknown {
 const presentName = (text: string): string =>
   text
     .replace(/(?<=\w\.)glue(Density|Waste|Volume)\b/g, (_, word: string) => word.toLowerCase())
-    .replace(/\byard(?=\.(length|price)[A-D]\b)/g, 'lumber');
+    .replace(/\b(?:yard|lumber)(?=\.(?:(?:length|price)[A-D]|sheet(?:Length|Width))\b)/g, 'shop')
+    .replace(/\bbending\.allowed\b/g, 'shop.breakingShare')
+    .replace(/\bbending(?=\.(?:easyFrom|onePerson)\b)/g, 'shop');

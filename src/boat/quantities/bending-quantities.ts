@@ -1,51 +1,9 @@
-/**
- * What all cells on bending hold to: how much of its strength a bend may take of a wood, what counts as easy, what one
- * person holds, and the modulus of each wood in bending alone.
- */
-import { bendShareTexts, easyBend, layerRatio } from '../../trade/bend-grades';
+/** The modulus of each wood in bending alone, and the edge along which each long part lies. */
+import { layerRatio } from '../../trade/bend-grades';
 import { citation, look } from '../../trade/table';
 import { bendingRaise, timber } from '../../trade/timber';
 import type { Layout } from './lists';
-import type { Derived, Given } from './quantity';
-
-/** How the share of rupture that a bend may take is asked for, of the boat and in any cell. */
-export const shareAsked = {
-  preset: bendShareTexts.clear,
-  min: '10 %',
-  max: bendShareTexts.picked,
-  step: '1 %',
-} as const;
-
-/** Entries of the boat: what is typed of them in one cell holds in all. */
-export const bendingRules: readonly Given[] = [
-  {
-    name: 'bending.allowed',
-    kind: 'share',
-    meaning: 'share of rupture that a bend may take',
-    source: bendShareTexts.source,
-    ...shareAsked,
-  },
-  {
-    name: 'bending.easyFrom',
-    kind: 'number',
-    meaning: 'thicknesses of radius from which a bend is easy, and below which it is tight',
-    source: easyBend.source,
-    preset: String(easyBend.value),
-    min: '10',
-    max: '2000',
-    step: '10',
-  },
-  {
-    name: 'bending.onePerson',
-    kind: 'force',
-    meaning: 'pull that one person holds',
-    source: 'common practice: 200 to 300 N (45 to 65 lbf) at arm’s reach',
-    preset: '250 N',
-    min: '10 N',
-    max: '2 kN',
-    step: '10 N',
-  },
-];
+import type { Derived } from './quantity';
 
 /** The same on every boat and without one: the cells that ask for them bring them. */
 export const bendingModuli = timber.rows.flatMap(({ id, label }): Derived[] => {

@@ -5,22 +5,24 @@
  */
 import type { Hull } from '../hull/hull';
 import { fromHull } from './make-derived';
-import type { Derived, Given } from './quantity';
+import type { Declared, Derived } from './quantity';
 
 /** A quarter of the least depth, keel to sheer, of any station, m. */
 export function usualDraught({ stations }: Hull): number {
   return Math.min(...stations.map(({ corners }) => corners.at(-1)![2] - corners[0]![2])) / 4; // keel and sheer at least
 }
 
-export const draughtGivens: readonly Given[] = [
+export const draughtGivens: readonly Declared[] = [
   {
     name: 'hull.draught',
     kind: 'length',
+    label: 'Design draught',
     meaning: 'design draught, from the lowest point of the hull up to the water',
     source: 'the plan; until typed a quarter of the least depth: common practice, no source',
     preset: 'hull.usualDraught',
+    withoutBoat: '150 mm',
     min: '1 mm',
-    max: '1.5 m',
+    max: '2 m',
     step: '5 mm',
   },
 ];

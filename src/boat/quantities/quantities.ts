@@ -10,6 +10,7 @@ import { offsetEntries, offsetsAsWritten } from './offset-entries';
 import { partGivens, partQuantities } from './part-quantities';
 import { type Derived, type Given, type Read, sorted } from './quantity';
 import { piecePlanQuantities } from './piece-plan-quantities';
+import { shopEntries } from './shop';
 import { shapeQuantities } from './shape-quantities';
 import { stationQuantities } from './station-quantities';
 import type { Table } from '../table/table';
@@ -31,7 +32,7 @@ export function boatQuantities(table: Table, ends?: Ends): BoatQuantities {
   const layout = layoutOf(table, ends);
   const plan = sorted(piecePlanQuantities(layout));
   return {
-    given: [...offsetEntries(table), ...draughtGivens, ...partGivens(layout), ...plan.given],
+    given: [...offsetEntries(table), ...draughtGivens, ...partGivens(layout), ...plan.given, ...shopEntries],
     derived: [
       nameOf(table),
       ...shapeQuantities(layout),

@@ -37,6 +37,8 @@ export interface Quantity {
 
 /** A quantity that the builder may write. */
 export interface Given extends Quantity {
+  /** What a field of it is called, wherever it is asked for: `Keelson thickness`. */
+  readonly label?: string;
   /** The entry that holds until something is written: a value (`19 mm`) or a link (`keelson.thickness`). */
   readonly preset: string;
   /** A preset that depends on another answer: the edge chosen names the length linked to. */
@@ -50,6 +52,20 @@ export interface Given extends Quantity {
   readonly options?: readonly Option[];
   /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
   readonly otherwise?: readonly { readonly kind: KindId; readonly says: string }[];
+}
+
+/**
+ * A number or a choice of the boat or of the shop, with all there is to say of it: its own sheet and every cell that
+ * shows it say it in these words and hold it to these limits.
+ */
+export interface Declared extends Given {
+  readonly label: string;
+  /** What it is called where the part in hand is named beside it: `Thickness`. */
+  readonly brief?: string;
+  /** The preset of who works in feet and inches. */
+  readonly presetInch?: string;
+  /** The preset where there is no boat to work it out from. */
+  readonly withoutBoat?: string;
 }
 
 /** A quantity that follows from others. */

@@ -7,12 +7,15 @@
 import type { KindId } from '../../measure';
 import { plywood } from '../../trade/plywood';
 import { timber } from '../../trade/timber';
-import type { Given, Option } from './quantity';
+import type { Declared, Option } from './quantity';
 import { roundPreset } from './round-preset';
 
 export interface Size {
   readonly kind: KindId;
+  /** Of which the part is said after: `thickness` of the keelson. */
   readonly meaning: string;
+  /** Of a size that tells by itself what it is of. */
+  readonly whole?: { readonly label: string; readonly meaning: string };
   readonly preset: string;
   readonly min: string;
   readonly max: string;
@@ -24,6 +27,8 @@ export interface PartKind {
   readonly id: string;
   /** Fits after "the": `keelson`, `chine logs`. */
   readonly label: string;
+  /** One of them: `chine log`. */
+  readonly one: string;
   readonly sizes: Readonly<Record<string, Size>>;
   readonly of: 'timber' | 'plywood';
   readonly material: string;
@@ -42,48 +47,94 @@ const size = (meaning: string, preset: string, max: string, min = '3 mm'): Size 
 
 /** A stick's section: thickness is the smaller side, bent the easy way. */
 const section = (thickness: string, width: string) => ({
-  thickness: size('thickness', thickness, '150 mm'),
-  width: size('width', width, '400 mm'),
+  thickness: size('thickness', thickness, '300 mm', '1 mm'),
+  width: size('width', width, '3 m'),
 });
 
-const FIR = 'douglasFirCoast';
-const stick = (id: string, label: string, sizes: PartKind['sizes'], material = FIR): PartKind => ({
+/** A size whose words need no part beside them. */
+const sizeOf = (
+  label: string,
+  meaning: string,
+  ...limits: [preset: string, max: string, min?: string]
+): Size => ({
+  ...size(meaning, ...limits),
+  whole: { label, meaning },
+});
+
+const stick = (
+  id: string,
+  label: string,
+  sizes: PartKind['sizes'],
+  one = label.replace(/s$/, ''),
+): PartKind => ({
   id,
   label,
+  one,
   sizes,
   of: 'timber',
-  material,
+  material: 'douglasFirCoast',
 });
-const sheet = (id: string, label: string, sizes: PartKind['sizes'], material = 'douglasFir'): PartKind => ({
+const sheet = (id: string, label: string, sizes: PartKind['sizes']): PartKind => ({
   id,
   label,
+  one: label.replace(/s$/, ''),
   sizes,
   of: 'plywood',
-  material,
+  material: 'douglasFir',
 });
 
 /** Parts that every boat has, whatever its panels. */
 export const partKinds: readonly PartKind[] = [
   stick('keelson', 'keelson', section('18 mm', '90 mm')),
   stick('stem', 'stem', {
-    siding: size('thickness athwart', '45 mm', '200 mm'),
-    moulded: size('depth fore and aft', '90 mm', '400 mm'),
+    siding: size('thickness athwart', '45 mm', '300 mm'),
+    moulded: {
+      ...size('depth fore and aft', '90 mm', '500 mm'),
+      source: 'square to its outer face; common practice, no source',
+    },
   }),
   stick('chineLog', 'chine logs', section('19 mm', '38 mm')),
   stick('sheerClamp', 'sheer clamps', section('19 mm', '38 mm')),
   stick('rubRail', 'rub rails', section('19 mm', '38 mm')),
   stick('frame', 'frames', {
-    siding: size('thickness', '19 mm', '100 mm'),
-    moulded: size('depth of the members', '70 mm', '300 mm', '20 mm'),
-    aboveSheer: size('wood left above the sheer until it is trimmed', '25 mm', '1 m', '0 mm'),
-    limberWidth: size('width of the limbers on each side of the keelson', '12 mm', '2 in'),
+    siding: { ...size('thickness', '19 mm', '150 mm'), source: 'fore and aft; common practice, no source' },
+    moulded: {
+      ...sizeOf('Depth of the members', 'depth of the members of the frames', '70 mm', '500 mm', '20 mm'),
+      source: 'from the edge on the skin inward, square to it; common practice, no source',
+    },
+    aboveSheer: {
+      ...sizeOf('Left above the sheer', 'wood of the frames left above the sheer', '25 mm', '1 m', '0 mm'),
+      source: 'trimmed when the sheer has been faired; common practice, no source',
+    },
+    limberWidth: {
+      ...sizeOf(
+        'Limber width, each side',
+        'width of the limbers on each side of the keelson',
+        '12 mm',
+        '2 in',
+      ),
+      source: 'how far the slot runs on beyond the keelson on each side; common practice, no source',
+    },
     limberDrill: {
-      ...size('drill for the upper corners of the keelson’s slot', '12 mm', '2 in'),
+      ...sizeOf(
+        'Drill at the slot’s corners',
+        'drill for the upper corners of the keelson’s slot',
+        '12 mm',
+        '2 in',
+      ),
       kind: 'drill',
+      source: 'rounds the two inner corners of the slot; common practice, no source',
     },
     screwClearance: {
-      ...size('wood kept between screw heads and later cuts', '12.5 mm', '100 mm', '0 mm'),
-      source: 'three diameters of a No. 8 screw, 0.164 in (4.2 mm); common practice, no source',
+      ...sizeOf(
+        'Wood kept between screws and later cuts',
+        'wood kept between screw heads and later cuts',
+        '12.5 mm',
+        '100 mm',
+        '0 mm',
+      ),
+      source:
+        'three diameters of a No. 8 screw, 0.164 in (4.2 mm), from the rim of its head; common practice, no source',
     },
   }),
   stick('thwart', 'thwarts', {
@@ -114,7 +165,7 @@ const SKIN_PRESETS: Readonly<Record<string, string>> = { bottom: '9 mm', side: '
 /** The panel's skin as a part: bottoms and bilges 9 mm, sides 6 mm. */
 export function skinKind(panel: string, label: string): PartKind {
   return sheet(panel, label, {
-    thickness: size('thickness', SKIN_PRESETS[panel] ?? '9 mm', '40 mm', '2 mm'),
+    thickness: size('thickness', SKIN_PRESETS[panel] ?? '9 mm', '60 mm', '1 mm'),
   });
 }
 
@@ -125,20 +176,27 @@ function rowsOf(table: { readonly rows: readonly Option[] }): readonly Option[] 
 }
 
 /** What the builder may write about a part: its sizes and its wood. */
-export function scantlingsOf(part: PartKind): Given[] {
-  const sizes = Object.entries(part.sizes).map(([key, spec]): Given => ({
-    name: `${part.id}.${key}`,
-    kind: spec.kind,
-    meaning: `${spec.meaning} of the ${part.label}`,
-    source: spec.source ?? PRACTICE,
-    ...roundPreset(spec.kind, spec.preset),
-    min: spec.min,
-    max: spec.max,
-    step: spec.step,
-  }));
-  const wood: Given = {
+export function scantlingsOf(part: PartKind): Declared[] {
+  const sizes = Object.entries(part.sizes).map(([key, spec]): Declared => {
+    const { kind, meaning, whole, preset, min, max, step, source = PRACTICE } = spec;
+    return {
+      name: `${part.id}.${key}`,
+      kind,
+      label: whole?.label ?? `${capital(part.one)} ${meaning}`,
+      brief: whole?.label ?? capital(meaning),
+      meaning: whole?.meaning ?? `${meaning} of the ${part.label}`,
+      source,
+      ...roundPreset(kind, preset),
+      min,
+      max,
+      step,
+    };
+  });
+  const wood: Declared = {
     name: `${part.id}.${part.of}`,
     kind: 'choice',
+    label: `${part.of === 'timber' ? 'Wood' : 'Plywood'} of the ${part.label}`,
+    brief: part.of === 'timber' ? 'Wood' : 'Plywood',
     meaning: `${part.of} of the ${part.label}`,
     source: PRACTICE,
     preset: part.material,
@@ -146,3 +204,5 @@ export function scantlingsOf(part: PartKind): Given[] {
   };
   return [...sizes, wood];
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

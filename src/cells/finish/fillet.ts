@@ -11,6 +11,7 @@ import {
 } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../form/define';
+import { fromBoat } from '../form/from-boat';
 import { custom, measures } from '../common/sizes/custom-sizes';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { filletSection } from './fillet-drawing';
@@ -18,15 +19,8 @@ import { filletSection } from './fillet-drawing';
 const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
 
-const thickness = (label: string, panel: string, preset: string) =>
-  input('length', label, {
-    from: `{${panel}}.thickness`,
-    preset,
-    min: '1 mm',
-    max: '50 mm',
-    step: '1 mm',
-    note: 'measure the sheet in hand',
-  });
+const thickness = (label: string, panel: string) =>
+  fromBoat(`{${panel}}.thickness`, { label, hint: 'measure the sheet in hand' });
 const density = (label: string, preset: string, note: string) =>
   input('density', label, {
     preset,
@@ -75,9 +69,9 @@ export const fillet = defineCell({
       note: 'port and starboard; one for a keel',
     }),
     lower: choice('Panel below', { options: 'panels', preset: 'bottom' }),
-    lowerThickness: thickness('Thickness below', 'lower', '9 mm'),
+    lowerThickness: thickness('Thickness below', 'lower'),
     upper: choice('Panel above', { options: 'panels', preset: 'side' }),
-    upperThickness: thickness('Thickness above', 'upper', '6 mm'),
+    upperThickness: thickness('Thickness above', 'upper'),
     outside: choice('Gap outside, between square edges', {
       options: [
         { id: 'open', label: 'not from this pot' },

@@ -6,7 +6,7 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Derived, Found, Given, Hull, Layout, Option } from '../../boat';
+import type { Declared, Derived, Found, Given, Hull, Layout, Option } from '../../boat';
 import type { Drawing } from '../../drawing';
 import type { BoatList } from './boat-list';
 import type { Ask, Fact, ToldStep } from './fact';
@@ -25,11 +25,10 @@ export interface InputSpec {
    * `{bottom}` for the boat's lowest and highest edge and her lowest panel, whatever they are called.
    */
   readonly from?: string;
-  /**
-   * The field is that of the boat's own number named by `from`: what is typed here is the boat's, and every cell
-   * follows it. For what one cell settles and others are cut by. A placing with an entry of its own keeps it to itself.
-   */
-  readonly ofBoat?: boolean;
+  /** What its owners declare, where it is a number of the boat's or the shop's; set by `fromBoat`. */
+  readonly owners?: readonly Declared[];
+  /** What to measure where, for this work; its owner's note says the rest. */
+  readonly hint?: string;
   /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */
   readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
   /** What holds when there is no link, or the linked quantity does not exist. */
@@ -66,8 +65,10 @@ export interface ChoiceSpec {
   readonly without?: string;
   /** Another choice that fills it by default: `keelson.timber`. */
   readonly from?: string;
-  /** The field is that of the boat's own choice named by `from`, as for a number. */
-  readonly ofBoat?: boolean;
+  /** As of a number that is asked for. */
+  readonly fromBy?: InputSpec['fromBy'];
+  readonly owners?: readonly Declared[];
+  readonly hint?: string;
   readonly preset: string;
   /** The preset of who works in feet and inches. */
   readonly presetInch?: string;

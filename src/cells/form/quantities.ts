@@ -18,13 +18,19 @@ import { asksFor, findFact, runStep, type Scope, scopeOf, valueOf } from './step
 /** In a link, the instance itself: `{self}.usualLength` is a step of the same cell. */
 const SELF = 'self';
 
-/** The boat's own names of her lowest edge and panel, the chine under her sides and her highest edge, whatever they are called. */
-const atPlace = (lists: BoatLists | null): Readonly<Record<string, string | undefined>> => ({
-  bottom: lists?.panels[0]?.id,
-  keel: lists?.edges[0]?.id,
-  chine: lists?.chines.at(-1)?.id,
-  sheer: lists?.edges.at(-1)?.id,
-});
+/**
+ * The boat's own names of her lowest edge and panel, the chine under her sides and her highest edge, whatever they are
+ * called; as most boats call them where there is no boat.
+ */
+const atPlace = (lists: BoatLists | null): Readonly<Record<string, string | undefined>> =>
+  lists
+    ? {
+        bottom: lists.panels[0]?.id,
+        keel: lists.edges[0]?.id,
+        chine: lists.chines.at(-1)?.id,
+        sheer: lists.edges.at(-1)?.id,
+      }
+    : { bottom: 'bottom', keel: 'keel', chine: 'chine', sheer: 'sheer' };
 
 /** What stands for a word of a link: the answer of the cell's own choice, else the edge in that place. */
 function wordFor({ cell, name }: Instance, key: string, lists: BoatLists | null, read: Read): string {
@@ -104,9 +110,15 @@ function givenOf(
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, lists) : spec.preset);
   const twin = own === undefined ? (spec.presetInch ?? twinOf(spec)) : ownInch;
   const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
+  const asDeclared = (name: string) => spec.owners?.find((owner) => owner.name === name);
+  /** Of a part that the boat lacks, as it is declared. */
+  const without = (name: string, read: Read) => {
+    const owner = asDeclared(name);
+    const inch = read.inches() ? owner?.presetInch : undefined;
+    return inch ?? owner?.withoutBoat ?? owner?.preset ?? presetNow(read);
+  };
   const linked =
-    (link !== undefined &&
-      linkPreset(instance, link, presetNow, lists, isChoice(spec) ? undefined : spec.fromBy)) ||
+    (link !== undefined && linkPreset(instance, link, without, lists, spec.fromBy)) ||
     (twin === undefined ? {} : { presetFrom: presetNow });
   if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists) };
   const { min, max, step } = spec;
@@ -143,7 +155,7 @@ function firstKnown(spec: ChoiceSpec, lists: BoatLists | null): string {
 function linkPreset(
   instance: Instance,
   link: string,
-  presetNow: (read: Read) => string,
+  without: (name: string, read: Read) => string,
   lists: BoatLists | null,
   by?: InputSpec['fromBy'],
 ): { presetFrom: (read: Read) => string } | null {
@@ -154,7 +166,7 @@ function linkPreset(
       const filled = fillIn(other ?? link, (key) =>
         key === SELF ? instance.name : wordFor(instance, key, lists, read),
       );
-      return read.has(filled) ? filled : presetNow(read);
+      return read.has(filled) ? filled : without(filled, read);
     },
   };
 }

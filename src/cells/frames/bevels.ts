@@ -5,6 +5,7 @@ import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { firstOf, words } from '../form/in-words';
 import { pastTheSaw } from './saw-tilt';
+import { fromBoat } from '../form/from-boat';
 import { edgeSection } from './bevelled-edge-drawing';
 import { logSection } from './log-drawing';
 
@@ -42,14 +43,7 @@ export const bevels = defineCell({
       without: 'none: side and bottom are one',
       note: 'the side is taken to run from it to the sheer: of two chines the upper one',
     }),
-    siding: input('length', 'Frame thickness', {
-      from: 'frame.siding',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'fore and aft; measure the wood in hand',
-    }),
+    siding: fromBoat('frame.siding', { hint: 'measure the wood in hand' }),
     flare: input('angle', 'Flare of the skin at the chine', {
       from: '{frame}.{chine}.above.flare',
       preset: '20 deg',
@@ -106,13 +100,8 @@ export const bevels = defineCell({
       preset: 'larger',
       note: 'forward of its line before the widest frame, aft of it behind',
     }),
-    logThickness: input('length', 'Chine log thickness', {
-      from: 'chineLog.thickness',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'from its face on the side panel inward',
+    logThickness: fromBoat('chineLog.thickness', {
+      hint: 'from its face on the side panel inward',
     }),
   },
   groups: {

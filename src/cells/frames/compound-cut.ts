@@ -15,14 +15,12 @@ import {
 import { choice, defineCell, input, step } from '../form/define';
 import { words } from '../form/in-words';
 import { SAW_TILT } from './saw-tilt';
+import { fromBoat } from '../form/from-boat';
 import { edgeSection } from './bevelled-edge-drawing';
 
 const GEOMETRY = 'geometry';
 const NORMALS = 'geometry of the two normals; for a box of equal sides it is the chart of compound settings';
 const EDGE = 'geometry: the line in which both planes meet, square to both normals';
-
-const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { from, preset, min: '2 mm', max: '100 mm', step: '1 mm' });
 
 const LARGER = { when: 'edgeBevel >= 0°', says: 'inner', otherwise: 'outer' };
 const SMALLER = { when: 'edgeBevel >= 0°', says: 'outer', otherwise: 'inner' };
@@ -87,8 +85,8 @@ export const compoundCut = defineCell({
       step: '0.5 deg',
       note: 'off level on the side’s face, + where it rises going away from the transom',
     }),
-    thickness: thickness('Transom thickness', 'transom.thickness', '18 mm'),
-    sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
+    thickness: fromBoat('transom.thickness'),
+    sideThickness: fromBoat('side.thickness'),
     ends: input('count', 'How many such transoms', {
       from: '{end}.pieces',
       preset: '0',

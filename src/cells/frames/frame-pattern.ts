@@ -1,17 +1,13 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
-import { stands } from '../../boat/quantities/frame-stands';
-import { limberDrill } from '../common/frame/limber-drill';
 import { choice, defineCell, input } from '../form/define';
 import { words } from '../form/in-words';
+import { chosenFromBoat, fromBoat } from '../form/from-boat';
 import { cutLimits, limitWords } from './cut-limits';
 import { frameView } from './frame-drawing';
 import { frameSteps } from './frame-pattern-steps';
 import { framePatterns } from './frame-patterns-drawing';
 
 const FACE = 'on the face that stands on the station line';
-
-const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
-  input('length', label, { from, preset, min, max, step: '1 mm' });
 
 const STANDS = {
   when: 'stands == "forward"',
@@ -45,15 +41,7 @@ export const framePattern = defineCell({
       preset: 'mitre',
       note: 'with plates on both faces either way; where panels meet flatter than 150° it is mitred',
     }),
-    moulded: input('length', 'Depth of the members', {
-      from: 'frame.moulded',
-      ofBoat: true,
-      preset: '70 mm',
-      min: '20 mm',
-      max: '300 mm',
-      step: '1 mm',
-      note: 'from the edge on the skin inward',
-    }),
+    moulded: fromBoat('frame.moulded'),
     levelLine: input('length', 'Level line above the base', {
       preset: '250 mm',
       presetInch: '10 in',
@@ -62,49 +50,27 @@ export const framePattern = defineCell({
       step: '10 mm',
       note: 'marked on every frame: any level line to set the frames by',
     }),
-    side: choice('Frames stand', {
-      from: 'frame.stands',
-      ofBoat: true,
-      options: stands,
-      preset: 'custom',
-      note: 'by custom forward of the line before the widest frame, aft of it behind; moulds that get no bevel stand the other way',
+    side: chosenFromBoat('frame.stands', {
+      hint: 'moulds that get no bevel stand the other way',
     }),
-    siding: size('Frame thickness', 'frame.siding', '19 mm', '100 mm'),
-    sideThickness: size('Side thickness', 'side.thickness', '6 mm', '40 mm', '2 mm'),
-    bottomThickness: size('Bottom thickness', 'bottom.thickness', '9 mm', '40 mm', '2 mm'),
-    bilgeThickness: {
-      ...size('Thickness of panels between', 'bilge.thickness', '9 mm', '40 mm', '2 mm'),
-      note: 'only on a boat with two chines or more',
-    },
-    keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
-    keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
-    limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
-    holeDiameter: limberDrill(),
-    logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
-    logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
-    clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
-    clampWidth: {
-      ...size('Sheer clamp width', 'sheerClamp.width', '38 mm', '400 mm'),
-      note: 'down the side',
-    },
-    gussetLeg: size('Gusset, along each member', 'gusset.leg', '150 mm', '600 mm', '30 mm'),
-    gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
-    beyond: input('length', 'Left above the sheer', {
-      from: 'frame.aboveSheer',
-      preset: '25 mm',
-      min: '0 mm',
-      max: '1 m',
-      step: '5 mm',
-      note: 'trimmed when the sheer has been faired; common practice, no source',
+    siding: fromBoat('frame.siding'),
+    sideThickness: fromBoat('side.thickness'),
+    bottomThickness: fromBoat('bottom.thickness'),
+    bilgeThickness: fromBoat('bilge.thickness', {
+      hint: 'between bottom and side, on a boat with two chines or more',
     }),
-    screwClear: input('length', 'Wood kept between screws and later cuts', {
-      from: 'frame.screwClearance',
-      preset: '12.5 mm',
-      min: '0 mm',
-      max: '100 mm',
-      step: '1 mm',
-      note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
-    }),
+    keelsonWidth: fromBoat('keelson.width'),
+    keelsonThickness: fromBoat('keelson.thickness'),
+    limberWidth: fromBoat('frame.limberWidth'),
+    holeDiameter: fromBoat('frame.limberDrill'),
+    logThickness: fromBoat('chineLog.thickness'),
+    logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
+    clampThickness: fromBoat('sheerClamp.thickness'),
+    clampWidth: fromBoat('sheerClamp.width', { hint: 'down the side' }),
+    gussetLeg: fromBoat('gusset.leg'),
+    gussetThickness: fromBoat('gusset.thickness'),
+    beyond: fromBoat('frame.aboveSheer'),
+    screwClear: fromBoat('frame.screwClearance'),
     gapAllowed: input('length', 'Gap allowed under the skin', {
       bound: 'most',
       preset: '2 mm',

@@ -1,7 +1,7 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
 import { choice, defineCell, input, step } from '../form/define';
+import { fromBoat } from '../form/from-boat';
 import { cutLimits, cutWarnings, limitWords } from './cut-limits';
-import { limberDrill } from '../common/frame/limber-drill';
 import { limberView } from './limber-drawing';
 import { slopeOfLine } from './slope-input';
 
@@ -16,37 +16,14 @@ export const limber = defineCell({
     'Where do I drill the limber holes and how wide and deep do I saw the keelson slot in this frame?',
   inputs: {
     frame: choice('Frame', { options: 'frames', preset: 'frame3' }),
-    keelsonWidth: input('length', 'Keelson width', {
-      from: 'keelson.width',
-      preset: '90 mm',
-      min: '3 mm',
-      max: '400 mm',
-      step: '1 mm',
-      note: 'measure the piece that goes in, not its name at the yard',
+    keelsonWidth: fromBoat('keelson.width', {
+      hint: 'measure the piece that goes in, not its name at the yard',
     }),
-    keelsonThickness: input('length', 'Keelson thickness', {
-      from: 'keelson.thickness',
-      preset: '18 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'measure the piece that goes in, not its name at the yard',
+    keelsonThickness: fromBoat('keelson.thickness', {
+      hint: 'measure the piece that goes in, not its name at the yard',
     }),
-    limberWidth: input('length', 'Limber width, each side', {
-      from: 'frame.limberWidth',
-      ofBoat: true,
-      preset: '12 mm',
-      min: '3 mm',
-      max: '2 in',
-      step: '1 mm',
-      slider: true,
-      note: 'how far the slot runs on beyond the keelson on each side; common practice, no source',
-    }),
-    holeDiameter: limberDrill({
-      ofBoat: true,
-      slider: true,
-      note: 'rounds the two inner corners of the slot; common practice, no source',
-    }),
+    limberWidth: fromBoat('frame.limberWidth', { slider: true }),
+    holeDiameter: fromBoat('frame.limberDrill', { slider: true }),
     kerf: input('length', 'Saw kerf', {
       preset: '3 mm',
       min: '0.5 mm',
@@ -54,22 +31,8 @@ export const limber = defineCell({
       step: '0.5 mm',
       note: 'saw a scrap and measure; a wide cutter set takes fewer passes',
     }),
-    frameDepth: input('length', 'Depth of the members', {
-      from: 'frame.moulded',
-      preset: '70 mm',
-      min: '10 mm',
-      max: '500 mm',
-      step: '1 mm',
-      note: 'from its edge on the bottom inward, square to that edge',
-    }),
-    siding: input('length', 'Frame thickness', {
-      from: 'frame.siding',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'fore and aft',
-    }),
+    frameDepth: fromBoat('frame.moulded'),
+    siding: fromBoat('frame.siding'),
     keelSlope: slopeOfLine('Keel slope in profile', '{frame}.{keel}.profileSlope'),
     deadrise: input('angle', 'Deadrise of the section', {
       from: '{frame}.{bottom}.deadrise',

@@ -2,6 +2,7 @@
 import { keepOutQuantities } from '../../boat/quantities/keep-out-quantities';
 import { gapsBridged } from '../../trade/adhesives';
 import { choice, defineCell, input, step } from '../form/define';
+import { fromBoat } from '../form/from-boat';
 import { cutLimits, cutWarnings, limitWords } from './cut-limits';
 import { notchView } from './notch-drawing';
 import { slopeOfLine } from './slope-input';
@@ -9,9 +10,6 @@ import { slopeOfLine } from './slope-input';
 const GEOMETRY = 'geometry';
 const PLANES = 'geometry: the plane of the skin and the run of the long line, cut by the plane of the frame';
 const PRACTICE = 'common practice, no source';
-
-const size = (label: string, from: string, preset: string, max: string, note: string) =>
-  input('length', label, { from, preset, min: '3 mm', max, step: '1 mm', note });
 
 /** What each of the two timbers lies by. */
 const LOG = 'timber == "chineLog"';
@@ -42,20 +40,10 @@ export const notch = defineCell({
       without: 'none: side and bottom are one',
       when: LOG,
     }),
-    thickness: size(
-      'Thickness of the timber',
-      '{timber}.thickness',
-      '19 mm',
-      '150 mm',
-      'from its face on the side inward; measure the piece that goes in',
-    ),
-    width: size(
-      'Width of the timber',
-      '{timber}.width',
-      '38 mm',
-      '400 mm',
-      'up or down the side; measure the piece that goes in',
-    ),
+    thickness: fromBoat('{timber}.thickness', {
+      hint: 'from its face on the side inward; measure the piece that goes in',
+    }),
+    width: fromBoat('{timber}.width', { hint: 'up or down the side; measure the piece that goes in' }),
     kerf: input('length', 'Saw kerf', {
       preset: '3 mm',
       min: '0.5 mm',
@@ -80,26 +68,9 @@ export const notch = defineCell({
       preset: 'square',
       note: 'with the edge flat on the table of the saw, the frame square to the blade but for the mitre',
     }),
-    screwClear: input('length', 'Wood kept between screws and later cuts', {
-      from: 'frame.screwClearance',
-      preset: '12.5 mm',
-      min: '0 mm',
-      max: '100 mm',
-      step: '1 mm',
-      note: 'three diameters of a No. 8 screw, from the rim of its head; common practice, no source',
-    }),
-    siding: {
-      ...size('Frame thickness', 'frame.siding', '19 mm', '150 mm', 'fore and aft'),
-    },
-    moulded: {
-      ...size(
-        'Depth of the members',
-        'frame.moulded',
-        '70 mm',
-        '500 mm',
-        'from the edge on the skin inward, on the face that stands on the station line',
-      ),
-    },
+    screwClear: fromBoat('frame.screwClearance'),
+    siding: fromBoat('frame.siding'),
+    moulded: fromBoat('frame.moulded', { hint: 'on the face that stands on the station line' }),
     fit: input('length', 'Play in the width', {
       preset: '0.3 mm',
       presetInch: '1/64 in',

@@ -7,6 +7,7 @@ import { words } from '../form/in-words';
 import { tell } from '../form/fact';
 import { along, corner, log, type LogAsked, marks, MOST_MARKS, place } from './rolling-bevel-facts';
 import { pastTheSaw } from './saw-tilt';
+import { fromBoat } from '../form/from-boat';
 import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
@@ -74,22 +75,8 @@ export const rollingBevel = defineCell({
       step: '0.5 deg',
       note: '+ where the bottom rises outboard; where the log runs aslant it is not the deadrise of the frame',
     }),
-    logThickness: input('length', 'Chine log thickness', {
-      from: 'chineLog.thickness',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'the smaller side of its section',
-    }),
-    logWidth: input('length', 'Chine log width', {
-      from: 'chineLog.width',
-      preset: '38 mm',
-      min: '3 mm',
-      max: '400 mm',
-      step: '1 mm',
-      note: 'the larger side: the face that lies flat on a panel',
-    }),
+    logThickness: fromBoat('chineLog.thickness', { hint: 'the smaller side of its section' }),
+    logWidth: fromBoat('chineLog.width', { hint: 'the larger side: the face that lies flat on a panel' }),
   },
   groups: {
     'The marks': ['end', 'interval'],

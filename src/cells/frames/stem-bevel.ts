@@ -6,6 +6,7 @@ import { isIssue } from '../../measure';
 import { type Chart, choice, defineCell, input, type OnHand, step } from '../form/define';
 import { firstOf, words } from '../form/in-words';
 import { pastTheSaw } from './saw-tilt';
+import { fromBoat } from '../form/from-boat';
 import { stemSection } from './stem-bevel-drawing';
 
 const GEOMETRY = 'geometry';
@@ -63,21 +64,8 @@ export const stemBevel = defineCell({
       step: '10 mm',
       note: 'along its outer face, from the foot at the keel',
     }),
-    siding: input('length', 'Stem thickness, athwart', {
-      from: 'stem.siding',
-      preset: '45 mm',
-      min: '3 mm',
-      max: '300 mm',
-      step: '1 mm',
-    }),
-    moulded: input('length', 'Stem depth, fore and aft', {
-      from: 'stem.moulded',
-      preset: '90 mm',
-      min: '3 mm',
-      max: '500 mm',
-      step: '1 mm',
-      note: 'square to its outer face',
-    }),
+    siding: fromBoat('stem.siding'),
+    moulded: fromBoat('stem.moulded'),
     landing: input('length', 'Landing wanted for the side', {
       preset: '30 mm',
       presetInch: '1 1/4 in',
@@ -87,13 +75,7 @@ export const stemBevel = defineCell({
       slider: true,
       note: 'width of the planed face: room for glue and a row of screws; common practice, no source',
     }),
-    sideThickness: input('length', 'Side thickness', {
-      from: 'side.thickness',
-      preset: '6 mm',
-      min: '2 mm',
-      max: '40 mm',
-      step: '1 mm',
-    }),
+    sideThickness: fromBoat('side.thickness'),
     run: input('length', 'Length of the stem', {
       from: '{post}.run',
       preset: '0 mm',

@@ -1,5 +1,5 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
-import { stands } from '../../boat/quantities/frame-stands';
+import { chosenFromBoat, fromBoat } from '../form/from-boat';
 import { soldLength } from '../common/sizes/lumber-sold';
 import { choice, defineCell, input } from '../form/define';
 import { firstOf, words } from '../form/in-words';
@@ -7,9 +7,6 @@ import { strongbackView } from './strongback-drawing';
 import { strongbackSteps } from './strongback-steps';
 
 const PRACTICE = 'common practice, no source';
-
-const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
 
 const size = (label: string, preset: string, min: string, max: string, note = PRACTICE) =>
   input('length', label, { preset, min, max, step: '10 mm', note });
@@ -102,13 +99,7 @@ export const strongback = defineCell({
       step: '1 mm',
       note: 'than the after end, measured over the jig’s length; + lower',
     }),
-    side: choice('Frames stand', {
-      from: 'frame.stands',
-      ofBoat: true,
-      options: stands,
-      preset: 'custom',
-      note: 'by custom forward of the line before the widest frame, aft of it behind',
-    }),
+    side: chosenFromBoat('frame.stands'),
     face: choice('Face of a transom on its line', {
       from: 'transomCut.face',
       options: [
@@ -117,16 +108,12 @@ export const strongback = defineCell({
       ],
       preset: 'outer',
     }),
-    siding: input('length', 'Frame thickness', {
-      from: 'frame.siding',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '150 mm',
-      step: '1 mm',
+    siding: fromBoat('frame.siding'),
+    sideThickness: fromBoat('side.thickness'),
+    bottomThickness: fromBoat('bottom.thickness'),
+    bilgeThickness: fromBoat('bilge.thickness', {
+      hint: 'between bottom and side, on a boat with two chines or more',
     }),
-    sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
-    bottomThickness: thickness('Bottom thickness', 'bottom.thickness', '9 mm'),
-    bilgeThickness: thickness('Thickness of panels between', 'bilge.thickness', '9 mm'),
     railDepth: { ...size('Depth of the rails', '140 mm', '20 mm', '400 mm'), presetInch: '5 1/2 in' },
     spallBeyond: {
       ...size('Cross-spall beyond the leg, each side', '50 mm', '0 mm', '500 mm'),

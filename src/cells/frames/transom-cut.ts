@@ -3,15 +3,13 @@ import { choice, defineCell, input, step } from '../form/define';
 import { tell } from '../form/fact';
 import { firstOf } from '../form/in-words';
 import { corner, halfAtCut, largerFace, shape } from './transom-facts';
+import { fromBoat } from '../form/from-boat';
 import { transomPatterns } from './transom-pattern-drawing';
 import { transomView } from './transom-drawing';
 
 const GEOMETRY = 'geometry';
 const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the cosine of the rake';
 const CLASSES = 'height classes of motor makers’ guides; common practice, no source';
-
-const thickness = (label: string, from: string, preset: string) =>
-  input('length', label, { from, preset, min: '2 mm', max: '60 mm', step: '1 mm' });
 
 const BLANK = 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope';
 
@@ -61,13 +59,7 @@ export const transomCut = defineCell({
       step: '0.5 deg',
       note: 'from plumb, + where its top leans out of the boat',
     }),
-    thickness: input('length', 'Transom thickness', {
-      from: 'transom.thickness',
-      preset: '18 mm',
-      min: '3 mm',
-      max: '100 mm',
-      step: '1 mm',
-    }),
+    thickness: fromBoat('transom.thickness'),
     pads: input('length', 'Pads under the clamps', {
       preset: '18 mm',
       presetInch: '3/4 in',
@@ -147,9 +139,11 @@ export const transomCut = defineCell({
       preset: 'outer',
       note: 'see the plan; the table’s points are usually taken to the outer face',
     }),
-    sideThickness: thickness('Side thickness', 'side.thickness', '6 mm'),
-    bottomThickness: thickness('Bottom thickness', 'bottom.thickness', '9 mm'),
-    bilgeThickness: thickness('Thickness of panels between', 'bilge.thickness', '9 mm'),
+    sideThickness: fromBoat('side.thickness'),
+    bottomThickness: fromBoat('bottom.thickness'),
+    bilgeThickness: fromBoat('bilge.thickness', {
+      hint: 'between bottom and side, on a boat with two chines or more',
+    }),
   },
   groups: {
     'The motor': ['plateAbove', 'motorRake', 'bracket', 'bracketHeight', 'swing'],

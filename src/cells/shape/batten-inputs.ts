@@ -1,8 +1,7 @@
 /** What the cell `batten` asks for. */
-import { shareAsked } from '../../boat/quantities/bending-quantities';
-import { bendShareTexts } from '../../trade/bend-grades';
 import { woods } from '../common/wood/woods';
 import { choice, input } from '../form/define';
+import { fromShop } from '../form/from-boat';
 import { lineViews } from './long-line';
 
 export const battenInputs = {
@@ -25,11 +24,7 @@ export const battenInputs = {
     max: '300 mm',
     step: '1 mm',
   }),
-  allowed: input('share', 'Share of rupture allowed', {
-    ...shareAsked,
-    bound: 'most',
-    note: bendShareTexts.source,
-  }),
+  allowed: fromShop('breakingShare', { bound: 'most' }),
   holds: input('force', 'What a duck or a nail holds', {
     preset: '50 N',
     presetInch: '10 lbf',

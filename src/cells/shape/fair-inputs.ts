@@ -1,5 +1,6 @@
 /** What the cell `fair` asks for. */
 import { choice, input, type ValuesOf } from '../form/define';
+import { fromBoat } from '../form/from-boat';
 import { lineViews } from './long-line';
 
 /** A station that the least mend leaves alone. */
@@ -67,14 +68,7 @@ export const fairInputs = {
     step: '1 mm',
     note: 'common practice: up to an inch (25 mm) at the top, nothing at the bottom',
   }),
-  moulded: input('length', 'Depth of the members', {
-    from: 'frame.moulded',
-    preset: '70 mm',
-    min: '1 mm',
-    max: '500 mm',
-    step: '5 mm',
-    note: 'square to its outer edge, before anything is glued on or planed off',
-  }),
+  moulded: fromBoat('frame.moulded', { hint: 'before anything is glued on or planed off' }),
   stiffness: input('bendingStiffness', 'Stiffness of the batten', {
     from: 'batten.stiffness',
     preset: '120 N·m²',
@@ -82,14 +76,7 @@ export const fairInputs = {
     step: '1 N·m²',
     note: 'about a square batten of spruce, 19 mm (3/4 in)',
   }),
-  draught: input('length', 'Draught', {
-    from: 'hull.draught',
-    preset: '150 mm',
-    min: '1 mm',
-    max: '2 m',
-    step: '10 mm',
-    note: 'from the lowest point of the hull, floating level',
-  }),
+  draught: fromBoat('hull.draught'),
 };
 
 /** The inputs as facts read them. */

@@ -1,5 +1,6 @@
 /** What the cell `lines` asks for. */
 import { choice, input, type ValuesOf } from '../form/define';
+import { fromBoat } from '../form/from-boat';
 
 export const linesInputs = {
   by: choice('The plan states', {
@@ -10,16 +11,7 @@ export const linesInputs = {
     ],
     preset: 'neither',
   }),
-  draught: input('length', 'Design draught', {
-    from: 'hull.draught',
-    ofBoat: true,
-    preset: '150 mm',
-    min: '1 mm',
-    max: '1.5 m',
-    step: '5 mm',
-    when: 'by != "weight"',
-    note: 'from the lowest point of the hull up to the design waterline',
-  }),
+  draught: fromBoat('hull.draught', { when: 'by != "weight"' }),
   weight: input('mass', 'Weight with all aboard', {
     preset: '250 kg',
     min: '1 kg',

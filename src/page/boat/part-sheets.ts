@@ -1,5 +1,5 @@
-/** The hull, its edges and panels, and the parts: for each its scantlings as entries and the numbers that follow. */
-import { lists, partOf } from '../../boat';
+/** The hull, its edges and panels, the parts and the shop: for each its entries and the numbers that follow. */
+import { type Given, lists, partOf } from '../../boat';
 import { wordsOf } from '../../measure';
 import { useBench } from '../bench';
 import { CutMark } from '../as-built/cut-mark';
@@ -8,6 +8,10 @@ import { html, use } from '../html';
 import { InputRow } from '../input/input-row';
 import { capital } from '../words';
 import { Numbers } from './numbers';
+
+const SHOP = 'shop';
+/** What is no wood that could be cut. */
+const notCut = new Set(['hull', 'pieces']);
 
 export function PartSheets() {
   const { book, instances, table } = useBench();
@@ -22,20 +26,33 @@ export function PartSheets() {
   return html`<section>
     <h3>Scantlings</h3>
     <p>Sizes and materials of the parts. Where the plan says otherwise, write the plan’s size here once; every cell follows. What calipers read on the wood goes under <i>measured</i>, and what is cut can be marked so: then it stays, and you are told what no longer fits it.</p>
-    ${[...sizes].map(
-      ([part, names]) => html`<details id=${`part-${part}`}>
+    ${[...sizes]
+      .filter(([part]) => part !== SHOP)
+      .map(
+        ([part, entries]) => html`<details id=${`part-${part}`}>
         <summary>${capital(wordsOf(part))}</summary>
-        <div class="inputs wide">
-          ${names.map((name) => use(InputRow, { key: name, name, label: capital(wordsOf(name.split('.')[1] ?? name)) }))}
-        </div>
-        ${part === 'hull' ? null : use(CutMark, { part })}
+        ${rows(entries)}
+        ${notCut.has(part) ? null : use(CutMark, { part })}
         ${numbersOf(part)}
       </details>`,
-    )}
+      )}
+    <h3>The shop</h3>
+    <details id=${`part-${SHOP}`}>
+      <summary>What cells share of the shop</summary>
+      ${rows(sizes.get(SHOP) ?? [])}
+    </details>
     <h3>What the hull gives</h3>
     <p>Worked out from the offsets and the scantlings.</p>
     ${others.map((part) => numbersOf(part, capital(wordsOf(part))))}
   </section>`;
+
+  function rows(entries: readonly string[]) {
+    const labelOf = (name: string) =>
+      (find(name) as Given).label ?? capital(wordsOf(name.split('.')[1] ?? name)); // entries are given
+    return html`<div class="inputs wide">
+      ${entries.map((name) => use(InputRow, { key: name, name, label: labelOf(name) }))}
+    </div>`;
+  }
 
   function numbersOf(part: string, summary = 'What follows') {
     const names = numbers.get(part);

@@ -2,6 +2,7 @@
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
+import { fieldOf, giverOf } from '../input/owner';
 import { beginning } from '../input/provenance';
 import { inShortWithin } from '../words';
 import { tiedValue } from './versions';
@@ -17,8 +18,10 @@ export interface WhereFrom {
 
 export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
   const entry = graph.entry(name);
-  if (entry?.built !== undefined)
-    return { origin: 'built', says: `${howBuilt(bench, name)}${designWords(bench, graph, name)}` };
+  // A field of the boat's is as built where the boat is.
+  const { name: written } = fieldOf(bench, graph, name);
+  if (graph.entry(written)?.built !== undefined)
+    return { origin: 'built', says: `${howBuilt(bench, written)}${designWords(bench, graph, written)}` };
   const [cell = ''] = name.split('.');
   const from = (entry?.names ?? [])
     .map((one) => {
@@ -27,7 +30,10 @@ export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
     })
     .join(' and ');
   if (entry?.written)
-    return { origin: 'written', says: from ? `written here, from ${from}` : 'written here' };
+    return {
+      origin: 'written',
+      says: `${giverOf(graph, name) === undefined ? 'written' : 'only'} here${from && `, from ${from}`}`,
+    };
   if (from) return { origin: 'linked', says: `from ${from}` };
   const { kind, source = '' } = graph.quantity(name) ?? {};
   const note = beginning(source);

@@ -6,6 +6,7 @@ import { askedOf } from '../asked';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { InputRow, type InputRowProps } from '../input/input-row';
+import { fieldOf } from '../input/owner';
 
 interface Field extends InputRowProps {
   /** Of the cell's input: the row stays the same, whichever quantity leads in it. */
@@ -23,7 +24,8 @@ export function CellInputs({ instance }: { instance: Instance }) {
           key,
           label: spec.label,
           slider: !isChoice(spec) && spec.slider === true,
-          ...fieldOf(instance, key, graph),
+          ...fieldOf(bench, graph, `${instance.name}.${key}`),
+          ...(spec.hint !== undefined && { hint: spec.hint }),
         },
       ] as const,
   );
@@ -57,16 +59,4 @@ function standing(fields: readonly Field[], graph: Graph): string {
   return [written > 0 ? `${written} written` : '', wrong > 0 ? `${wrong} to mend` : '']
     .filter((words) => words !== '')
     .join(', ');
-}
-
-/** Its own field, or that of the boat's number which leads in its place, as long as nothing is written here. */
-function fieldOf({ cell, name, presets }: Instance, key: string, graph: Graph) {
-  const own = { name: `${name}.${key}` };
-  const entry = graph.entry(own.name);
-  if (!cell.inputs[key]?.ofBoat || !entry) return own;
-  const isOwn = key in presets || entry.written || entry.built !== undefined;
-  // Where nothing is written the entry is the link, a choice of the cell's filled in.
-  return isOwn || !graph.has(entry.text)
-    ? own
-    : { name: entry.text, usual: 'the boat’s own: other cells follow it' };
 }

@@ -2,6 +2,7 @@
 import { useId, useState } from 'preact/hooks';
 import type { Given, Value } from '../../boat';
 import { isIssue } from '../../measure';
+import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
@@ -9,23 +10,29 @@ import { capital } from '../words';
 import { ChoiceField } from './choice-field';
 import { EntryField } from './entry-field';
 import { fieldValue } from './entry-text';
+import { ownerOf } from './owner';
 import { Provenance } from './provenance';
 import { onRowKey } from './row-keys';
 
 const AsBuiltRow = later(async () => (await import('./as-built-row')).AsBuiltRow, 'as-built');
 const CutMark = later(async () => (await import('../as-built/cut-mark')).CutMark, 'cut-mark');
 
+/** The first word of the shop's quantities. */
+const SHOP = 'shop';
+
 export interface InputRowProps {
-  /** Name of a given quantity. */
+  /** Name of the given quantity that the field writes. */
   readonly name: string;
+  /** The cell's input that it stands for, where that is another. */
+  readonly place?: string;
   readonly label: string;
   /** Offers a slider between the quantity's limits. */
   readonly slider?: boolean;
-  /** Where the value comes from that holds until another is written; the quantity's own source where not given. */
-  readonly usual?: string;
+  /** What to measure where, for this work. */
+  readonly hint?: string;
 }
 
-export function InputRow({ name, label, slider = false, usual }: InputRowProps) {
+export function InputRow({ name, place = name, label, slider = false, hint }: InputRowProps) {
   const bench = useBench();
   const id = useId();
   const [measuring, setMeasuring] = useState(false);
@@ -42,8 +49,8 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
   const state = `${own ? ' wrong' : ''}${entry.written && (quantity.preset || quantity.presetFrom) ? ' written' : ''}${isBuilt ? ' built' : ''}`;
   const isMeasured = isBuilt && Object.hasOwn(bench.book.asBuilt.value.measured, name);
   const measure =
-    isMeasured || measuring || !isMeasurable(quantity, bench) ? undefined : () => setMeasuring(true);
-  return html`<div class=${`input${state}`} data-quantity=${name} onKeyDown=${onRowKey}>
+    isMeasured || measuring || !isMeasurable(quantity, bench, graph) ? undefined : () => setMeasuring(true);
+  return html`<div class=${`input${state}`} data-quantity=${place} onKeyDown=${onRowKey}>
     <label for=${id}>${label}</label>
     ${
       quantity.kind === 'choice'
@@ -51,7 +58,7 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
         : use(EntryField, { id, quantity, says, slider })
     }
     ${says === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(says)}.</p>`}
-    ${use(Provenance, { name, ...(usual !== undefined && { usual }), ...(measure && { measure }) })}
+    ${use(Provenance, { name, place, ...(hint !== undefined && { hint }), ...(measure && { measure }) })}
     ${isLookedAt(quantity, bench) && typeof value === 'string' ? use(CutMark, { part: value, brief: true }) : null}
     ${measuring || isBuilt ? use(AsBuiltRow, { quantity, open: measuring, setOpen: setMeasuring }) : null}
     ${use(OtherValue, { name })}
@@ -60,11 +67,14 @@ export function InputRow({ name, label, slider = false, usual }: InputRowProps) 
 
 /**
  * What calipers can read, and what may be bought otherwise than planned. Cells under a name of their own speak of no
- * boat, and what a cell looks at is nothing to be measured.
+ * boat, what a cell looks at is nothing to be measured, and what departs from the boat is measured at the boat's. The
+ * shop has no design that a measure could stand in place of.
  */
-function isMeasurable({ name, kind }: Given, { instances }: Bench): boolean {
-  const instance = instances.peek().get(name.split('.', 1)[0]!); // split gives at least one
-  return instance ? kind !== 'choice' && instance.name === instance.cell.id : true;
+function isMeasurable({ name, kind }: Given, bench: Bench, graph: Graph): boolean {
+  const [part = ''] = name.split('.');
+  const instance = bench.instances.peek().get(part);
+  if (!instance) return part !== SHOP;
+  return kind !== 'choice' && instance.name === instance.cell.id && ownerOf(bench, graph, name) === undefined;
 }
 
 /** Whether it chooses the part that a cell speaks of, which may be marked as cut beside it. */

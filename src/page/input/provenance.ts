@@ -1,57 +1,84 @@
 /** Where a value comes from, with a jump to it and a way back to the link. */
 import { useState } from 'preact/hooks';
 import type { VNode } from 'preact';
-import { useBench } from '../bench';
+import type { Given } from '../../boat';
+import { sayOf, useBench } from '../bench';
 import { html, use } from '../html';
 import { inShortWithin } from '../words';
+import { departure, giverOf } from './owner';
 
 export interface ProvenanceProps {
+  /** What the field writes. */
   readonly name: string;
-  readonly usual?: string;
+  /** The input that it stands for, in a cell that shows a number of the boat's. */
+  readonly place: string;
+  readonly hint?: string;
   /** Asks for a field of what is measured; left out where there is one already, or nothing to measure. */
   readonly measure?: () => void;
 }
 
-export function Provenance({ measure, ...of }: ProvenanceProps) {
-  const { book } = useBench();
-  const quantity = book.inHand.value.quantity(of.name);
-  const words = quantity?.kind === 'choice' ? 'used another' : 'measured';
+export function Provenance({ measure, hint, name, place }: ProvenanceProps) {
+  const bench = useBench();
+  const { book } = bench;
+  const graph = book.inHand.value;
+  const quantity = graph.quantity(name) as Given;
+  const words = quantity.kind === 'choice' ? 'used another' : 'measured';
+  const depart = (event: Event) => {
+    keepFocus(event);
+    book.write({ [place]: departure(graph, quantity, bench) });
+    book.settle();
+  };
   return html`<p class="from">
-    ${use(Origin, of)}
-    ${
-      measure
-        ? html` <span class="measure-place">· <button type="button" tabindex="-1" data-row-key class="measure-key" aria-label=${`${words}: ${quantity?.meaning ?? of.name}`} onClick=${measure}>${words}</button></span>`
-        : null
-    }
+    ${use(Origin, { name, place })}
+    ${hint === undefined ? null : html` <span class="hint">· ${hint}</span>`}
+    ${measure ? rowKey(words, `${words}: ${quantity.meaning}`, measure) : null}
+    ${place === name ? null : rowKey('only here', `only here: ${quantity.meaning}`, depart)}
   </p>`;
 }
 
-function Origin({ name, usual }: Omit<ProvenanceProps, 'measure'>): VNode | null {
+const rowKey = (words: string, label: string, act: (event: Event) => void) =>
+  html` <span class="row-key">· <button type="button" tabindex="-1" data-row-key class=${words === 'only here' ? 'depart-key' : 'measure-key'} aria-label=${label} onClick=${act}>${words}</button></span>`;
+
+/** A key that goes away leaves the focus with the row's field. */
+function keepFocus(event: Event): void {
+  const row = (event.currentTarget as HTMLElement).closest('.input');
+  row?.querySelector<HTMLElement>('input, select')?.focus();
+}
+
+function Origin({ name, place }: Pick<ProvenanceProps, 'name' | 'place'>): VNode | null {
   const bench = useBench();
   const { book } = bench;
   const graph = book.inHand.value;
   const entry = graph.entry(name);
   if (!entry) return null;
-  const [cell = ''] = name.split('.');
-  const jumps = entry.names.map((from, index) => [
-    index > 0 ? ' and ' : '',
-    html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${() => bench.goTo(from)}>${inShortWithin(bench, from, cell)}</button>`,
-  ]);
-  if (entry.written) {
-    const restore = (event: Event) => {
-      // The key goes with the entry; the focus stays with the field.
-      const row = (event.currentTarget as HTMLElement).closest('.input');
-      row?.querySelector<HTMLElement>('input, select')?.focus();
+  const [cell = ''] = place.split('.');
+  const jump = (to: string) =>
+    html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${() => bench.goTo(to)}>${inShortWithin(bench, to, cell)}</button>`;
+  const jumps = entry.names.map((from, index) => [index > 0 ? ' and ' : '', jump(from)]);
+  const restore = (words: string) => {
+    const act = (event: Event) => {
+      keepFocus(event);
       book.write({ [name]: null });
       book.settle();
     };
+    return html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${act}>${words}</button>`;
+  };
+  const written = entry.names.length > 0 ? ['written, from ', jumps] : 'written';
+  if (place !== name) {
+    // The boat's own field, wherever it is shown.
+    const whose = [name.startsWith('shop.') ? 'the shop’s ' : 'the boat’s ', jump(name)];
+    if (entry.written) return html`<span>${whose}, ${written} · ${restore('clear')}</span>`;
+    return html`<span>${whose}${entry.names.length > 0 ? [', from ', jumps] : null}</span>`;
+  }
+  const giver = giverOf(graph, name);
+  if (entry.written && giver !== undefined) {
+    const value = sayOf(graph, giver, graph.value(giver), bench.shown.value);
     return html`<span>
-      ${entry.names.length > 0 ? ['written here, from ', jumps] : 'written here'} ·
-      <button type="button" tabindex="-1" data-row-key class="jump" onClick=${restore}>clear</button>
+      only here${entry.names.length > 0 ? [', from ', jumps] : null} · ${jump(giver)} is ${value} · ${restore('back to it')}
     </span>`;
   }
+  if (entry.written) return html`<span>${written} here · ${restore('clear')}</span>`;
   if (entry.names.length > 0) return html`<span>from ${jumps}</span>`;
-  if (usual !== undefined) return html`<span>${usual}</span>`;
   const { kind, source: note = '' } = graph.quantity(name) ?? {};
   // Of an answer to a choice it goes without saying.
   return use(UsualValue, { note, word: kind === 'choice' ? '' : 'usual value' });

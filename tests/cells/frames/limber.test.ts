@@ -223,7 +223,7 @@ describe('limber', () => {
       vee: { deadrise: '10 deg' },
       'steep vee': { deadrise: '30 deg' },
       'drill that breaks out': { deadrise: '8 deg', holeDiameter: '1 in' },
-      'cut through': { frameDepth: '10 mm' },
+      'cut through': { frameDepth: '20 mm', keelsonThickness: '25 mm' },
     });
 
     test('its dimensions read as the figures and span them', () => {

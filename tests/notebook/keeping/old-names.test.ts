@@ -22,12 +22,12 @@ describe('kept in the browser', () => {
       'laminate.waste': '30 %',
       'deckBeam.waste': '12 %',
       'fillet.waste': 'laminate.waste',
-      'lumber.lengthA': '3 m',
-      'lumber.priceD': '2000 /m³',
+      'shop.lengthA': '3 m',
+      'shop.priceD': '2000 /m³',
     });
     expect(state.second).toStrictEqual({
       'laminate.density': null,
-      'laminate.waste': 'lumber.lengthA / 10 m',
+      'laminate.waste': 'shop.lengthA / 10 m',
     });
   });
 
@@ -52,7 +52,7 @@ describe('in a boat file', () => {
     expect(isUnread(boat) ? boat.faults : boat.entries).toStrictEqual({
       'laminate.waste': '40 %',
       'glue.perMetre': '1 min',
-      'lumber.lengthB': '3.3 m',
+      'shop.lengthB': '3.3 m',
     });
   });
 

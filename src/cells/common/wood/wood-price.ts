@@ -13,7 +13,7 @@ export const quotedAs = (label: string): ChoiceSpec =>
   });
 
 /** `under` is the label of the cell's choice of a way. */
-type More = Pick<InputSpec, 'from' | 'ofBoat'> & { readonly under: string };
+type More = Pick<InputSpec, 'from'> & { readonly under: string };
 
 export const byVolume = (label: string, { under, ...more }: More) =>
   input('timberPrice', label, {

@@ -4,8 +4,9 @@ import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { steamed, strappedRadius } from '../../../trade/steam';
 import { citation } from '../../../trade/table';
 import { bendingRaise } from '../../../trade/timber';
-import { defineCell, input, step } from '../../form/define';
+import { defineCell, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { fromBoat } from '../../form/from-boat';
 import { chanceCaution, chanceFunctions, chanceInputs, chanceSources, chanceSteps } from './bend-chance';
 import { curveInputs, curveSteps } from './bend-curve';
 import { drawBoard, shareChart } from './bend-drawing';
@@ -23,15 +24,7 @@ export const bend = defineCell({
   question: 'Will this board bend to this curve, and how hard does it push back?',
   inputs: {
     part,
-    thickness: input('length', 'Board thickness', {
-      from: '{part}.thickness',
-      preset: '18 mm',
-      min: '1 mm',
-      max: '150 mm',
-      step: '1 mm',
-      slider: true,
-      note: 'across the bend',
-    }),
+    thickness: fromBoat('{part}.thickness', { hint: 'across the bend', slider: true }),
     ...curveInputs,
     species,
     ...woodInputs,

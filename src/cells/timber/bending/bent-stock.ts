@@ -1,10 +1,9 @@
 /** What bending one board and laminating several have in common: the wood, the curve, the picture of it. */
 import type { Point } from '../../../drawing';
-import { shareAsked } from '../../../boat/quantities/bending-quantities';
 import { bendShareTexts } from '../../../trade/bend-grades';
 import { choice, input, type Source } from '../../form/define';
+import { chosenFromBoat, fromBoat, fromShop } from '../../form/from-boat';
 import { longPartOptions } from '../../common/wood/long-parts';
-import { woods } from '../../common/wood/woods';
 
 /** What timber bent round an edge is asked for in every case. */
 export const bentStock = {
@@ -22,13 +21,7 @@ export const bentStock = {
     step: '50 mm',
     note: 'to the middle of the thickness',
   }),
-  width: input('length', 'Width', {
-    from: '{part}.width',
-    preset: '90 mm',
-    min: '3 mm',
-    max: '1 m',
-    step: '5 mm',
-  }),
+  width: fromBoat('{part}.width'),
   bay: input('length', 'Frame spacing', {
     from: 'hull.frameSpacing',
     preset: '600 mm',
@@ -36,12 +29,7 @@ export const bentStock = {
     max: '5 m',
     step: '10 mm',
   }),
-  species: choice('Wood', {
-    options: woods,
-    from: '{part}.timber',
-    preset: 'douglasFirCoast',
-    note: 'dry, 12 % moisture',
-  }),
+  species: chosenFromBoat('{part}.timber', { hint: 'dry, 12 % moisture' }),
   modulus: input('stress', 'Bending modulus', {
     from: 'timber.{species}.bendingModulus',
     preset: '14.7 GPa',
@@ -58,21 +46,8 @@ export const bentStock = {
     step: '1 MPa',
     note: 'mean of clear wood, Wood Handbook',
   }),
-  allowed: input('share', 'Share of rupture allowed', {
-    ...shareAsked,
-    bound: 'most',
-    slider: true,
-    note: bendShareTexts.source,
-  }),
-  holds: input('force', 'What one person holds', {
-    from: 'bending.onePerson',
-    ofBoat: true,
-    preset: '250 N',
-    min: '10 N',
-    max: '2 kN',
-    step: '10 N',
-    note: 'common practice: 200 to 300 N (45 to 65 lbf) at arm’s reach',
-  }),
+  allowed: fromShop('breakingShare', { bound: 'most', slider: true }),
+  holds: fromShop('onePerson'),
 };
 
 /** Bending of a beam to a known curve, as every text on the strength of materials has it. */

@@ -1,5 +1,6 @@
 /** What the cell `holding` asks for. */
 import { choice, input } from '../../form/define';
+import { fromBoat } from '../../form/from-boat';
 import { bentStock } from './bent-stock';
 
 const STATE =
@@ -16,16 +17,11 @@ export const holdingInputs = {
     preset: 'free',
     note: 'free while it goes on with a clamp at each end; fast once it is let into stem and transom, which spares the frame next to them. The shares go by the edge’s own curve in both cases',
   }),
-  thickness: input('length', 'Board thickness', {
-    from: '{part}.thickness',
-    preset: '19 mm',
-    min: '1 mm',
-    max: '150 mm',
-    step: '1 mm',
+  thickness: fromBoat('{part}.thickness', {
+    hint: 'square to its face, which lies on the skin',
     slider: true,
-    note: 'square to its face, which lies on the skin',
   }),
-  width: { ...bentStock.width, note: 'of its face' },
+  width: { ...bentStock.width, hint: 'of its face' },
   species: bentStock.species,
   holds: bentStock.holds,
   modulus: { ...bentStock.modulus, note: STATE },

@@ -10,6 +10,7 @@ import {
 import { glueLines } from '../../../trade/glue-lines';
 import { citation, look } from '../../../trade/table';
 import { type CellFunction, choice, input, step } from '../../form/define';
+import { fromShop } from '../../form/from-boat';
 import { measures } from '../../common/sizes/custom-sizes';
 import { packsToBuy } from '../../common/sizes/packs-sold';
 import { customPitch } from '../../common/glue/clamp-pitch';
@@ -80,14 +81,8 @@ export const glueInputs = {
     step: '5 mm',
     note: `${citation(clampPitch.straight)}; ${clampPitch.tight.source.replace(/^.*: /, '')}`,
   }),
-  tightness: input('number', 'Tight below, in thicknesses of a layer', {
-    from: 'bending.easyFrom',
-    ofBoat: true,
-    preset: '200',
-    min: '10',
-    max: '2000',
-    step: '10',
-    note: 'radius over thickness from which a bend is easy: common practice, no source',
+  tightness: fromShop('easyFrom', {
+    hint: 'of a layer; where it is tighter, clamps stand closer',
   }),
   caul: input('length', 'Caul under the clamps', {
     preset: '18 mm',

@@ -1,6 +1,7 @@
 /** What a stack is asked for: its layers, alike or of their own thickness, the curve, and how it is held there. */
 import { layersOf, ownStrains, stackOf } from '../../../kernel/layers';
 import { type CellFunction, choice, input } from '../../form/define';
+import { fromBoat } from '../../form/from-boat';
 import { bentStock } from './bent-stock';
 
 const { part, ...stock } = bentStock;
@@ -17,13 +18,9 @@ const ofTheList = (label: string, more: { readonly from?: string; readonly prese
 
 export const layerInputs = {
   part,
-  thickness: input('length', 'Thickness, all layers together', {
-    from: '{part}.thickness',
-    preset: '38 mm',
-    min: '2 mm',
-    max: '300 mm',
-    step: '1 mm',
-    note: 'where the layers differ, the sum of the list',
+  thickness: fromBoat('{part}.thickness', {
+    label: 'Thickness, all layers together',
+    hint: 'where the layers differ, the sum of the list',
   }),
   plies: input('count', 'Layers', {
     preset: '2',

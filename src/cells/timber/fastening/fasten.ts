@@ -2,6 +2,7 @@
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { chosenFromBoat, fromBoat } from '../../form/from-boat';
 import { fastenPicture } from './fasten-drawing';
 import {
   CUSTOM,
@@ -17,7 +18,6 @@ import { COMMENTARY, EC5, ruleFunctions, ruleSteps } from './screw-rules';
 import { landings, landingTimbers } from '../../../boat/quantities/landings';
 import { speciesIsOneOf, splitting } from '../../../trade/fastening-woods';
 import { thinnestUndrilled } from '../../../trade/screw-spacing';
-import { woods } from '../../common/wood/woods';
 
 const GEOMETRY = 'geometry';
 
@@ -67,13 +67,7 @@ export const fasten = defineCell({
       note: 'with glue: chine, keelson and stem 60 to 75 mm (2 1/2 to 3 in), frames 100 to 125 mm (4 to 5 in): common practice',
     }),
     skin: choice('Panel screwed on', { options: 'panels', from: '{along}.panel', preset: 'side' }),
-    topThickness: input('length', 'Thickness screwed on', {
-      from: '{skin}.thickness',
-      preset: '6 mm',
-      min: '1 mm',
-      max: '100 mm',
-      step: '1 mm',
-    }),
+    topThickness: fromBoat('{skin}.thickness', { label: 'Thickness screwed on' }),
     into: choice('Screwed into', {
       options: landingTimbers,
       from: '{along}.landsOn',
@@ -88,20 +82,8 @@ export const fasten = defineCell({
       preset: 'part',
       note: 'a side lies on the wide face of a chine log, a bottom on the narrow one under it; a panel between two chines on the wide face of the lower log and on the narrow one of the upper',
     }),
-    thickness: input('length', 'Thickness of the timber screwed into', {
-      from: '{into}.thickness',
-      preset: '19 mm',
-      min: '3 mm',
-      max: '300 mm',
-      step: '1 mm',
-    }),
-    width: input('length', 'Width of the timber screwed into', {
-      from: '{into}.width',
-      preset: '38 mm',
-      min: '3 mm',
-      max: '400 mm',
-      step: '1 mm',
-    }),
+    thickness: fromBoat('{into}.thickness', { label: 'Thickness of the timber screwed into' }),
+    width: fromBoat('{into}.width', { label: 'Width of the timber screwed into' }),
     depth: input('length', 'Depth of the timber screwed into', {
       from: '{self}.usualDepth',
       preset: '19 mm',
@@ -118,11 +100,7 @@ export const fasten = defineCell({
       step: '1 mm',
       note: 'across the row of screws, after bevelling',
     }),
-    species: choice('Wood screwed into', {
-      options: woods,
-      from: '{into}.timber',
-      preset: 'douglasFirCoast',
-    }),
+    species: chosenFromBoat('{into}.timber', { label: 'Wood screwed into' }),
     gravity: input('ratio', 'Specific gravity', {
       from: 'timber.{species}.fasteningGravity',
       preset: '0.5',

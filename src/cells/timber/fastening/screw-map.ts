@@ -1,10 +1,9 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { sideOf } from '../../../boat/hull/side-of';
-import { stands as waysToStand } from '../../../boat/quantities/frame-stands';
-import { limberDrill } from '../../common/frame/limber-drill';
 import { stiffnessBored } from '../../../trade/bored';
 import { choice, defineCell, input, step } from '../../form/define';
+import { chosenFromBoat, fromBoat } from '../../form/from-boat';
 import { fact, tell } from '../../form/fact';
 import {
   CUSTOM,
@@ -24,11 +23,8 @@ import {
   screwList,
   screwsInHand,
 } from './screws-in-hand';
-import { woods } from '../../common/wood/woods';
 
 const GEOMETRY = 'geometry';
-const size = (label: string, from: string, preset: string, max: string, min = '3 mm') =>
-  input('length', label, { from, preset, min, max, step: '1 mm' });
 
 const wood = fact(
   'what is kept, and what is left beyond it',
@@ -95,13 +91,7 @@ export const screwMap = defineCell({
       note: 'for a gusset',
     }),
     member: choice('Member', { options: 'panels', preset: 'side', note: 'for the skin' }),
-    side: choice('Frames stand', {
-      from: 'frame.stands',
-      ofBoat: true,
-      options: waysToStand,
-      preset: 'custom',
-      note: 'as in the pattern of the frame',
-    }),
+    side: chosenFromBoat('frame.stands'),
     faces: choice('Gussets', {
       options: [
         { id: 'both', label: 'on both faces' },
@@ -154,11 +144,7 @@ export const screwMap = defineCell({
     }),
     screw: input('count', 'Screw looked at', { preset: '1', min: '1', max: '999', step: '1' }),
     ...screwInputs,
-    species: choice('Wood of the frame', {
-      options: woods,
-      from: 'frame.timber',
-      preset: 'douglasFirCoast',
-    }),
+    species: chosenFromBoat('frame.timber'),
     gravity: input('ratio', 'Specific gravity', {
       from: 'timber.{species}.fasteningGravity',
       preset: '0.5',
@@ -174,13 +160,8 @@ export const screwMap = defineCell({
       max: '1300 kg/m3',
       step: '10 kg/m3',
     }),
-    screwClear: input('length', 'Wood kept between screws and later cuts', {
-      from: 'frame.screwClearance',
-      preset: '12.5 mm',
-      min: '0 mm',
-      max: '100 mm',
-      step: '1 mm',
-      note: 'from the rim of the head, or from the shank of a screw that lies in the frame; common practice, no source',
+    screwClear: fromBoat('frame.screwClearance', {
+      hint: 'or from the shank of a screw that lies in the frame',
     }),
     joint: choice('Joint between members', {
       options: [
@@ -190,28 +171,24 @@ export const screwMap = defineCell({
       from: 'framePattern.joint',
       preset: 'mitre',
     }),
-    siding: size('Frame thickness', 'frame.siding', '19 mm', '100 mm'),
-    moulded: size('Depth of the members', 'frame.moulded', '70 mm', '300 mm', '20 mm'),
-    beyond: size('Left above the sheer', 'frame.aboveSheer', '25 mm', '1 m', '0 mm'),
-    sideThickness: size('Side thickness', 'side.thickness', '6 mm', '40 mm', '2 mm'),
-    bottomThickness: size('Bottom thickness', 'bottom.thickness', '9 mm', '40 mm', '2 mm'),
-    bilgeThickness: {
-      ...size('Thickness of panels between', 'bilge.thickness', '9 mm', '40 mm', '2 mm'),
-      note: 'only on a boat with two chines or more',
-    },
-    keelsonWidth: size('Keelson width', 'keelson.width', '90 mm', '400 mm', '3 mm'),
-    keelsonThickness: size('Keelson thickness', 'keelson.thickness', '18 mm', '150 mm'),
-    limberWidth: size('Limber width, each side', 'frame.limberWidth', '12 mm', '2 in'),
-    holeDiameter: limberDrill(),
-    logThickness: size('Chine log thickness', 'chineLog.thickness', '19 mm', '150 mm'),
-    logWidth: { ...size('Chine log width', 'chineLog.width', '38 mm', '400 mm'), note: 'up the side' },
-    clampThickness: size('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm', '150 mm'),
-    clampWidth: {
-      ...size('Sheer clamp width', 'sheerClamp.width', '38 mm', '400 mm'),
-      note: 'down the side',
-    },
-    gussetLeg: size('Gusset, along each member', 'gusset.leg', '150 mm', '600 mm', '30 mm'),
-    gussetThickness: size('Gusset thickness', 'gusset.thickness', '9 mm', '30 mm'),
+    siding: fromBoat('frame.siding'),
+    moulded: fromBoat('frame.moulded'),
+    beyond: fromBoat('frame.aboveSheer'),
+    sideThickness: fromBoat('side.thickness'),
+    bottomThickness: fromBoat('bottom.thickness'),
+    bilgeThickness: fromBoat('bilge.thickness', {
+      hint: 'between bottom and side, on a boat with two chines or more',
+    }),
+    keelsonWidth: fromBoat('keelson.width'),
+    keelsonThickness: fromBoat('keelson.thickness'),
+    limberWidth: fromBoat('frame.limberWidth'),
+    holeDiameter: fromBoat('frame.limberDrill'),
+    logThickness: fromBoat('chineLog.thickness'),
+    logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
+    clampThickness: fromBoat('sheerClamp.thickness'),
+    clampWidth: fromBoat('sheerClamp.width', { hint: 'down the side' }),
+    gussetLeg: fromBoat('gusset.leg'),
+    gussetThickness: fromBoat('gusset.thickness'),
   },
   functions: {
     ...screwFunctions,

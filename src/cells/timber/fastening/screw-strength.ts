@@ -72,7 +72,7 @@ export const screwStrength = defineCell({
       from: 'fasten.topThickness',
       preset: '6 mm',
       min: '1 mm',
-      max: '100 mm',
+      max: '300 mm',
       step: '1 mm',
       slider: true,
     }),

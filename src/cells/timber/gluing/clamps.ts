@@ -5,14 +5,14 @@ import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { partRadiusQuantities } from '../../../boat/quantities/part-radius-quantities';
 import { drawing, mm, note } from '../../../drawing';
 import { clampForce, clampPitch, clampTime, screwPressure, spreadTime } from '../../../trade/adhesives';
-import { easyBend } from '../../../trade/bend-grades';
 import { citation } from '../../../trade/table';
 import { measures, saidAtMost } from '../../common/sizes/custom-sizes';
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { chosenFromBoat, fromShop } from '../../form/from-boat';
 import { customPitch } from '../../common/glue/clamp-pitch';
 import { clampedJoint, SHOWN } from './clamps-drawing';
-import { byPart, partAlong, singleJoints } from './glued-joints';
+import { byPart, partAlong, singleJoints, woodAlong } from './glued-joints';
 import {
   DOUBLING,
   FILLS,
@@ -25,7 +25,6 @@ import {
   OPEN_TIME,
   tooCold,
 } from '../../common/glue/glues';
-import { woods } from '../../common/wood/woods';
 
 const CUSTOM = 'common practice, no source';
 const GEOMETRY = 'geometry';
@@ -121,11 +120,10 @@ export const clamps = defineCell({
       note: 'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
     }),
     glue: choice('Glue', { options: glues, preset: usualGlue }),
-    species: choice('Wood', {
-      options: woods,
-      from: 'keelson.timber',
-      preset: 'douglasFirCoast',
-      note: 'the denser of the two',
+    species: chosenFromBoat('keelson.timber', {
+      fromBy: { choice: 'joint', links: woodAlong },
+      label: 'Wood',
+      hint: 'of the denser piece',
     }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
       from: 'timber.{species}.gravity',
@@ -186,15 +184,7 @@ export const clamps = defineCell({
       step: '5 s',
       note: `${citation(clampTime)}; try it dry, with a watch`,
     }),
-    tightness: input('number', 'Tight below, in thicknesses', {
-      from: 'bending.easyFrom',
-      ofBoat: true,
-      preset: `${easyBend.value}`,
-      min: '10',
-      max: '2000',
-      step: '10',
-      note: `radius over thickness below which clamps stand closer; ${easyBend.source}`,
-    }),
+    tightness: fromShop('easyFrom', { hint: 'where it is tighter, clamps stand closer' }),
     measures,
     screwPitch: input('length', 'Screw to screw, where screws press', {
       from: 'fasten.pitch',

@@ -7,6 +7,7 @@
  */
 import type { Option } from '../../../boat';
 import { input, step } from '../../form/define';
+import { fromBoat } from '../../form/from-boat';
 
 interface Joint extends Option {
   readonly lights: readonly string[];
@@ -185,6 +186,11 @@ const pick = (of: (joint: Joint) => string, all: string) =>
 export const partAlong = (joint: string): string =>
   parts[single.find(({ id }) => id === joint)?.along ?? 'keelson'];
 
+/** The wood of that part, by the joint. */
+export const woodAlong: Readonly<Record<string, string>> = Object.fromEntries(
+  single.map(({ id, along }) => [id, `${parts[along]}.timber`]),
+);
+
 /** A formula by the timber along which a single joint runs. */
 export const byPart = (of: Readonly<Record<Timber, string>>): string =>
   single
@@ -258,8 +264,7 @@ export const jointSteps = {
 
 const run = (label: string, from: string) =>
   input('length', label, { from, preset: '0 m', min: '0 m', max: '400 m', step: '100 mm' });
-const side = (label: string, from: string, preset: string) =>
-  input('length', label, { from, preset, min: '0 mm', max: '500 mm', step: '1 mm' });
+const ofBoat = (name: string) => fromBoat(name);
 const pieces = (label: string, from: string) =>
   input('count', label, { from, preset: '0', min: '0', max: '40', step: '1' });
 
@@ -273,22 +278,22 @@ export const jointInputs = {
     step: '1',
     note: 'stem and transom, each reckoned as one more frame',
   }),
-  siding: side('Frame thickness', 'frame.siding', '19 mm'),
+  siding: ofBoat('frame.siding'),
   keelsonRun: run('Keelson: length', 'keelson.totalLength'),
-  keelsonWidth: side('Keelson width', 'keelson.width', '90 mm'),
-  keelsonThickness: side('Keelson thickness', 'keelson.thickness', '18 mm'),
+  keelsonWidth: ofBoat('keelson.width'),
+  keelsonThickness: ofBoat('keelson.thickness'),
   logRun: run('Chine logs: length, all together', 'chineLog.totalLength'),
   logPieces: pieces('Number of chine logs', 'chineLog.pieces'),
-  logThickness: side('Chine log thickness', 'chineLog.thickness', '19 mm'),
-  logWidth: side('Chine log width', 'chineLog.width', '38 mm'),
+  logThickness: ofBoat('chineLog.thickness'),
+  logWidth: ofBoat('chineLog.width'),
   clampRun: run('Sheer clamps: length, all together', 'sheerClamp.totalLength'),
   clampPieces: pieces('Number of sheer clamps', 'sheerClamp.pieces'),
-  clampThickness: side('Sheer clamp thickness', 'sheerClamp.thickness', '19 mm'),
-  clampWidth: side('Sheer clamp width', 'sheerClamp.width', '38 mm'),
+  clampThickness: ofBoat('sheerClamp.thickness'),
+  clampWidth: ofBoat('sheerClamp.width'),
   railRun: run('Rub rails: length, all together', 'rubRail.totalLength'),
   railPieces: pieces('Number of rub rails', 'rubRail.pieces'),
-  railThickness: side('Rub rail thickness', 'rubRail.thickness', '19 mm'),
-  railWidth: side('Rub rail width', 'rubRail.width', '38 mm'),
-  bottomThickness: side('Bottom thickness', '{bottom}.thickness', '9 mm'),
-  sideThickness: side('Side thickness', 'side.thickness', '6 mm'),
+  railThickness: ofBoat('rubRail.thickness'),
+  railWidth: ofBoat('rubRail.width'),
+  bottomThickness: fromBoat('{bottom}.thickness', { label: 'Bottom thickness' }),
+  sideThickness: ofBoat('side.thickness'),
 };

@@ -4,6 +4,7 @@ import { PSI } from '../../../measure/si';
 import { sheathing } from '../../../trade/butt-plates';
 import { glassDensity } from '../../../trade/glass';
 import { choice, input } from '../../form/define';
+import { fromBoat } from '../../form/from-boat';
 import { screwInputs } from '../../common/screws/screw-choice';
 
 const PRACTICE = 'common practice, no source';
@@ -23,13 +24,7 @@ export const buttKinds: readonly Option[] = [
 
 export const buttInputs = {
   skin: choice('Panel', { options: 'panels', preset: 'side' }),
-  thickness: input('length', 'Panel thickness', {
-    from: '{skin}.thickness',
-    preset: '6 mm',
-    min: '2 mm',
-    max: '40 mm',
-    step: '1 mm',
-  }),
+  thickness: fromBoat('{skin}.thickness'),
   frame: choice('Bay forward of', { options: 'frames', preset: 'frame3' }),
   plateLength: input('length', 'Length across the joint', {
     from: '{self}.usualLength',
@@ -169,13 +164,7 @@ export const buttInputs = {
     step: '5 mm',
     note: PRACTICE,
   }),
-  siding: input('length', 'Frame thickness', {
-    from: 'frame.siding',
-    preset: '19 mm',
-    min: '3 mm',
-    max: '150 mm',
-    step: '1 mm',
-  }),
+  siding: fromBoat('frame.siding'),
   framePosition: input('length', 'Frame forward of the after end', {
     from: '{frame}.position',
     preset: '2.4 m',

@@ -2,7 +2,7 @@
 import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '../../../trade/scarf-strength';
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
-import { soldLength } from '../../common/sizes/lumber-sold';
+import { fromBoat } from '../../form/from-boat';
 import { longPartOptions } from '../../common/wood/long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-drawing';
 
@@ -23,42 +23,19 @@ export const scarf = defineCell({
       ],
       preset: 'keelson',
     }),
-    thickness: input('length', 'Board thickness', {
-      from: '{part}.thickness',
+    thickness: fromBoat('{part}.thickness', {
+      hint: 'calipered where the taper comes, not the name it is sold under',
       fromBy: { choice: 'part', links: { panel: '{bottom}.thickness', spar: '' } },
-      preset: '18 mm',
-      min: '1 mm',
-      max: '150 mm',
-      step: '1 mm',
-      note: 'calipered where the taper comes, not the name it is sold under',
     }),
-    slope: input('slope', 'Slope', {
-      from: 'pieces.slope',
+    slope: fromBoat('pieces.slope', {
       fromBy: { choice: 'part', links: { panel: 'pieces.panelSlope', spar: 'pieces.sparSlope' } },
-      ofBoat: true,
-      preset: '8',
-      min: '4',
-      max: '20',
-      step: '1',
       slider: true,
-      note: '1 in 8 for plywood, 1 in 8 to 12 for keel, chine and rail, 1 in 12 for spars: common practice',
     }),
-    width: input('length', 'Board width', {
-      from: '{part}.width',
-      fromBy: { choice: 'part', links: { panel: 'lumber.sheetWidth', spar: '' } },
-      preset: '90 mm',
-      min: '3 mm',
-      max: '3 m',
-      step: '5 mm',
+    width: fromBoat('{part}.width', {
+      fromBy: { choice: 'part', links: { panel: 'shop.sheetWidth', spar: '' } },
     }),
-    boardLength: soldLength('Length of one board', {
-      from: '{part}.boardLength',
-      fromBy: { choice: 'part', links: { panel: 'lumber.sheetLength', spar: '' } },
-      ofBoat: true,
-      preset: '2.4 m',
-      presetInch: '8 ft',
-      min: '300 mm',
-      max: '12 m',
+    boardLength: fromBoat('{part}.boardLength', {
+      fromBy: { choice: 'part', links: { panel: 'shop.sheetLength', spar: '' } },
     }),
     wanted: input('length', 'Length to reach', {
       from: '{part}.roughLength',

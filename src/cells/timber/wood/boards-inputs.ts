@@ -1,12 +1,12 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
 import type { Option } from '../../../boat';
 import { longParts } from '../../../boat/joinery/long-parts';
-import { soldKeys, soldLengths } from '../../../boat/quantities/piece-plan-quantities';
+import { soldKeys } from '../../../boat/quantities/shop';
 import { BOARDS_QUOTED } from '../../../boat/quantities/price-ways';
 import { choice, type FormulaStep, input, type InputSpec, step } from '../../form/define';
-import { soldLength } from '../../common/sizes/lumber-sold';
+import { fromBoat, fromShop } from '../../form/from-boat';
 import { partKeys } from './boards-plan';
-import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
+import { byBoard, byLength, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
 
 /** Pieces that the cut list holds. */
 export const LISTED = 40;
@@ -31,8 +31,8 @@ const lengthOf = (
 /** What is asked of each part: how many, how it is laid, and the section bought for it. */
 const ofParts = longParts.flatMap(({ id, label }) => {
   const key = partKeys[id];
+  const ofBoat = (from: string) => fromBoat(`${id}.${from}`);
   const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
-  const ofBoat = (from: string) => ({ from: `${id}.${from}`, ofBoat: true });
   return [
     [
       `${key}Pieces`,
@@ -45,38 +45,10 @@ const ofParts = longParts.flatMap(({ id, label }) => {
         note: 'as many as in the boat; 0 where you have them',
       }),
     ],
-    [
-      `${key}Board`,
-      lengthOf(`${name}: length of its boards`, {
-        ...ofBoat('boardLength'),
-        preset: '2.4 m',
-        min: '300 mm',
-        max: '12 m',
-        step: '100 mm',
-      }),
-    ],
-    [
-      `${key}Port`,
-      lengthOf(`${name}: first board to port`, {
-        ...ofBoat('portFirst'),
-        preset: '2.4 m',
-        min: '10 mm',
-        max: '100 m',
-      }),
-    ],
-    [
-      `${key}Starboard`,
-      lengthOf(`${name}: first board to starboard`, {
-        ...ofBoat('starboardFirst'),
-        preset: '1.8 m',
-        min: '10 mm',
-        max: '100 m',
-      }),
-    ],
-    [
-      `${key}Thickness`,
-      lengthOf(`${name} thickness`, { ...ofBoat('thickness'), preset: '19 mm', min: '1 mm', max: '150 mm' }),
-    ],
+    [`${key}Board`, ofBoat('boardLength')],
+    [`${key}Port`, ofBoat('portFirst')],
+    [`${key}Starboard`, ofBoat('starboardFirst')],
+    [`${key}Thickness`, ofBoat('thickness')],
     [
       `${key}Width`,
       lengthOf(`${name}: width of its boards`, {
@@ -95,25 +67,8 @@ const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
 
 const sold = soldKeys.flatMap((key, at) => {
   return [
-    [
-      `stock${key}`,
-      soldLength(`Board ${at + 1}: length sold`, {
-        from: `lumber.length${key}`,
-        ofBoat: true,
-        preset: soldLengths.metric[key],
-        presetInch: soldLengths.inch[key],
-        min: '0 mm',
-        max: '12 m',
-      }),
-    ],
-    [
-      `price${key}`,
-      byVolume(`Board ${at + 1}: price by volume`, {
-        under: BOARDS_QUOTED,
-        from: `lumber.price${key}`,
-        ofBoat: true,
-      }),
-    ],
+    [`stock${key}`, fromShop(`length${key}`)],
+    [`price${key}`, fromShop(`price${key}`, { when: 'quoted == "volume"' })],
     [`perLength${key}`, byLength(`Board ${at + 1}: price by length`, { under: BOARDS_QUOTED })],
     [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key], { under: BOARDS_QUOTED })],
   ] as const;
@@ -158,22 +113,8 @@ export const boardsInputs = {
     min: '3 mm',
     max: '2 m',
   }),
-  trim: lengthOf('Left on each part for trimming', {
-    from: 'pieces.trim',
-    ofBoat: true,
-    preset: '50 mm',
-    min: '0 mm',
-    max: '1 m',
-    step: '10 mm',
-  }),
-  slope: input('slope', 'Slope of the scarfs', {
-    from: 'pieces.slope',
-    ofBoat: true,
-    preset: '8',
-    min: '4',
-    max: '20',
-    step: '1',
-  }),
+  trim: fromBoat('pieces.trim'),
+  slope: fromBoat('pieces.slope'),
   kerf: lengthOf('Saw kerf', {
     preset: '3 mm',
     presetInch: '1/8 in',

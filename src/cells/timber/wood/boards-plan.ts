@@ -2,7 +2,7 @@
 import type { Found, Hull } from '../../../boat';
 import { longParts } from '../../../boat/joinery/long-parts';
 import { type TimberPiece, timberPieces } from '../../../boat/joinery/piece-plan';
-import { soldKeys } from '../../../boat/quantities/piece-plan-quantities';
+import { soldKeys } from '../../../boat/quantities/shop';
 import {
   costAtLeast,
   costOf,

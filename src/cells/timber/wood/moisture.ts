@@ -8,9 +8,9 @@ import { plywoodMovement, shrinkage } from '../../../trade/shrinkage';
 import { citation } from '../../../trade/table';
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { chosenFromBoat, fromBoat } from '../../form/from-boat';
 import { boardEnd, enlarged } from './board-end-drawing';
 import { glueQuantities, glues, ofGlue, usualGlue } from '../../common/glue/glues';
-import { woods } from '../../common/wood/woods';
 
 const SETTLES =
   'Simpson, FPL-RN-0268 (1998): Hailwood and Horrobin’s form with two hydrates, fitted to the handbook’s table; as transcribed';
@@ -88,21 +88,9 @@ export const moisture = defineCell({
       preset: 'flat',
       note: 'look at the end grain',
     }),
-    species: choice('Wood', { options: woods, from: '{part}.timber', preset: 'douglasFirCoast' }),
-    width: input('length', 'Width', {
-      from: '{part}.width',
-      preset: '90 mm',
-      min: '3 mm',
-      max: '3 m',
-      step: '5 mm',
-    }),
-    thickness: input('length', 'Thickness', {
-      from: '{part}.thickness',
-      preset: '18 mm',
-      min: '2 mm',
-      max: '300 mm',
-      step: '1 mm',
-    }),
+    species: chosenFromBoat('{part}.timber'),
+    width: fromBoat('{part}.width'),
+    thickness: fromBoat('{part}.thickness'),
     pith: input('length', 'From the face to the pith', {
       preset: '100 mm',
       presetInch: '4 in',

@@ -1,0 +1,90 @@
+/** One number, one owner: what a cell shows of the boat's or the shop's numbers it does not say again. */
+import { describe, expect, test } from 'vitest';
+import { type Declared, starters } from '../../src/boat';
+import { isChoice, plainInstance } from '../../src/cells';
+import { cells } from '../../src/cells/all';
+import { isIssue, plainShown } from '../../src/measure';
+import { createBook } from '../../src/notebook/book';
+import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
+import { freshState, noBoat } from '../../src/notebook/state/state';
+import { standing } from '../../src/notebook/graph/standing';
+import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
+import { withoutChines, withTwoChines } from './odd-boats';
+
+const inputs = cells.flatMap((cell) =>
+  Object.entries(cell.inputs).map(([key, spec]) => ({ name: `${cell.id}.${key}`, spec })),
+);
+const ofCells = new Set(cells.map(({ id }) => id));
+const isCells = (name: string) => ofCells.has(name.split('.')[0]!);
+
+const boats = [...starters.map(({ table }) => table), withTwoChines, withoutChines].map(
+  (table) => standing(() => table, wholeCatalogue, { entries: () => ({}), shown: plainShown })().value.graph,
+);
+
+describe('a number of the boat or the shop', () => {
+  test('is asked for by what declares it, wherever a field shows it', () => {
+    const shown = boats.flatMap((graph) =>
+      inputs.flatMap(({ name, spec }) => {
+        const { text = '', written } = graph.entry(name) ?? {};
+        const giver = graph.quantity(text);
+        return !written && giver && 'preset' in giver && !isCells(text) ? [{ name, spec, giver }] : [];
+      }),
+    );
+    expect(new Set(shown.map(({ name }) => name)).size).toBeGreaterThan(130);
+    const amiss = shown.flatMap(({ name, spec, giver }) =>
+      spec.owners?.some((owner) => owner.name === giver.name) ? [] : [`${name} shows ${giver.name}`],
+    );
+    expect([...new Set(amiss)]).toStrictEqual([]);
+  });
+
+  test('has no preset, limits, step or note beside those declared', () => {
+    const owned = inputs.filter(({ spec }) => spec.owners);
+    expect(owned.length).toBeGreaterThan(130);
+    const amiss = owned.flatMap(({ name, spec }) => {
+      const owners = spec.owners!;
+      const [first] = owners as readonly [Declared, ...Declared[]];
+      const limits = (key: 'min' | 'max') =>
+        isChoice(spec) || owners.some((owner) => owner[key] === spec[key]);
+      const holds = {
+        preset: spec.preset === (first.withoutBoat ?? first.preset) && spec.presetInch === first.presetInch,
+        note: spec.note === first.source,
+        min: limits('min'),
+        max: limits('max'),
+        step: isChoice(spec) ? spec.options === first.options : spec.step === first.step,
+        kind: spec.kind === first.kind,
+      };
+      return Object.entries(holds).flatMap(([key, is]) => (is ? [] : [`${name}: ${key}`]));
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('bears one label, but where the cell says which of its parts it is of', () => {
+    const amiss = inputs.flatMap(({ name, spec }) => {
+      const [owner] = spec.owners ?? [];
+      const isOne = owner && !spec.from?.includes('{');
+      return isOne && !spec.fromBy && spec.label !== owner.label ? [`${name}: ${spec.label}`] : [];
+    });
+    expect(amiss).toStrictEqual([]);
+  });
+
+  test('has one preset on a sheet without a boat, whichever cells show it there', () => {
+    const loose = createBook(freshState(noBoat), () => looseCatalogue(cells.map(plainInstance))).first.value;
+    const byLink = new Map<string, Map<unknown, string>>();
+    for (const { name, spec } of inputs) {
+      if (spec.from === undefined || spec.from.includes('{self}')) continue;
+      const link = spec.from.replaceAll(/\{(\w+)\}/g, (_, key: string) => {
+        const chosen = loose.quantity(`${name.split('.')[0]}.${key}`)
+          ? loose.value(`${name.split('.')[0]}.${key}`)
+          : key;
+        return typeof chosen === 'string' ? chosen : key;
+      });
+      if (!spec.owners?.some((owner) => owner.name === link)) continue;
+      const value = loose.value(name);
+      const values = byLink.get(link) ?? new Map<unknown, string>();
+      byLink.set(link, values.set(isIssue(value) ? value.issue : value, name));
+    }
+    expect(byLink.size).toBeGreaterThan(50);
+    const several = [...byLink].filter(([, values]) => values.size > 1);
+    expect(several.map(([link, values]) => `${link}: ${[...values.values()].join(', ')}`)).toStrictEqual([]);
+  });
+});
