@@ -50,7 +50,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     starters: ['table'],
   },
   drawing: { 'set-out': ['.'], export: ['set-out', '.'] },
-  notebook: { state: [], graph: ['state', '.'], keeping: ['state', '.'] },
+  notebook: { state: [], graph: ['state', '.'], keeping: ['state', '.'], blocks: ['.'] },
 };
 
 const packages: Record<string, readonly string[]> = {

@@ -34,6 +34,10 @@ const isStage = (text: string): text is Stage => stages.includes(text);
 export const boatsToBring = starters.map(({ id }) => id);
 const boats = ['none', ...boatsToBring];
 
+/** Letters that the list of notebooks has room for. */
+export const LONGEST_TITLE = 120;
+const LONGEST_SUMMARY = 400;
+
 /** Notebooks that don't say where they stand come after those that do. */
 export const LAST = 1000;
 
@@ -62,6 +66,15 @@ export function readFrontMatter(text: string): Head {
     } else written.set(key, { value: unquoted(value), line: at + 1 });
   }
 
+  for (const [key, most] of [
+    ['title', LONGEST_TITLE],
+    ['summary', LONGEST_SUMMARY],
+  ] as const) {
+    const { value = '', line = 1 } = written.get(key) ?? {};
+    if (value.length <= most) continue;
+    fault(line, `"${key}" may be ${most} letters long.`, `${value.slice(0, most)} …`);
+    written.delete(key);
+  }
   const order = written.get('order');
   if (order && !/^\d{1,4}$/.test(order.value)) {
     fault(

@@ -1,5 +1,5 @@
 /** What is known of a notebook before it is opened: enough for the list of contents and for finding a cell. */
-import { type CellPlace, type FrontMatter, instancesOf, type NotebookPage } from './page-text';
+import type { CellPlace, FrontMatter, NotebookPage } from './page-text';
 
 export interface NotebookHead extends FrontMatter {
   readonly id: string;
@@ -7,8 +7,7 @@ export interface NotebookHead extends FrontMatter {
   readonly places: readonly Pick<CellPlace, 'cell' | 'instance'>[];
 }
 
-export function headOf(page: NotebookPage): NotebookHead {
-  const { id, title, summary, stage, order, boat } = page;
-  const places = instancesOf(page).map(({ cell, instance }) => ({ cell, instance }));
-  return { id, title, summary, stage, order, boat, places };
+export function headOf({ id, title, summary, stage, order, boat, places }: NotebookPage): NotebookHead {
+  const named = places.map(({ cell, instance }) => ({ cell, instance }));
+  return { id, title, summary, stage, order, boat, places: named };
 }

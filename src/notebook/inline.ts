@@ -1,16 +1,19 @@
 /** Stretches of text within a block: from marked's tokens to our own tree. */
 import type { MarkedToken, Token } from 'marked';
+import type { Found } from './block-kind';
 import { readCondition } from './condition';
-import type { Fault, Inline } from './page-text';
+import type { Inline } from './page-text';
 
 const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
 const DEEPEST = 12;
+/** Numbers and comparisons that follow the boat, in one notebook; the longest that comes along has a tenth. */
+const MOST_NUMBERS = 1000;
 
 /** @param line the line of the notebook on which the first token stands */
-export function readInlines(tokens: readonly Token[], line: number, depth = 0): Inline[] {
+export function readInlines(tokens: readonly Token[], line: number, found: Found, depth = 0): Inline[] {
   let at = line;
   const inlines = tokens.flatMap((token) => {
-    const read = readInline(token as MarkedToken, at, depth);
+    const read = readInline(token as MarkedToken, at, found, depth);
     at += linesIn(token.raw);
     return read;
   });
@@ -18,7 +21,7 @@ export function readInlines(tokens: readonly Token[], line: number, depth = 0): 
 }
 
 /** The same text with neighbouring pieces of plain text made one. */
-export function joined(inlines: readonly Inline[]): Inline[] {
+function joined(inlines: readonly Inline[]): Inline[] {
   const whole: Inline[] = [];
   for (const inline of inlines) {
     const last = whole.at(-1);
@@ -29,9 +32,14 @@ export function joined(inlines: readonly Inline[]): Inline[] {
   return whole;
 }
 
-function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
+function readInline(token: MarkedToken, line: number, found: Found, depth: number): Inline[] {
   if (depth > DEEPEST) return [text(token.raw)];
-  const within = (tokens: readonly Token[]) => readInlines(tokens, line, depth + 1);
+  const within = (tokens: readonly Token[]) => readInlines(tokens, line, found, depth + 1);
+  const fault = (says: string): Inline => {
+    const one = { type: 'fault', line, says, text: token.raw } as const;
+    found.faults.push(one);
+    return one;
+  };
   // oxlint-disable-next-line typescript/switch-exhaustiveness-check -- the default takes all that is not ours
   switch (token.type) {
     case 'text':
@@ -44,7 +52,7 @@ function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
     case 'em':
       return [{ type: 'emphasis', inside: within(token.tokens) }];
     case 'codespan':
-      return [readCodeSpan(token.text, token.raw, line)];
+      return readCodeSpan(token.text, line, found, fault);
     case 'br':
       return [{ type: 'break' }];
     case 'checkbox':
@@ -53,10 +61,10 @@ function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
       // A web or mail address typed in passing is literal; in a link's brackets it may hold entities.
       if (token.autolink)
         return [isOpenTo(token.href) ? link(token.href, [text(token.text)]) : text(token.raw)];
-      return [readLink(withCharacters(token.href), within(token.tokens), token.raw, line)];
+      return [readLink(withCharacters(token.href), within(token.tokens), fault)];
     case 'image':
       // Pictures can't come with a notebook; what is left is the way to the picture.
-      return [readLink(withCharacters(token.href), [text(withCharacters(token.text))], token.raw, line)];
+      return [readLink(withCharacters(token.href), [text(withCharacters(token.text))], fault)];
     case 'del':
       return [text('~~'), ...within(token.tokens), text('~~')];
     default:
@@ -65,20 +73,29 @@ function readInline(token: MarkedToken, line: number, depth: number): Inline[] {
   }
 }
 
-function readCodeSpan(code: string, raw: string, line: number): Inline {
-  if (code.startsWith('?')) return readWordsWhen(code.slice(1), raw, line);
-  if (!code.startsWith('=')) return { type: 'code', text: code };
+type Tell = (says: string) => Inline;
+
+function readCodeSpan(code: string, line: number, found: Found, fault: Tell): Inline[] {
+  if (!/^[?=]/.test(code)) return [{ type: 'code', text: code }];
+  found.numbers += 1;
+  if (found.numbers > MOST_NUMBERS) {
+    const says = `A notebook has ${MOST_NUMBERS} numbers and comparisons in its text at most. From here on they stand as they are typed.`;
+    return [...(found.numbers === MOST_NUMBERS + 1 ? [fault(says)] : []), { type: 'code', text: code }];
+  }
+  if (code.startsWith('?')) return [readWordsWhen(code.slice(1), line, fault)];
   const name = code.slice(1).trim();
-  if (NAME.test(name)) return { type: 'value', of: name, line };
-  const says = `A live value is "=" and the name of one quantity, as in \`= scarf.taper\`; "${name}" is not a name.`;
-  return { type: 'fault', line, says, text: raw };
+  if (NAME.test(name)) return [{ type: 'value', of: name, line }];
+  return [
+    fault(
+      `A live value is "=" and the name of one quantity, as in \`= scarf.taper\`; "${name}" is not a name.`,
+    ),
+  ];
 }
 
 /** `? stem.rake: the stem | the bow`: what must hold, a colon, the words, and after a bar what is said otherwise. */
-function readWordsWhen(code: string, raw: string, line: number): Inline {
+function readWordsWhen(code: string, line: number, fault: Tell): Inline {
   const [, condition = code, words = '', otherwise = ''] = /^([^:]*):([^|]*)(?:\|(.*))?$/s.exec(code) ?? [];
   const holds = readCondition(condition);
-  const fault = (says: string): Inline => ({ type: 'fault', line, says, text: raw });
   if (typeof holds === 'string') return fault(holds);
   if (words.trim() === '')
     return fault('After what must hold stands a colon and the words that are said then.');
@@ -86,11 +103,12 @@ function readWordsWhen(code: string, raw: string, line: number): Inline {
   return { type: 'when', holds, inside: said(words), otherwise: said(otherwise), line };
 }
 
-function readLink(to: string, inside: readonly Inline[], raw: string, line: number): Inline {
-  if (isOpenTo(to)) return link(to, inside);
-  const says =
-    'A link may lead to a web page (http or https), to a file beside this one or to a heading (#...).';
-  return { type: 'fault', line, says, text: raw } satisfies Fault;
+function readLink(to: string, inside: readonly Inline[], fault: Tell): Inline {
+  return isOpenTo(to)
+    ? link(to, inside)
+    : fault(
+        'A link may lead to a web page (http or https), to a file beside this one or to a heading (#...).',
+      );
 }
 
 function link(to: string, inside: readonly Inline[]): Inline {

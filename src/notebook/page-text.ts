@@ -1,6 +1,5 @@
 /**
- * A notebook's text as a tree of plain JSON: what the page lays out, made when the
- * page is built. There is no HTML anywhere in it.
+ * A notebook's text as a tree of plain JSON: what the page lays out. There is no HTML anywhere in it.
  *
  * A fault stands in the tree at the place where it was found, with the text that caused it, so
  * one bad line costs nothing but itself.
@@ -88,7 +87,7 @@ export type Block =
   | PlainTable
   | CodeBlock
   | Rule
-  | CellPlace
+  | CellShown
   | TryPlace
   | BoatPlace
   | WhenPlace
@@ -129,15 +128,13 @@ export interface Rule {
   readonly type: 'rule';
 }
 
-/** Where a calculator cell stands. */
-export interface CellPlace {
+/** Where a calculator cell is shown. */
+export interface CellShown {
   readonly type: 'cell';
-  /** Id of the cell: `scarf`. Whether there is such a cell is for the page to say. */
-  readonly cell: string;
-  /** First word of its quantities' names: the cell's id, or the name given after `as`. */
+  /** The name of its place. */
   readonly instance: string;
-  /** Entries that hold in this instance until the builder writes others, by the input's key. */
-  readonly presets: Readonly<Record<string, string>>;
+  /** How often it is shown above already; left out where it is not. */
+  readonly again?: number;
   readonly line: number;
 }
 
@@ -189,67 +186,32 @@ export interface FrontMatter {
   readonly boat: string | null;
 }
 
+/** A calculator cell that a notebook sets up. */
+export interface CellPlace {
+  /** Id of the cell: `scarf`. Whether there is such a cell is for the page to say. */
+  readonly cell: string;
+  /** First word of its quantities' names: the cell's id, or the name given after `as`. */
+  readonly instance: string;
+  /** Entries that hold in this instance until the builder writes others, by the input's key. */
+  readonly presets: Readonly<Record<string, string>>;
+  readonly line: number;
+}
+
+/** A heading of the second level, for the list of contents. */
+export interface HeadingPlace {
+  readonly id: string;
+  readonly text: string;
+}
+
 export interface NotebookPage extends FrontMatter {
   /** From the file's name: `the-build`. */
   readonly id: string;
   readonly blocks: readonly Block[];
-}
-
-/** The cells to be made, each instance once however often the page shows it, in the order of their first place. */
-export function instancesOf(page: NotebookPage): CellPlace[] {
-  const first = new Map<string, CellPlace>();
-  for (const place of blocksOf(page.blocks, 'cell')) {
-    if (!first.has(place.instance)) first.set(place.instance, place);
-  }
-  return [...first.values()];
-}
-
-/** Headings of the second level, for the list of contents. */
-export function headingsOf({ blocks }: NotebookPage): { readonly id: string; readonly text: string }[] {
-  return blocks.flatMap((block) =>
-    block.type === 'heading' && block.level === 2 ? [{ id: block.id, text: wordsOf(block.inside) }] : [],
-  );
-}
-
-/** Everything in the notebook that could not be read, in order. */
-export function faultsOf(page: NotebookPage): Fault[] {
-  return [
-    ...blocksOf(page.blocks, 'fault'),
-    ...inlinesOf(page.blocks).filter((inline) => inline.type === 'fault'),
-  ].sort((a, b) => a.line - b.line);
-}
-
-/** The blocks of a kind, in order, those within quotes and lists too. */
-export function blocksOf<T extends Block['type']>(
-  blocks: readonly Block[],
-  type: T,
-): Extract<Block, { type: T }>[] {
-  return everyBlock(blocks).filter((block): block is Extract<Block, { type: T }> => block.type === type);
-}
-
-function everyBlock(blocks: readonly Block[]): Block[] {
-  return blocks.flatMap((block) => {
-    if (block.type === 'quote' || block.type === 'when') return [block, ...everyBlock(block.blocks)];
-    if (block.type === 'list') return [block, ...block.items.flatMap(everyBlock)];
-    return [block];
-  });
-}
-
-/** All stretches of text, in order, those within others too. */
-export function inlinesOf(blocks: readonly Block[]): Inline[] {
-  return everyBlock(blocks).flatMap((block) => {
-    if (block.type === 'heading' || block.type === 'paragraph') return everyInline(block.inside);
-    if (block.type === 'table') return [block.head, ...block.rows].flat().flatMap(everyInline);
-    return [];
-  });
-}
-
-function everyInline(inlines: readonly Inline[]): Inline[] {
-  return inlines.flatMap((inline) => [
-    inline,
-    ...('inside' in inline ? everyInline(inline.inside) : []),
-    ...('otherwise' in inline ? everyInline(inline.otherwise) : []),
-  ]);
+  /** Each cell once however often it is shown, in the order of their first place. */
+  readonly places: readonly CellPlace[];
+  readonly headings: readonly HeadingPlace[];
+  /** All that could not be read, by line. */
+  readonly faults: readonly Fault[];
 }
 
 /** The words of a stretch of text without their marks. */

@@ -15,12 +15,12 @@ export function followHash(): void {
 }
 
 export function wayTo(notebook: string, place?: string): string {
-  return `#/${notebook}${place ? `/${place}` : ''}`;
+  return `#/${encodeURIComponent(notebook)}${place ? `/${place}` : ''}`;
 }
 
 function readWay(): Way {
-  const [, notebook, place] = /^#\/([\w-]*)(?:\/(.+))?$/.exec(location.hash) ?? [];
-  return { notebook: notebook || null, place: place ? decoded(place) : null };
+  const [, notebook = '', place = ''] = /^#\/([^/]*)(?:\/(.+))?$/.exec(location.hash) ?? [];
+  return { notebook: decoded(notebook) || null, place: decoded(place) || null };
 }
 
 /** An address may have been cut short or typed; what can't be decoded leads to the top of the notebook. */

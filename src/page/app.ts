@@ -1,7 +1,7 @@
 /** The page: masthead, contents, the open notebook, and the hull alongside. */
 import { type Bench, BenchContext } from './bench';
 import { Alongside } from './layout/alongside';
-import { Column } from './layout/column';
+import { Column, fetching } from './layout/column';
 import { Contents } from './layout/contents';
 import { Masthead } from './layout/masthead';
 import { html, use } from './html';
@@ -9,7 +9,6 @@ import { openHead } from './library';
 
 export function App({ bench }: { bench: Bench }) {
   const open = openHead();
-  if (!open) return html`<p>There is no notebook on the shelf.</p>`;
   // The address's hash names notebooks, so the link must not change it.
   const skip = (event: Event) => {
     event.preventDefault();
@@ -20,6 +19,6 @@ export function App({ bench }: { bench: Bench }) {
     { value: bench },
     html`<a class="skip" href="#notebook-title" onClick=${skip}>To the notebook</a>`,
     use(Masthead, {}),
-    html`<div class="layout">${use(Contents, { open })} ${use(Column, { head: open })} ${use(Alongside, {})}</div>`,
+    html`<div class="layout">${use(Contents, { open })} ${open ? use(Column, { head: open }) : html`<main class="column" id="notebook">${fetching()}</main>`} ${use(Alongside, {})}</div>`,
   );
 }

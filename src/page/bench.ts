@@ -16,14 +16,21 @@ import {
   writeInPicture,
   type WriteOptions,
 } from '../measure';
-import type { Book, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
+import type { Book, CellPlace, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
 import type { Shelves } from '../notebook/keeping/boats';
 import type { Misfit } from '../notebook/graph/misfits';
+import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { Sheet } from './keeping/sheets';
 import type { Notice } from './notice';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
+
+/** The notebooks of a boat that is not on the bench. */
+export interface Resting {
+  readonly boat: string;
+  readonly notebooks: OwnNotebooks;
+}
 
 export interface Bench {
   readonly book: Book;
@@ -53,6 +60,12 @@ export interface Bench {
   readonly other: ReadonlySignal<OtherVersion | null>;
   /** Every cell that stands in a notebook, by its name. */
   readonly instances: ReadonlySignal<ReadonlyMap<string, Instance>>;
+  /** What is amiss with a cell where a notebook places it. */
+  readonly remarks: ReadonlySignal<ReadonlyMap<CellPlace, Remark>>;
+  /** The notebooks of the builder's own that are kept with the boat in hand; null until she is known. */
+  readonly ownNotebooks: ReadonlySignal<OwnNotebooks | null>;
+  /** The same as last seen, for while another sheet lies on the bench. */
+  readonly resting: Signal<Resting | null>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */

@@ -1,10 +1,14 @@
 /**
  * The shelf: heads of all notebooks at once, a notebook's text and the cells it uses when it is
- * opened, and the cells of the others once the page is at rest.
+ * opened, and the cells of the others once the page is at rest. Those that come along were read when the page was
+ * built; the builder's own are read here, by the same reader, which is fetched when there is one.
  */
-import { batch, signal } from '@preact/signals';
-import { type Cell, type Instance, registry } from '../cells';
-import { instancesOf, type NotebookHead, type NotebookPage } from '../notebook';
+import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { OwnNotebooks } from '../boat';
+import { type Cell, registry } from '../cells';
+import type { NotebookHead, NotebookPage } from '../notebook';
+import type * as Reader from '../notebook/markdown';
+import { type Placing, placing } from '../notebook/placing';
 import { way } from './address';
 
 const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
@@ -13,47 +17,95 @@ const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
   query: '?head',
 });
 const textModules = import.meta.glob<NotebookPage>('#notebooks/*.md', { import: 'default' });
-
-export const shelf: readonly NotebookHead[] = Object.values(headModules).sort(
-  (a, b) => a.order - b.order || (a.title < b.title ? -1 : 1),
-);
-
-/** The notebook that the address asks for, else the first; tracked. */
-export const openHead = (): NotebookHead | undefined =>
-  shelf.find((head) => head.id === way.value.notebook) ?? shelf[0];
+const comeAlong = Object.values(headModules);
 
 const fetched = signal<ReadonlyMap<string, Cell>>(new Map());
 const texts = signal<ReadonlyMap<string, NotebookPage>>(new Map());
 
-/** The text of the notebook that is open, once it is there; tracked. */
-export const openText = (): NotebookPage | undefined => texts.value.get(openHead()?.id ?? '');
+/** The texts of the builder's own notebooks, tracked; null until the boat in hand is known. */
+export const ownTexts = signal<() => OwnNotebooks | null>(() => null);
+/** The reader once it is there; undefined where it did not arrive. */
+const reader = signal<typeof Reader | null | undefined>(null);
+const isWanting = computed(() => Object.keys(ownTexts.value() ?? {}).length > 0);
+effect(() => {
+  if (isWanting.value && !reader.peek())
+    import('../notebook/markdown').then(
+      (module) => {
+        reader.value = module;
+      },
+      () => {
+        reader.value = undefined;
+      },
+    );
+});
 
-/**
- * Every cell fetched so far that reads a boat, under its own name and under the names that fetched notebooks give
- * it; or those of one notebook without a boat; tracked.
- */
-export function instancesOn(boatless: string | null): ReadonlyMap<string, Instance> {
-  const cells = fetched.value;
-  const own = boatless === null ? [...cells.values()] : [];
-  const placed = new Map<string, Instance>(
-    own.map((cell) => [cell.id, { cell, name: cell.id, presets: {} }]),
-  );
-  const pages = [...texts.value.values()].filter(({ id, boat }) =>
-    boatless === null ? boat !== 'none' : id === boatless,
-  );
-  for (const { cell: id, instance: name, presets } of pages.flatMap(instancesOf)) {
-    const cell = cells.get(id);
-    if (cell && !placed.has(name)) placed.set(name, { cell, name, presets });
-  }
-  return placed;
+/** The builder's own notebooks, those put away or the others, read; null until they are. */
+function read(putAway: boolean): ReadonlyMap<string, NotebookPage> | null {
+  const kept = ownTexts.value();
+  if (!kept || (isWanting.value && reader.value === null)) return null;
+  if (!reader.value) return new Map();
+  const there = Object.entries(kept).filter(([, { away }]) => away === putAway);
+  return new Map(there.map(([id, { text }]) => [id, pageOf(id, text)]));
+}
+const own = computed(() => read(false));
+export const notebooksAway = computed((): readonly NotebookHead[] => [...(read(true)?.values() ?? [])]);
+
+/** Read once for each text, so that one edit reads one notebook anew. */
+const readOnce = new Map<string, { readonly text: string; readonly page: NotebookPage }>();
+function pageOf(id: string, text: string): NotebookPage {
+  const known = readOnce.get(id);
+  if (known?.text === text) return known.page;
+  const page = { ...reader.peek()!.parseNotebook(text, id), id }; // asked only once the reader is there
+  readOnce.set(id, { text, page });
+  return page;
 }
 
-/** Ids that no cell has; a notebook that names one is told so at the place. */
-export const isCellKnown = (id: string): boolean => registry.some((shelved) => shelved.id === id);
+export const isOwn = (id: string): boolean => own.value?.has(id) ?? false;
+
+/** All notebooks, in the order of the list. One of the builder's own stands in place of what comes along by that name. */
+export const notebooks: ReadonlySignal<readonly NotebookHead[]> = computed(() =>
+  [...comeAlong.filter(({ id }) => !isOwn(id)), ...(own.value?.values() ?? [])].sort(
+    (a, b) => a.order - b.order || (a.title < b.title ? -1 : 1),
+  ),
+);
+
+/**
+ * The notebook that the address asks for, tracked; the first where it asks for none. What is not there, or no longer,
+ * gives way to one that reads from the same boat; undefined until that can be told.
+ */
+export function openHead(): NotebookHead | undefined {
+  const all = notebooks.value;
+  const { notebook } = way.value;
+  if (notebook === null) return all[0];
+  const asked = all.find(({ id }) => id === notebook);
+  return asked ?? (own.value ? (all.find(({ boat }) => boat === null) ?? all[0]) : undefined);
+}
+
+/** The text of the notebook that is open, once it is there; tracked. */
+export function openText(): NotebookPage | undefined {
+  const id = openHead()?.id ?? '';
+  return own.value?.get(id) ?? texts.value.get(id);
+}
+
+/**
+ * Every cell fetched so far that reads a boat, under its own name and under the names that notebooks give
+ * it; or those of one notebook without a boat; tracked.
+ * @param isPart whether a word is the name of a part of the boat
+ */
+export function placedOn(boatless: string | null, isPart: (word: string) => boolean): Placing {
+  const pages = notebooks.value.flatMap(({ id, boat }) => {
+    const page = own.value?.get(id) ?? texts.value.get(id);
+    return page && (boatless === null ? boat !== 'none' : id === boatless) ? [page] : [];
+  });
+  return placing(fetched.value, pages, boatless === null ? [...fetched.value.values()] : [], isPart);
+}
+
+/** Whether every cell is there, and so every quantity that a notebook may name; tracked. */
+export const isAllThere = (): boolean => fetched.value.size === registry.length;
 
 /** The notebook in which an instance stands; a plain cell may stand in several: the first. */
 export function notebookWith(instance: string): NotebookHead | undefined {
-  return shelf.find((head) => head.places.some((placed) => placed.instance === instance));
+  return notebooks.value.find((head) => head.places.some((placed) => placed.instance === instance));
 }
 
 /** Fetches a notebook with the first cell in it; the others follow together. */
@@ -66,18 +118,18 @@ export async function openNotebook(head: NotebookHead): Promise<void> {
 /** Fetches all other notebooks and cells, so that every link has its other end. */
 export function fetchTheRest(): Promise<void> {
   return fetchAll(
-    shelf.map(({ id }) => id),
+    comeAlong.map(({ id }) => id),
     registry.map(({ id }) => id),
   );
 }
 
 /** Fetches what is not there yet, and puts it up all at once: each new cell means a new list of quantities. */
-async function fetchAll(notebooks: readonly string[], ids: readonly string[]): Promise<void> {
+async function fetchAll(ids: readonly string[], cellIds: readonly string[]): Promise<void> {
   const [pages, cells] = await Promise.all([
-    Promise.all(notebooks.filter((id) => !texts.peek().has(id)).map(fetchText)),
+    Promise.all(ids.filter((id) => !texts.peek().has(id)).map(fetchText)),
     Promise.all(
       registry
-        .filter(({ id }) => ids.includes(id) && !fetched.peek().has(id))
+        .filter(({ id }) => cellIds.includes(id) && !fetched.peek().has(id))
         .map((shelved) => shelved.load()),
     ),
   ]);

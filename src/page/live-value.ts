@@ -2,15 +2,20 @@
 import type { Value } from '../boat';
 import { isIssue, writeDifference } from '../measure';
 import { sayOf, useBench, versionWords } from './bench';
-import { html } from './html';
+import { html, use } from './html';
+import { later } from './later';
+import { isAllThere } from './library';
 import { waitsFor } from './words';
 
-export function LiveValue({ of }: { of: string }) {
+const UnknownName = later(async () => (await import('./notebooks/unknown-name')).UnknownName, 'name-to-come');
+
+export function LiveValue({ of, line }: { of: string; line: number }) {
   const bench = useBench();
   const { book, shown, goTo } = bench;
   const graph = book.first.value;
   const quantity = graph.quantity(of);
-  if (!quantity) return html`<span class="notice">there is no quantity "${of}"</span>`;
+  // What is not there yet may still come.
+  if (!quantity) return isAllThere() ? use(UnknownName, { name: of, line }) : null;
   const { kind, meaning } = quantity;
   const say = (value: Value) =>
     isIssue(value) ? `(waits for ${waitsFor(bench, value)})` : sayOf(graph, of, value, shown.value);

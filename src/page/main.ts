@@ -28,7 +28,7 @@ import {
   textAt,
 } from '../notebook';
 import { App } from './app';
-import type { Bench } from './bench';
+import type { Bench, Resting } from './bench';
 import type { Notice } from './notice';
 import type * as Boats from './boat/boats';
 import { colours, takeColours } from './layout/colours';
@@ -37,21 +37,40 @@ import { freshSheet, type Sheet, sheetFor } from './keeping/sheets';
 import { listenForUndo } from './layout/undo-keys';
 import { followHash } from './address';
 import { use } from './html';
-import { fetchTheRest, instancesOn, openHead } from './library';
+import { fetchTheRest, isOwn, openHead, ownTexts, placedOn } from './library';
 
 const shelf = shelfFrom(() => localStorage);
 const windowShelf = shelfFrom(() => sessionStorage);
 const ownBoat = signal(boatInHand(windowShelf, shelf));
 const readWith = signal<ReadonlyMap<string, string | null>>(new Map());
-const wanted = computed(() => sheetFor(openHead(), ownBoat.value, readWith.value));
+const wanted = computed(() => {
+  const head = openHead();
+  return sheetFor(head, ownBoat.value, readWith.value, head && isOwn(head.id));
+});
 // Until the first sheet is laid, there is one with nothing on it.
 const sheet = signal<Sheet>({ kind: 'loose', key: '', notebook: '', boat: null });
 const boats = signal<typeof Boats | null>(null);
 const boatless = computed(() => sheet.value.kind === 'loose');
-const instances = computed(() => instancesOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null));
+const table: ReadonlySignal<Table> = computed(() => book.state.value.table);
+/** The words that her own lines and stations go by; those that every boat has, the reader of notebooks knows. */
+const ownWords = computed(() => {
+  const { edges, stations } = boats.value?.lists(table.value) ?? { edges: [], stations: [] };
+  return new Set([...edges, ...stations].map(({ id }) => id));
+});
+const placing = computed(() =>
+  placedOn(sheet.value.kind === 'loose' ? sheet.value.notebook : null, (word) => ownWords.value.has(word)),
+);
+const instances = computed(() => placing.value.instances);
 const findings = createFindings();
 const name: ReadonlySignal<string> = computed(() => book.state.value.name);
-const table: ReadonlySignal<Table> = computed(() => book.state.value.table);
+/** The notebooks of the builder's boat while another sheet lies on the bench. */
+const resting = signal<Resting | null>(null);
+const ownNotebooks = computed(() => {
+  const { kind, key } = sheet.value;
+  if (kind === 'boat' && key === ownBoat.value) return book.state.value.notebooks;
+  return resting.value?.boat === ownBoat.value ? resting.value.notebooks : null;
+});
+ownTexts.value = () => ownNotebooks.value;
 /** What the builder calls a boat goes before what her plan does. */
 const called = computed(() =>
   table.value.name === name.value ? table.value : { ...table.value, name: name.value },
@@ -97,6 +116,9 @@ const bench: Bench = {
   keeping,
   readWith,
   instances,
+  remarks: computed(() => placing.value.remarks),
+  ownNotebooks,
+  resting,
   inHand: signal(null),
   boatOpen,
   boatsOpen: signal(false),
@@ -161,10 +183,16 @@ function lay(next: Sheet): void {
   const ownState = () =>
     isReaderHere() ? (savedReader().keptAt(shelf, ownBoat.peek())?.state ?? null) : null;
   batch(() => {
+    const { kind, key } = sheet.peek();
+    if (kind === 'boat') resting.value = { boat: key, notebooks: book.state.peek().notebooks };
     sheet.value = next;
     boatOpen.value = false;
     station.value = null;
-    keeping.take(next.key, () => freshSheet(next, openHead(), boat, ownState));
+    keeping.take(next.key, () => {
+      const head = openHead();
+      // No number was kept with the boat for one of the builder's own.
+      return freshSheet(next, head && isOwn(head.id) ? undefined : head, boat, ownState);
+    });
   });
 }
 
@@ -178,6 +206,7 @@ render(use(App, { bench }), document.getElementById('page')!);
 requestIdleCallback(
   () => {
     void fetchTheRest();
+    void import('./notebooks/watch').then(({ watchNotebooks }) => watchNotebooks(bench));
     void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
     void import('./as-built/watch').then(({ watchMisfits }) => watchMisfits(bench));
   },

@@ -5,18 +5,21 @@ import type { Condition } from '../notebook';
 import { holds } from '../notebook/holds';
 import { useBench } from './bench';
 import { html } from './html';
+import { isAllThere } from './library';
 
 type Says = () => readonly (VNode | string)[];
 
 export interface WhenProps {
   readonly condition: Condition;
+  readonly line: number;
   readonly says: Says;
   readonly otherwise?: Says;
 }
 
 /** What is true of the version kept. */
-export function When({ condition, says, otherwise }: WhenProps) {
+export function When({ condition, line, says, otherwise }: WhenProps) {
   const so = holds(condition, useBench().book.first.value);
-  if (isIssue(so)) return html`<span class="notice">${so.issue}</span>`;
+  // What is not there yet may still come.
+  if (isIssue(so)) return isAllThere() ? html`<span class="notice">Line ${line}: ${so.issue}.</span>` : null;
   return html`<${Fragment}>${so ? says() : otherwise?.()}<//>`;
 }

@@ -11,7 +11,6 @@ import { bySystem } from '../../src/cells/form/instance';
 import { inchTwin, isIssue, plainShown, read, type Shown } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { instancesOf } from '../../src/notebook/page-text';
 import { standing } from '../../src/notebook/graph/standing';
 import { cellOf } from './cell-of';
 
@@ -122,7 +121,7 @@ test('of every placing that gives a size in both systems', () => {
   const folder = new URL('../../notebooks/', import.meta.url);
   const found = readdirSync(folder)
     .filter((name) => name.endsWith('.md'))
-    .flatMap((name) => instancesOf(parseNotebook(readFileSync(new URL(name, folder), 'utf8'), name)))
+    .flatMap((name) => parseNotebook(readFileSync(new URL(name, folder), 'utf8'), name).places)
     .flatMap(({ cell, instance, presets }) =>
       Object.entries(presets).flatMap(([key, entry]) => {
         const [metric, inch] = bySystem(entry);

@@ -1,15 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseNotebook } from '../../src/notebook/markdown';
-import {
-  type Block,
-  faultsOf,
-  type Inline,
-  instancesOf,
-  type NotebookPage,
-  wordsOf,
-} from '../../src/notebook/page-text';
-import { liveValuesOf, triesOf } from './places';
+import { type Block, type Inline, type NotebookPage, wordsOf } from '../../src/notebook/page-text';
+import { faultsShownIn, liveValuesOf, triesOf } from './places';
 
 const read = (text: string) => parseNotebook(text, 'shed/a-page.md');
 const text = (words: string): Inline => ({ type: 'text', text: words });
@@ -18,12 +11,12 @@ const paragraph = (...inside: Inline[]): Block => ({ type: 'paragraph', inside }
 /** The blocks of a text that has no faults. */
 const blocks = (source: string): readonly Block[] => {
   const page = read(source);
-  expect(faultsOf(page)).toStrictEqual([]);
+  expect(page.faults).toStrictEqual([]);
   return page.blocks;
 };
 /** The sentence of the only fault, with its line. */
 const onlyFault = (source: string): [line: number, says: string] => {
-  const faults = faultsOf(read(source));
+  const faults = read(source).faults;
   expect(faults).toHaveLength(1);
   return [faults[0]!.line, faults[0]!.says];
 };
@@ -42,6 +35,9 @@ describe('the head', () => {
       stage: 'timber',
       order: 2,
       blocks: [paragraph(text('Hello'))],
+      places: [],
+      headings: [],
+      faults: [],
     });
   });
 
@@ -66,6 +62,8 @@ describe('the head', () => {
     ['---\ntitle: A\norder: first\n---\n', 3, /whole number/],
     ['---\nstage: launching\n---\n', 2, /"stage" is one of shape, frames, timber, .*"launching" is none/],
     ['---\ntitle: A\n\nHello', 1, /has no end/],
+    [`---\norder: 1\ntitle: ${'A'.repeat(121)}\n---\n`, 3, /"title" may be 120 letters long/],
+    [`---\nsummary: ${'A'.repeat(401)}\n---\n`, 2, /"summary" may be 400 letters long/],
   ])('says what is wrong in %j', (source, line, says) => {
     expect(onlyFault(source)).toStrictEqual([line, expect.stringMatching(says)]);
   });
@@ -186,7 +184,7 @@ describe('text', () => {
     'a live value is one name: not "%s"',
     (name) => {
       const page = read(`Hello \`=${name}\` there`);
-      expect(faultsOf(page)).toMatchObject([{ line: 1, text: `\`=${name}\`` }]);
+      expect(page.faults).toMatchObject([{ line: 1, text: `\`=${name}\`` }]);
       const [block] = page.blocks;
       expect(block?.type === 'paragraph' && wordsOf(block.inside)).toBe(`Hello \`=${name}\` there`);
     },
@@ -227,7 +225,7 @@ describe('links', () => {
     'http://[',
   ])('may not lead to %s', (to) => {
     const page = read(`before [a](<${to}>) after`);
-    expect(faultsOf(page)).toHaveLength(1);
+    expect(page.faults).toHaveLength(1);
     expect(JSON.stringify(page.blocks)).not.toContain('"type":"link"');
     expect(JSON.stringify(page.blocks)).toContain('after');
   });
@@ -249,23 +247,24 @@ describe('links', () => {
     expect(blocks('![the *jig*](jig.png)')).toStrictEqual([
       paragraph({ type: 'link', to: 'jig.png', inside: [text('the *jig*')] }),
     ]);
-    expect(faultsOf(read('![x](javascript:y)'))).toHaveLength(1);
+    expect(read('![x](javascript:y)').faults).toHaveLength(1);
   });
 });
 
 describe('cells', () => {
   test('the plain cell', () => {
-    expect(blocks('Words\n\n' + fence('cell scarf'))).toStrictEqual([
+    const page = read('Words\n\n' + fence('cell scarf'));
+    expect(page.blocks).toStrictEqual([
       paragraph(text('Words')),
-      { type: 'cell', cell: 'scarf', instance: 'scarf', presets: {}, line: 3 },
+      { type: 'cell', instance: 'scarf', line: 3 },
     ]);
+    expect(page.places).toStrictEqual([{ cell: 'scarf', instance: 'scarf', presets: {}, line: 3 }]);
   });
 
   test('a cell under a name of its own, with its own entries', () => {
     const lines = ['thickness = keelson.thickness', '', '  slope   = 12  ', 'timber= douglasFirCoast'];
-    expect(blocks(fence('cell scarf as keelsonScarf', ...lines))).toStrictEqual([
+    expect(read(fence('cell scarf as keelsonScarf', ...lines)).places).toStrictEqual([
       {
-        type: 'cell',
         cell: 'scarf',
         instance: 'keelsonScarf',
         presets: { thickness: 'keelson.thickness', slope: '12', timber: 'douglasFirCoast' },
@@ -275,7 +274,7 @@ describe('cells', () => {
   });
 
   test('an entry may hold an equals sign of its own', () => {
-    expect(instancesOf(read(fence('cell a as b', 'x = 1 == 2 ? 3 : 4')))[0]?.presets).toStrictEqual({
+    expect(read(fence('cell a as b', 'x = 1 == 2 ? 3 : 4')).places[0]?.presets).toStrictEqual({
       x: '1 == 2 ? 3 : 4',
     });
   });
@@ -284,8 +283,8 @@ describe('cells', () => {
     const page = read(
       '> Said\n>\n> ```cell limber\n> ```\n\n1. Mark\n2. Cut\n\n   ```cell bend as b\n   width = 40 mm\n   ```\n',
     );
-    expect(faultsOf(page)).toStrictEqual([]);
-    expect(instancesOf(page)).toMatchObject([
+    expect(page.faults).toStrictEqual([]);
+    expect(page.places).toMatchObject([
       { cell: 'limber', line: 3 },
       { cell: 'bend', instance: 'b', presets: { width: '40 mm' }, line: 9 },
     ]);
@@ -295,9 +294,9 @@ describe('cells', () => {
     const page = read(
       [fence('cell a as b', 'x = 1'), fence('cell a as b'), fence('cell c'), fence('cell c')].join('\n\n'),
     );
-    expect(faultsOf(page)).toStrictEqual([]);
+    expect(page.faults).toStrictEqual([]);
     expect(page.blocks).toHaveLength(4);
-    expect(instancesOf(page)).toMatchObject([
+    expect(page.places).toMatchObject([
       { instance: 'b', presets: { x: '1' } },
       { instance: 'c', presets: {} },
     ]);
@@ -342,7 +341,7 @@ describe('cells', () => {
       ['Above', fence('cell scarf as b', 'oops'), fence('cell limber'), 'Below'].join('\n\n'),
     );
     expect(page.blocks.map((block) => block.type)).toStrictEqual(['paragraph', 'fault', 'cell', 'paragraph']);
-    expect(faultsOf(page)[0]?.text).toBe('oops');
+    expect(page.faults[0]?.text).toBe('oops');
   });
 
   test('a plain fence is code, whatever its language', () => {
@@ -351,7 +350,7 @@ describe('cells', () => {
   });
 
   test('fences of tildes and longer fences do as well', () => {
-    expect(blocks('~~~cell scarf\n~~~\n\n````cell limber as l\nx = `1\n````')).toMatchObject([
+    expect(read('~~~cell scarf\n~~~\n\n````cell limber as l\nx = `1\n````').places).toMatchObject([
       { cell: 'scarf' },
       { cell: 'limber', presets: { x: '`1' } },
     ]);
@@ -404,7 +403,10 @@ describe('files from strangers', () => {
           expect(['http:', 'https:']).toContain(url.protocol);
         }
         const lines = typed.split(/\r\n?|\n/).length;
-        for (const { line } of faultsOf(page)) expect(line >= 1 && line <= lines).toBe(true);
+        for (const { line } of page.faults) expect(line >= 1 && line <= lines).toBe(true);
+        // What is told in the list of faults is told at its place, and the other way about.
+        const byLine = faultsShownIn(page).toSorted((a, b) => a.line - b.line);
+        expect(new Set(byLine)).toEqual(new Set(page.faults));
       }),
       { seed: 20, numRuns: 2000 },
     );
@@ -417,13 +419,120 @@ describe('files from strangers', () => {
     ['a'.repeat(5000), 1],
     ['\n'.repeat(300_001), 1],
   ])('too deep or too long is said, not read', (source, line) => {
-    expect(read(source).blocks).toMatchObject([{ type: 'fault', line }]);
+    const { blocks: all, faults } = read(source);
+    expect(faults).toMatchObject([{ line }]);
+    expect(all.filter(({ type }) => type === 'fault')).toStrictEqual(faults);
+  });
+
+  test('a line too long costs nothing but itself', () => {
+    const page = read(
+      ['# Head', `Words\n${'a'.repeat(5000)}\nmore`, fence('cell scarf'), 'Below'].join('\n\n'),
+    );
+    expect(page.faults).toMatchObject([{ line: 4, says: expect.stringMatching(/too long/) as string }]);
+    expect(page.blocks.map(({ type }) => type)).toStrictEqual([
+      'heading',
+      'paragraph',
+      'fault',
+      'paragraph',
+      'cell',
+      'paragraph',
+    ]);
+  });
+
+  test('a paragraph too long stands as it is typed, and the rest is read', () => {
+    const long = '*a **b '.repeat(500).trim();
+    const page = read([Array.from({ length: 20 }, () => long).join('\n'), fence('cell scarf')].join('\n\n'));
+    expect(page.faults).toMatchObject([{ line: 1, says: expect.stringMatching(/8000/) as string }]);
+    expect(page.blocks.map(({ type }) => type)).toStrictEqual(['fault', 'paragraph', 'cell']);
+    expect(JSON.stringify(page.blocks[1])).toContain(long.slice(0, 100));
+  });
+
+  test('thousands of cells: as many are shown as a page can hold, and one sentence says so', () => {
+    const page = read(
+      Array.from({ length: 3000 }, (_, n) => fence(`cell scarf as s${n}x`)).join('\n\n') + '\n\nThe end',
+    );
+    expect(page.places).toHaveLength(100);
+    expect(page.faults).toMatchObject([
+      { line: 301, says: expect.stringMatching(/100 cells at most/) as string },
+    ]);
+    expect(page.blocks).toHaveLength(102);
+    expect(page.blocks.at(-1)).toStrictEqual(paragraph(text('The end')));
+  });
+
+  test('what stands below ten thousand lines is left out, and one sentence says so', () => {
+    const page = read(`A\n\n${'word\n\n'.repeat(6000)}`);
+    expect(page.faults).toMatchObject([
+      { line: 10_001, says: expect.stringMatching(/10000 lines/) as string },
+    ]);
+    expect(page.blocks.at(-1)).toStrictEqual(page.faults[0]);
+    expect(page.blocks).toHaveLength(5001);
+  });
+
+  test('thousands of numbers: the rest stand as they are typed', () => {
+    const page = read(Array.from({ length: 3000 }, () => '`= hull.length`').join('\n\n'));
+    expect(liveValuesOf(page)).toHaveLength(1000);
+    expect(page.faults).toMatchObject([
+      { line: 2001, says: expect.stringMatching(/1000 numbers/) as string },
+    ]);
+    expect(page.blocks.at(-1)).toStrictEqual(paragraph({ type: 'code', text: '= hull.length' }));
+  });
+
+  test.each(['__proto__.md', 'constructor.md', 'prototype', 'toString.md', 'a/../hasOwnProperty.txt'])(
+    'a file called %s is a notebook like any other',
+    (name) => {
+      const { id } = parseNotebook('# A', name);
+      expect(id).toMatch(/^[a-z][a-z-]*$/);
+      expect(id in {} || id === 'prototype').toBe(false);
+    },
+  );
+
+  test.each([
+    '__proto__',
+    'constructor',
+    'toString',
+    'hasOwnProperty',
+    'keelson',
+    'hull',
+    'bend',
+    'stem',
+    'bilge2',
+  ])('no cell is called %s', (name) => {
+    expect(onlyFault(fence(`cell scarf as ${name}`))[1]).toMatch(/can't be the name|is the name of a part/);
+    expect(read(fence(`cell scarf as ${name}`)).places).toStrictEqual([]);
+  });
+
+  test.each([
+    ['emphasis', '*a **b _c '],
+    ['brackets', '[a]('],
+    ['links', '[['],
+    ['codes', '`a ``b '],
+    ['entities', '&amp;&#x41;'],
+    ['angle brackets', '<a <b '],
+    ['tables', '|a|b|\n|-|-|\n'],
+    ['lists', '- a\n  - b\n    - c\n'],
+    ['fences', '```cell scarf\n'],
+    ['quotes', '> > a\n'],
+    ['bars', '`? a.b > 1: x | y` '],
+    ['addresses', 'https://a.b/c_d_e '],
+    ['definitions', '[a]: b\n'],
+    ['hard ends', 'a  \n'],
+    ['underscores', '_a_b__c___d '],
+    ['tildes', '~a~~b '],
+  ])('the longest notebook of nothing but %s is read, and is plain', (_, bit) => {
+    for (const [width, gap] of [
+      [100, ''],
+      [3900, '\n'],
+    ] as const) {
+      const line = bit.includes('\n') ? bit : `${bit.repeat(width / bit.length)}\n`;
+      const page = read((line + gap).repeat(299_000 / (line.length + gap.length)));
+      expect(plain(page)).toStrictEqual(page);
+    }
   });
 
   test('lists that go in step by step are read as far as they may go', () => {
     const stairs = Array.from({ length: 60 }, (_, i) => `${'  '.repeat(i)}- step ${i}`).join('\n');
     const page = read(stairs);
-    expect(faultsOf(page)).toMatchObject([{ line: 9, says: expect.stringContaining('too deep') as string }]);
+    expect(page.faults).toMatchObject([{ line: 9, says: expect.stringContaining('too deep') as string }]);
     expect(plain(page)).toStrictEqual(page);
   });
 

@@ -11,7 +11,7 @@ import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { createFindings } from '../../src/notebook/graph/findings';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { faultsOf, instancesOf, type NotebookPage } from '../../src/notebook/page-text';
+import type { NotebookPage } from '../../src/notebook/page-text';
 import { freshState, noBoat } from '../../src/notebook/state/state';
 import { triesOf } from './places';
 import { saidOn } from './said';
@@ -37,7 +37,7 @@ const cell = (id: string): Cell => {
   return known;
 };
 const placed = (one: NotebookPage): Instance[] =>
-  instancesOf(one).map(({ cell: id, instance, presets }) => ({ cell: cell(id), name: instance, presets }));
+  one.places.map(({ cell: id, instance, presets }) => ({ cell: cell(id), name: instance, presets }));
 const named = pages.flatMap(placed).filter(({ cell: { id }, name }) => id !== name);
 const bookOf = (table: Table): Book =>
   createBook(freshState(table), (of) => catalogueOf(of, [...cells.map(plainInstance), ...named]));
@@ -52,14 +52,14 @@ const numberIn = (book: Book, name: string): number => {
 
 describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
   test('is read without a fault, and says what it is', () => {
-    expect(faultsOf(one)).toStrictEqual([]);
+    expect(one.faults).toStrictEqual([]);
     expect(one.title).not.toBe('');
     expect(one.summary).toMatch(/\.$/);
     expect(one.order).toBeLessThan(1000);
   });
 
   test('stands cells that exist, with entries for inputs that they have', () => {
-    const places = instancesOf(one);
+    const places = one.places;
     expect(places.length).toBeGreaterThan(0);
     for (const { cell: id, presets } of places) {
       expect(Object.keys(cell(id).inputs)).toEqual(expect.arrayContaining(Object.keys(presets)));
@@ -148,7 +148,7 @@ test('links to headings lead to headings of the page', () => {
 
 describe('quick answers', () => {
   test('holds every cell that can do without a hull once, none of them plain', () => {
-    const places = instancesOf(page('quick-answers'));
+    const places = page('quick-answers').places;
     // What asks the whole hull has no quick answer.
     const quick = cells.filter(({ steps }) => !Object.values(steps).some(isHullStep));
     expect(places.map((place) => place.cell).sort()).toStrictEqual(quick.map(({ id }) => id).sort());
@@ -171,15 +171,13 @@ describe('the build and the notebooks of the stages', () => {
   const order = cells.map(({ id }) => id);
   const inOrder = (ids: readonly string[]) => ids.toSorted((a, b) => order.indexOf(a) - order.indexOf(b));
   const plainIn = (one: NotebookPage) =>
-    instancesOf(one)
-      .filter((place) => place.cell === place.instance)
-      .map((place) => place.cell);
+    one.places.filter((place) => place.cell === place.instance).map((place) => place.cell);
   const ofStage = (stage: string) => pages.filter((one) => one.stage === stage && one.order < 20);
 
   test('go through the plain cells in the order of the work', () => {
     for (const one of [page('the-build'), ...pages.filter((other) => other.order >= 10 && other.order < 20)])
       expect([one.id, plainIn(one)]).toStrictEqual([one.id, inOrder(plainIn(one))]);
-    expect(instancesOf(page('the-build')).filter((place) => place.cell !== place.instance)).toStrictEqual([]);
+    expect(page('the-build').places.filter((place) => place.cell !== place.instance)).toStrictEqual([]);
   });
 
   test.each(cells.map(({ id, stage }) => [id, stage]))('hold %s plain, where its work comes', (id, stage) => {

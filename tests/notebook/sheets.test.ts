@@ -10,7 +10,7 @@ import { createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { headOf, parseNotebook } from '../../src/notebook/markdown';
-import { instancesOf, type NotebookPage } from '../../src/notebook/page-text';
+import type { NotebookPage } from '../../src/notebook/page-text';
 import { liveValuesOf } from './places';
 import { freshState, noBoat, tryAnother, write } from '../../src/notebook/state/state';
 import { freshSheet, sheetFor } from '../../src/page/keeping/sheets';
@@ -21,7 +21,7 @@ const pages = readdirSync(inRoot('notebooks')).map((name) =>
 );
 const boatless = pages.filter(({ boat }) => boat === 'none');
 const placed = (page: NotebookPage): Instance[] =>
-  instancesOf(page).map(({ cell, instance, presets }) => ({ cell: cellOf(cell)!, name: instance, presets }));
+  page.places.map(({ cell, instance, presets }) => ({ cell: cellOf(cell)!, name: instance, presets }));
 const looseBook = (instances: readonly Instance[]) =>
   createBook(freshState(noBoat), () => looseCatalogue(instances));
 
@@ -126,6 +126,15 @@ describe('the sheet for a notebook', () => {
     const sheet = sheetFor(head('none'), 'mine', new Map());
     expect(sheet).toStrictEqual({ kind: 'loose', key: 'battenbook loose a', notebook: 'a', boat: null });
     expect(sheetFor(head('none'), 'mine', new Map([['a', null]]))).toStrictEqual(sheet);
+  });
+
+  test('is another for each boat whose own notebook it is', () => {
+    const [none, boat] = ['none', 'ferry-dory'].map((which) =>
+      sheetFor(head(which), 'mine', new Map(), true),
+    );
+    expect(none?.key).toBe('battenbook loose a of mine');
+    expect(boat?.key).toBe('battenbook lesson a ferry-dory of mine');
+    expect(sheetFor(plain, 'mine', new Map(), true)).toStrictEqual(sheetFor(plain, 'mine', new Map()));
   });
 
   test('without a boat takes over what its cells were given when that was kept with the boat', () => {

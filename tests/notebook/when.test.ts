@@ -10,12 +10,12 @@ import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { readCondition } from '../../src/notebook/condition';
 import { holds } from '../../src/notebook/holds';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { type Condition, faultsOf } from '../../src/notebook/page-text';
+import type { Condition } from '../../src/notebook/page-text';
 import { liveValuesOf } from './places';
 import { freshState } from '../../src/notebook/state/state';
 
 const read = (text: string) => parseNotebook(text, 'page.md');
-const faults = (text: string) => faultsOf(read(text)).map(({ line, says }) => [line, says]);
+const faults = (text: string) => read(text).faults.map(({ line, says }) => [line, says]);
 const boat = (id: string) => {
   const { table } = starters.find((one) => one.id === id)!;
   return createBook(freshState(table), (of) => catalogueOf(of, cells.map(plainInstance)));
@@ -33,7 +33,7 @@ describe('a block', () => {
     const page = read(
       'Words\n\n```when bend.share > bend.allowed and stem.rake\nIt **breaks** at `= bend.share`.\n\n- once\n```\n',
     );
-    expect(faultsOf(page)).toStrictEqual([]);
+    expect(page.faults).toStrictEqual([]);
     expect(page.blocks[1]).toMatchObject({
       type: 'when',
       line: 3,
@@ -50,7 +50,7 @@ describe('a block', () => {
     const page = read(
       '- one\n\n  ````when no stem.rake\n  outer\n\n  ```when hull.beam < 2 m\n  inner\n  ```\n  ````\n',
     );
-    expect(faultsOf(page)).toStrictEqual([]);
+    expect(page.faults).toStrictEqual([]);
     expect(JSON.stringify(page.blocks)).toMatch(/"when".*outer.*"when".*inner/);
   });
 
@@ -61,11 +61,17 @@ describe('a block', () => {
     ['```when 3 > bend.share\nwords\n```', /is no comparison/],
     ['```when bend.share > 3 > 2\nwords\n```', /is no comparison/],
     ['```when bend.share > 1\nwords', /never closed/],
-    ['````when bend.share > 1\n```cell scarf\n```\n````', /A cell or a heading stays/],
-    ['````when bend.share > 1\n- ```cell scarf\n  ```\n````', /A cell or a heading stays/],
-    ['```when bend.share > 1\n# Head\n```', /A cell or a heading stays/],
   ])('says what is wrong in %j', (text, says) => {
     expect(faults(text)).toStrictEqual([[1, expect.stringMatching(says)]]);
+  });
+
+  test.each([
+    '````when bend.share > 1\n```cell scarf\n```\n````',
+    '````when bend.share > 1\n- ```cell scarf\n  ```\n````',
+    '```when bend.share > 1\n# Head\n```',
+  ])('of %j tells what stays at its own line, and says the rest', (text) => {
+    expect(faults(text)).toStrictEqual([[2, expect.stringMatching(/A cell or a heading stays/)]]);
+    expect(read(text)).toMatchObject({ blocks: [{ type: 'when' }], places: [], headings: [] });
   });
 
   test('of a stranger hurts nothing', () => {

@@ -14,7 +14,7 @@ import { keptAt } from '../../notebook/keeping/read-saved';
 import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/keeping/boats';
 import type { Bench } from '../bench';
 import { wayTo } from '../address';
-import { openHead, shelf as notebooks } from '../library';
+import { notebooks, openHead } from '../library';
 
 /** Begins a boat from a table, a starter's or a file's. */
 export function beginBoat(
@@ -56,7 +56,7 @@ export function openBoat(bench: Bench, key: string, name: string): void {
     readWith.value = new Map([...readWith.peek(), [notebook, null]]);
   takeInHand(key, bench.windowShelf, shelf);
   ownBoat.value = key;
-  const head = notebooks.find(({ boat }) => boat === null);
+  const head = notebooks.peek().find(({ boat }) => boat === null);
   if (kind === 'loose' && head && head !== openHead()) location.hash = wayTo(head.id);
   if (kind !== 'boat') return;
   const untouched = shelf && untouchedStarter(shelf, before);

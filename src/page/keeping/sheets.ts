@@ -16,17 +16,21 @@ export interface Sheet {
 /**
  * @param own key of the builder's boat in hand
  * @param chosen the boat to read a notebook with, by the notebook's id: a starter, or with null the builder's own
+ * @param isOwn whether the notebook is the builder's own, kept with the boat
  */
 export function sheetFor(
   head: NotebookHead | undefined,
   own: string,
   chosen: ReadonlyMap<string, string | null>,
+  isOwn = false,
 ): Sheet {
+  // Two boats may have notebooks of one name that are not the same.
+  const of = isOwn ? ` of ${own}` : '';
   if (head?.boat === 'none')
-    return { kind: 'loose', key: `battenbook loose ${head.id}`, notebook: head.id, boat: null };
+    return { kind: 'loose', key: `battenbook loose ${head.id}${of}`, notebook: head.id, boat: null };
   const boat = head && (chosen.has(head.id) ? chosen.get(head.id) : head.boat);
   if (!boat) return { kind: 'boat', key: own, notebook: null, boat: null };
-  return { kind: 'lesson', key: `battenbook lesson ${head.id} ${boat}`, notebook: head.id, boat };
+  return { kind: 'lesson', key: `battenbook lesson ${head.id} ${boat}${of}`, notebook: head.id, boat };
 }
 
 /**

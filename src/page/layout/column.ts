@@ -1,16 +1,19 @@
 /** The notebook's column: notices, the boat's sheet while it is open, and the open notebook's text. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { NotebookHead, NotebookPage } from '../../notebook';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
-import { openNotebook, openText } from '../library';
+import { isOwn, openNotebook, openText } from '../library';
 import { Prose } from '../prose';
 import { way } from '../address';
 
 const Notices = later(async () => (await import('./notices')).Notices, 'notices');
 const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'print-head');
 const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
+
+const OwnLine = later(async () => (await import('../notebooks/own-line')).OwnLine, 'own-line');
+const NotHere = later(async () => (await import('../notebooks/not-here')).NotHere, 'not-here');
 
 /** Fetched when somebody goes somewhere: not before the first answer. */
 const ways = () => import('./go-to');
@@ -21,6 +24,8 @@ export function Column({ head }: { head: NotebookHead }) {
   const page = bench.isLaid.value ? text : undefined;
   useShowPlace(head, page);
   useCellInView(bench, page);
+  const { notebook: asked } = way.value;
+  const isOther = asked !== null && asked !== head.id;
   const closeSheet = () => {
     bench.boatOpen.value = false;
     void ways().then(({ goBack }) => goBack());
@@ -29,11 +34,15 @@ export function Column({ head }: { head: NotebookHead }) {
     ${use(Notices, {})}
     ${use(PrintHead, { head })}
     ${bench.boatOpen.value ? html`<div class="boat-sheet-place">${use(BoatSheet, { onClose: closeSheet })}</div>` : null}
+    ${isOther ? use(NotHere, { asked: asked ?? '' }) : null}
     <h1 id="notebook-title" tabindex="-1">${head.title}</h1>
     ${head.summary ? html`<p class="summary">${head.summary}</p>` : null}
-    ${page ? use(Prose, { page, key: page.id }) : html`<p class="prose fetching" aria-busy="true">Fetching the notebook…</p>`}
+    ${bench.ownNotebooks.value && isOwn(head.id) ? use(OwnLine, { id: head.id }) : null}
+    ${page ? use(Prose, { page, key: page.id }) : fetching()}
   </main>`;
 }
+
+export const fetching = () => html`<p class="prose fetching" aria-busy="true">Fetching the notebook…</p>`;
 
 /** The text of the notebook, once it is there. */
 function useText(head: NotebookHead): NotebookPage | undefined {
@@ -41,18 +50,23 @@ function useText(head: NotebookHead): NotebookPage | undefined {
   return openText();
 }
 
+/** The notebook last shown; the column itself goes while one of the builder's own is fetched. */
+let shown: string | null = null;
+
 /** Goes to the place that the address names; a notebook newly opened begins at its top, and takes the focus there. */
 function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void {
   const { place } = way.value;
-  const shown = useRef<NotebookHead | null>(null);
+  const { id } = head;
+  const isThere = page !== undefined;
+  // A text that is read anew is the same notebook still, and nobody is led away from where they are.
   useEffect(() => {
-    if (!page) return;
-    const isFirst = shown.current === null;
-    const isNew = shown.current !== head;
-    shown.current = head;
+    if (!isThere) return;
+    const isFirst = shown === null;
+    const isNew = shown !== id;
+    shown = id;
     const to = place ?? (isNew && !isFirst ? 'notebook-title' : null);
     if (to !== null) void ways().then(({ showPlace }) => showPlace(to));
-  }, [head, page, place]);
+  }, [id, isThere, place]);
 }
 
 /** The cell nearest the upper middle of the window is the one in hand. */

@@ -1,19 +1,24 @@
 /** The contents list: the notebooks in order, and the headings of the one that is open. */
-import { headingsOf, type NotebookHead } from '../../notebook';
-import { html } from '../html';
-import { openText, shelf } from '../library';
+import type { NotebookHead } from '../../notebook';
+import { html, use } from '../html';
+import { later } from '../later';
+import { isOwn, notebooks, openText } from '../library';
 import { wayTo } from '../address';
 
-export function Contents({ open }: { open: NotebookHead }) {
-  const text = openText();
-  const headings = text ? headingsOf(text) : [];
+const NotebookKeys = later(
+  async () => (await import('../notebooks/notebook-keys')).NotebookKeys,
+  'notebook-keys',
+);
+
+export function Contents({ open }: { open: NotebookHead | undefined }) {
+  const headings = openText()?.headings ?? [];
   return html`<nav class="contents" aria-label="Notebooks">
     <details open=${matchMedia('(min-width: 62rem)').matches}>
       <summary>Contents</summary>
       <ul>
-        ${shelf.map(
+        ${notebooks.value.map(
           (page) => html`<li>
-            <a href=${wayTo(page.id)} aria-current=${page === open ? 'page' : undefined}>${page.title}</a>
+            <a href=${wayTo(page.id)} aria-current=${page === open ? 'page' : undefined}>${page.title}${isOwn(page.id) ? html` <span class="yours">yours</span>` : null}</a>
             ${
               page === open && headings.length > 0
                 ? html`<ul class="within">${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)}>${text}</a></li>`)}</ul>`
@@ -22,6 +27,7 @@ export function Contents({ open }: { open: NotebookHead }) {
           </li>`,
         )}
       </ul>
+      ${use(NotebookKeys, {})}
     </details>
   </nav>`;
 }

@@ -1,0 +1,12 @@
+/** The place where a notebook begins to tell of a certain boat: a key that brings her. */
+import { boatsToBring } from '../front-matter';
+import { fencedKind } from '../block-kind';
+
+export const boat = fencedKind('boat', ({ says, text, raw }, { line, fault }) => {
+  if (!boatsToBring.includes(says))
+    return [
+      fault(`A boat to be brought is one of ${boatsToBring.join(', ')}; "${says}" is none of them.`, raw),
+    ];
+  if (text.trim() !== '') return [fault('A block that brings a boat has no lines in it.', raw)];
+  return [{ type: 'boat', boat: says, line }];
+});

@@ -1,0 +1,4 @@
+/** A line across. */
+import { markdownKind } from '../block-kind';
+
+export const rule = markdownKind(['hr'], () => [{ type: 'rule' }]);

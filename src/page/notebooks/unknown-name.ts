@@ -1,0 +1,21 @@
+/** In the middle of a sentence: a name that no quantity has, with the nearest that there are. */
+import { unknownName } from '../../measure';
+import type { Graph } from '../../notebook';
+import { useBench } from '../bench';
+import { html } from '../html';
+
+/** Names for which the nearest are looked up; in a text that is wrong all through they help nobody. */
+const MOST = 30;
+const known = new WeakMap<Graph, Map<string, string>>();
+
+export function UnknownName({ name, line }: { name: string; line: number }) {
+  return html`<span class="notice">Line ${line}: ${sentence(name, useBench().book.first.value)}.</span>`;
+}
+
+function sentence(name: string, graph: Graph): string {
+  const told = known.get(graph) ?? new Map<string, string>();
+  known.set(graph, told);
+  const says = told.get(name) ?? unknownName(name, told.size < MOST ? graph.names : []);
+  told.set(name, says);
+  return says;
+}
