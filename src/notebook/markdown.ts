@@ -7,16 +7,16 @@
  * and what can't be read becomes a fault in its place.
  */
 import { Lexer, type MarkedToken, type Token } from 'marked';
-import type { Found, Reading } from './block-kind';
+import type { Found, Reading } from './text/block-kind';
 import { kinds } from './blocks/kinds';
 import { LONGEST_PARAGRAPH } from './blocks/paragraph';
 import { LONGEST_NOTEBOOK } from '../boat/file/own-notebooks';
-import { type Head, LAST, LONGEST_TITLE, readFrontMatter } from './front-matter';
-import { linesIn, readInlines } from './inline';
-import { type Block, type Fault, type NotebookPage, wordsOf } from './page-text';
-import { idOf } from './slug';
+import { type Head, LAST, LONGEST_TITLE, readFrontMatter } from './text/front-matter';
+import { linesIn, readInlines } from './text/inline';
+import { type Block, type Fault, type NotebookPage, wordsOf } from './text/page-text';
+import { idOf } from './text/slug';
 
-export { headOf } from './head';
+export { headOf } from './text/head';
 
 /** Beyond these bounds the lexer may take more time than a reader has. */
 const MOST_LINES = 10_000;

@@ -1,6 +1,6 @@
 /** Which cells stand under which names, given the notebooks that set them up; what is amiss is told at the place. */
 import { type Cell, type Instance, registry } from '../cells';
-import type { CellPlace, NotebookPage } from './page-text';
+import type { CellPlace, NotebookPage } from './text/page-text';
 
 export interface Remark {
   readonly says: string;

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseNotebook } from '../../src/notebook/markdown';
-import { type Block, type Inline, type NotebookPage, wordsOf } from '../../src/notebook/page-text';
+import { type Block, type Inline, type NotebookPage, wordsOf } from '../../src/notebook/text/page-text';
 import { faultsShownIn, liveValuesOf, triesOf } from './places';
 
 const read = (text: string) => parseNotebook(text, 'shed/a-page.md');

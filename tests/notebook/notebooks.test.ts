@@ -11,7 +11,7 @@ import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { createFindings } from '../../src/notebook/graph/findings';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
-import type { NotebookPage } from '../../src/notebook/page-text';
+import type { NotebookPage } from '../../src/notebook/text/page-text';
 import { freshState, noBoat } from '../../src/notebook/state/state';
 import { triesOf } from './places';
 import { saidOn } from './said';

@@ -1,5 +1,5 @@
 /** What stands in a notebook's page, in order. */
-import type { Block, Inline, LiveValue, NotebookPage } from '../../src/notebook/page-text';
+import type { Block, Inline, LiveValue, NotebookPage } from '../../src/notebook/text/page-text';
 
 /** Every block, those within quotes, lists and comparisons too. */
 const everyBlock = (blocks: readonly Block[]): Block[] =>

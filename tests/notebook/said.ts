@@ -1,8 +1,8 @@
 /** The sentences of a notebook as they are read with a boat on the bench: comparisons held, values put in. */
 import { isIssue, plainShown, write } from '../../src/measure';
 import type { Graph } from '../../src/notebook/graph/graph';
-import { holds } from '../../src/notebook/holds';
-import type { Block, Condition, Inline, LiveValue, NotebookPage } from '../../src/notebook/page-text';
+import { holds } from '../../src/notebook/text/holds';
+import type { Block, Condition, Inline, LiveValue, NotebookPage } from '../../src/notebook/text/page-text';
 
 export interface Said {
   /** A paragraph, item, cell of a table or heading, in plain words; a value stands in it as written in millimetres. */

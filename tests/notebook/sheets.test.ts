@@ -10,7 +10,7 @@ import { createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { headOf, parseNotebook } from '../../src/notebook/markdown';
-import type { NotebookPage } from '../../src/notebook/page-text';
+import type { NotebookPage } from '../../src/notebook/text/page-text';
 import { liveValuesOf } from './places';
 import { freshState, noBoat, tryAnother, write } from '../../src/notebook/state/state';
 import { freshSheet, sheetFor } from '../../src/page/keeping/sheets';

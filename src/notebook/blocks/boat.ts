@@ -1,6 +1,6 @@
 /** The place where a notebook begins to tell of a certain boat: a key that brings her. */
-import { boatsToBring } from '../front-matter';
-import { fencedKind } from '../block-kind';
+import { boatsToBring } from '../text/front-matter';
+import { fencedKind } from '../text/block-kind';
 
 export const boat = fencedKind('boat', ({ says, text, raw }, { line, fault }) => {
   if (!boatsToBring.includes(says))

@@ -1,8 +1,8 @@
 /** A calculator cell: where it is shown, and, where it stands for the first time, what it is placed with. */
 import { isTaken } from '../../boat/table/names';
-import { readEntries } from '../fence';
-import type { CellPlace, Fault } from '../page-text';
-import { type Fence, fencedKind, type Reading } from '../block-kind';
+import { readEntries } from '../text/fence';
+import type { CellPlace, Fault } from '../text/page-text';
+import { type Fence, fencedKind, type Reading } from '../text/block-kind';
 import { STAYS } from './when';
 
 const KEY = /^[a-z][A-Za-z0-9]*$/;

@@ -1,7 +1,7 @@
 /** A heading: it may be linked to, and those of the second level stand in the list of contents. */
-import { wordsOf } from '../page-text';
-import { slug } from '../slug';
-import { markdownKind } from '../block-kind';
+import { wordsOf } from '../text/page-text';
+import { slug } from '../text/slug';
+import { markdownKind } from '../text/block-kind';
 import { STAYS } from './when';
 
 export const heading = markdownKind(['heading'], (token, { found, line, depth, turns, inlines, fault }) => {

@@ -6,7 +6,7 @@ import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
 import { heading } from './heading';
-import type { BlockKind } from '../block-kind';
+import type { BlockKind } from '../text/block-kind';
 import { list } from './list';
 import { asTyped, paragraph } from './paragraph';
 import { quote } from './quote';

@@ -1,8 +1,8 @@
 /** A list, numbered or not; its items may have boxes to tick. */
 import type { MarkedToken, Token } from 'marked';
-import { linesIn } from '../inline';
-import { type Block, type Inline, wordsOf } from '../page-text';
-import { markdownKind, type Reading } from '../block-kind';
+import { linesIn } from '../text/inline';
+import { type Block, type Inline, wordsOf } from '../text/page-text';
+import { markdownKind, type Reading } from '../text/block-kind';
 import { deeper } from './quote';
 
 export const list = markdownKind(['list'], (token, reading) =>

@@ -1,5 +1,5 @@
 /** A paragraph; and whatever else Markdown knows that a notebook does not, raw HTML above all, as it was typed. */
-import { type BlockKind, markdownKind } from '../block-kind';
+import { type BlockKind, markdownKind } from '../text/block-kind';
 
 /** Letters; in a longer one the lexer might look for marks for minutes, so it is left as it is typed. */
 export const LONGEST_PARAGRAPH = 8_000;

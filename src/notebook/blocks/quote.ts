@@ -1,6 +1,6 @@
 /** A quote; what stands in it is read as everywhere. */
-import type { Block } from '../page-text';
-import { markdownKind, type Reading } from '../block-kind';
+import type { Block } from '../text/page-text';
+import { markdownKind, type Reading } from '../text/block-kind';
 
 /** Lists, quotes and texts that turn on a comparison may stand in each other this deep. */
 const DEEPEST = 8;

@@ -1,4 +1,4 @@
 /** A line across. */
-import { markdownKind } from '../block-kind';
+import { markdownKind } from '../text/block-kind';
 
 export const rule = markdownKind(['hr'], () => [{ type: 'rule' }]);

@@ -1,5 +1,5 @@
 /** A table that is written out. */
-import { markdownKind } from '../block-kind';
+import { markdownKind } from '../text/block-kind';
 
 export const table = markdownKind(['table'], (token, { line, inlines }) => {
   // The lexer gives no lines within a table: a cell's row is its place below the head and the rule.

@@ -1,6 +1,6 @@
 /** A second version ready to look at: a line with a key that starts it. */
-import { readEntries } from '../fence';
-import { fencedKind } from '../block-kind';
+import { readEntries } from '../text/fence';
+import { fencedKind } from '../text/block-kind';
 
 const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
 const EXAMPLE = 'laminate.plies = 2';

@@ -1,6 +1,6 @@
 /** Text that is said only where a comparison holds: Markdown again, but for what is linked to from elsewhere. */
-import { readCondition } from '../condition';
-import { fencedKind } from '../block-kind';
+import { readCondition } from '../text/condition';
+import { fencedKind } from '../text/block-kind';
 import { deeper } from './quote';
 
 /** Said by the kinds that can't come and go. */

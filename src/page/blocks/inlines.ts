@@ -4,11 +4,11 @@ import type { Inline } from '../../notebook';
 import { wayTo } from '../address';
 import { html, use } from '../html';
 import { later } from '../later';
-import { LiveValue } from '../live-value';
+import { LiveValue } from './live-value';
 import type { Showing } from './show';
 import { When } from './when';
 
-const TickBox = later(async () => (await import('../tick-box')).TickBox, 'tick-to-come');
+const TickBox = later(async () => (await import('./tick-box')).TickBox, 'tick-to-come');
 
 export function inlines(all: readonly Inline[], { notebook }: Pick<Showing, 'notebook'>): (VNode | string)[] {
   const inside = (some: readonly Inline[]) => inlines(some, { notebook });

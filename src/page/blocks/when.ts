@@ -2,7 +2,7 @@ import { use } from '../html';
 import { later } from '../later';
 import type { Show } from './show';
 
-export const When = later(async () => (await import('../when')).When, 'when-to-come');
+export const When = later(async () => (await import('./said-when')).When, 'when-to-come');
 
 export const when: Show<'when'> = (block, { blocks }) =>
   use(When, { condition: block.holds, line: block.line, says: () => blocks(block.blocks) });

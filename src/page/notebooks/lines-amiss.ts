@@ -1,7 +1,7 @@
 /** The lines of a notebook on which something can't be used: as it is written, or on the boat in hand. */
 import { isIssue } from '../../measure';
 import type { Condition, NotebookPage } from '../../notebook';
-import { holds } from '../../notebook/holds';
+import { holds } from '../../notebook/text/holds';
 import type { Bench } from '../bench';
 import { isAllThere } from '../library';
 

@@ -1,6 +1,6 @@
 /** The few lines between two `---` at the head of a notebook: `key: value`, one a line. */
-import { starters } from '../boat';
-import type { Stage } from '../cells';
+import { starters } from '../../boat';
+import type { Stage } from '../../cells';
 import type { Fault, FrontMatter } from './page-text';
 
 export interface Head {

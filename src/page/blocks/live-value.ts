@@ -1,13 +1,16 @@
 /** A number in the middle of a sentence, moving with the rest; both versions and the difference where they differ. */
-import type { Value } from '../boat';
-import { isIssue, writeDifference } from '../measure';
-import { sayOf, useBench, versionWords } from './bench';
-import { html, use } from './html';
-import { later } from './later';
-import { isAllThere } from './library';
-import { waitsFor } from './words';
+import type { Value } from '../../boat';
+import { isIssue, writeDifference } from '../../measure';
+import { sayOf, useBench, versionWords } from '../bench';
+import { html, use } from '../html';
+import { later } from '../later';
+import { isAllThere } from '../library';
+import { waitsFor } from '../words';
 
-const UnknownName = later(async () => (await import('./notebooks/unknown-name')).UnknownName, 'name-to-come');
+const UnknownName = later(
+  async () => (await import('../notebooks/unknown-name')).UnknownName,
+  'name-to-come',
+);
 
 export function LiveValue({ of, line }: { of: string; line: number }) {
   const bench = useBench();

@@ -1,18 +1,18 @@
 /** Sentences that are said only where a comparison holds: how they are read, and when they are said. */
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { starters } from '../../src/boat';
-import { plainInstance } from '../../src/cells';
-import { cells } from '../../src/cells/all';
-import { isIssue } from '../../src/measure';
-import { createBook } from '../../src/notebook/book';
-import { catalogueOf } from '../../src/notebook/graph/catalogue';
-import { readCondition } from '../../src/notebook/condition';
-import { holds } from '../../src/notebook/holds';
-import { parseNotebook } from '../../src/notebook/markdown';
-import type { Condition } from '../../src/notebook/page-text';
-import { liveValuesOf } from './places';
-import { freshState } from '../../src/notebook/state/state';
+import { starters } from '../../../src/boat';
+import { plainInstance } from '../../../src/cells';
+import { cells } from '../../../src/cells/all';
+import { isIssue } from '../../../src/measure';
+import { createBook } from '../../../src/notebook/book';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import { readCondition } from '../../../src/notebook/text/condition';
+import { holds } from '../../../src/notebook/text/holds';
+import { parseNotebook } from '../../../src/notebook/markdown';
+import type { Condition } from '../../../src/notebook/text/page-text';
+import { liveValuesOf } from '../places';
+import { freshState } from '../../../src/notebook/state/state';
 
 const read = (text: string) => parseNotebook(text, 'page.md');
 const faults = (text: string) => read(text).faults.map(({ line, says }) => [line, says]);

@@ -1,11 +1,11 @@
 /** Text that is said only where a comparison holds, and other words in its stead. */
 import { Fragment, type VNode } from 'preact';
-import { isIssue } from '../measure';
-import type { Condition } from '../notebook';
-import { holds } from '../notebook/holds';
-import { useBench } from './bench';
-import { html } from './html';
-import { isAllThere } from './library';
+import { isIssue } from '../../measure';
+import type { Condition } from '../../notebook';
+import { holds } from '../../notebook/text/holds';
+import { useBench } from '../bench';
+import { html } from '../html';
+import { isAllThere } from '../library';
 
 type Says = () => readonly (VNode | string)[];
 

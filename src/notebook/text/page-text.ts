@@ -5,7 +5,7 @@
  * one bad line costs nothing but itself.
  */
 
-import type { Stage } from '../cells';
+import type { Stage } from '../../cells';
 
 /** A stretch of text within a block. */
 export type Inline =

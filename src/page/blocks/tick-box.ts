@@ -1,9 +1,9 @@
 /** A box that the builder ticks off; what is ticked is kept with the boat. */
 import type { TargetedEvent } from 'preact';
 import { useState } from 'preact/hooks';
-import type { Shelf } from '../notebook';
-import { useBench } from './bench';
-import { html } from './html';
+import type { Shelf } from '../../notebook';
+import { useBench } from '../bench';
+import { html } from '../html';
 
 export interface TickBoxProps {
   readonly notebook: string;

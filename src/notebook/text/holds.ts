@@ -1,6 +1,6 @@
 /** Whether a notebook's sentence is true of the boat in hand. */
-import { type Issue, isIssue, issue, plainShown, read, wrongSort } from '../measure';
-import type { Graph } from './graph/graph';
+import { type Issue, isIssue, issue, plainShown, read, wrongSort } from '../../measure';
+import type { Graph } from '../graph/graph';
 import type { Comparison, Condition } from './page-text';
 
 /**
