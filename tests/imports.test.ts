@@ -50,7 +50,13 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     starters: ['table'],
   },
   drawing: { 'set-out': ['.'], export: ['set-out', '.'] },
-  notebook: { state: [], graph: ['state', '.'], keeping: ['state', '.'], blocks: ['.'] },
+  notebook: {
+    state: [],
+    graph: ['state'],
+    keeping: ['state'],
+    text: ['graph'],
+    blocks: ['text'],
+  },
 };
 
 const packages: Record<string, readonly string[]> = {
