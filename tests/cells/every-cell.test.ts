@@ -12,7 +12,7 @@ import {
   type Cell,
   compiled,
   fillIn,
-  lightsOf,
+  aboutOf,
   type InputSpec,
   isChoice,
   isFormula,
@@ -188,20 +188,20 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(amiss).toStrictEqual([]);
   });
 
-  test('names only its own keys in answers, words, warnings, table and lights', () => {
+  test('names only its own keys in answers, words, warnings, table and what it is about', () => {
     const table = cell.table ? [cell.table.over, ...cell.table.columns.map(({ of }) => of)] : [];
     const named = [
       ...cell.answers.map(({ of }) => of),
       ...partsOf(cell.inWords).flatMap(({ text }) => placeholders(text)),
       ...cell.warnings.flatMap(({ says }) => partsOf(says).flatMap(({ text }) => placeholders(text))),
       ...table,
-      ...cell.lights.flatMap(placeholders),
+      ...cell.about.flatMap(placeholders),
     ];
     expect(named.filter((key) => !keys.includes(key))).toStrictEqual([]);
     // A table over a list runs over a number, of which each row has its own.
     const chosen = [
       ...(cell.table && !cell.table.rows ? [cell.table.over] : []),
-      ...cell.lights.flatMap(placeholders),
+      ...cell.about.flatMap(placeholders),
     ];
     expect(chosen.filter((key) => cell.inputs[key]?.kind !== 'choice')).toStrictEqual([]);
     expect(cell.answers.length).toBeGreaterThanOrEqual(1);
@@ -323,8 +323,12 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   test('lights up parts that boats have', () => {
     const parts = new Set([...everywhere].map((name) => name.split('.')[0]!));
     const lit = boats.flatMap((boat) =>
-      cell.lights.flatMap((light) =>
-        filledOn(cell, light, boat).flatMap((part) => lightsOf({ ...cell, lights: [light] }, () => part)),
+      cell.about.flatMap((light) =>
+        filledOn(cell, light, boat).flatMap((part) =>
+          aboutOf({ ...cell, about: [light] }, (key) =>
+            light === `{${key}}` ? part : (cell.inputs[key]?.preset ?? ''),
+          ),
+        ),
       ),
     );
     expect(lit.length).toBeGreaterThan(0);

@@ -11,27 +11,22 @@ import { freshState } from '../../src/notebook/state/state';
 const DECIDING = 5;
 const MOST = 8;
 
-/** Entries of the cell's own choices by which its fields are asked or not: as they stand, and each answer of each. */
-function settingsOf(cell: Cell): readonly Readonly<Record<string, string>>[] {
-  const switches = Object.entries(cell.inputs).filter(([key]) =>
-    Object.values(cell.inputs).some(({ when }) => when?.includes(key)),
-  );
-  return [
-    {},
-    ...switches.flatMap(([key, spec]) =>
-      isChoice(spec) && typeof spec.options !== 'string'
-        ? spec.options.map(({ id }) => ({ [`${cell.id}.${key}`]: id }))
-        : [],
-    ),
-  ];
-}
+/** As it stands, and with each answer of each choice of its own. */
+const settingsOf = (cell: Cell): readonly Readonly<Record<string, string>>[] => [
+  {},
+  ...Object.entries(cell.inputs).flatMap(([key, spec]) =>
+    isChoice(spec) && typeof spec.options !== 'string'
+      ? spec.options.map(({ id }) => ({ [`${cell.id}.${key}`]: id }))
+      : [],
+  ),
+];
 
 describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => {
   const instance = plainInstance(cell);
   const shown = settingsOf(cell).map((entries) => {
     const book = createBook(freshState(demoBoat, entries), (of) => catalogueOf(of, [instance]));
     const graph = book.first.value;
-    const asked = Object.keys(cell.inputs).filter((key) => isAsked(instance, key, (by) => graph.workOut(by)));
+    const asked = Object.keys(cell.inputs).filter((key) => isAsked(instance, key, graph));
     return {
       entries,
       ...grouped(

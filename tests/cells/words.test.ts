@@ -9,7 +9,7 @@ import { allOf } from '../notebook/all-of';
 
 /** Keys under which a cell's declaration holds what the machine reads. */
 const forMachines = new Set(
-  'id stage kind formula from fromBy owners when preset min max step of uses over only known weight lights by choice view'.split(
+  'id stage kind formula from fromBy owners when preset min max step of uses over only known weight about by choice view'.split(
     ' ',
   ),
 );

@@ -20,7 +20,7 @@ export interface Option {
   /** Speaks of a boat: where there is none it is not offered. */
   readonly ofBoat?: boolean;
   /** Parts of the boat that it speaks of, where that is not the part of its own name. */
-  readonly lights?: readonly string[];
+  readonly about?: readonly string[];
 }
 
 export interface Quantity {

@@ -235,7 +235,7 @@ export const fillet = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{along}'],
+  about: ['{along}'],
   draw: (v, on) => {
     const say = (metres: number) => on.say(metres, 'length');
     const angle = on.say(v.angle, 'angle');

@@ -456,7 +456,7 @@ export const resin = defineCell({
       known: 'published',
     },
   ],
-  lights: ['bottom', 'bilge', 'side', 'transom', 'bowTransom'],
+  about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom'],
   draw: (v, on) => {
     const film = (metres: number) => on.say(metres, 'film');
     const layers = Math.max(v.bottomLayers, v.sideLayers);

@@ -1,20 +1,37 @@
 /** Which inputs of a cell count as it stands, and so are asked. */
+import type { Option } from '../../boat';
 import { isIssue } from '../../measure';
 import type { Instance } from './instance';
 import { compiled, evaluateFormula, valueOf } from './steps';
 import type { WorkOut } from './warnings';
 
+/** The sheet that the cell stands on. */
+export interface Asked {
+  readonly workOut: WorkOut;
+  readonly quantity: (name: string) => { readonly options?: readonly Option[] } | undefined;
+}
+
+/** `bilge.thickness`, no formula. */
+const NAME = /^[a-z]\w*(\.\w+)+$/i;
+
 /**
- * Whether an input is asked: its `when` is true or can't be told yet, or its own entry is at fault and has to be seen
- * to be mended. What is written in an input that is not asked stays written.
+ * Whether an input is asked: its `when` is true or can't be told yet, and a choice has two answers at least; or its own
+ * entry is at fault and has to be seen to be mended. What is written in an input that is not asked stays written.
  */
-export function isAsked(instance: Instance, key: string, workOut: WorkOut): boolean {
+export function isAsked(instance: Instance, key: string, on: Asked): boolean {
   const when = instance.cell.inputs[key]?.when;
-  if (when === undefined) return true;
-  const own = workOut((read) => valueOf(instance, key, read));
+  const isOnly = on.quantity(`${instance.name}.${key}`)?.options?.length === 1;
+  if (when === undefined && !isOnly) return true;
+  const own = on.workOut((read) => valueOf(instance, key, read));
   if (isIssue(own)) return true;
-  const holds = workOut((read) =>
-    evaluateFormula(compiled(instance.cell, when), (of) => valueOf(instance, of, read)),
+  return !isOnly && (when === undefined || counts(instance, when, on));
+}
+
+function counts(instance: Instance, when: string, on: Asked): boolean {
+  if (NAME.test(when)) return on.quantity(when) !== undefined;
+  return (
+    on.workOut((read) =>
+      evaluateFormula(compiled(instance.cell, when), (of) => valueOf(instance, of, read)),
+    ) !== 0
   );
-  return holds !== 0;
 }

@@ -48,8 +48,9 @@ export interface InputSpec {
   /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
   readonly otherwise?: Given['otherwise'];
   /**
-   * Asked, shown and printed only where this comparison over the cell's other choices and inputs is true, because
-   * nothing comes of it elsewhere: `curve == "chord"`. What is written in it stays.
+   * Asked, shown and printed only where this comparison over the cell's inputs and steps is true, because nothing
+   * comes of it elsewhere: `curve == "chord"`; or where the boat has a quantity of this name: `bilge.thickness`. What
+   * is written in it stays. A choice of one answer is not asked anyhow.
    */
   readonly when?: string;
 }
@@ -301,8 +302,11 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
   readonly cautions: readonly string[];
   readonly sources: readonly Source[];
-  /** Names of hull parts that light up: edges, panels, parts, frames. `{along}` stands for a choice. */
-  readonly lights: readonly string[];
+  /**
+   * The parts of the boat that it speaks of: edges, panels, long parts, frames; `{along}` stands for a choice. They
+   * light up. By the first a card is headed and, if it is a frame or a panel, marked as cut.
+   */
+  readonly about: readonly string[];
   /** The picture takes the whole width of the column, above the inputs: a jig. Tall: and the height that takes: a lines plan. */
   readonly wide?: boolean | 'tall';
   readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;

@@ -91,6 +91,7 @@ export const bevels = defineCell({
       preset: 'custom',
     }),
     custom: choice('By custom it stands', {
+      when: 'side == "custom"',
       from: '{frame}.stands',
       options: [
         { id: 'forward', label: 'forward of its line' },
@@ -342,7 +343,7 @@ export const bevels = defineCell({
     },
     { text: 'Which side of its line a frame stands: custom of the trade', known: 'common practice' },
   ],
-  lights: ['{frame}', '{chine}', 'sheer'],
+  about: ['{frame}', '{chine}', 'sheer'],
   draw: (v, on) => {
     const siding = mm(v.siding);
     const log = mm(v.logThickness);

@@ -237,7 +237,7 @@ export const compoundCut = defineCell({
       known: 'published',
     },
   ],
-  lights: ['transom', 'side'],
+  about: ['{end}', 'side'],
   brings: endAngleQuantities,
   draw: (v, { say }) => {
     const thick = mm(v.thickness);

@@ -57,6 +57,7 @@ export const framePattern = defineCell({
     sideThickness: fromBoat('side.thickness'),
     bottomThickness: fromBoat('bottom.thickness'),
     bilgeThickness: fromBoat('bilge.thickness', {
+      when: 'bilge.thickness',
       hint: 'between bottom and side, on a boat with two chines or more',
     }),
     keelsonWidth: fromBoat('keelson.width'),
@@ -187,7 +188,7 @@ export const framePattern = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{frame}', '{member}', 'frame', 'gusset'],
+  about: ['{frame}', '{member}', 'frame', 'gusset'],
   wide: true,
   draw: frameView,
   patterns: framePatterns,

@@ -2,10 +2,13 @@
 import { isPost, type Station } from '../../boat';
 import { insetPoint } from '../../boat/hull/inset';
 import type { Vec3 } from '../../kernel';
-import { type SkinAsked, skinOver } from '../common/frame/frame-facts';
+import type { SkinAsked } from '../common/frame/frame-facts';
 import { fact } from '../form/fact';
 
 const GEOMETRY = 'geometry';
+
+/** Marks lie on the keel and on the sheer: of the skin only the lowest panel and the uppermost are over them. */
+export type JigSkin = Omit<SkinAsked, 'bilgeThickness'>;
 
 /** A station's marks inside the skin, on the face that stands on the station line, port side; m, in the boat's axes. */
 export interface StationOnJig {
@@ -18,7 +21,7 @@ export interface StationOnJig {
 export const standings = fact(
   'the planes of the skin moved in by their thickness, on the face that stands on the line',
   GEOMETRY,
-  (asked: SkinAsked, { hull }) => {
+  (asked: JigSkin, { hull }) => {
     const [keel, sheer] = [hull.edges[0]!, hull.edges.at(-1)!]; // every hull has a keel and a sheer
     const inside = hull.offsets.offsetsTo === 'inside of skin';
     /** From aft forward. */
@@ -26,7 +29,9 @@ export const standings = fact(
       const mark = (edge: typeof keel): Vec3 =>
         inside
           ? edge.points[station.index]! // one point a station
-          : insetPoint(hull, edge, station, (panel) => skinOver(asked, panel));
+          : insetPoint(hull, edge, station, (panel) =>
+              panel === 'bottom' ? asked.bottomThickness : asked.sideThickness,
+            );
       return { station, sheer: mark(sheer), foot: mark(keel) };
     });
     const along = all.flatMap((one) => [one.sheer[0], one.foot[0]]);
@@ -39,7 +44,7 @@ export const standings = fact(
 export const standing = fact(
   standings.how,
   GEOMETRY,
-  ({ station }: SkinAsked & { readonly station: string }, { hull, ask }) =>
+  ({ station }: JigSkin & { readonly station: string }, { hull, ask }) =>
     ask(standings).all[hull.station(station).index]!, // one a station
 );
 
@@ -50,7 +55,7 @@ const SHARP = 1e-3;
 export const aftCorners = fact(
   'the aftmost station that has breadth at the sheer',
   GEOMETRY,
-  (_: SkinAsked, { ask }) => {
+  (_: JigSkin, { ask }) => {
     const found = ask(standings).all.find(({ sheer }) => sheer[1] > SHARP);
     if (!found) throw new Error('no station of this boat has breadth at the sheer');
     return found;
@@ -58,7 +63,7 @@ export const aftCorners = fact(
 );
 
 /** The mark on the centreline from which lengths are taped: plumb under the foremost station's sheer. */
-export const foreMark = fact('the foremost station', GEOMETRY, (_: SkinAsked, { ask }) => {
+export const foreMark = fact('the foremost station', GEOMETRY, (_: JigSkin, { ask }) => {
   const last = ask(standings).all.at(-1);
   if (!last) throw new Error('the boat has no stations yet');
   return last;

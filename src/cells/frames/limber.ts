@@ -323,6 +323,6 @@ export const limber = defineCell({
       known: 'from memory',
     },
   ],
-  lights: ['keelson', '{frame}'],
+  about: ['{frame}', 'keelson'],
   draw: (v, on) => limberView(v, (metres) => on.say(metres, 'length'), on.say(v.holeDiameter, 'drill')),
 });

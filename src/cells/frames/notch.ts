@@ -429,7 +429,7 @@ export const notch = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{frame}', '{timber}', 'frame'],
+  about: ['{frame}', '{timber}', 'frame'],
   brings: keepOutQuantities,
   draw: (v, on) => notchView(v, (metres) => on.say(metres, 'length')),
 });

@@ -199,7 +199,7 @@ export const rollingBevel = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{chine}', 'chineLog', 'bottom'],
+  about: ['{chine}', 'chineLog', 'bottom'],
   draw: (v, { say }) => {
     const [thick, wide] = [mm(v.deep), mm(v.tall)];
     return drawing({

@@ -287,6 +287,6 @@ export const settingUp = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{frame}', 'sheer'],
+  about: ['{frame}', 'sheer'],
   draw: settingUpView,
 });

@@ -153,6 +153,6 @@ export const squareCheck = defineCell({
     },
     { text: 'What difference is accepted: custom of the trade', known: 'common practice' },
   ],
-  lights: ['frame'],
+  about: ['frame'],
   draw: squareView,
 });

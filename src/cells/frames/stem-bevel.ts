@@ -220,7 +220,7 @@ export const stemBevel = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['stem', 'side'],
+  about: ['stem', 'side'],
   brings: endAngleQuantities,
   draw: stemSection,
   chart: upTheStem,

@@ -174,6 +174,6 @@ export const stemCheck = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['stem', 'transom', 'sheer'],
+  about: ['stem', 'transom', 'sheer'],
   draw: stemView,
 });

@@ -2,15 +2,14 @@
 import { isPost } from '../../boat';
 import { sideOf } from '../../boat/hull/side-of';
 import { distance, type Vec3 } from '../../kernel';
-import type { SkinAsked } from '../common/frame/frame-facts';
 import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
-import { aftCorners, foreMark, legsOf, standing, standings } from './jig-facts';
+import { aftCorners, foreMark, legsOf, standing, standings, type JigSkin } from './jig-facts';
 
 const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 
-interface StationAsked extends SkinAsked {
+interface StationAsked extends JigSkin {
   readonly station: string;
 }
 
@@ -46,12 +45,12 @@ const along = fact(standings.how, GEOMETRY, (_: StationAsked, { ask }) => {
 });
 
 /** The stem's sheer mark from the transom's corners. */
-const stem = fact('between the sheer marks', GEOMETRY, (_: SkinAsked, { ask }) => {
+const stem = fact('between the sheer marks', GEOMETRY, (_: JigSkin, { ask }) => {
   const [aft, fore] = [ask(aftCorners).sheer, ask(foreMark).sheer];
   return { ahead: fore[0] - aft[0], rise: fore[2] - aft[2] };
 });
 
-interface JigAsked extends SkinAsked {
+interface JigAsked extends JigSkin {
   readonly gauge: number;
   readonly levelLine: number;
   readonly spallBeyond: number;

@@ -111,9 +111,6 @@ export const strongback = defineCell({
     siding: fromBoat('frame.siding'),
     sideThickness: fromBoat('side.thickness'),
     bottomThickness: fromBoat('bottom.thickness'),
-    bilgeThickness: fromBoat('bilge.thickness', {
-      hint: 'between bottom and side, on a boat with two chines or more',
-    }),
     railDepth: { ...size('Depth of the rails', '140 mm', '20 mm', '400 mm'), presetInch: '5 1/2 in' },
     spallBeyond: {
       ...size('Cross-spall beyond the leg, each side', '50 mm', '0 mm', '500 mm'),
@@ -137,7 +134,7 @@ export const strongback = defineCell({
   },
   groups: {
     'The frame': ['side', 'face', 'siding', 'markLine'],
-    'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
+    'The panels': ['sideThickness', 'bottomThickness'],
     'Height of the jig': ['clearance', 'stemHead', 'reach'],
     'The rails': ['railDepth', 'starboardLow', 'foreLow'],
     'Legs and spalls': ['spallBeyond', 'legOverlap'],
@@ -247,7 +244,7 @@ export const strongback = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{station}', 'sheer', 'frame'],
+  about: ['{station}', 'sheer', 'frame'],
   wide: true,
   draw: strongbackView,
 });

@@ -13,6 +13,9 @@ const CLASSES = 'height classes of motor makers’ guides; common practice, no s
 
 const BLANK = 'Cut a blank {blankWidth} wide and {blankHeight} high up the slope';
 
+/** No motor hangs on a bow. */
+const MOTOR = 'end == "transom"';
+
 export const transomCut = defineCell({
   id: 'transomCut',
   stage: 'frames',
@@ -28,6 +31,7 @@ export const transomCut = defineCell({
     }),
     corner: choice('Corner', { options: 'edges', preset: 'sheer' }),
     shaft: choice('Shaft of the motor', {
+      when: MOTOR,
       options: [
         { id: 'short', label: 'short, 15 in (381 mm)' },
         { id: 'long', label: 'long, 20 in (508 mm)' },
@@ -37,6 +41,7 @@ export const transomCut = defineCell({
       preset: 'short',
     }),
     motorHeight: input('length', 'Height the motor asks for, plumb', {
+      when: MOTOR,
       from: '{self}.classHeight',
       preset: '15 in',
       min: '5 in',
@@ -45,6 +50,7 @@ export const transomCut = defineCell({
       note: 'from the outside of the bottom; measure the motor in hand: some short shafts are 17 1/2 in (445 mm)',
     }),
     plateAbove: input('length', 'Motor’s plate above the bottom', {
+      when: MOTOR,
       preset: '0 mm',
       min: '-1 in',
       max: '6 in',
@@ -61,6 +67,7 @@ export const transomCut = defineCell({
     }),
     thickness: fromBoat('transom.thickness'),
     pads: input('length', 'Pads under the clamps', {
+      when: MOTOR,
       preset: '18 mm',
       presetInch: '3/4 in',
       min: '0 mm',
@@ -69,6 +76,7 @@ export const transomCut = defineCell({
       note: 'inside and outside together; common practice, no source',
     }),
     draught: input('length', 'Water above the bottom there', {
+      when: MOTOR,
       from: '{end}.waterDepth',
       preset: '120 mm',
       min: '-2 m',
@@ -77,6 +85,7 @@ export const transomCut = defineCell({
       note: 'plumb at the transom, level at the design draught; with motor on and crew aft she sits deeper: measure it afloat; below 0 the bottom is clear of the water',
     }),
     bracket: input('length', 'Bracket of the motor, width', {
+      when: MOTOR,
       preset: '250 mm',
       presetInch: '10 in',
       min: '50 mm',
@@ -85,6 +94,7 @@ export const transomCut = defineCell({
       note: 'common practice, no source; the motor maker’s drawing holds',
     }),
     swing: input('length', 'Steering swing, each side', {
+      when: MOTOR,
       preset: '100 mm',
       presetInch: '4 in',
       min: '0 mm',
@@ -93,6 +103,7 @@ export const transomCut = defineCell({
       note: 'common practice, no source; the motor maker’s drawing holds',
     }),
     radius: input('length', 'Radius in the corners', {
+      when: MOTOR,
       preset: '40 mm',
       presetInch: '1 1/2 in',
       min: '0 mm',
@@ -100,6 +111,7 @@ export const transomCut = defineCell({
       step: '1/4 in',
     }),
     motorRake: input('angle', 'Rake the bracket is made for', {
+      when: MOTOR,
       preset: '13 deg',
       min: '0 deg',
       max: '30 deg',
@@ -107,6 +119,7 @@ export const transomCut = defineCell({
       note: '12° to 14° usual; common practice, no source',
     }),
     bracketHeight: input('length', 'Bracket of the motor, height', {
+      when: MOTOR,
       preset: '200 mm',
       presetInch: '8 in',
       min: '20 mm',
@@ -115,6 +128,7 @@ export const transomCut = defineCell({
       note: 'down the transom, where a wedge would lie; common practice, no source; measure it',
     }),
     leastFreeboard: input('length', 'Least freeboard you accept there', {
+      when: MOTOR,
       bound: 'least',
       preset: '200 mm',
       presetInch: '8 in',
@@ -142,6 +156,7 @@ export const transomCut = defineCell({
     sideThickness: fromBoat('side.thickness'),
     bottomThickness: fromBoat('bottom.thickness'),
     bilgeThickness: fromBoat('bilge.thickness', {
+      when: 'bilge.thickness',
       hint: 'between bottom and side, on a boat with two chines or more',
     }),
   },
@@ -412,7 +427,7 @@ export const transomCut = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['transom', 'sheer'],
+  about: ['{end}', 'sheer'],
   draw: transomView,
   patterns: transomPatterns,
 });

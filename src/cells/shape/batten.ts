@@ -88,7 +88,7 @@ export const batten = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{edge}'],
+  about: ['{edge}'],
   brings: () => [...tradeQuantities(), ...bendingModuli],
   draw: drawForces,
   chart: shareChart,

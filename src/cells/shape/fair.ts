@@ -155,7 +155,7 @@ export const fair = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{edge}'],
+  about: ['{edge}'],
   draw: drawLine,
   chart: runChart,
   offers: offersOf,

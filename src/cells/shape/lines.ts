@@ -93,7 +93,7 @@ export const lines = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{station}'],
+  about: ['{station}', '{panel}'],
   wide: 'tall',
   draw: drawLines,
   chart: areasChart,

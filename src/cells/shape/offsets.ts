@@ -103,6 +103,6 @@ export const offsets = defineCell({
       known: 'published',
     },
   ],
-  lights: ['{station}', '{edge}'],
+  about: ['{station}', '{edge}'],
   draw: drawOffsets,
 });

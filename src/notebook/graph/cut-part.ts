@@ -3,7 +3,7 @@
  * again later, in the same way, to be held against what has become of the design since.
  */
 import { type CutPart } from '../../boat';
-import { type Instance, isChoice } from '../../cells';
+import { cutBy, type Instance, isChoice } from '../../cells';
 import { plainShown, writeExact } from '../../measure';
 import type { Graph } from './graph';
 
@@ -39,7 +39,7 @@ export interface LookedAt {
 }
 
 /**
- * Cells that ask which frame or which panel are made to look at this one; what else they may look at is as they
+ * Cells that are about a frame or a panel of choice are made to look at this one; what else they may look at is as they
  * are set from the beginning, so that turning a cell to another chine is no change of the boat.
  */
 export function lookAt(part: string, graph: Graph, instances: Iterable<Instance>): LookedAt {
@@ -47,9 +47,10 @@ export function lookAt(part: string, graph: Graph, instances: Iterable<Instance>
   const answers: Record<string, string | null> = {};
   const ofCells: string[] = [];
   for (const instance of instances) {
-    const by = ['frame', 'panel'].find((key) => offers(graph, instance, key, part));
+    const by = cutBy(instance.cell);
     // A cell under a name of its own has numbers typed over its links and speaks of no boat.
-    if (by === undefined || instance.name !== instance.cell.id) continue;
+    if (by === undefined || instance.name !== instance.cell.id || !offers(graph, instance, by, part))
+      continue;
     for (const [key, spec] of Object.entries(instance.cell.inputs)) {
       if (isChoice(spec) && typeof spec.options === 'string') answers[`${instance.name}.${key}`] = null;
     }

@@ -1,7 +1,7 @@
 /** The hull, always in sight in small, lighting up the part that the cell in hand speaks of. */
 import { useMemo, useRef } from 'preact/hooks';
 import type { Hull } from '../../boat';
-import { type Instance, lightsOf } from '../../cells';
+import { aboutOf, type Instance } from '../../cells';
 import { setOut, type SvgNode, svgTree, thumbnail } from '../../drawing';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
@@ -35,7 +35,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
 
 /** Names of the parts that a cell speaks of, with its choices put in. */
 export function litBy({ cell, name }: Instance, graph: Graph): string[] {
-  return lightsOf(cell, (key) => {
+  return aboutOf(cell, (key) => {
     const chosen = graph.value(`${name}.${key}`);
     return typeof chosen === 'string' ? chosen : '';
   });

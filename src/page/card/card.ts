@@ -6,8 +6,8 @@ import {
   answersOf,
   grouped,
   type Instance,
-  isChoice,
   kindOfKey,
+  subjectOf,
   type Source,
   warningsOf,
 } from '../../cells';
@@ -207,12 +207,10 @@ function inputText(bench: Bench, graph: Graph, name: string): string {
 
 /** Which of the boat's frames, edges or panels the cell speaks of: `frame 3`; empty where it speaks of none. */
 function placeOf(instance: Instance, bench: Bench): string {
-  const choice = askedOf(instance, bench).find(
-    ([, spec]) => isChoice(spec) && typeof spec.options === 'string',
-  );
-  if (!choice) return '';
+  const subject = bench.boatless.value ? undefined : subjectOf(instance.cell);
+  if (subject === undefined) return '';
   const graph = bench.book.inHand.value;
-  const of = `${instance.name}.${choice[0]}`;
+  const of = `${instance.name}.${subject}`;
   const chosen = graph.value(of);
   return isIssue(chosen) ? '' : sayValue(chosen, 'choice', bench.shown.value, optionsFor(graph, of));
 }

@@ -1,6 +1,7 @@
 /** One input: label, field, what is wrong with it, where the value comes from, and the other version's value. */
 import { useId, useState } from 'preact/hooks';
 import type { Given, Value } from '../../boat';
+import { cutBy } from '../../cells';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
@@ -77,11 +78,11 @@ function isMeasurable({ name, kind }: Given, bench: Bench, graph: Graph): boolea
   return kind !== 'choice' && instance.name === instance.cell.id && ownerOf(bench, graph, name) === undefined;
 }
 
-/** Whether it chooses the part that a cell speaks of, which may be marked as cut beside it. */
+/** Whether it chooses the part that a cell is about, which may be marked as cut beside it. */
 function isLookedAt({ name, kind }: Given, { instances }: Bench): boolean {
   const [cell = '', key = ''] = name.split('.');
-  const isPlain = instances.peek().get(cell)?.cell.id === cell;
-  return kind === 'choice' && isPlain && (key === 'frame' || key === 'panel');
+  const instance = instances.peek().get(cell);
+  return kind === 'choice' && instance?.cell.id === cell && cutBy(instance.cell) === key;
 }
 
 /** The other version's value, where there are two and they differ. */

@@ -32,7 +32,7 @@ const longest = defineCell({
   warnings: [],
   cautions: [],
   sources: [{ text: 'geometry', known: 'geometry' }],
-  lights: [],
+  about: [],
 });
 
 describe('a step that asks the hull', () => {

@@ -217,7 +217,7 @@ export const bend = defineCell({
       known: 'published',
     },
   ],
-  lights: ['{along}'],
+  about: ['{along}'],
   draw: drawBoard,
   chart: shareChart,
   brings: () => [...tradeQuantities(), ...woodStateQuantities(), ...bendingModuli],

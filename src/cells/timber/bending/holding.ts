@@ -109,7 +109,7 @@ export const holding = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{along}'],
+  about: ['{along}'],
   brings: tradeQuantities,
   draw: drawHolding,
   chart: sharesChart,

@@ -74,6 +74,7 @@ export const layerInputs = {
     note: 'by the wood: 100 for hardwood and southern pine, 125 for other softwood; from memory: National Design Specification 5.3.8',
   }),
   screwHolds: input('force', 'One fastening holds', {
+    when: 'held == "frames"',
     preset: '350 N',
     presetInch: '80 lbf',
     min: '10 N',

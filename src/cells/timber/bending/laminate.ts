@@ -200,7 +200,7 @@ export const laminate = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{along}'],
+  about: ['{along}'],
   brings: (layout) => [...tradeQuantities(), ...riseQuantities(layout), ...bendingModuli],
   draw: drawStack,
   chart: chartStack,

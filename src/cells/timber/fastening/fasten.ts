@@ -50,6 +50,7 @@ export const fasten = defineCell({
       note: '2, staggered, on timbers 45 mm (1 3/4 in) wide or more: common practice',
     }),
     rowGap: input('length', 'Row to row', {
+      when: 'rows > 1',
       preset: '20 mm',
       presetInch: '3/4 in',
       min: '3 mm',
@@ -394,7 +395,7 @@ export const fasten = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{along}', '{skin}', '{into}'],
+  about: ['{along}', '{skin}', '{into}'],
   brings: (layout) => [...tradeQuantities(), ...landings(layout)],
   draw: fastenPicture,
 });

@@ -50,6 +50,7 @@ const inputs = {
     note: 'some builders leave the screws out there: a row of holes across a sheet is a weak line',
   }),
   framePitch: input('length', 'On frames, screw to screw', {
+    when: 'frames == "screwed"',
     preset: '125 mm',
     presetInch: '5 in',
     min: '20 mm',
@@ -196,7 +197,7 @@ export const screwCount = defineCell({
     { text: 'Lengths of edges and of frames’ edges: the hull', known: 'geometry' },
     { text: 'Spacing with glue, spare', known: 'common practice' },
   ],
-  lights: ['{along}'],
+  about: ['{along}'],
   chart: (v, on) => {
     const pitches = Array.from({ length: 24 }, (_, i) => 0.035 + 0.005 * i);
     const points = pitches.flatMap((pitch) => {

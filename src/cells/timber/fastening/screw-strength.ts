@@ -412,7 +412,7 @@ export const screwStrength = defineCell({
     },
     { text: 'EN 1995-1-1, eq. 8.16, as transcribed', known: 'published' },
   ],
-  lights: ['chineLog', 'side'],
+  about: ['chineLog', 'side'],
   brings: tradeQuantities,
   draw: strengthPicture,
   chart: strengthChart,

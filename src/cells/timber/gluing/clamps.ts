@@ -12,7 +12,7 @@ import { firstOf } from '../../form/in-words';
 import { chosenFromBoat, fromShop } from '../../form/from-boat';
 import { customPitch } from '../../common/glue/clamp-pitch';
 import { clampedJoint, SHOWN } from './clamps-drawing';
-import { byPart, partAlong, singleJoints, woodAlong } from './glued-joints';
+import { byPart, joinedAlong, partAlong, singleJoints, woodAlong } from './glued-joints';
 import {
   DOUBLING,
   FILLS,
@@ -55,6 +55,7 @@ const ofJoint = (
 
 const radiusOf = (part: string, label: string) =>
   input('length', `${label}: tightest radius`, {
+    when: `(${joinedAlong(part)}) and places <= 1 and radius == jointRadius`,
     from: `${part}.edgeRadius`,
     preset: '1 km',
     min: '20 mm',
@@ -65,6 +66,12 @@ const radiusOf = (part: string, label: string) =>
 
 /** From this specific gravity on a wood counts as dense. */
 const DENSE = 0.55;
+
+/** What a glue asks of clamps: one that fills gaps to be closed, a rigid one an even pressure by the wood. */
+const FILLING = `mostGap >= ${FILLS}`;
+const RIGID = `mostGap < ${FILLS}`;
+/** Where it bends, clamps on a run stand closer. */
+const ONE_RUN = 'places <= 1';
 
 export const clamps = defineCell({
   id: 'clamps',
@@ -105,6 +112,7 @@ export const clamps = defineCell({
       'of a stack, its outer layer',
     ),
     radius: input('length', 'Radius, tightest', {
+      when: ONE_RUN,
       from: '{self}.jointRadius',
       preset: '5 m',
       min: '20 mm',
@@ -121,11 +129,13 @@ export const clamps = defineCell({
     }),
     glue: choice('Glue', { options: glues, preset: usualGlue }),
     species: chosenFromBoat('keelson.timber', {
+      when: RIGID,
       fromBy: { choice: 'joint', links: woodAlong },
       label: 'Wood',
       hint: 'of the denser piece',
     }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
+      when: RIGID,
       from: 'timber.{species}.gravity',
       preset: '0.48',
       min: '0.1',
@@ -184,9 +194,10 @@ export const clamps = defineCell({
       step: '5 s',
       note: `${citation(clampTime)}; try it dry, with a watch`,
     }),
-    tightness: fromShop('easyFrom', { hint: 'where it is tighter, clamps stand closer' }),
+    tightness: fromShop('easyFrom', { when: ONE_RUN, hint: 'where it is tighter, clamps stand closer' }),
     measures,
     screwPitch: input('length', 'Screw to screw, where screws press', {
+      when: FILLING,
       from: 'fasten.pitch',
       preset: '75 mm',
       presetInch: '3 in',
@@ -421,7 +432,7 @@ export const clamps = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{joint}'],
+  about: ['{joint}'],
   brings,
 
   draw: (v, on) => {

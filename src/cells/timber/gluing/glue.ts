@@ -344,7 +344,7 @@ export const glue = defineCell({
     { text: 'EN 204 (class D4), ASTM D2559, ASTM D3498, EN 301: classes by name', known: 'from memory' },
     { text: 'Bead, film, length from a cartridge: geometry', known: 'geometry' },
   ],
-  lights: ['{joint}'],
+  about: ['{joint}'],
   brings: glueQuantities,
 
   draw: (v, on) => {

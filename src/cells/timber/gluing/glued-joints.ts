@@ -10,7 +10,7 @@ import { input, step } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 
 interface Joint extends Option {
-  readonly lights: readonly string[];
+  readonly about: readonly string[];
   /** Formulas over the inputs below: all pieces together, both sides of the boat. */
   readonly length: string;
   readonly width: string;
@@ -39,7 +39,7 @@ const joints: readonly Joint[] = [
     id: 'keelsonFrames',
     along: 'keelson',
     label: 'keelson to frames and ends',
-    lights: ['keelson', 'frame'],
+    about: ['keelson', 'frame'],
     length: 'keelsonSeats',
     width: 'siding',
     pieces: '1',
@@ -50,7 +50,7 @@ const joints: readonly Joint[] = [
     id: 'logFrames',
     along: 'log',
     label: 'chine logs to frames and ends',
-    lights: ['chineLog', 'frame'],
+    about: ['chineLog', 'frame'],
     length: 'logSeats',
     width: 'siding',
     pieces: 'logPieces',
@@ -61,7 +61,7 @@ const joints: readonly Joint[] = [
     id: 'clampFrames',
     along: 'clamp',
     label: 'sheer clamps to frames and ends',
-    lights: ['sheerClamp', 'frame'],
+    about: ['sheerClamp', 'frame'],
     length: 'clampSeats',
     width: 'siding',
     pieces: 'clampPieces',
@@ -72,7 +72,7 @@ const joints: readonly Joint[] = [
     id: 'bottomKeelson',
     along: 'keelson',
     label: 'bottom to keelson',
-    lights: ['keelson', 'bottom'],
+    about: ['keelson', 'bottom'],
     length: 'keelsonRun',
     width: 'keelsonWidth',
     pieces: '1',
@@ -83,7 +83,7 @@ const joints: readonly Joint[] = [
     id: 'bottomLogs',
     along: 'log',
     label: 'bottom to chine logs',
-    lights: ['chineLog', 'bottom'],
+    about: ['chineLog', 'bottom'],
     length: 'logRun',
     width: 'logThickness',
     pieces: 'logPieces',
@@ -94,7 +94,7 @@ const joints: readonly Joint[] = [
     id: 'sideLogs',
     along: 'log',
     label: 'sides to chine logs',
-    lights: ['chineLog', 'side'],
+    about: ['chineLog', 'side'],
     length: 'logRun',
     width: 'logWidth',
     pieces: 'logPieces',
@@ -105,7 +105,7 @@ const joints: readonly Joint[] = [
     id: 'sideClamps',
     along: 'clamp',
     label: 'sides to sheer clamps',
-    lights: ['sheerClamp', 'side'],
+    about: ['sheerClamp', 'side'],
     length: 'clampRun',
     width: 'clampWidth',
     pieces: 'clampPieces',
@@ -116,7 +116,7 @@ const joints: readonly Joint[] = [
     id: 'rubRails',
     along: 'rail',
     label: 'rub rails to sides',
-    lights: ['rubRail', 'side'],
+    about: ['rubRail', 'side'],
     length: 'railRun',
     width: 'railWidth',
     pieces: 'railPieces',
@@ -131,7 +131,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'keelsonLayers',
     along: 'keelson',
     label: 'between two layers of the keelson',
-    lights: ['keelson'],
+    about: ['keelson'],
     length: 'keelsonRun',
     width: 'keelsonWidth',
     pieces: '1',
@@ -142,7 +142,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'logLayers',
     along: 'log',
     label: 'between two layers of the chine logs',
-    lights: ['chineLog'],
+    about: ['chineLog'],
     length: 'logRun',
     width: 'logWidth',
     pieces: 'logPieces',
@@ -153,7 +153,7 @@ const betweenLayers: readonly Joint[] = [
     id: 'clampLayers',
     along: 'clamp',
     label: 'between two layers of the sheer clamps',
-    lights: ['sheerClamp'],
+    about: ['sheerClamp'],
     length: 'clampRun',
     width: 'clampWidth',
     pieces: 'clampPieces',
@@ -164,14 +164,14 @@ const betweenLayers: readonly Joint[] = [
 
 const single: readonly Joint[] = [...joints, ...betweenLayers];
 const named = (list: readonly Joint[]): readonly Option[] =>
-  list.map(({ id, label, lights }) => ({ id, label, lights }));
+  list.map(({ id, label, about }) => ({ id, label, about }));
 
 /** Joints that are closed one at a time. */
 export const singleJoints = named(single);
 
 export const jointOptions: readonly Option[] = [
   ...named(joints),
-  { id: 'all', label: 'all of these, timbers solid', lights: Object.values(parts) },
+  { id: 'all', label: 'all of these, timbers solid', about: Object.values(parts) },
   ...named(betweenLayers),
 ];
 
@@ -190,6 +190,12 @@ export const partAlong = (joint: string): string =>
 export const woodAlong: Readonly<Record<string, string>> = Object.fromEntries(
   single.map(({ id, along }) => [id, `${parts[along]}.timber`]),
 );
+/** Whether the joint chosen runs along this part. */
+export const joinedAlong = (part: string): string =>
+  single
+    .filter(({ along }) => parts[along] === part)
+    .map(({ id }) => `joint == "${id}"`)
+    .join(' or ');
 
 /** A formula by the timber along which a single joint runs. */
 export const byPart = (of: Readonly<Record<Timber, string>>): string =>
@@ -262,38 +268,74 @@ export const jointSteps = {
   usualBeads: step('count', `ceil(jointWidth / (${BEAD_EVERY}))`, 'beads side by side', BEADS),
 };
 
-const run = (label: string, from: string) =>
-  input('length', label, { from, preset: '0 m', min: '0 m', max: '400 m', step: '100 mm' });
-const ofBoat = (name: string) => fromBoat(name);
-const pieces = (label: string, from: string) =>
-  input('count', label, { from, preset: '0', min: '0', max: '40', step: '1' });
+/** Names in formulas that are worked out of others, spelt out. */
+const spelt = (formula: string): string =>
+  formula.replace(/\b(keelson|log|clamp)Seats\b/g, (name) => jointSteps[name as 'keelsonSeats'].formula);
+const asks = (formula: string, key: string) => new RegExp(String.raw`\b${key}\b`).test(spelt(formula));
+
+/** Where a number of the boat counts: in joints that go by it, as long as it is not typed over what comes of it. */
+function countsIn(key: string): string {
+  const of = single.filter((joint) =>
+    [joint.length, joint.width, joint.pieces, joint.places, joint.above].some((formula) =>
+      asks(formula, key),
+    ),
+  );
+  const inAll = joints.some(({ length, width }) => asks(length, key) || asks(width, key));
+  const among = [...of.map(({ id }) => id), ...(inAll ? ['all'] : [])];
+  const own = [
+    ...(of.some(({ length, above }) => asks(length, key) || asks(above, key))
+      ? ['length == jointLength']
+      : []),
+    ...(of.some(({ width }) => asks(width, key)) ? ['width == jointWidth'] : []),
+  ];
+  const chosen = among.map((id) => `joint == "${id}"`).join(' or ');
+  // Of pieces each is glued by itself, however long they are.
+  return of.some(({ pieces }) => asks(pieces, key)) ? chosen : `(${chosen}) and (${own.join(' or ')})`;
+}
+
+const run = (key: string, label: string, from: string) =>
+  input('length', label, {
+    from,
+    preset: '0 m',
+    min: '0 m',
+    max: '400 m',
+    step: '100 mm',
+    when: countsIn(key),
+  });
+const ofBoat = (key: string, name: string) => fromBoat(name, { when: countsIn(key) });
+const pieces = (key: string, label: string, from: string) =>
+  input('count', label, { from, preset: '0', min: '0', max: '40', step: '1', when: countsIn(key) });
 
 /** What the formulas ask of the boat; 0 where it has no such part. */
 export const jointInputs = {
-  frames: pieces('Frames', 'hull.frames'),
+  frames: pieces('frames', 'Frames', 'hull.frames'),
   ends: input('count', 'Ends that timbers land on', {
+    when: countsIn('ends'),
     preset: '2',
     min: '0',
     max: '2',
     step: '1',
     note: 'stem and transom, each reckoned as one more frame',
   }),
-  siding: ofBoat('frame.siding'),
-  keelsonRun: run('Keelson: length', 'keelson.totalLength'),
-  keelsonWidth: ofBoat('keelson.width'),
-  keelsonThickness: ofBoat('keelson.thickness'),
-  logRun: run('Chine logs: length, all together', 'chineLog.totalLength'),
-  logPieces: pieces('Number of chine logs', 'chineLog.pieces'),
-  logThickness: ofBoat('chineLog.thickness'),
-  logWidth: ofBoat('chineLog.width'),
-  clampRun: run('Sheer clamps: length, all together', 'sheerClamp.totalLength'),
-  clampPieces: pieces('Number of sheer clamps', 'sheerClamp.pieces'),
-  clampThickness: ofBoat('sheerClamp.thickness'),
-  clampWidth: ofBoat('sheerClamp.width'),
-  railRun: run('Rub rails: length, all together', 'rubRail.totalLength'),
-  railPieces: pieces('Number of rub rails', 'rubRail.pieces'),
-  railThickness: ofBoat('rubRail.thickness'),
-  railWidth: ofBoat('rubRail.width'),
-  bottomThickness: fromBoat('{bottom}.thickness', { label: 'Bottom thickness' }),
-  sideThickness: ofBoat('side.thickness'),
+  siding: ofBoat('siding', 'frame.siding'),
+  keelsonRun: run('keelsonRun', 'Keelson: length', 'keelson.totalLength'),
+  keelsonWidth: ofBoat('keelsonWidth', 'keelson.width'),
+  keelsonThickness: ofBoat('keelsonThickness', 'keelson.thickness'),
+  logRun: run('logRun', 'Chine logs: length, all together', 'chineLog.totalLength'),
+  logPieces: pieces('logPieces', 'Number of chine logs', 'chineLog.pieces'),
+  logThickness: ofBoat('logThickness', 'chineLog.thickness'),
+  logWidth: ofBoat('logWidth', 'chineLog.width'),
+  clampRun: run('clampRun', 'Sheer clamps: length, all together', 'sheerClamp.totalLength'),
+  clampPieces: pieces('clampPieces', 'Number of sheer clamps', 'sheerClamp.pieces'),
+  clampThickness: ofBoat('clampThickness', 'sheerClamp.thickness'),
+  clampWidth: ofBoat('clampWidth', 'sheerClamp.width'),
+  railRun: run('railRun', 'Rub rails: length, all together', 'rubRail.totalLength'),
+  railPieces: pieces('railPieces', 'Number of rub rails', 'rubRail.pieces'),
+  railThickness: ofBoat('railThickness', 'rubRail.thickness'),
+  railWidth: ofBoat('railWidth', 'rubRail.width'),
+  bottomThickness: fromBoat('{bottom}.thickness', {
+    label: 'Bottom thickness',
+    when: countsIn('bottomThickness'),
+  }),
+  sideThickness: ofBoat('sideThickness', 'side.thickness'),
 };

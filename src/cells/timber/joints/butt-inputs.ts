@@ -22,6 +22,9 @@ export const buttKinds: readonly Option[] = [
   { id: 'bare', label: 'nothing' },
 ];
 
+const BLOCK = 'kind == "block"';
+const STRAP = 'kind == "strap"';
+
 export const buttInputs = {
   skin: choice('Panel', { options: 'panels', preset: 'side' }),
   thickness: fromBoat('{skin}.thickness'),
@@ -59,6 +62,7 @@ export const buttInputs = {
     note: 'the panel’s own or more',
   }),
   faces: choice('Faces of the panels', {
+    when: 'kind == "block" or kind == "plate"',
     options: [
       { id: 'sanded', label: 'sanded' },
       { id: 'unsanded', label: 'unsanded sheathing' },
@@ -66,6 +70,7 @@ export const buttInputs = {
     preset: 'sanded',
   }),
   limberGap: input('length', 'Gap at both ends for water', {
+    when: 'kind != "bare"',
     preset: '12 mm',
     presetInch: '1/2 in',
     min: '0 mm',
@@ -74,6 +79,7 @@ export const buttInputs = {
     note: `10 to 15 mm (3/8 to 5/8 in): ${PRACTICE}`,
   }),
   rowIn: input('length', 'Rows from the joint and from the block’s edges', {
+    when: BLOCK,
     preset: '20 mm',
     presetInch: '3/4 in',
     min: '5 mm',
@@ -82,6 +88,7 @@ export const buttInputs = {
     note: PRACTICE,
   }),
   pitch: input('length', 'Screw to screw, at most', {
+    when: BLOCK,
     bound: 'most',
     preset: '75 mm',
     presetInch: '3 in',
@@ -90,8 +97,9 @@ export const buttInputs = {
     step: '5 mm',
     note: PRACTICE,
   }),
-  soldIn: screwInputs.soldIn,
+  soldIn: { ...screwInputs.soldIn, when: BLOCK },
   pull: input('stress', 'Pull in the panel', {
+    when: 'kind == "block" or kind == "plate"',
     preset: '10 MPa',
     min: '0.1 MPa',
     max: '60 MPa',
@@ -99,6 +107,7 @@ export const buttInputs = {
     note: `about a third of the ${range(sheathing.tension)} at which sheathing plywood parts: common practice`,
   }),
   rollingShear: input('stress', 'Rolling shear allowed', {
+    when: 'kind == "block" or kind == "plate"',
     bound: 'most',
     preset: '0.6 MPa',
     min: '0.05 MPa',
@@ -107,6 +116,7 @@ export const buttInputs = {
     note: `about a third of the ${range(sheathing.rollingShear)} of sheathing plywood: common practice`,
   }),
   plies: input('count', 'Plies of glass on each face', {
+    when: STRAP,
     from: '{self}.pliesNeeded',
     preset: '2',
     min: '1',
@@ -114,6 +124,7 @@ export const buttInputs = {
     step: '1',
   }),
   fabric: input('areaDensity', 'Weight of the cloth', {
+    when: STRAP,
     preset: '300 g/m²',
     min: '80 g/m²',
     max: '1200 g/m²',
@@ -121,6 +132,7 @@ export const buttInputs = {
     note: '6 oz/yd² is 203 g/m²',
   }),
   glassVolume: input('share', 'Glass in the laminate, by volume', {
+    when: STRAP,
     preset: '35 %',
     min: '10 %',
     max: '65 %',
@@ -128,6 +140,7 @@ export const buttInputs = {
     note: `laid by hand: ${PRACTICE}`,
   }),
   glassDensity: input('density', 'Density of glass', {
+    when: STRAP,
     preset: `${glassDensity.value} kg/m³`,
     min: '2400 kg/m³',
     max: '2700 kg/m³',
@@ -135,6 +148,7 @@ export const buttInputs = {
     note: `from memory: ${glassDensity.source}`,
   }),
   panelStrength: input('stress', 'Strength of the panel in tension', {
+    when: STRAP,
     preset: '30 MPa',
     min: '5 MPa',
     max: '100 MPa',
@@ -142,6 +156,7 @@ export const buttInputs = {
     note: `sheathing plywood ${range(sheathing.tension)} along the face grain: ${sheathing.source}`,
   }),
   glassStrength: input('stress', 'Strength of the glass laminate', {
+    when: STRAP,
     preset: '150 MPa',
     min: '50 MPa',
     max: '500 MPa',
@@ -149,6 +164,7 @@ export const buttInputs = {
     note: `woven cloth laid by hand: ${PRACTICE}`,
   }),
   firstPly: input('length', 'Narrowest ply', {
+    when: STRAP,
     preset: '75 mm',
     presetInch: '3 in',
     min: '20 mm',
@@ -157,6 +173,7 @@ export const buttInputs = {
     note: PRACTICE,
   }),
   stepDown: input('length', 'Each next ply wider by', {
+    when: STRAP,
     preset: '25 mm',
     presetInch: '1 in',
     min: '5 mm',

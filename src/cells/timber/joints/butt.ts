@@ -331,6 +331,6 @@ export const butt = defineCell({
     },
     { text: 'Glue line, glass strap and place in the bay', known: 'geometry' },
   ],
-  lights: ['{skin}', '{frame}'],
+  about: ['{frame}', '{skin}'],
   draw: drawButt,
 });

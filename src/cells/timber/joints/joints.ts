@@ -157,7 +157,7 @@ export const joints = defineCell({
       known: 'published',
     },
   ],
-  lights: ['{part}', '{along}'],
+  about: ['{part}', '{along}'],
   draw: drawJoints,
   chart: bendChart,
   offers: ({ part, portFirst, starboardFirst, boardLength, stagger, sides }) => {

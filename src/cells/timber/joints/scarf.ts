@@ -222,7 +222,7 @@ export const scarf = defineCell({
     { text: 'Planning curve of strength', known: 'common practice' },
     { text: 'Taper, glue face, joined length', known: 'geometry' },
   ],
-  lights: ['{part}'],
+  about: ['{part}'],
   draw: drawScarf,
   chart: strengthChart,
 });

@@ -31,7 +31,10 @@ const lengthOf = (
 /** What is asked of each part: how many, how it is laid, and the section bought for it. */
 const ofParts = longParts.flatMap(({ id, label }) => {
   const key = partKeys[id];
-  const ofBoat = (from: string) => fromBoat(`${id}.${from}`);
+  const ofBoat = (from: string, when: string) => fromBoat(`${id}.${from}`, { when });
+  const have = `${key}Pieces > 0`;
+  /** Also of a part that is had, where boards of its section are what is priced. */
+  const priced = `${have} or (quoted != "volume" and pricedFor == "${id}")`;
   const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   return [
     [
@@ -45,13 +48,14 @@ const ofParts = longParts.flatMap(({ id, label }) => {
         note: 'as many as in the boat; 0 where you have them',
       }),
     ],
-    [`${key}Board`, ofBoat('boardLength')],
-    [`${key}Port`, ofBoat('portFirst')],
-    [`${key}Starboard`, ofBoat('starboardFirst')],
-    [`${key}Thickness`, ofBoat('thickness')],
+    [`${key}Board`, ofBoat('boardLength', have)],
+    [`${key}Port`, ofBoat('portFirst', have)],
+    [`${key}Starboard`, ofBoat('starboardFirst', `${key}Pieces > 1`)],
+    [`${key}Thickness`, ofBoat('thickness', priced)],
     [
       `${key}Width`,
       lengthOf(`${name}: width of its boards`, {
+        when: priced,
         from: `${id}.boardWidth`,
         preset: '38 mm',
         min: '3 mm',
@@ -86,7 +90,8 @@ export const boardsInputs = {
     when: 'quoted != "volume"',
   }),
   ...asInputs(sold),
-  ...asInputs(ofParts),
+  // A keelson lies on the centreline: it has no fellow to starboard.
+  ...asInputs(ofParts.filter((one) => one[0] !== 'keelsonStarboard')),
   otherPieces: input('count', 'Number of other parts', {
     preset: '0',
     min: '0',
@@ -94,6 +99,7 @@ export const boardsInputs = {
     step: '1',
   }),
   otherLength: lengthOf('Other parts: length of each', {
+    when: 'otherPieces > 0',
     preset: '1 m',
     presetInch: '3 ft',
     min: '100 mm',
@@ -102,12 +108,14 @@ export const boardsInputs = {
     note: 'each in one piece',
   }),
   otherThickness: lengthOf('Other part thickness', {
+    when: 'otherPieces > 0 or (quoted != "volume" and pricedFor == "other")',
     preset: '19 mm',
     presetInch: '3/4 in',
     min: '1 mm',
     max: '150 mm',
   }),
   otherWidth: lengthOf('Other part width', {
+    when: 'otherPieces > 0 or (quoted != "volume" and pricedFor == "other")',
     preset: '38 mm',
     presetInch: '1 1/2 in',
     min: '3 mm',

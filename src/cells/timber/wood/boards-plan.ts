@@ -93,7 +93,10 @@ function longCuts(hull: Hull, v: Values, part: keyof typeof partKeys): readonly 
     board: number(v, `${key}Board`),
     taper: number(v, 'slope') * number(v, `${key}Thickness`),
     trim: number(v, 'trim'),
-    first: { port: number(v, `${key}Port`), starboard: number(v, `${key}Starboard`) },
+    first: {
+      port: number(v, `${key}Port`),
+      starboard: number(v, part === 'keelson' ? 'keelsonPort' : `${key}Starboard`),
+    },
   });
   return timbers.slice(0, wanted).flat();
 }

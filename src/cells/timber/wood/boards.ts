@@ -79,14 +79,7 @@ export const boards = defineCell({
       'jointPrice',
     ],
     'Scarfs and sawing': ['slope', 'trim', 'kerf'],
-    'The keelson': [
-      'keelsonPieces',
-      'keelsonBoard',
-      'keelsonPort',
-      'keelsonStarboard',
-      'keelsonThickness',
-      'keelsonWidth',
-    ],
+    'The keelson': ['keelsonPieces', 'keelsonBoard', 'keelsonPort', 'keelsonThickness', 'keelsonWidth'],
     'The chine log': ['logPieces', 'logBoard', 'logPort', 'logStarboard', 'logThickness', 'logWidth'],
     'The sheer clamp': [
       'clampPieces',
@@ -277,7 +270,7 @@ export const boards = defineCell({
     { text: 'Long pieces first; trimming, kerf, shortest piece, board lengths', known: 'common practice' },
     { text: 'Lengths of the pieces, from the edges of the hull and the plan of pieces', known: 'geometry' },
   ],
-  lights: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
+  about: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
   wide: 'tall',
   draw: drawBoards,
   search: {

@@ -92,6 +92,7 @@ export const moisture = defineCell({
     width: fromBoat('{part}.width'),
     thickness: fromBoat('{part}.thickness'),
     pith: input('length', 'From the face to the pith', {
+      when: 'sawn == "flat"',
       preset: '100 mm',
       presetInch: '4 in',
       min: '1 mm',
@@ -318,7 +319,7 @@ export const moisture = defineCell({
       known: 'common practice',
     },
   ],
-  lights: ['{part}'],
+  about: ['{part}'],
   brings,
 
   draw: (v, on) => {

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starters } from '../../../../src/boat';
-import { type Cell, lightsOf } from '../../../../src/cells';
+import { type Cell, aboutOf } from '../../../../src/cells';
 import { clamps } from '../../../../src/cells/timber/gluing/clamps';
 import { glue } from '../../../../src/cells/timber/gluing/glue';
 import { inOrder } from '../../../../src/cells/timber/gluing/clamps-drawing';
@@ -183,7 +183,7 @@ describe('clamps', () => {
   });
 
   test('lights the parts of the joint chosen and no others, as glue does', () => {
-    const lit = (cell: Cell, joint: string) => lightsOf(cell, () => joint);
+    const lit = (cell: Cell, joint: string) => aboutOf(cell, () => joint);
     for (const cell of [clamps, glue]) {
       expect(lit(cell, 'logFrames')).toStrictEqual(['chineLog', 'frame']);
       expect(lit(cell, 'bottomKeelson')).toStrictEqual(['keelson', 'bottom']);
