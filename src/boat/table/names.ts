@@ -3,9 +3,10 @@
  */
 import { nameOf } from '../../measure';
 
-/** Words that name parts, panels, tables and calculators, so that no edge or station may take them. */
+/** Words that name parts, panels, tables, calculators and what the shop has, so that no edge or station may take them. */
 const taken = new Set([
   'hull',
+  'shop',
   'timber',
   'plywood',
   'adhesive',
