@@ -1,6 +1,15 @@
 /** What a cell's drawings, offers, patterns and search go by: its values, and what else they may ask for. */
 import type { Hull } from '../boat';
-import { type Ask, type Instance, onHand, type OnHand, scopeOf, type Values, valuesOf } from '../cells';
+import {
+  type Ask,
+  type Instance,
+  onHand,
+  type OnHand,
+  scopeOf,
+  underName,
+  type Values,
+  valuesOf,
+} from '../cells';
 import { type Issue, isIssue } from '../measure';
 import type { Graph } from '../notebook';
 import { type Bench, sayWith } from './bench';
@@ -10,6 +19,13 @@ export interface AtHand {
   /** Null where it has no shape to draw. */
   readonly hull: Hull | null;
   readonly on: OnHand;
+  /** What was asked of the cell under other values so far, with the answers. */
+  readonly asked: readonly Supposed[];
+}
+
+export interface Supposed {
+  readonly changes: Partial<Values>;
+  readonly answer: Values | Issue;
 }
 
 /** As a graph has them; why there are none, while a value is missing. */
@@ -24,5 +40,18 @@ export function atHand(instance: Instance, graph: Graph, bench: Bench): AtHand |
     if (isIssue(found)) throw new Error(found.issue);
     return found;
   };
-  return { values, hull, on: onHand(instance.cell, values, hull, sayWith(bench), bench.findings.found, ask) };
+  const suppose = graph.supposing((read) => valuesOf(instance, read));
+  const asked: Supposed[] = [];
+  const on = onHand(instance.cell, values, {
+    say: sayWith(bench),
+    hull,
+    found: bench.findings.found,
+    ask,
+    with: (changes) => {
+      const answer = suppose(underName(instance, changes));
+      asked.push({ changes, answer });
+      return answer;
+    },
+  });
+  return { values, hull, on, asked };
 }

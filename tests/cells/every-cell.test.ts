@@ -17,7 +17,6 @@ import {
   isChoice,
   isFormula,
   keysIn,
-  onHand,
   type OnHand,
   optionsOf,
   partsOf,
@@ -51,6 +50,7 @@ import { withLeaningFrame, withTwoChines } from './odd-boats';
 import { isTaken } from '../../src/boat/table/names';
 import { acceptedEntries, acceptedValues, asEntries } from './proofs';
 import { allOf } from '../notebook/all-of';
+import { onHandAlone } from './alone';
 
 const say: Say = (value, kind, options) => write(value, kind, plainShown, options);
 const sayInPicture: OnHand['say'] = (value, kind, options) =>
@@ -382,7 +382,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
         return target[String(key)];
       },
     });
-    const on = onHand(cell, values, null, sayInPicture);
+    const on = onHandAlone(cell, values, null, sayInPicture);
     cell.draw?.(watching, on);
     cell.chart?.(watching, on);
     expect(numbers.map(([key]) => key).filter((key) => !used.has(key) && !seen.has(key))).toStrictEqual([]);
@@ -468,8 +468,8 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
 });
 
 /** What is wrong with the cell's drawing and chart at these values, as sentences. */
-function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHand>[2]): string[] {
-  const on = onHand(cell, values, hull, sayInPicture);
+function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHandAlone>[2]): string[] {
+  const on = onHandAlone(cell, values, hull, sayInPicture);
   const faults: string[] = [];
   const drawing = cell.draw?.(values, on);
   if (drawing) {

@@ -8,7 +8,6 @@ import {
   type InputSpec,
   type Instance,
   isChoice,
-  onHand,
   type OnHand,
   optionsOf,
   type Say,
@@ -17,6 +16,7 @@ import {
 } from '../../src/cells';
 import { isIssue, plainShown, read, write, writeExact, writeInPicture } from '../../src/measure';
 import type { Graph } from '../../src/notebook/graph/graph';
+import { onHandAlone } from './alone';
 
 const say: Say = (value, kind, options) => write(value, kind, plainShown, options);
 const sayInPicture: OnHand['say'] = (value, kind, options) =>
@@ -38,7 +38,7 @@ const pictures: Tell = (instance, graph) => {
   const values = graph.workOut((by) => valuesOf(instance, by));
   if (isIssue(values)) return values;
   const hull = graph.hull();
-  const on = onHand(cell, values, isIssue(hull) ? null : hull, sayInPicture);
+  const on = onHandAlone(cell, values, isIssue(hull) ? null : hull, sayInPicture);
   return attempt(() =>
     JSON.stringify([cell.draw?.(values, on), cell.chart?.(values, on), cell.offers?.(values, on)]),
   );

@@ -7,7 +7,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, type Hull, lists, offsetsOf, starters, type Table } from '../../src/boat';
-import { type Cell, isChoice, optionsOf, plainInstance, runSteps, type Values } from '../../src/cells';
+import { type Cell, isChoice, optionsOf, plainInstance, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
@@ -18,6 +18,7 @@ import { roads, tried } from './roads';
 import type { Setting } from './roads/road';
 import { entriesAsValues } from './settings';
 import { allOf } from '../notebook/all-of';
+import { runSteps } from './alone';
 
 const boats: readonly Table[] = [
   ...starters.map(({ table }) => table),

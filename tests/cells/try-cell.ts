@@ -9,7 +9,10 @@ import {
   onHand,
   plainInstance,
   type Say,
+  scopeOf,
+  underName,
   type Values,
+  valuesOf,
   warningsOf,
 } from '../../src/cells';
 import { inRow, rowsOf, type TableRow } from '../../src/cells/form/rows';
@@ -68,9 +71,18 @@ export function tryCell(
     const values = Object.fromEntries(keys.map((key) => [key, valueOf(key)]));
     if (Object.values(values).some(isIssue)) return null;
     const hull = graph.hull();
-    const on = onHand(cell, values as Values, isIssue(hull) ? null : hull, (value, kind, options) =>
-      writeInPicture(value, kind, shown, options),
-    );
+    const suppose = graph.supposing((read) => valuesOf(instance, read));
+    const on = onHand(cell, values as Values, {
+      say: (value, kind, options) => writeInPicture(value, kind, shown, options),
+      hull: isIssue(hull) ? null : hull,
+      found: () => null,
+      ask: (fact) => {
+        const found = graph.workOut((read) => scopeOf(instance, read).ask(fact));
+        if (isIssue(found)) throw new Error(found.issue);
+        return found;
+      },
+      with: (changes) => suppose(underName(instance, changes)),
+    });
     return { values: values as Values, on };
   });
   const issues = once(() =>

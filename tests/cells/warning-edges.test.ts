@@ -6,7 +6,7 @@ import * as fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
 import { buildHull, demoBoat, lists, offsetsOf } from '../../src/boat';
 import { type Cell, compiled, isChoice, plainInstance, type Values } from '../../src/cells';
-import { runStep, scopeAlone } from '../../src/cells/form/steps';
+import { runStep } from '../../src/cells/form/steps';
 import { cells } from '../../src/cells/all';
 import { isIssue } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
@@ -16,6 +16,7 @@ import { acceptedValues } from './proofs';
 import { entriesAsValues } from './settings';
 import { byLean, edges, ways } from './warning-edges';
 import { allOf } from '../notebook/all-of';
+import { scopeAlone } from './alone';
 
 const hull = buildHull(offsetsOf(demoBoat));
 type Inputs = Readonly<Record<string, number | string>>;

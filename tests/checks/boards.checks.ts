@@ -1,6 +1,6 @@
 /** Boards bought: board feet by the rule of the trade, and cutting plans whose optimum is known. */
 import { buildHull, offsetsOf } from '../../src/boat';
-import { runSteps, type Values } from '../../src/cells';
+import { type Values } from '../../src/cells';
 import { boards } from '../../src/cells/timber/wood/boards';
 import { problemText, sectionsOf } from '../../src/cells/timber/wood/boards-plan';
 import { isIssue } from '../../src/measure';
@@ -9,6 +9,7 @@ import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
+import { runSteps } from '../cells/alone';
 
 type Entries = Readonly<Record<string, string>>;
 

@@ -139,8 +139,11 @@ export interface OnHand<V = Values> {
   readonly found: Found;
   /** A fact of the cell's values. */
   readonly ask: Ask;
-  /** The cell's own steps run again with some inputs changed: what a chart sweeps. */
-  readonly rerun: (changes: { readonly [K in keyof V]?: number | string }) => V | Issue;
+  /**
+   * The cell's values with some inputs changed, to ids or numbers in SI: what a chart sweeps. All that hangs on these
+   * inputs follows, in other cells too; a number is held to no limit of the input's.
+   */
+  readonly with: (changes: { readonly [K in keyof V]?: number | string }) => V | Issue;
 }
 
 /** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */

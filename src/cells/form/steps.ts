@@ -1,5 +1,5 @@
-/** The running of a cell's formulas: in the graph one by one, or all in order for a picture that sweeps an input. */
-import { attempt, type Found, type Hull, type Read } from '../../boat';
+/** The running of a cell's steps, one by one, on what the graph has. */
+import { attempt, type Read } from '../../boat';
 import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
 import { type Cell, isHullStep, isTold, type OnHand, type StepSpec, type Values } from './define';
 import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
@@ -23,9 +23,6 @@ export function scopeOf(instance: Instance, read: Read): Scope {
       read.fact(`${instance.name}.${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
   };
 }
-
-/** Where no search has run. */
-export const nothingFound: Found = () => null;
 
 /** Where a step's values come from. */
 export interface Scope extends Pick<Read, 'hull' | 'found'> {
@@ -104,58 +101,6 @@ export function compiled(cell: Cell, text: string): Formula {
   return made;
 }
 
-/** A step that names what is not there is a fault of ours. */
-function given(key: string, values: Values): number | string {
-  const value = values[key];
-  if (value === undefined) throw new TypeError(`no value was given for "${key}"`);
-  return value;
-}
-
-/**
- * Outside the graph: each fact is worked out once.
- * @param lookUp the value of an input, or of a step worked out before
- */
-export function scopeAlone(lookUp: Scope['lookUp'], hull: Hull | null, found: Found = nothingFound): Scope {
-  const known = new Map<Fact<never, unknown>, unknown>();
-  const scope: Scope = {
-    lookUp,
-    hull: () => {
-      if (!hull) throw new Error('there is no hull to ask');
-      return hull;
-    },
-    found,
-    ask: <T>(fact: Fact<never, T>): T => {
-      const value = known.has(fact) ? (known.get(fact) as T | Issue) : findFact(fact, scope);
-      known.set(fact, value);
-      if (isIssue(value)) throw new Error(value.issue);
-      return value;
-    },
-  };
-  return scope;
-}
-
-/**
- * The cell's steps run in order on given inputs, outside the graph.
- * @param inputs a value for every input; choices as ids, numbers in SI
- * @returns inputs and steps, or why the first failing step has no value
- */
-export function runSteps(
-  cell: Cell,
-  inputs: Values,
-  hull: Hull | null = null,
-  found: Found = nothingFound,
-): Values | Issue {
-  const values: Record<string, number | string> = {};
-  for (const key of Object.keys(cell.inputs)) values[key] = given(key, inputs);
-  const scope = scopeAlone((key) => given(key, values), hull, found);
-  for (const [key, spec] of Object.entries(cell.steps)) {
-    const value = attempt(() => runStep(cell, spec, scope));
-    if (isIssue(value)) return value;
-    values[key] = value;
-  }
-  return values;
-}
-
 /** In a picture a number of the cell is written as everywhere else, though only its value is at hand. */
 function mannerOfValue(cell: Cell, values: Values, value: number, kind: KindId): Manner {
   const manners = Object.keys(values).flatMap((key) =>
@@ -171,24 +116,20 @@ function mannerOfValue(cell: Cell, values: Values, value: number, kind: KindId):
   };
 }
 
-/** What a cell's pictures may use. */
-export function onHand(
-  cell: Cell,
-  values: Values,
-  hull: Hull | null,
-  say: OnHand['say'],
-  found: Found = nothingFound,
-  ask: Ask = scopeAlone((key) => given(key, values), hull, found).ask,
-): OnHand {
-  const rerun: OnHand['rerun'] = (changes) =>
-    runSteps(cell, { ...values, ...changes } as Values, hull, found);
-  return {
-    say: (value, kind, options) => say(value, kind, options ?? mannerOfValue(cell, values, value, kind)),
-    hull,
-    found,
-    ask,
-    rerun,
-  };
+/** What a cell's pictures may use; numbers in them are written as everywhere else. */
+export function onHand(cell: Cell, values: Values, at: OnHand): OnHand {
+  const say: OnHand['say'] = (value, kind, options) =>
+    at.say(value, kind, options ?? mannerOfValue(cell, values, value, kind));
+  return { ...at, say };
+}
+
+/** Changes of a cell's values by the full names of an instance's quantities. */
+export function underName({ name }: Instance, changes: Partial<Values>): Values {
+  return Object.fromEntries(
+    Object.entries(changes).flatMap(([key, value]) =>
+      value === undefined ? [] : [[`${name}.${key}`, value]],
+    ),
+  );
 }
 
 /** All values of an instance, for its pictures. */

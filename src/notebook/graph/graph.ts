@@ -62,6 +62,11 @@ export interface Graph {
    */
   with(changes: () => Supposed): Graph;
   /**
+   * Works something out under one change of entries after another, as a chart does that sweeps an input: all are asked
+   * of one graph laid over this, so that each works out only what differs from the last. Tracked.
+   */
+  supposing<T>(by: (read: Read) => T): (changes: Supposed) => T | Issue;
+  /**
    * The same graph with what was measured or cut to in place of its entries.
    * @param built tracked
    */
@@ -209,6 +214,18 @@ function lay(
     return lay(parts, places, catalogue, moment, under, design);
   };
 
+  /** One graph over this for all that is asked in passing, whatever is changed in it. */
+  const aside = once(() => over(laid, () => ({})));
+
+  /** Has whoever asks now woken by what those nodes of a graph over this were worked out from that is the same here. */
+  function track({ network: above }: Laid, asked: readonly Id[]): void {
+    const seen = new Set(asked);
+    for (const id of seen) {
+      if (sameHeld(above.value(id), network.value(id))) rim(id);
+      else for (const link of above.linksOf(id)) seen.add(link);
+    }
+  }
+
   const graph: Graph = {
     get names() {
       return catalogue.value.names();
@@ -240,6 +257,22 @@ function lay(
       const more = () => ({ written: changes() });
       const design = laid.design();
       return over(laid, more, design === laid ? undefined : once(() => over(design, more))).graph;
+    },
+    supposing: (by) => (changes) => {
+      const under = aside();
+      const below = laid.moment.peek();
+      under.look({ ...below, below, written: changes, built: nothing });
+      const asked: Id[] = [];
+      const answer = workFor(() =>
+        by(
+          readBy((id) => {
+            asked.push(id);
+            return under.network.value(id);
+          }),
+        ),
+      );
+      track(under, asked);
+      return answer;
     },
     asBuilt: (built) => over(laid, () => ({ built: built() }), laid.design).graph,
   };

@@ -1,7 +1,7 @@
 import { layoutOf } from '../../../src/boat/quantities/lists';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { onHand, type Values } from '../../../src/cells';
+import { type Values } from '../../../src/cells';
 import { keepOutQuantities } from '../../../src/boat/quantities/keep-out-quantities';
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { collisions, type Drawing, type Point, setOut } from '../../../src/drawing';
@@ -10,6 +10,7 @@ import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines, withLeaningFrame } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
+import { onHandAlone } from '../alone';
 
 const boats = [
   ...starters,
@@ -25,7 +26,7 @@ const dory = starter('ferry-dory')!;
 function patterns(entries: Record<string, string>, table: Table): readonly Drawing[] {
   const values = tryCell(framePattern, entries, table).all as Values;
   const say = (value: number, kind: Parameters<typeof write>[1]) => write(value, kind, plainShown).text;
-  return framePattern.patterns!(values, onHand(framePattern, values, buildHull(offsetsOf(table)), say));
+  return framePattern.patterns!(values, onHandAlone(framePattern, values, buildHull(offsetsOf(table)), say));
 }
 
 const outlinesOf = (drawing: Drawing) =>

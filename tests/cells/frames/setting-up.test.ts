@@ -4,7 +4,6 @@ import { starters } from '../../../src/boat';
 import { plainInstance, type Values } from '../../../src/cells';
 import { settingUp } from '../../../src/cells/frames/setting-up';
 import { strongback } from '../../../src/cells/frames/strongback';
-import { runSteps } from '../../../src/cells/form/steps';
 import { distance, type Vec3 } from '../../../src/kernel';
 import { isIssue, plainShown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
@@ -12,6 +11,7 @@ import { createGraph } from '../../../src/notebook/graph/graph';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
+import { runSteps } from '../alone';
 
 const says = (entries: Record<string, string>) =>
   tryCell(settingUp, { ...true3, ...entries }).warnings.map((one) => one.says);

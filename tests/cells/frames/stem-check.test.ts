@@ -4,7 +4,6 @@ import { demoBoat, starter, starters } from '../../../src/boat';
 import { plainInstance } from '../../../src/cells';
 import { stemCheck } from '../../../src/cells/frames/stem-check';
 import { strongback } from '../../../src/cells/frames/strongback';
-import { runSteps } from '../../../src/cells/form/steps';
 import { distance, type Vec3 } from '../../../src/kernel';
 import { isIssue, plainShown, type Shown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
@@ -12,6 +11,7 @@ import { createGraph } from '../../../src/notebook/graph/graph';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
+import { runSteps } from '../alone';
 
 const typed = { cornerOut: '500 mm', ahead: '4 m', rise: '0 mm' };
 const tried = (entries: Record<string, string>) => tryCell(stemCheck, { ...typed, ...entries });

@@ -9,7 +9,7 @@ import {
   starters,
   type Table,
 } from '../../../src/boat';
-import { onHand } from '../../../src/cells';
+
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { strongback } from '../../../src/cells/frames/strongback';
 import { plainShown, write } from '../../../src/measure';
@@ -17,6 +17,7 @@ import { distance } from '../../../src/kernel';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
+import { onHandAlone } from '../alone';
 
 const dory = starter('ferry-dory')!;
 const punt = starter('creek-punt')!;
@@ -309,7 +310,7 @@ describe('strongback', () => {
 
     test('says so where there is no hull', () => {
       const values = tryCell(strongback).all as never;
-      const drawn = strongback.draw!(values, onHand(strongback, values, null, String));
+      const drawn = strongback.draw!(values, onHandAlone(strongback, values, null, String));
       expect(drawn.says).toBe('There is no hull to set up.');
     });
   });

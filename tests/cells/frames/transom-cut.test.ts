@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { answersOf, mannerOf, onHand, plainInstance, type Values } from '../../../src/cells';
+import { answersOf, mannerOf, plainInstance, type Values } from '../../../src/cells';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { plainShown, type Shown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
@@ -8,6 +8,7 @@ import { createGraph } from '../../../src/notebook/graph/graph';
 import { withTwoChines } from '../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
+import { onHandAlone } from '../alone';
 
 const INCH = 0.0254;
 const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '' };
@@ -18,7 +19,7 @@ const launch = starter('vee-launch')!;
 function patterns(entries: Record<string, string>, table: Table) {
   const values = tryCell(transomCut, entries, table).all as Values;
   const say = (value: number, kind: Parameters<typeof write>[1]) => write(value, kind, plainShown).text;
-  return transomCut.patterns!(values, onHand(transomCut, values, buildHull(offsetsOf(table)), say));
+  return transomCut.patterns!(values, onHandAlone(transomCut, values, buildHull(offsetsOf(table)), say));
 }
 
 describe('transom', () => {

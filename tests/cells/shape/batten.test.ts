@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { onHand, type Values } from '../../../src/cells';
+import { type Values } from '../../../src/cells';
 import { batten } from '../../../src/cells/shape/batten';
 import { longLine } from '../../../src/cells/shape/long-line';
 import { bendBatten, pushesOn, type Vec3 } from '../../../src/kernel';
@@ -12,6 +12,7 @@ import { withoutChines, withTwoChines } from '../odd-boats';
 import { provesItsDrawing } from '../proofs';
 import { onThreeSupports, round } from './sheer-boats';
 import { tryCell, type Tried } from '../try-cell';
+import { onHandAlone } from '../alone';
 
 const dory = starter('ferry-dory')!;
 const says = ({ warnings }: Tried) => warnings.map((warning) => warning.says).join(' | ');
@@ -195,7 +196,7 @@ describe('its offers', () => {
   const offersWith = (entries: Readonly<Record<string, string>>) => {
     const { all } = tryCell(batten, entries, dory);
     const values = all as unknown as Values;
-    const on = onHand(batten, values, null, (value, kind) => write(value, kind, plainShown).text);
+    const on = onHandAlone(batten, values, null, (value, kind) => write(value, kind, plainShown).text);
     return batten.offers!(values, on).map(({ label, changes }) => ({
       label,
       // The cell stands by its own name here.

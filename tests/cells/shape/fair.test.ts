@@ -1,7 +1,7 @@
 import Natural from 'cubic-spline';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starter, starters, type Table } from '../../../src/boat';
-import { onHand, plainInstance, type Values } from '../../../src/cells';
+import { plainInstance, type Values } from '../../../src/cells';
 import { fair } from '../../../src/cells/shape/fair';
 import { longLine, type LineView } from '../../../src/cells/shape/long-line';
 import { movedHull } from '../../../src/cells/shape/moved-hull';
@@ -20,6 +20,7 @@ import '../../kernel/near';
 import { measured, provesItsDrawing } from '../proofs';
 import { tryCell, type Tried } from '../try-cell';
 import { allOf } from '../../notebook/all-of';
+import { onHandAlone } from '../alone';
 
 const misread = starter('ferry-dory-misread')!;
 const plan = starter('ferry-dory')!;
@@ -32,7 +33,7 @@ function offersOn(table: Table, entries: Readonly<Record<string, string>> = {}) 
   const hull = buildHull(offsetsOf(table));
   return fair.offers!(
     all as unknown as Values,
-    onHand(fair, all as unknown as Values, hull, (value, kind) => write(value, kind, plainShown).text),
+    onHandAlone(fair, all as unknown as Values, hull, (value, kind) => write(value, kind, plainShown).text),
   );
 }
 
@@ -58,7 +59,7 @@ function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
   const hull = buildHull(offsetsOf(table));
   const [pattern, ...more] = fair.patterns!(
     values,
-    onHand(fair, values, hull, (value, kind) => write(value, kind, plainShown).text),
+    onHandAlone(fair, values, hull, (value, kind) => write(value, kind, plainShown).text),
   );
   expect(more).toStrictEqual([]);
   return pattern!;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, type Hull, lists, offsetsOf, starters, type Table } from '../../../src/boat';
-import { onHand, type Values } from '../../../src/cells';
+import { type Values } from '../../../src/cells';
 import { fair } from '../../../src/cells/shape/fair';
 import { lines } from '../../../src/cells/shape/lines';
 import { afloatAt, heightsOf } from '../../../src/boat/hull/afloat';
@@ -14,6 +14,7 @@ import { withoutChines, withTwoChines } from '../odd-boats';
 import { provesItsDrawing, testSense } from '../proofs';
 import { type Tried, tryCell } from '../try-cell';
 import { tableThrough } from './table-through';
+import { onHandAlone } from '../alone';
 
 const boats = [
   ...starters.map(({ id, table }) => [id, table] as const),
@@ -266,7 +267,7 @@ describe('the sheet for the wall', () => {
   const sheetOf = (table: Table, entries: Readonly<Record<string, string>> = {}) => {
     const values = tryCell(lines, entries, table).all as Values;
     const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
-    return lines.patterns!(values, onHand(lines, values, hullOf(table), say))[0]!;
+    return lines.patterns!(values, onHandAlone(lines, values, hullOf(table), say))[0]!;
   };
 
   test.each(boats)('is %s at the scale that it states, with no text on another', (_, table) => {
@@ -369,7 +370,7 @@ describe('draught and weight', () => {
 
   test('the draught found may become the boat’s own', () => {
     const tried = tryCell(lines, { by: 'weight', weight: '300 kg' });
-    const hand = onHand(lines, {}, null, (value, kind) => write(value, kind, plainShown).text);
+    const hand = onHandAlone(lines, {}, null, (value, kind) => write(value, kind, plainShown).text);
     const [offer] = lines.offers!(tried.all as unknown as Values, hand);
     expect(tryCell(lines, { 'hull.draught': offer!.changes['hull.draught']! }).number('mass')).toBeNear(
       300,

@@ -66,10 +66,10 @@ export function drawBoard(v: BentBoard, on: Pick<OnHand, 'say'>): Drawing {
   });
 }
 
-export function shareChart(v: BentBoard, on: Pick<OnHand<BentBoard>, 'say' | 'hull' | 'rerun'>): Chart {
+export function shareChart(v: BentBoard, on: Pick<OnHand<BentBoard>, 'say' | 'hull' | 'with'>): Chart {
   /** A point of the chart; none where the cell has no share for that radius: nothing would read as no bending. */
   const pointAt = (x: number, radius: number): readonly (readonly [number, number])[] => {
-    const bent = on.rerun({ radius });
+    const bent = on.with({ radius });
     return isIssue(bent) ? [] : [[x, bent.share]];
   };
   const limits = [

@@ -156,7 +156,7 @@ export function chartStack(v: Stack, on: OnHand<Stack>): Chart {
   const last = Math.max(8, v.layers + 2);
   // Alike, and as thick together as the stack in hand, whatever its own layers are.
   const stacks = Array.from({ length: last - 1 }, (_, i) =>
-    on.rerun({ layup: 'alike', thickness: v.whole, plies: i + 2 }),
+    on.with({ layup: 'alike', thickness: v.whole, plies: i + 2 }),
   ).flatMap((stack) => (isIssue(stack) ? [] : [stack]));
   // Where hardly a board in a thousand breaks the line would lie on the axis.
   const chancy = v.solidChance > 0.001;

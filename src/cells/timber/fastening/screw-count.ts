@@ -201,7 +201,7 @@ export const screwCount = defineCell({
   chart: (v, on) => {
     const pitches = Array.from({ length: 24 }, (_, i) => 0.035 + 0.005 * i);
     const points = pitches.flatMap((pitch) => {
-      const made = on.rerun({ pitch });
+      const made = on.with({ pitch });
       return isIssue(made) ? [] : [[pitch, made.total] as const];
     });
     return {

@@ -120,11 +120,11 @@ const POINTS = 40;
 /** The smallest of the modes against the thickness screwed on, each named in the middle of its stretch. */
 export function strengthChart<V extends ScrewedJoint & { readonly olderAllowable: number }>(
   v: V,
-  on: { readonly say: OnHand['say']; readonly rerun: (changes: Partial<V>) => V | Issue },
+  on: { readonly say: OnHand['say']; readonly with: (changes: Partial<V>) => V | Issue },
 ): Chart {
   const last = Math.max(0.03, 2 * v.sideLength);
   const swept = Array.from({ length: POINTS }, (_, i) =>
-    on.rerun({ sideLength: ((i + 1) / POINTS) * last } as Partial<V>),
+    on.with({ sideLength: ((i + 1) / POINTS) * last } as Partial<V>),
   ).flatMap((one) => (isIssue(one) ? [] : [one]));
   const stretches = modes.flatMap(({ name }) => {
     const own = swept.filter((one) => modeOf(one).name === name);

@@ -382,7 +382,7 @@ export const glue = defineCell({
     // A bead typed by hand stays as it is, so the sweep takes the bead that each gap needs.
     const points = films.flatMap((film) => {
       const bead = Math.sqrt((4 * v.width * film) / (Math.PI * Math.max(1, v.beads)));
-      const one = on.rerun({ film, bead });
+      const one = on.with({ film, bead });
       return isIssue(one) ? [] : [[film, one.volume] as const];
     });
     return {

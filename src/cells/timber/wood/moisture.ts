@@ -357,7 +357,7 @@ export const moisture = defineCell({
 
   chart: (v, on) => {
     const line = (air: number) =>
-      Array.from({ length: 19 }, (_, i) => on.rerun({ humidity: 0.05 + i * 0.05, air })).flatMap((one) =>
+      Array.from({ length: 19 }, (_, i) => on.with({ humidity: 0.05 + i * 0.05, air })).flatMap((one) =>
         isIssue(one) ? [] : [[one.humidity, one.settled] as const],
       );
     const other = v.air >= 293.15 ? v.air - 15 : v.air + 15;

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starters, type Table } from '../../../../src/boat';
-import { onHand } from '../../../../src/cells';
+
 import { screwMap } from '../../../../src/cells/timber/fastening/screw-map';
 import { plainShown, write } from '../../../../src/measure';
 import { provesItsDrawing, testDrawings } from '../../proofs';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
+import { onHandAlone } from '../../alone';
 
 const says = (entries: Readonly<Record<string, string>>) =>
   tryCell(screwMap, entries)
@@ -163,7 +164,7 @@ describe('screwMap', () => {
     const patterns = (entries: Readonly<Record<string, string>>) => {
       const { all } = tryCell(screwMap, entries, starters[0]!.table);
       const values = all as Readonly<Record<string, number | string>>;
-      const on = onHand(screwMap, values, hull, (value, kind) => write(value, kind, plainShown).text);
+      const on = onHandAlone(screwMap, values, hull, (value, kind) => write(value, kind, plainShown).text);
       return screwMap.patterns!(values, on);
     };
     const [pattern, ...others] = patterns({});
