@@ -57,8 +57,13 @@ const drop = async (page: Page, name: string, text: string): Promise<void> => {
     },
     [name, text],
   );
-  await page.dispatchEvent('main', 'dragover', { dataTransfer });
-  await expect.poll(() => page.locator('body.dropping').count()).toBe(1);
+  // As a hand does it, over the page again and again; it takes note once it is at rest.
+  await expect
+    .poll(async () => {
+      await page.dispatchEvent('main', 'dragover', { dataTransfer });
+      return page.locator('body.dropping').count();
+    })
+    .toBe(1);
   await page.dispatchEvent('main', 'drop', { dataTransfer });
   await expect.poll(() => page.locator('body.dropping').count()).toBe(0);
 };
