@@ -2,6 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
+import { violations } from './axe';
 import {
   answer,
   arrived,
@@ -340,7 +341,7 @@ describe('a broken one', () => {
     const head = page.locator('.own-notebook .notice');
     await reads(
       head,
-      `${lines.length} lines can’t be used: ${lines.join(', ')}. Each is marked where it stands. The rest works.`,
+      `Something can’t be used on ${lines.length} lines: ${lines.join(', ')}. Each is marked where it stands. The rest works.`,
     );
     // At each place a sentence with its line; on line 6 there are two.
     await expect
@@ -354,6 +355,7 @@ describe('a broken one', () => {
     await type(page, 's1x.slope', '12');
     await reads(prose(page), /The end\. 216 mm/);
     expect(await tooWide(page)).toBe(0);
+    expect(await violations(page)).toStrictEqual([]);
     expect(await page.title()).toMatch(/^Ferry dory/);
     await expect.poll(() => keptNotebooks(page)).toStrictEqual({ broken: { text: broken, away: false } });
   });

@@ -34,6 +34,6 @@ function faultLines(bench: Bench) {
   const told = lines.slice(0, TOLD).join(', ');
   const more = lines.length > TOLD ? ` and ${lines.length - TOLD} more` : '';
   return html`<p class="notice" role="status">
-    ${lines.length === 1 ? `Line ${told} can’t be used. It is` : `${lines.length} lines can’t be used: ${told}${more}. Each is`} marked where it stands. The rest works.
+    Something can’t be used on ${lines.length === 1 ? `line ${told}. It is` : `${lines.length} lines: ${told}${more}. Each is`} marked where it stands. The rest works.
   </p>`;
 }
