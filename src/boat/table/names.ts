@@ -11,6 +11,7 @@ const taken = new Set([
   'plywood',
   'adhesive',
   'lumber',
+  'shop',
   'pieces',
   'bending',
   'keelson',
