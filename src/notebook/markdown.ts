@@ -43,8 +43,8 @@ export function parseNotebook(text: string, fileName: string): NotebookPage {
   return page(id, head, [...head.faults, ...blocks], found);
 }
 
-const noHead: Pick<Head, 'says'> = {
-  says: { title: null, summary: '', stage: null, order: LAST, boat: null },
+const noHead: Pick<Head, 'written'> = {
+  written: { title: null, summary: '', stage: null, order: LAST, boat: null },
 };
 
 function nothingFound(): Found {
@@ -61,16 +61,16 @@ function nothingFound(): Found {
 
 function page(
   id: string,
-  { says }: Pick<Head, 'says'>,
+  { written }: Pick<Head, 'written'>,
   blocks: readonly Block[],
   found: Found,
 ): NotebookPage {
   const heading = blocks.find((block) => block.type === 'heading');
   const words = heading ? wordsOf(heading.inside).trim().slice(0, LONGEST_TITLE) : '';
-  const title = says.title ?? (words || id.replaceAll('-', ' '));
+  const title = written.title ?? (words || id.replaceAll('-', ' '));
   return {
     id,
-    ...says,
+    ...written,
     title,
     blocks,
     places: [...found.places.values()],

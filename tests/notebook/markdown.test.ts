@@ -6,7 +6,7 @@ import { faultsShownIn, liveValuesOf, triesOf } from './places';
 
 const read = (text: string) => parseNotebook(text, 'shed/a-page.md');
 const text = (words: string): Inline => ({ type: 'text', text: words });
-const box = (says: string, ticked: boolean): Inline => ({ type: 'box', says, ticked });
+const box = (label: string, ticked: boolean): Inline => ({ type: 'box', label, ticked });
 const paragraph = (...inside: Inline[]): Block => ({ type: 'paragraph', inside });
 /** The blocks of a text that has no faults. */
 const blocks = (source: string): readonly Block[] => {

@@ -41,10 +41,10 @@ function secondMeaning(place: CellPlace, first: CellPlace | undefined): string |
 }
 
 function readPlace(fence: Fence, reading: Reading): CellPlace | Fault[] {
-  const { says, raw } = fence;
+  const { info, raw } = fence;
   const { line } = reading;
   const fault = (sentence: string) => [reading.fault(sentence, raw)];
-  const [id = '', as, instance, ...more] = says.split(/\s+/);
+  const [id = '', as, instance, ...more] = info.split(/\s+/);
   if (id === '') return fault('Say which cell, as in "cell scarf".');
   if ((as !== undefined && as !== 'as') || (as === 'as' && !instance) || more.length > 0)
     return fault(`A cell is written "cell ${id}" or, with a name of its own, "cell ${id} as keelScarf".`);

@@ -23,7 +23,7 @@ function readItem(tokens: readonly Token[], line: number, { blocks }: Reading): 
   if (box?.type !== 'checkbox') return blocks(tokens, line);
   const [first, ...others] = blocks(rest, line);
   const words = first?.type === 'paragraph' ? first.inside : [];
-  const ticked: Inline = { type: 'box', says: wordsOf(words).trim(), ticked: box.checked };
+  const ticked: Inline = { type: 'box', label: wordsOf(words).trim(), ticked: box.checked };
   if (first?.type !== 'paragraph')
     return [{ type: 'paragraph', inside: [ticked] }, ...(first ? [first] : []), ...others];
   return [{ ...first, inside: [ticked, ...first.inside] }, ...others];

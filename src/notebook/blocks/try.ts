@@ -6,7 +6,7 @@ const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
 const EXAMPLE = 'laminate.plies = 2';
 
 export const trying = fencedKind('try', (fence, reading) => {
-  const { says: title, raw } = fence;
+  const { info: title, raw } = fence;
   const { line, fault } = reading;
   if (!title) return [fault('Say what is to be tried, as in "try Two boards of half the thickness".', raw)];
   const { entries, faults } = readEntries(fence, reading, { form: NAME, example: EXAMPLE, twins: false });

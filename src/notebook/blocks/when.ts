@@ -6,10 +6,10 @@ import { deeper } from './quote';
 /** Said by the kinds that can't come and go. */
 export const STAYS = 'A cell or a heading stays where it is; only text can turn on a comparison.';
 
-export const when = fencedKind('when', ({ says, text, raw }, reading) =>
+export const when = fencedKind('when', ({ info, text, raw }, reading) =>
   deeper(raw, reading, () => {
     const { line } = reading;
-    const holds = readCondition(says);
+    const holds = readCondition(info);
     if (typeof holds === 'string') return reading.fault(holds, raw);
     return { type: 'when', holds, blocks: reading.turning(text, line + 1), line };
   }),

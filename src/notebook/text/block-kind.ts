@@ -22,7 +22,7 @@ export interface Found {
 /** A fenced block of ours. */
 export interface Fence {
   /** What stands after the word: of `cell scarf as keelScarf` it is `scarf as keelScarf`. */
-  readonly says: string;
+  readonly info: string;
   readonly text: string;
   /** As typed, with its fences. */
   readonly raw: string;
@@ -75,7 +75,7 @@ export function fencedKind(
       const { text, raw, lang = '' } = token;
       // A fence that is never closed swallows all below it.
       return /\n {0,3}(`{3,}|~{3,})\s*$/.test(raw)
-        ? read({ says: lang.slice(word.length).trim(), text, raw }, reading)
+        ? read({ info: lang.slice(word.length).trim(), text, raw }, reading)
         : [reading.fault('This block is never closed: end it with ``` on a line of its own.', raw)];
     },
   };

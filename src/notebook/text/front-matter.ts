@@ -5,7 +5,7 @@ import type { Fault, FrontMatter } from './page-text';
 
 export interface Head {
   /** What was written; title null where there is none. */
-  readonly says: Omit<FrontMatter, 'title'> & { readonly title: string | null };
+  readonly written: Omit<FrontMatter, 'title'> & { readonly title: string | null };
   readonly faults: readonly Fault[];
   /** The text below the head. */
   readonly rest: string;
@@ -97,7 +97,7 @@ export function readFrontMatter(text: string): Head {
   }
   const taken = end > 0 ? end + 1 : end < 0 ? 1 : 0;
   return {
-    says: {
+    written: {
       title: written.get('title')?.value || null,
       summary: written.get('summary')?.value ?? '',
       stage: isStage(stage) ? stage : null,

@@ -56,7 +56,7 @@ function readInline(token: MarkedToken, line: number, found: Found, depth: numbe
     case 'br':
       return [{ type: 'break' }];
     case 'checkbox':
-      return [{ type: 'box', says: '', ticked: token.checked }];
+      return [{ type: 'box', label: '', ticked: token.checked }];
     case 'link':
       // A web or mail address typed in passing is literal; in a link's brackets it may hold entities.
       if (token.autolink)

@@ -61,7 +61,7 @@ export interface WordsWhen {
 export interface Box {
   readonly type: 'box';
   /** What is ticked off: the item's own words. */
-  readonly says: string;
+  readonly label: string;
   /** As the notebook comes. */
   readonly ticked: boolean;
 }

@@ -30,11 +30,11 @@ export function inlines(all: readonly Inline[], { notebook }: Pick<Showing, 'not
         return use(When, {
           condition: inline.holds,
           line: inline.line,
-          says: () => inside(inline.inside),
+          text: () => inside(inline.inside),
           otherwise: () => inside(inline.otherwise),
         });
       case 'box':
-        return use(TickBox, { notebook, says: inline.says, ticked: inline.ticked });
+        return use(TickBox, { notebook, label: inline.label, ticked: inline.ticked });
       case 'break':
         return html`<br />`;
       case 'fault':

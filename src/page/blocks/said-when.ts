@@ -7,19 +7,19 @@ import { useBench } from '../bench';
 import { html } from '../html';
 import { isAllThere } from '../library';
 
-type Says = () => readonly (VNode | string)[];
+type Text = () => readonly (VNode | string)[];
 
 export interface WhenProps {
   readonly condition: Condition;
   readonly line: number;
-  readonly says: Says;
-  readonly otherwise?: Says;
+  readonly text: Text;
+  readonly otherwise?: Text;
 }
 
 /** What is true of the version kept. */
-export function When({ condition, line, says, otherwise }: WhenProps) {
+export function When({ condition, line, text, otherwise }: WhenProps) {
   const so = holds(condition, useBench().book.first.value);
   // What is not there yet may still come.
   if (isIssue(so)) return isAllThere() ? html`<span class="notice">Line ${line}: ${so.issue}.</span>` : null;
-  return html`<${Fragment}>${so ? says() : otherwise?.()}<//>`;
+  return html`<${Fragment}>${so ? text() : otherwise?.()}<//>`;
 }

@@ -7,21 +7,21 @@ import { html } from '../html';
 
 export interface TickBoxProps {
   readonly notebook: string;
-  readonly says: string;
+  readonly label: string;
   /** As the notebook comes. */
   readonly ticked: boolean;
 }
 
-export function TickBox({ notebook, says, ticked }: TickBoxProps) {
+export function TickBox({ notebook, label, ticked }: TickBoxProps) {
   const { ownBoat, shelf } = useBench();
   const key = `battenbook ticks ${ownBoat.value}`;
-  const name = `${notebook}: ${says}`;
+  const name = `${notebook}: ${label}`;
   const [, setTurns] = useState(0);
   const turn = (event: TargetedEvent<HTMLInputElement>) => {
     keep(shelf, key, { ...kept(shelf, key), [name]: event.currentTarget.checked });
     setTurns((turns) => turns + 1);
   };
-  return html`<input type="checkbox" class="tick" aria-label=${says} checked=${kept(shelf, key)[name] ?? ticked} onChange=${turn} />`;
+  return html`<input type="checkbox" class="tick" aria-label=${label} checked=${kept(shelf, key)[name] ?? ticked} onChange=${turn} />`;
 }
 
 type Ticks = Readonly<Record<string, boolean>>;

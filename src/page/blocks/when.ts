@@ -5,4 +5,4 @@ import type { Show } from './show';
 export const When = later(async () => (await import('./said-when')).When, 'when-to-come');
 
 export const when: Show<'when'> = (block, { blocks }) =>
-  use(When, { condition: block.holds, line: block.line, says: () => blocks(block.blocks) });
+  use(When, { condition: block.holds, line: block.line, text: () => blocks(block.blocks) });
