@@ -37,6 +37,28 @@ export interface Tried {
   readonly chart: Chart | undefined;
 }
 
+type Stands = ReturnType<typeof standing>;
+const known = new WeakMap<Table, WeakMap<Cell, Map<string, Stands>>>();
+
+/** How a cell stands on a boat before anything is written: once for all tries, so that her hull is drawn once. */
+function stands(cell: Cell, table: Table, shown: Shown): Stands {
+  const onBoat = known.get(table) ?? new WeakMap<Cell, Map<string, Stands>>();
+  known.set(table, onBoat);
+  const ofCell = onBoat.get(cell) ?? new Map<string, Stands>();
+  onBoat.set(cell, ofCell);
+  const units = JSON.stringify(shown);
+  const before = ofCell.get(units);
+  if (before) return before;
+  const now = standing(
+    () => table,
+    (of, ends) => catalogueOf(of, [plainInstance(cell)], ends),
+    { entries: () => nothing, shown },
+  );
+  ofCell.set(units, now);
+  return now;
+}
+const nothing = {};
+
 /**
  * @param entries by the cell's own keys (`thickness`) or by full name (`keelson.thickness`)
  * @param table the boat; without one the cell stands on the ferry dory, and every input can be typed over
@@ -51,11 +73,7 @@ export function tryCell(
   const written = Object.fromEntries(
     Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
   );
-  const { graph } = standing(
-    () => table,
-    (of, ends) => catalogueOf(of, [instance], ends),
-    { entries: () => written, shown },
-  )().value;
+  const { graph } = stands(cell, table, shown)((design) => design.with(() => written)).value;
   for (const name of Object.keys(written))
     if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
   const keys = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)];
