@@ -2,11 +2,12 @@
 import { buildHull, offsetsOf } from '../../src/boat';
 import { type Values } from '../../src/cells';
 import { boards } from '../../src/cells/timber/wood/boards';
-import { problemText, sectionsOf } from '../../src/cells/timber/wood/boards-plan';
+import { problem } from '../../src/cells/timber/wood/boards-facts';
 import { isIssue } from '../../src/measure';
 import { searchBoards } from '../../src/search/boards';
 import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
+import { askFact } from '../cells/ask-fact';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 import { runSteps } from '../cells/alone';
@@ -58,7 +59,7 @@ const fills: Entries = {
 };
 const laid = tryCell(boards, fills, barge).all as Values;
 const bargeHull = buildHull(offsetsOf(barge));
-const asked = problemText(sectionsOf(bargeHull, laid));
+const asked = askFact(problem, laid, bargeHull);
 /** The best that the search comes to, as the page keeps it. */
 let best: unknown = null;
 await searchBoards(asked, (answer) => {

@@ -48,21 +48,20 @@ function tightestOf({ hull, word }: Setting): number {
   return Math.max(...bends.map(({ magnitude }) => magnitude));
 }
 
-const jointOptions = ['port', 'starboard'].flatMap((side) => [1, 2, 3, 4, 5, 6].map((i) => `${side}${i}`));
-/** Every joint of both sides, as the cell shows it when it is chosen; null where there are more than it can show. */
-function jointsOf({ n, rerun }: Setting): readonly Setting[] | null {
-  if (Math.max(n('piecesPort'), n('piecesStarboard')) > 7) return null;
-  return jointOptions.map((joint) => rerun({ joint })).filter((each) => each.n('onTimber') > 0);
+/** Joints to port, and of both sides: one fewer than the pieces of each. */
+const portJoints = ({ n }: Setting) => n('piecesPort') - 1;
+const allJoints = (of: Setting) => portJoints(of) + Math.max(0, of.n('piecesStarboard') - 1);
+const hasJoint = (of: Setting) => of.n('joint') <= allJoints(of);
+
+/** Every joint of both sides, as the cell shows it when it is looked at; null where they are very many. */
+function jointsOf(of: Setting): readonly Setting[] | null {
+  const count = allJoints(of);
+  return count > 12 ? null : Array.from({ length: count }, (_, i) => of.rerun({ joint: i + 1 }));
 }
 const ofJoints = (work: (joints: readonly Setting[], setting: Setting) => number) => (setting: Setting) => {
   const joints = jointsOf(setting);
   return joints ? work(joints, setting) : null;
 };
-const chosenJoint = ({ n, word }: Setting) => {
-  const [, side = '', number = ''] = /^(\D+)(\d)$/.exec(word('joint')) ?? [];
-  return Number(number) < n(side === 'port' ? 'piecesPort' : 'piecesStarboard');
-};
-
 const timbers = {
   keelson: 'keelson',
   chineLog: 'log',
@@ -89,7 +88,7 @@ const sectionOfPiece = (of: Setting, size: 'Thickness' | 'Width') => {
   return of.n(`${found?.[1] ?? 'other'}${size}`);
 };
 const cuts = ({ n, rerun }: Setting) =>
-  n('pieces') > 40 ? null : Array.from({ length: n('pieces') }, (_, i) => rerun({ piece: `cut${i + 1}` }));
+  n('pieces') > 40 ? null : Array.from({ length: n('pieces') }, (_, i) => rerun({ piece: i + 1 }));
 
 /** A square in another value: by its constant, its first and its second power. */
 const square =
@@ -200,13 +199,12 @@ export const wood: Roads = {
   },
   joints: {
     // The share of the hardest bend is the tightest radius over the radius here.
-    radius: ({ n }) =>
-      n('onTimber') > 0 && n('share') > 0 && n('radius') < 999 ? n('tightest') / n('share') : null,
+    radius: ({ n }) => (n('share') > 0 && n('radius') < 999 ? n('tightest') / n('share') : null),
     apart: (of) => {
       const joints = jointsOf(of);
-      if (!joints || of.n('onTimber') < 1) return null;
-      const [side] = of.word('joint').split(/\d/);
-      const others = joints.filter(({ word }) => !word('joint').startsWith(side!)); // a joint has a side
+      if (!joints || !hasJoint(of)) return null;
+      const toPort = (each: Setting) => each.n('joint') <= portJoints(of);
+      const others = joints.filter((each) => toPort(each) !== toPort(of));
       return Math.min(of.n('length'), ...others.map(({ n }) => Math.abs(n('at') - of.n('at'))));
     },
     // Boards laid one after another, each a taper back on the last, until the end is reached.
@@ -221,26 +219,28 @@ export const wood: Roads = {
     piecesMost: ({ n }) => [n('piecesPort'), n('piecesStarboard')].toSorted((a, b) => b - a)[0]!,
     inHardBend: ofJoints((all) => all.filter(({ word }) => word('verdict').includes('hard bend')).length),
     onFrames: ofJoints((all) => all.filter(({ word }) => /frame/.test(word('verdict'))).length),
-    mostListed: ({ n }) => Math.max(n('piecesPort') - 1, n('piecesStarboard') - 1, 0),
     worstShare: ofJoints((all) => Math.max(0, ...all.map(({ n }) => n('share')))),
     leastClear: ofJoints((all, { n }) => Math.min(n('length'), ...all.map((joint) => joint.n('clear')))),
-    onTimber: (of) => Number(chosenJoint(of)),
     tightest: (of) => [Math.min(1000, 1 / tightestOf(of)), 1e-4],
     bendRatio: ({ n }) => n('tightest') / n('thickness'),
-    verdict: (of) => (chosenJoint(of) ? null : 'no such joint'),
+    verdict: (of) => (hasJoint(of) ? null : 'no such joint'),
   },
   boards: {
     // Nothing has been searched for: only a plan without waste is proved.
-    proved: ({ n }) => (n('cost') <= n('leastCost') * (1 + 1e-9) ? 'yes' : 'not yet'),
+    proved: ({ n }) => {
+      // Joints cost the same in both, and may cost so much that the wood is lost in rounding.
+      const wood = n('leastCost') - n('joints') * n('jointPrice');
+      return n('cost') - n('leastCost') <= 1e-9 * wood + 1e-14 * n('cost') ? 'yes' : 'not yet';
+    },
     // The list goes board by board: each piece on the last one's board or the next.
-    board: ({ n, word, rerun }) => {
-      const at = Number(word('piece').replace('cut', ''));
+    board: ({ n, rerun }) => {
+      const at = n('piece');
       if (at > n('pieces')) return 0;
       if (at === 1) return 1;
       if (at === n('pieces')) return n('boards');
       return (
         [0, 1]
-          .map((more) => rerun({ piece: `cut${at - 1}` }).n('board') + more)
+          .map((more) => rerun({ piece: at - 1 }).n('board') + more)
           .find((board) => board === n('board')) ?? 0
       );
     },
@@ -269,7 +269,6 @@ export const wood: Roads = {
       if (place === '1') return of === '1' ? 'neither end' : 'its fore end';
       return place === of ? 'its after end' : 'both ends';
     },
-    onList: ({ n, word }) => Number(Number(word('piece').replace('cut', '')) <= n('pieces')),
     sectionThickness: (of) => sectionOfPiece(of, 'Thickness'),
     sectionWidth: (of) => sectionOfPiece(of, 'Width'),
   },

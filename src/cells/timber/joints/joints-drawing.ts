@@ -1,6 +1,12 @@
 /** Both sides' boards along the edge laid out straight, with the frames, and how hard the edge bends there. */
-import { attempt, type Hull } from '../../../boat';
-import { type Joint, type LaidSide, type LongTimber, verdictOf } from '../../../boat/joinery/joint-layout';
+import { attempt } from '../../../boat';
+import {
+  type Joint,
+  type JointLayout,
+  type LaidSide,
+  type LongTimber,
+  verdictOf,
+} from '../../../boat/joinery/joint-layout';
 import {
   dim,
   type Drawing,
@@ -15,29 +21,23 @@ import {
   type Shape,
 } from '../../../drawing';
 import { isIssue } from '../../../measure';
-import type { Chart, OnHand, Values } from '../../form/define';
-import { layoutOf } from './joints-in-hand';
+import type { Chart, OnHand } from '../../form/define';
+import { layout } from './joints-facts';
+import type { JointsValues } from './joints-steps';
 
 /** Joints of one side that are named and measured; more would be a ladder. */
 const MOST_TOLD = 6;
 
-interface Laid {
-  readonly hull: Hull;
-  readonly timber: LongTimber;
-  readonly port: LaidSide;
-  readonly starboard: LaidSide | null;
-  readonly joints: readonly Joint[];
-}
+type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 
-function inHand(v: Values, hull: Hull | null) {
-  return attempt((): Laid => {
+const inHand = ({ hull, ask }: Saying) =>
+  attempt(() => {
     if (!hull) throw new Error('There is no hull to lay the boards along.');
-    return { hull, ...layoutOf(hull, v) };
+    return ask(layout);
   });
-}
 
-export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): Drawing {
-  const laid = inHand(v, hull);
+export function drawJoints({ part }: JointsValues, on: Saying): Drawing {
+  const laid = inHand(on);
   const title = 'The boards along the edge, laid out straight';
   if (isIssue(laid)) return drawing({ title, says: laid.issue, shapes: [note(laid.issue)] });
   const { timber, port, starboard, joints } = laid;
@@ -51,7 +51,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
   const top = gap / 2 + high;
   const foot = starboard ? -top : 0;
   const told = (name: string) => joints.filter((joint) => joint.side === name && joint.number <= MOST_TOLD);
-  const metres = (value: number) => say(value, 'length');
+  const metres = (value: number) => on.say(value, 'length');
   return drawing({
     title,
     says: saysOf(laid, metres),
@@ -71,7 +71,7 @@ export function drawJoints(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'
       ),
       frameNames(timber, starboard ? gap / 4 : -high / 2),
       strips.flatMap(({ name, side, bottom, above }) => [
-        side.pieces.map((_, i) => pieceShape(side, i, { bottom, high, part: String(v['part']) })),
+        side.pieces.map((_, i) => pieceShape(side, i, { bottom, high, part })),
         told(name).map((joint, i) => {
           const level = above ? bottom + high : bottom;
           return dim([0, level], [mm(joint.at), level], `${joint.number}: ${metres(joint.at)}`, {
@@ -167,7 +167,7 @@ function hardStretches({
 const nameOf = ({ side, number }: Joint, starboard: LaidSide | null) =>
   starboard ? `${side} ${number}` : `joint ${number}`;
 
-function saysOf({ timber, joints, starboard }: Laid, metres: (value: number) => string): string {
+function saysOf({ timber, joints, starboard }: JointLayout, metres: (value: number) => string): string {
   if (joints.length === 0)
     return `One board reaches the whole ${metres(timber.edge.length)} without a joint.`;
   const each = joints.map(
@@ -177,8 +177,8 @@ function saysOf({ timber, joints, starboard }: Laid, metres: (value: number) => 
 }
 
 /** How hard the edge bends, and where on it the joints stand. */
-export function bendChart(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>): Chart {
-  const laid = inHand(v, hull);
+export function bendChart(_: JointsValues, on: Saying): Chart {
+  const laid = inHand(on);
   const axes = {
     title: 'Joints on the bend of the edge',
     x: { label: 'Along the edge, from the after end', kind: 'length', from: 0 },
@@ -193,7 +193,7 @@ export function bendChart(v: Values, { hull, say }: Pick<OnHand, 'hull' | 'say'>
     ...axes,
     says:
       bend.worst > 0
-        ? `The ${edge.label} bends hardest ${say(edge.leastRadius?.along ?? 0, 'length')} from the after end; of the joints the hardest bent takes ${say(worst, 'share')} of that. Small dots: the frames.`
+        ? `The ${edge.label} bends hardest ${on.say(edge.leastRadius?.along ?? 0, 'length')} from the after end; of the joints the hardest bent takes ${on.say(worst, 'share')} of that. Small dots: the frames.`
         : `The ${edge.label} is straight.`,
     x: { ...axes.x, to: edge.length },
     lines: [

@@ -1,6 +1,7 @@
 /** Where along the real edge the scarfs of a long timber fall, and the pattern that keeps them clear. */
 import { defineCell } from '../../form/define';
-import { jointInputs, LISTED } from './joints-inputs';
+import { jointList } from './joints-facts';
+import { jointInputs } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-drawing';
 import { jointSteps } from './joints-steps';
 
@@ -88,7 +89,7 @@ export const joints = defineCell({
   table: {
     caption: 'The joints: running distances from the after end',
     over: 'joint',
-    only: 'onTimber',
+    rows: jointList,
     columns: [
       { of: 'at', label: 'middle' },
       { of: 'verdict', label: 'the place is' },
@@ -131,9 +132,9 @@ export const joints = defineCell({
       weight: 'mind',
     },
     {
-      when: `mostListed > ${LISTED}`,
-      says: 'A side has {mostListed} joints; the table lists six. Longer boards make fewer.',
-      limit: 'the table holds six joints a side',
+      when: 'joint > jointsAll and joint > 1',
+      says: 'This timber has fewer joints than that: {jointsAll} in all.',
+      limit: 'the boards as laid',
       weight: 'mind',
     },
   ],

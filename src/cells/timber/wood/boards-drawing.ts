@@ -3,8 +3,9 @@ import { attempt } from '../../../boat';
 import { type Drawing, drawing, line, mm, note, rect, rectHatch, type Shape } from '../../../drawing';
 import { lengthsOn, taken } from '../../../kernel/cutting';
 import { isIssue } from '../../../measure';
-import type { OnHand, Values } from '../../form/define';
-import { bestOf, type BoughtSection, type Cut } from './boards-plan';
+import type { OnHand } from '../../form/define';
+import { best, type BoughtSection, type Cut } from './boards-facts';
+import type { BoardsValues } from './boards-steps';
 
 /** A board with the pieces cut from it; the first has this number in the cut list. */
 interface NumberedBoard {
@@ -23,19 +24,19 @@ const BAR = 0.92 * PITCH;
 const LETTER = 1 / 24;
 const ROWS_OF_LETTER = 16;
 
-export function drawBoards(v: Values, on: OnHand): Drawing {
+export function drawBoards(v: BoardsValues, on: OnHand): Drawing {
   const title = 'The boards and their cuts';
   const sections = attempt(() => {
     if (!on.hull) throw new Error('There is no hull to cut boards for.');
-    return bestOf(on.hull, v, on.found);
+    return on.ask(best);
   });
   if (isIssue(sections)) return drawing({ title, says: sections.issue, shapes: [note(sections.issue)] });
   const boards = boardsOf(sections);
   const longest = mm(Math.max(...boards.map(({ length }) => length)));
   const rows = boards.length + sections.length;
   const sizes = {
-    kerf: mm(Number(v['kerf'])),
-    slope: Number(v['slope']),
+    kerf: mm(v.kerf),
+    slope: v.slope,
     pitch: PITCH * longest,
     letter: LETTER * longest * Math.max(1, rows / ROWS_OF_LETTER),
   };

@@ -1,20 +1,18 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
-import type { Option } from '../../../boat';
 import { longParts } from '../../../boat/joinery/long-parts';
 import { soldKeys } from '../../../boat/quantities/shop';
 import { BOARDS_QUOTED } from '../../../boat/quantities/price-ways';
-import { choice, type FormulaStep, input, type InputSpec, step } from '../../form/define';
+import { choice, input, type InputSpec, step } from '../../form/define';
 import { fromBoat, fromShop } from '../../form/from-boat';
-import { partKeys } from './boards-plan';
 import { byBoard, byLength, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
 
-/** Pieces that the cut list holds. */
-export const LISTED = 40;
-
-const pieceOptions: readonly Option[] = Array.from({ length: LISTED }, (_, i) => ({
-  id: `cut${i + 1}`,
-  label: `${i + 1}`,
-}));
+/** The boat's long parts; the keys of their inputs begin with these. */
+export const partKeys = {
+  keelson: 'keelson',
+  chineLog: 'log',
+  sheerClamp: 'clamp',
+  rubRail: 'rail',
+} as const;
 
 const lengthOf = (
   label: string,
@@ -78,8 +76,11 @@ const sold = soldKeys.flatMap((key, at) => {
   ] as const;
 });
 
-const asInputs = <K extends string>(pairs: readonly (readonly [key: K, spec: InputSpec])[]) =>
-  Object.fromEntries(pairs) as Readonly<Record<K, InputSpec>>; // the keys are those of the pairs
+const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly P[]) =>
+  Object.fromEntries(pairs) as { readonly [Pair in P as Pair[0]]: Pair[1] }; // the keys are those of the pairs
+
+// A keelson lies on the centreline: it has no fellow to starboard.
+const { keelsonStarboard: _, ...parts } = byKey(ofParts);
 
 export const boardsInputs = {
   quoted: quotedAs(BOARDS_QUOTED),
@@ -89,9 +90,8 @@ export const boardsInputs = {
     note: 'boards of its section; others cost the same by volume',
     when: 'quoted != "volume"',
   }),
-  ...asInputs(sold),
-  // A keelson lies on the centreline: it has no fellow to starboard.
-  ...asInputs(ofParts.filter((one) => one[0] !== 'keelsonStarboard')),
+  ...byKey(sold),
+  ...parts,
   otherPieces: input('count', 'Number of other parts', {
     preset: '0',
     min: '0',
@@ -138,7 +138,7 @@ export const boardsInputs = {
     step: '1',
     note: 'made up: glue and an hour with the plane',
   }),
-  piece: choice('Piece of the cut list', { options: pieceOptions, preset: 'cut1' }),
+  piece: input('count', 'Piece of the cut list', { preset: '1', min: '1', max: '999', step: '1' }),
 };
 
 const section = (key: string) => `${key}Thickness * ${key}Width`;
@@ -154,27 +154,22 @@ export const priceSteps = {
     'end of the board that prices by length and by board are for',
     'geometry',
   ),
-  ...Object.fromEntries<FormulaStep>(
-    soldKeys.map((key, at) => [
-      `paid${key}`,
-      pricePerVolume(
-        {
-          volume: `price${key}`,
-          length: `perLength${key}`,
-          each: `each${key}`,
-          section: 'pricedSection',
-          board: `stock${key}`,
-        },
-        `price by volume of board ${at + 1}`,
-      ),
-    ]),
+  ...byKey(
+    soldKeys.map(
+      (key, at) =>
+        [
+          `paid${key}`,
+          pricePerVolume(
+            {
+              volume: `price${key}`,
+              length: `perLength${key}`,
+              each: `each${key}`,
+              section: 'pricedSection',
+              board: `stock${key}`,
+            },
+            `price by volume of board ${at + 1}`,
+          ),
+        ] as const,
+    ),
   ),
 };
-
-/** What the cut list follows from: of all prices, those by volume that follow. */
-export const planUses: readonly string[] = [
-  ...Object.keys(boardsInputs).filter(
-    (key) => !/^(piece|quoted|pricedFor|(price|perLength|each)[A-D])$/.test(key),
-  ),
-  ...soldKeys.map((key) => `paid${key}`),
-];

@@ -5,18 +5,17 @@ import type { Values } from '../../../../src/cells';
 import { joints } from '../../../../src/cells/timber/joints/joints';
 import { bestJoints } from '../../../../src/boat/joinery/best-joints';
 import { type JointLayout, timberOf, verdictOf } from '../../../../src/boat/joinery/joint-layout';
-import { layoutOf, rulesOf } from '../../../../src/cells/timber/joints/joints-in-hand';
+import { layout, rules } from '../../../../src/cells/timber/joints/joints-facts';
 import { curvatureAt } from '../../../../src/kernel';
 import { parameterAtLength } from '../../../../src/kernel/along-batten';
+import { askFact } from '../../ask-fact';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { measured, testBoats, testDrawings, testSense } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const dory = starter('ferry-dory')!;
 const hullOf = (table: Table) => buildHull(offsetsOf(table));
-const rows = ['port', 'starboard'].flatMap((side) => [1, 2, 3, 4, 5, 6].map((i) => `${side}${i}`));
-const thereIn = (tried: ReturnType<typeof tryCell>) =>
-  rows.filter((row) => tried.number(`${row}.onTimber`) === 1);
+const thereIn = (tried: ReturnType<typeof tryCell>) => tried.rows.map(({ id }) => id);
 
 /** Boards as they come, on the clamp of the dory, in 3/4 in at 1 in 8: tapers of 152.4 mm. */
 const plain = {
@@ -61,7 +60,7 @@ describe('boards laid as they come', () => {
     const station = hullOf(dory).station('frame3');
     const line = edge.arcs[station.index]!;
     // The joint ends at 8 ft; frame 3, the widest, stands on one side of its line by its thickness.
-    expect(tried.all['port1.frame']).toBe('frame3');
+    expect(tried.inRow('port1', 'frame')).toBe('frame3');
     const slope = edge.slopes[station.index]!;
     const thick = station.stands === 'aft' ? 0.019 * Math.hypot(1, slope.plan, slope.profile) : 0;
     expect(tried.number('port1.clear')).toBeCloseTo(line - thick - 8 * FOOT, 9);
@@ -89,7 +88,7 @@ describe('boards laid as they come', () => {
 describe('the verdict', () => {
   const verdicts = (entries: Readonly<Record<string, string>>) => {
     const tried = tryCell(joints, { ...plain, ...entries });
-    return thereIn(tried).map((row) => tried.all[`${row}.verdict`] as string);
+    return thereIn(tried).map((row) => tried.inRow(row, 'verdict') as string);
   };
 
   test('tells of the hard bend where the stock is stiff enough for it to be hard', () => {
@@ -125,7 +124,7 @@ describe('the best pattern', () => {
   test.each(boats)('keeps every joint of the $part of $id clear', ({ table, part }) => {
     const tried = keys(table, part);
     expect(tried.number('amiss')).toBe(0);
-    for (const row of thereIn(tried)) expect(tried.all[`${row}.verdict`]).toMatch(/^clear/);
+    for (const row of thereIn(tried)) expect(tried.inRow(row, 'verdict')).toMatch(/^clear/);
     expect(tried.number('shortest')).toBeGreaterThanOrEqual(0.6 - 1e-9);
   });
 
@@ -147,11 +146,11 @@ describe('the best pattern', () => {
     const hull = hullOf(dory);
     const all = keys(dory, 'chineLog', { 'chineLog.thickness': '28 mm' }).all as Values;
     const faults = (v: Values) => {
-      const { port, starboard, joints: found } = layoutOf(hull, v);
+      const { port, starboard, joints: found } = askFact(layout, v, hull);
       const stub = Math.min(port.shortest, starboard?.shortest ?? Infinity) < 0.6;
       return stub ? Infinity : found.filter((joint) => !verdictOf(joint).startsWith('clear')).length;
     };
-    const { boards } = bestJoints([timberOf(hull, hull.edge('chine'), rulesOf(all))], 1);
+    const { boards } = bestJoints([timberOf(hull, hull.edge('chine'), askFact(rules, all, hull))], 1);
     expect(boards).toEqual({ port: all['portFirst'], starboard: all['starboardFirst'] });
     const best = faults(all);
     const first = fc.double({ min: 0.6, max: 2.4384, noNaN: true });
@@ -204,12 +203,11 @@ describe('for any board, on any side', () => {
     port,
     starboard,
   }: typeof settings extends fc.Arbitrary<infer T> ? T : never) =>
-    layoutOf(hull, {
-      ...base,
-      boardLength: board,
-      portFirst: port * board,
-      starboardFirst: starboard * board,
-    });
+    askFact(
+      layout,
+      { ...base, boardLength: board, portFirst: port * board, starboardFirst: starboard * board },
+      hull,
+    );
   const holds = (check: (layout: JointLayout) => void) =>
     fc.assert(
       fc.property(settings, (one) => check(laid(one))),

@@ -2,7 +2,6 @@
 import { expect, test } from 'vitest';
 import { starters, type Table } from '../../../../src/boat';
 import { boards } from '../../../../src/cells/timber/wood/boards';
-import { LISTED } from '../../../../src/cells/timber/wood/boards-inputs';
 import { type Drawing, LEAST_TEXT, setOut, type SetOut, type Sheet } from '../../../../src/drawing';
 import { textSlab } from '../../../../src/drawing/set-out/collisions';
 import { plainShown, type Shown } from '../../../../src/measure';
@@ -88,15 +87,15 @@ test.each(boats)('%s: every text lies in its own row, a piece’s within the pie
 });
 
 test('a piece has the number of the cut list and the name of its part there, on the list’s board', () => {
-  const { drawing, ...tried } = tryCell(boards, {}, starters[0]!.table);
-  const rows = rowsOf(drawing!, setOut(drawing!, sheets[0]!));
-  const list = Array.from({ length: LISTED }, (_, i) => `cut${i + 1}`).filter(
-    (row) => tried.number(`${row}.onList`) === 1,
-  );
+  const tried = tryCell(boards, {}, starters[0]!.table);
+  const drawing = tried.drawing!;
+  const rows = rowsOf(drawing, setOut(drawing, sheets[0]!));
+  const list = tried.rows.map(({ id }) => id);
+  expect(list).toHaveLength(tried.number('pieces'));
   const drawn = rows.flatMap(({ board, pieces }) => pieces.map(({ text }) => ({ board, text })));
   for (const [at, row] of list.entries()) {
     const { board, text } = drawn[at]!;
-    expect(board).toBe(`Board ${tried.number(`${row}.board`)}`);
-    expect(`${at + 1}: ${tried.all[`${row}.name`] as string}`.startsWith(text)).toBe(true);
+    expect(board).toBe(`Board ${tried.inRow(row, 'board') as number}`);
+    expect(`${at + 1}: ${tried.inRow(row, 'name') as string}`.startsWith(text)).toBe(true);
   }
 });

@@ -2,11 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters } from '../../../../src/boat';
 import { boards } from '../../../../src/cells/timber/wood/boards';
-import { LISTED } from '../../../../src/cells/timber/wood/boards-inputs';
-import { bestOf, cutList, problemText, sectionsOf } from '../../../../src/cells/timber/wood/boards-plan';
+import { best, cutList, problem } from '../../../../src/cells/timber/wood/boards-facts';
 import type { Values } from '../../../../src/cells';
 import type { CuttingAnswer, CuttingProblem } from '../../../../src/kernel/cutting';
 import { searchBoards } from '../../../../src/search/boards';
+import { askFact } from '../../ask-fact';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
 
@@ -30,15 +30,13 @@ const own = {
   stockD: '0 mm',
 };
 const valuesOf = (entries: Readonly<Record<string, string>>) => tryCell(boards, entries).all as Values;
-const listOf = (tried: ReturnType<typeof tryCell>) =>
-  Array.from({ length: LISTED }, (_, i) => `cut${i + 1}`)
-    .filter((row) => tried.number(`${row}.onList`) === 1)
-    .map((row) => ({
-      board: tried.number(`${row}.board`),
-      name: tried.all[`${row}.name`] as string,
-      length: tried.number(`${row}.length`),
-      scarfed: tried.all[`${row}.scarfed`] as string,
-    }));
+const listOf = ({ rows, inRow }: ReturnType<typeof tryCell>) =>
+  rows.map(({ id }) => ({
+    board: inRow(id, 'board') as number,
+    name: inRow(id, 'name') as string,
+    length: inRow(id, 'length') as number,
+    scarfed: inRow(id, 'scarfed') as string,
+  }));
 
 describe('the cut list', () => {
   test.each([...starters.map(({ table }) => table), withTwoChines, withoutChines])(
@@ -218,26 +216,26 @@ describe('what a search has found', () => {
 
   test('is taken where it holds, and no dearer', async () => {
     const v = valuesOf(some);
-    const text = problemText(sectionsOf(hull, v));
+    const text = askFact(problem, v, hull);
     let answer: CuttingAnswer | null = null;
     await searchBoards(text, (better) => {
       answer = better as CuttingAnswer;
     });
     const found = (asked: string) => (asked === text ? answer : null);
-    expect(bestOf(hull, v, found)[0]!.proved).toBe(true);
-    expect(cutList(bestOf(hull, v, found))).toHaveLength(4);
+    expect(askFact(best, v, hull, found)[0]!.proved).toBe(true);
+    expect(askFact(cutList, v, hull, found)).toHaveLength(4);
   });
 
   test('is not believed where it does not hold', () => {
     const v = valuesOf(some);
     const cheat: CuttingAnswer = { plans: [{ boards: [] }], proved: [true] };
-    const best = bestOf(hull, v, () => cheat)[0]!;
-    expect(best.proved).toBe(false);
-    expect(best.plan.boards).not.toEqual([]);
+    const bought = askFact(best, v, hull, () => cheat)[0]!;
+    expect(bought.proved).toBe(false);
+    expect(bought.plan.boards).not.toEqual([]);
   });
 
   test('belongs to its numbers: a changed kerf is another problem', () => {
-    const text = (kerf: string) => problemText(sectionsOf(hull, valuesOf({ ...some, kerf })));
+    const text = (kerf: string) => askFact(problem, valuesOf({ ...some, kerf }), hull);
     expect(text('3 mm')).not.toBe(text('4 mm'));
     expect((JSON.parse(text('3 mm')) as CuttingProblem[])[0]!.kerf).toBe(0.003);
   });
