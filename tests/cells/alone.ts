@@ -76,3 +76,7 @@ export function onHandAlone(
     with: (changes) => runSteps(cell, { ...values, ...changes } as Values, hull, found),
   });
 }
+
+/** A fact of a cell on given values. @throws the sentence that says why it has no value */
+export const askFact = <T>(of: Fact<never, T>, values: Values, hull: Hull, found?: Found): T =>
+  scopeAlone((key) => values[key]!, hull, found).ask(of);

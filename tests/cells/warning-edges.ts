@@ -134,7 +134,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'inHardBend > 0',
     'tooNear > 0',
     'jointsAll > 0 and shortest < leastPiece',
-    'mostListed > 6',
+    'joint > jointsAll and joint > 1',
   ],
   butt: [
     'fits < 1',
@@ -147,7 +147,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'kind == "strap" and plateLength < byRule',
     'kind == "strap" and stack > 1.05 mm',
   ],
-  boards: ['wasted > 30 %', 'pieces > 40'],
+  boards: ['wasted > 30 %', 'piece > pieces'],
   fasten: [
     'behind < 0 mm and longestSold > 0 mm',
     'behind < 0 mm and longestSold <= 0 mm',

@@ -7,7 +7,7 @@ import { isIssue } from '../../src/measure';
 import { searchBoards } from '../../src/search/boards';
 import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
-import { askFact } from '../cells/ask-fact';
+import { askFact } from '../cells/alone';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 import { runSteps } from '../cells/alone';

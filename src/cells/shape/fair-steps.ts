@@ -31,15 +31,14 @@ import { signsInWords } from './suspects';
 const atStation = fact('from the table, with the trial move', TABLE, (_: FairAsked, { ask }) => {
   const at = ask(here);
   const { values, bends, ducks, misses } = ask(line);
-  // The line has one of each a station.
-  return {
-    offset: values[at]!,
-    bend: bends[at]!,
-    duck: ducks[at]!,
-    miss: misses[at]!,
-    ...ask(corrections)[at]!,
-  };
+  return { offset: values[at]!, bend: bends[at]!, duck: ducks[at]!, miss: misses[at]! }; // one of each a station
 });
+
+const correctionHere = fact(
+  corrections.how,
+  RUN,
+  (_: FairAsked, { ask }) => ask(corrections)[ask(here)]!, // one a station
+);
 
 const moveHere = fact(
   'the least mend of the whole line: its move of this station',
@@ -284,18 +283,17 @@ export const fairSteps = {
     },
   ),
   oneHere: tell(
-    atStation,
+    correctionHere,
     'length',
     'one correction if this station were the bad one',
     ({ correction }) => correction,
-    { how: 'the one correction that would serve the run best, if it were this station’s', source: RUN },
   ),
   clears: tell(
-    atStation,
+    correctionHere,
     'share',
     'share of the line’s unfairness that it would take away',
     (one) => one.clears,
-    { how: 'what that correction takes off the run’s unfairness', source: RUN },
+    { how: 'what that correction takes off the run’s unfairness' },
   ),
   move: tell(moveHere, 'length', 'move of this station in the least mend; + outboard or up'),
 } as const;

@@ -57,10 +57,6 @@ export interface Trial {
   readonly by: number;
 }
 
-const kept = new WeakMap<Edge, Map<string, LongLine>>();
-/** Lines kept an edge: both views, and the last few moves of a slider. */
-const KEPT = 8;
-
 /** Stations at which every edge lies on the centreline: their half-breadths are nothing by nature, and never wrong. */
 export function postsOf({ stations }: Hull): readonly number[] {
   return stations.filter(({ role }) => isPost(role)).map(({ index }) => index);
@@ -71,21 +67,8 @@ export function longLine(
   hull: Hull,
   edge: Edge,
   view: LineView,
-  trial: Trial = { index: 0, by: 0 },
+  { index, by }: Trial = { index: 0, by: 0 },
 ): LongLine {
-  const posts = postsOf(hull);
-  const lines = kept.get(edge) ?? new Map<string, LongLine>();
-  kept.set(edge, lines);
-  const move = trial.by === 0 ? '' : `${trial.index} ${trial.by}`;
-  const key = `${view}, ${move}, ${posts.join(' ')}`; // hulls share edges, but not what stands at their ends
-  const line = lines.get(key) ?? makeLine(edge, view, trial, posts);
-  lines.delete(key);
-  lines.set(key, line);
-  if (lines.size > KEPT) lines.delete(lines.keys().next().value!);
-  return line;
-}
-
-function makeLine(edge: Edge, view: LineView, { index, by }: Trial, posts: readonly number[]): LongLine {
   const points = edge.points.map((point, i): Vec3 => {
     if (i !== index || by === 0) return point;
     return view === 'plan' ? [point[0], point[1] + by, point[2]] : [point[0], point[1], point[2] + by];
@@ -102,7 +85,6 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial, posts: reado
   const free = once(() => bendBatten(onFloor, { start: 'natural', end: 'natural' }));
   const ducks = once(() => ducksOn(free()));
   const misses = once(() => x.map((_, i) => missWhenLifted(x, values, i)));
-  const runs = new Map<number, FairRun>();
   return {
     edge,
     view,
@@ -129,12 +111,7 @@ function makeLine(edge: Edge, view: LineView, { index, by }: Trial, posts: reado
     get misses() {
       return misses();
     },
-    run: (spread) => {
-      const run = runs.get(spread) ?? withinHull(fairRun(x, values, spread), values, view, posts);
-      if (runs.size > KEPT) runs.clear();
-      runs.set(spread, run);
-      return run;
-    },
+    run: (spread) => withinHull(fairRun(x, values, spread), values, view, postsOf(hull)),
   };
 }
 

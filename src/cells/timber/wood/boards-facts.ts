@@ -92,7 +92,7 @@ function longCuts(hull: Hull, v: BoardsAsked, part: keyof typeof partKeys): read
     trim: v.trim,
     first: {
       port: v[`${key}Port`],
-      starboard: v[key === 'keelson' ? 'keelsonPort' : `${key}Starboard`],
+      starboard: key === 'keelson' ? v.keelsonPort : v[`${key}Starboard`],
     },
   });
   return timbers.slice(0, wanted).flat();

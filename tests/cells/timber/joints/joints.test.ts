@@ -8,7 +8,7 @@ import { type JointLayout, timberOf, verdictOf } from '../../../../src/boat/join
 import { layout, rules } from '../../../../src/cells/timber/joints/joints-facts';
 import { curvatureAt } from '../../../../src/kernel';
 import { parameterAtLength } from '../../../../src/kernel/along-batten';
-import { askFact } from '../../ask-fact';
+import { askFact } from '../../alone';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { measured, testBoats, testDrawings, testSense } from '../../proofs';
 import { tryCell } from '../../try-cell';

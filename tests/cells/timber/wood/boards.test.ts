@@ -6,7 +6,7 @@ import { best, cutList, problem } from '../../../../src/cells/timber/wood/boards
 import type { Values } from '../../../../src/cells';
 import type { CuttingAnswer, CuttingProblem } from '../../../../src/kernel/cutting';
 import { searchBoards } from '../../../../src/search/boards';
-import { askFact } from '../../ask-fact';
+import { askFact } from '../../alone';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
 
@@ -30,12 +30,12 @@ const own = {
   stockD: '0 mm',
 };
 const valuesOf = (entries: Readonly<Record<string, string>>) => tryCell(boards, entries).all as Values;
-const listOf = ({ rows, inRow }: ReturnType<typeof tryCell>) =>
-  rows.map(({ id }) => ({
-    board: inRow(id, 'board') as number,
-    name: inRow(id, 'name') as string,
-    length: inRow(id, 'length') as number,
-    scarfed: inRow(id, 'scarfed') as string,
+const listOf = (tried: ReturnType<typeof tryCell>) =>
+  tried.rows.map(({ id }) => ({
+    board: tried.inRow(id, 'board') as number,
+    name: tried.inRow(id, 'name') as string,
+    length: tried.inRow(id, 'length') as number,
+    scarfed: tried.inRow(id, 'scarfed') as string,
   }));
 
 describe('the cut list', () => {
