@@ -241,6 +241,12 @@ export interface WordsWhen {
   readonly otherwise?: Words;
 }
 
+export interface PatternsSpec<V> {
+  /** What they are called where they are saved: `The frame at full size`. */
+  readonly are: string;
+  readonly draw: (values: V, on: OnHand<V>) => readonly Drawing[];
+}
+
 export interface Source {
   readonly text: string;
   readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
@@ -317,9 +323,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /** Changes worth looking at as a second version. */
   readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
   /** Drawings to be printed or saved at full size, each a piece to cut. */
-  readonly patterns?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Drawing[];
-  /** What these are called where they are saved: `Pattern at full size` unless they are something else. */
-  readonly patternsAre?: string;
+  readonly patterns?: PatternsSpec<ValuesOf<I, S>>;
   readonly search?: SearchSpec<ValuesOf<I, S>>;
   /** Quantities of the boat that come with this cell, because what works them out is too much for the first page. */
   readonly brings?: (layout: Layout) => readonly (Derived | Given)[];
@@ -338,7 +342,7 @@ export interface Cell extends Omit<
   readonly draw?: (values: Values, on: OnHand) => Drawing;
   readonly chart?: (values: Values, on: OnHand) => Chart;
   readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
-  readonly patterns?: (values: Values, on: OnHand) => readonly Drawing[];
+  readonly patterns?: PatternsSpec<Values>;
   readonly search?: SearchSpec<Values>;
 }
 

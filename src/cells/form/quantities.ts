@@ -84,9 +84,11 @@ const own = <T>(of: Readonly<Record<string, T>>, key: string): T | undefined =>
 
 /** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
 export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
-  if (typeof spec.options !== 'string')
-    return lists ? spec.options : spec.options.filter(({ ofBoat }) => ofBoat !== true);
-  if (!lists) return [{ id: spec.preset, label: wordsOf(spec.preset) }];
+  if (!lists) {
+    const own = typeof spec.options === 'string' ? [] : spec.options.filter(({ ofBoat }) => ofBoat !== true);
+    return own.length > 0 ? own : [{ id: spec.preset, label: wordsOf(spec.preset) }];
+  }
+  if (typeof spec.options !== 'string') return spec.options;
   const ofBoat = lists[spec.options];
   const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);
   return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];

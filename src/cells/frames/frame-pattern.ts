@@ -191,5 +191,5 @@ export const framePattern = defineCell({
   about: ['{frame}', '{member}', 'frame', 'gusset'],
   wide: true,
   draw: frameView,
-  patterns: framePatterns,
+  patterns: { are: 'The frame at full size', draw: framePatterns },
 });

@@ -429,5 +429,5 @@ export const transomCut = defineCell({
   ],
   about: ['{end}', 'sheer'],
   draw: transomView,
-  patterns: transomPatterns,
+  patterns: { are: 'The transom at full size', draw: transomPatterns },
 });

@@ -159,5 +159,5 @@ export const fair = defineCell({
   draw: drawLine,
   chart: runChart,
   offers: offersOf,
-  patterns: wedgePatterns,
+  patterns: { are: 'The wedge at full size', draw: wedgePatterns },
 });

@@ -99,8 +99,7 @@ export const lines = defineCell({
   chart: areasChart,
   view: 'hull',
   offers: draughtOffer,
-  patterns: wallSheet,
-  patternsAre: 'Lines plan for the wall, to scale',
+  patterns: { are: 'Lines plan for the wall, to scale', draw: wallSheet },
 });
 
 /** A draught found by the weight may become the boat's own. */

@@ -75,9 +75,9 @@ export function PatternsRow({ instance }: { instance: Instance }) {
         : `Saved as ${first.name} to ${last.name}, ${saved.length} files.`,
     );
   };
-  const { patternsAre = 'Pattern at full size' } = instance.cell;
-  return html`<div class="patterns" role="group" aria-label=${patternsAre}>
-    <p>${patternsAre}</p>
+  const are = instance.cell.patterns?.are;
+  return html`<div class="patterns" role="group" aria-label=${are}>
+    <p>${are}</p>
     <label for=${id}>on</label>
     <select id=${id} value=${paper} onChange=${(event: TargetedEvent<HTMLSelectElement>) => choose(PAPERS.find((one) => one === event.currentTarget.value) ?? null)}>
       ${PAPERS.map((one) => html`<option value=${one}>${one}</option>`)}
@@ -93,7 +93,7 @@ function patternsOf(instance: Instance, bench: Bench): readonly Drawing[] | Issu
   const at = atHand(instance, graph, bench);
   if (isIssue(at)) return at;
   const { values, on } = at;
-  const made = attempt(() => instance.cell.patterns?.(values, on) ?? []);
+  const made = attempt(() => instance.cell.patterns?.draw(values, on) ?? []);
   return isIssue(made) || made.length > 0 ? made : issue('there is no hull to take it from');
 }
 

@@ -26,7 +26,10 @@ const dory = starter('ferry-dory')!;
 function patterns(entries: Record<string, string>, table: Table): readonly Drawing[] {
   const values = tryCell(framePattern, entries, table).all as Values;
   const say = (value: number, kind: Parameters<typeof write>[1]) => write(value, kind, plainShown).text;
-  return framePattern.patterns!(values, onHandAlone(framePattern, values, buildHull(offsetsOf(table)), say));
+  return framePattern.patterns!.draw(
+    values,
+    onHandAlone(framePattern, values, buildHull(offsetsOf(table)), say),
+  );
 }
 
 const outlinesOf = (drawing: Drawing) =>

@@ -19,7 +19,7 @@ const launch = starter('vee-launch')!;
 function patterns(entries: Record<string, string>, table: Table) {
   const values = tryCell(transomCut, entries, table).all as Values;
   const say = (value: number, kind: Parameters<typeof write>[1]) => write(value, kind, plainShown).text;
-  return transomCut.patterns!(values, onHandAlone(transomCut, values, buildHull(offsetsOf(table)), say));
+  return transomCut.patterns!.draw(values, onHandAlone(transomCut, values, buildHull(offsetsOf(table)), say));
 }
 
 describe('transom', () => {

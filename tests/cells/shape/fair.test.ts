@@ -57,7 +57,7 @@ function withSheer(table: Table, name: string, y: number): Table {
 function wedgeOn(table: Table, entries: Readonly<Record<string, string>> = {}) {
   const values = tryCell(fair, entries, table).all as unknown as Values;
   const hull = buildHull(offsetsOf(table));
-  const [pattern, ...more] = fair.patterns!(
+  const [pattern, ...more] = fair.patterns!.draw(
     values,
     onHandAlone(fair, values, hull, (value, kind) => write(value, kind, plainShown).text),
   );

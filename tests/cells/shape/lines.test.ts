@@ -267,7 +267,7 @@ describe('the sheet for the wall', () => {
   const sheetOf = (table: Table, entries: Readonly<Record<string, string>> = {}) => {
     const values = tryCell(lines, entries, table).all as Values;
     const say = (value: number, kind: KindId) => write(value, kind, plainShown).text;
-    return lines.patterns!(values, onHandAlone(lines, values, hullOf(table), say))[0]!;
+    return lines.patterns!.draw(values, onHandAlone(lines, values, hullOf(table), say))[0]!;
   };
 
   test.each(boats)('is %s at the scale that it states, with no text on another', (_, table) => {

@@ -1,5 +1,5 @@
-/** The long timbers to choose from, in the cells that take a part's size and curve. */
+/** The long timbers of the boat to choose from, in the cells that take a part's size and curve: nothing comes of it without her. */
 import type { Option } from '../../../boat';
 import { longParts } from '../../../boat/joinery/long-parts';
 
-export const longPartOptions: readonly Option[] = longParts;
+export const longPartOptions: readonly Option[] = longParts.map((part) => ({ ...part, ofBoat: true }));

@@ -422,5 +422,5 @@ export const screwMap = defineCell({
   about: ['{frame}', 'frame', '{fastened}'],
   brings: tradeQuantities,
   draw: screwMapView,
-  patterns: screwMapPatterns,
+  patterns: { are: 'The screws at full size', draw: screwMapPatterns },
 });

@@ -3,7 +3,7 @@ import { otherPrinted, panelScarfStrength, scarfSpread, scarfStrength } from '..
 import { choice, defineCell, input, step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
 import { fromBoat } from '../../form/from-boat';
-import { longPartOptions } from '../../common/wood/long-parts';
+import { longParts } from '../../../boat/joinery/long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-drawing';
 
 const GEOMETRY = 'geometry';
@@ -16,11 +16,7 @@ export const scarf = defineCell({
   question: 'How long is the taper, how much board does it eat, and how strong is the joint?',
   inputs: {
     part: choice('What is joined', {
-      options: [
-        ...longPartOptions,
-        { id: 'panel', label: 'plywood, for a panel' },
-        { id: 'spar', label: 'spar' },
-      ],
+      options: [...longParts, { id: 'panel', label: 'plywood, for a panel' }, { id: 'spar', label: 'spar' }],
       preset: 'keelson',
     }),
     thickness: fromBoat('{part}.thickness', {

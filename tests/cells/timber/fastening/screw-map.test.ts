@@ -165,7 +165,7 @@ describe('screwMap', () => {
       const { all } = tryCell(screwMap, entries, starters[0]!.table);
       const values = all as Readonly<Record<string, number | string>>;
       const on = onHandAlone(screwMap, values, hull, (value, kind) => write(value, kind, plainShown).text);
-      return screwMap.patterns!(values, on);
+      return screwMap.patterns!.draw(values, on);
     };
     const [pattern, ...others] = patterns({});
     expect(others).toStrictEqual([]);

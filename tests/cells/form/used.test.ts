@@ -1,0 +1,50 @@
+/** The form of a cell holds what three cells use: what one alone needs is said by a plainer way, or made of use to more. */
+import { expect, test } from 'vitest';
+import { type Cell, isChoice } from '../../../src/cells';
+import { cells } from '../../../src/cells/all';
+
+const ENOUGH = 3;
+
+/** Fields that fewer cells use, and why they stand. */
+const FEWER: Readonly<Record<string, string>> = {
+  'cell.search': 'one cell asks for a search that takes longer than an edit',
+  'cell.view': 'a grid to type in and a hull to turn are parts of the page and no forms',
+  'choice.without': 'words for a boat that has no chine, where a cell speaks of one',
+  'table.rows': 'tables over a list of facts: more lists are still choices',
+};
+
+/** Every declaration of a kind in a cell. */
+const declared: Readonly<Record<string, (cell: Cell) => readonly object[]>> = {
+  cell: (cell) => [cell],
+  input: ({ inputs }) => Object.values(inputs).filter((spec) => !isChoice(spec)),
+  option: ({ inputs }) =>
+    Object.values(inputs).flatMap((spec) =>
+      isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [],
+    ),
+  choice: ({ inputs }) => Object.values(inputs).filter(isChoice),
+  answer: ({ answers }) => answers,
+  warning: ({ warnings }) => warnings,
+  table: ({ table }) => (table ? [table] : []),
+  column: ({ table }) => table?.columns ?? [],
+  patterns: ({ patterns }) => (patterns ? [patterns] : []),
+  function: ({ functions = {} }) => Object.values(functions),
+  source: ({ sources }) => sources,
+};
+
+test('every field of the form is used by three cells', () => {
+  const users = new Map<string, Set<string>>();
+  for (const cell of cells)
+    for (const [kind, all] of Object.entries(declared))
+      for (const field of all(cell).flatMap((one) =>
+        Object.entries(one).flatMap(([key, value]) => (value === undefined ? [] : [`${kind}.${key}`])),
+      ))
+        users.set(field, (users.get(field) ?? new Set()).add(cell.id));
+  const few = [...users].flatMap(([field, by]) => (by.size < ENOUGH ? [field] : []));
+  // What a choice and a number have in common counts as one field of an input.
+  const shared = few.filter((field) => {
+    const [kind, key] = field.split('.');
+    return kind !== 'choice' || (users.get(`input.${key}`)?.size ?? 0) < ENOUGH;
+  });
+  expect(users.size).toBeGreaterThan(40);
+  expect(shared.toSorted()).toStrictEqual(Object.keys(FEWER).toSorted());
+});
