@@ -11,7 +11,6 @@ const taken = new Set([
   'plywood',
   'adhesive',
   'lumber',
-  'shop',
   'pieces',
   'bending',
   'keelson',
