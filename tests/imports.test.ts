@@ -202,6 +202,30 @@ test('every room inside a room that lists them is listed', () => {
   expect([...new Set(found)]).toStrictEqual([]);
 });
 
+/** Where a test named after a file of its room should lie; null where it does, or is named after none. */
+function astray(test: string, files: readonly string[]): string | null {
+  const name = posix.basename(test, '.test.ts');
+  const [room] = test.split('/');
+  const twins = files.filter((file) => file.startsWith(`${room}/`) && posix.basename(file, '.ts') === name);
+  const isAtHome = twins.some((file) => posix.dirname(file) === posix.dirname(test));
+  return twins.length === 0 || isAtHome ? null : `${test} is of ${twins.join(' or ')}`;
+}
+
+test('a test lies where the file lies that it is named after', () => {
+  const files = sources().map(({ file }) => file);
+  const tests = readdirSync(inRoot('tests'), { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => file.endsWith('.test.ts'));
+  expect(
+    tests
+      .filter((one) => one.includes('/'))
+      .map((one) => astray(one, files))
+      .filter((one) => one !== null),
+  ).toStrictEqual([]);
+  expect(astray('boat/edge.test.ts', ['boat/hull/edge.ts'])).not.toBeNull();
+  expect(astray('boat/hull/edge.test.ts', ['boat/hull/edge.ts', 'kernel/edge.ts'])).toBeNull();
+});
+
 /** A file of the cells that makes shapes and is neither a cell nor called a drawing. */
 const drawsUnderAnotherName = ({ file, text }: { file: string; text: string }): boolean =>
   file.startsWith('cells/') &&

@@ -1,6 +1,6 @@
 /** A notebook's text laid out: plain JSON in, vnodes out. Nothing is ever set as HTML. */
 import type { NotebookPage } from '../notebook';
-import { blockViews } from './blocks/shown';
+import { blockViews } from './blocks/kinds';
 import { html } from './html';
 
 export function Prose({ page }: { page: NotebookPage }) {

@@ -1,9 +1,9 @@
 /** Where the + and - keys of a field go, and what a typed price is in. */
 import { expect, test } from 'vitest';
-import '../../src/cells/timber/fastening/fasten';
-import type { Given } from '../../src/boat';
-import { plainShown } from '../../src/measure';
-import { keyFrom, moneyIn } from '../../src/page/input/entry-text';
+import '../../../src/cells/timber/fastening/fasten';
+import type { Given } from '../../../src/boat';
+import { plainShown } from '../../../src/measure';
+import { keyFrom, moneyIn } from '../../../src/page/input/entry-text';
 
 const feet = { ...plainShown, length: 'feet' } as const;
 const screw: Given = {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { plainShown, type Shown } from '../../src/measure';
-import { ticksOf } from '../../src/page/picture/chart-axis';
+import { plainShown, type Shown } from '../../../src/measure';
+import { ticksOf } from '../../../src/page/picture/chart-axis';
 
 const inFeet: Shown = { ...plainShown, length: 'feet', mass: 'lb' };
 const texts = (kind: Parameters<typeof ticksOf>[0]['kind'], high: number, shown: Shown) =>

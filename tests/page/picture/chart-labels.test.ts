@@ -1,7 +1,7 @@
 /** Names on graphs: clear of each other, of the marked points and, where there is room, of the lines. */
 import { expect, test } from 'vitest';
-import { textWidth } from '../../src/drawing';
-import { placeNames } from '../../src/page/picture/chart-labels';
+import { textWidth } from '../../../src/drawing';
+import { placeNames } from '../../../src/page/picture/chart-labels';
 
 const field = { width: 232, height: 140 };
 const SIZE = 12;

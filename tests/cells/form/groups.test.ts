@@ -1,11 +1,11 @@
 /** A cell's fields: the few that decide stand in view, each other one in a group with a name of the trade. */
 import { describe, expect, test } from 'vitest';
-import { demoBoat } from '../../src/boat';
-import { type Cell, grouped, isAsked, isChoice, plainInstance } from '../../src/cells';
-import { cells } from '../../src/cells/all';
-import { createBook } from '../../src/notebook/book';
-import { catalogueOf } from '../../src/notebook/graph/catalogue';
-import { freshState } from '../../src/notebook/state/state';
+import { demoBoat } from '../../../src/boat';
+import { type Cell, grouped, isAsked, isChoice, plainInstance } from '../../../src/cells';
+import { cells } from '../../../src/cells/all';
+import { createBook } from '../../../src/notebook/book';
+import { catalogueOf } from '../../../src/notebook/graph/catalogue';
+import { freshState } from '../../../src/notebook/state/state';
 
 /** As many as are read at a glance. */
 const DECIDING = 5;
