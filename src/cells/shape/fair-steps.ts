@@ -102,14 +102,13 @@ export const fairSteps = {
     'choice',
     'line of the number likeliest to be wrong',
     ({ line: { edge } }) => edge.name,
-    { options: 'edges', how: 'the same search: its line' },
+    { options: 'edges' },
   ),
   suspectView: tell(
     first,
     'choice',
     'view in which it is likeliest to be wrong',
     ({ line: { view } }) => view,
-    { how: 'the same search: its view' },
   ),
   oddStation: tell(suspect, 'choice', 'oddest station of this line', ({ station }) => station.name, {
     options: 'stations',

@@ -1,35 +1,12 @@
 /** Glue for the joints of the boat: bead or film, volume, packs, and how long a run may be closed at once. */
-import { drawing, mm, note } from '../../../drawing';
-import { isIssue } from '../../../measure';
-import { choice, defineCell, input, step } from '../../form/define';
+import { glueSteps, BEADED, GEOMETRY } from './glue-steps';
 import { firstOf } from '../../form/in-words';
-import { soldPack } from '../../common/sizes/packs-sold';
-import {
-  glueNeedInputs,
-  glueNeeds,
-  MIXING,
-  usualLineStep,
-  usualPace,
-  usualSpreadStep,
-} from '../../common/glue/glue-needs';
+import { OPEN_TIME, tooCold, glueCautions, glueSources, glueQuantities } from '../../common/glue/glues';
+import { drawing, mm, note } from '../../../drawing';
 import { gluedJoint } from './glue-drawing';
-import { BEAD_EVERY, jointInputs, jointOptions, jointSteps } from './glued-joints';
-import {
-  DOUBLING,
-  glueCautions,
-  glueQuantities,
-  glues,
-  glueSources,
-  ofGlue,
-  usualGlue,
-  OPEN_TIME,
-  tooCold,
-} from '../../common/glue/glues';
-
-const CUSTOM = 'common practice, no source';
-const GEOMETRY = 'geometry';
-
-const BEADED = 'glue == "polyurethane"';
+import { isIssue } from '../../../measure';
+import { defineCell } from '../../form/define';
+import { glueInputs } from './glue-inputs';
 const EPOXY = 'glue == "epoxy"';
 const PACKS = '{packs} {packs?pack:packs} of {pack}';
 const ON_ALL = 'on {pieces} pieces, {length} together';
@@ -39,104 +16,7 @@ export const glue = defineCell({
   stage: 'timber',
   title: 'Glue',
   question: 'How much glue does this joint take, how thick a bead, and how long a run can I close at once?',
-  inputs: {
-    joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
-    glue: choice('Glue', { options: glues, preset: usualGlue }),
-    length: input('length', 'Length of the joint, all together', {
-      from: '{self}.jointLength',
-      preset: '8.4 m',
-      min: '0 m',
-      max: '5 km',
-      step: '100 mm',
-    }),
-    width: input('length', 'Width of the glue face', {
-      from: '{self}.jointWidth',
-      preset: '38 mm',
-      min: '0 mm',
-      max: '1 m',
-      step: '1 mm',
-      note: 'of all joints together the mean',
-    }),
-    film: input('length', 'Thickness when closed', {
-      from: '{self}.usualFilm',
-      preset: '0.5 mm',
-      min: '0.05 mm',
-      max: '5 mm',
-      step: '0.1 mm',
-      note: 'more where the faces do not meet: measure the gap with a card',
-    }),
-    beads: input('count', 'Beads side by side', {
-      when: BEADED,
-      from: '{self}.usualBeads',
-      preset: '1',
-      min: '0',
-      max: '30',
-      step: '1',
-      note: `one for each ${BEAD_EVERY} (1 1/2 in) of width: ${CUSTOM}`,
-    }),
-    bead: input('length', 'Thickness of the bead', {
-      when: BEADED,
-      from: '{self}.beadNeeded',
-      preset: '5 mm',
-      min: '0 mm',
-      max: '200 mm',
-      step: '0.5 mm',
-      note: 'the nozzle is cut to it',
-    }),
-    pack: soldPack('One pack or cartridge', {
-      from: '{self}.cartridge',
-      fromBy: { choice: 'glue', links: { epoxy: '', resorcinol: '', pva: '' } },
-      preset: '1 L',
-      presetInch: '1 qt',
-      min: '10 mL',
-      max: '250 L',
-      step: '10 mL',
-      note: 'of epoxy resin and hardener together',
-    }),
-    shop: input('temperature', 'Temperature of the wood', {
-      from: 'moisture.air',
-      preset: '20 °C',
-      min: '0 °C',
-      max: '60 °C',
-      step: '1 °C',
-    }),
-    perMetre: input('minutes', 'Time to spread and close a metre (3 ft 3 in)', {
-      from: 'clamps.{joint}.pace',
-      // All joints are closed one after the other, each at its own pace.
-      fromBy: { choice: 'joint', links: { all: '' } },
-      preset: usualPace,
-      min: '1 s',
-      max: '1 h',
-      step: '10 s',
-      note: 'by the clamps of this joint; try it dry, with a watch, all hands that will help',
-    }),
-    moisture: input('share', 'Moisture of the wood', {
-      from: 'moisture.now',
-      preset: '12 %',
-      min: '0 %',
-      max: '100 %',
-      step: '0.5 %',
-    }),
-    hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
-      when: 'glue == "epoxy"',
-      from: 'resin.hardenerPer100',
-      preset: '43',
-      min: '0',
-      max: '1000',
-      step: '1',
-      note: 'from the label',
-    }),
-    ...glueNeedInputs,
-    mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
-    openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
-      '1 min',
-      '4 h',
-    ]),
-    coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
-    driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
-    wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
-    ...jointInputs,
-  },
+  inputs: glueInputs,
   groups: {
     'The glue': ['beads', 'bead', 'spread', 'primer', 'hardenerPer100', 'fillerShare', 'density'],
     'As the shop sells it': ['pack', 'waste'],
@@ -149,74 +29,7 @@ export const glue = defineCell({
     'The rub rail': ['railRun', 'railPieces', 'railThickness', 'railWidth'],
     'The panels': ['bottomThickness', 'sideThickness'],
   },
-  steps: {
-    ...jointSteps,
-    usualFilm: usualLineStep,
-    usualSpread: usualSpreadStep('film'),
-    cartridge: step('pack', '0.3 L', 'cartridge usual in a shop', CUSTOM),
-    run: step('length', 'length', 'length of this joint, all pieces', GEOMETRY),
-    area: step('area', 'length * width', 'glue face', GEOMETRY),
-    beadNeeded: step(
-      'length',
-      `${BEADED} ? sqrt(4 * width * film / (pi * max(1, beads))) : 0 mm`,
-      'thickness of the bead that makes this film when closed',
-      'geometry: the round bead is pressed flat',
-      'least',
-    ),
-    ...glueNeeds({
-      area: 'area',
-      line: 'film',
-      laid: 'glue == "polyurethane" ? length * beads * pi * bead^2 / 4 : glue == "epoxy" ? area * film : area * spread / density',
-    }),
-    filmLaid: step(
-      'length',
-      'area > 0 ? laid / area : 0 mm',
-      'thickness to which it closes, if none is squeezed out',
-      GEOMETRY,
-    ),
-    fromPack: step(
-      'length',
-      `${BEADED} ? pack / (pi * max(bead, 1 mm)^2 / 4) : 0 m`,
-      'bead from one cartridge; 0 with glues that are not laid as one',
-      'geometry: length of a round bead',
-    ),
-    mixed: step(
-      'mass',
-      'glue == "epoxy" ? glueMass : 0 g',
-      'mixed epoxy by weight; 0 with other glues',
-      MIXING,
-    ),
-    hardener: step(
-      'mass',
-      'mixed * hardenerPer100 / (100 + hardenerPer100)',
-      'hardener to weigh out',
-      MIXING,
-    ),
-    resin: step('mass', 'mixed - hardener', 'resin to weigh out', MIXING),
-    packs: step('count', 'volume > 0 L ? ceil(volume / pack) : 0', 'packs or cartridges', GEOMETRY),
-    slower: step('ratio', '2^((293.15 K - shop) / (10 K))', 'times as long as at 20 °C (68 °F)', DOUBLING),
-    open: step(
-      'minutes',
-      'openAt20 * slower',
-      'time from spreading until all must be closed',
-      DOUBLING,
-      'most',
-    ),
-    atOnce: step(
-      'length',
-      'open / perMetre * 1 m',
-      'run that can be spread and closed in that time',
-      GEOMETRY,
-      'most',
-    ),
-    each: step('length', 'length / pieces', 'of that one piece, glued in one go', GEOMETRY),
-    goes: step(
-      'count',
-      'length > 0 m ? pieces * ceil(each / atOnce) : 0',
-      'batches, one after the other',
-      GEOMETRY,
-    ),
-  },
+  steps: glueSteps,
   answers: [
     {
       of: 'volume',
