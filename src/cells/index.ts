@@ -7,6 +7,7 @@ export * from './form/groups';
 export * from './form/in-words';
 export * from './form/instance';
 export * from './form/manner';
+export * from './form/links';
 export * from './form/quantities';
 export * from './registry';
 export * from './form/sentence';

@@ -47,6 +47,7 @@ import { createGraph } from '../../src/notebook/graph/graph';
 import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
 import { bench, type Bench } from '../notebook/small-graph';
 import { withLeaningFrame, withTwoChines } from './odd-boats';
+import { tryCell } from './try-cell';
 import { isTaken } from '../../src/boat/table/names';
 import { acceptedEntries, acceptedValues, asEntries } from './proofs';
 import { allOf } from '../notebook/all-of';
@@ -363,6 +364,8 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
   });
 
   test('uses every number it asks for', () => {
+    // What a fact asks for shows when it is found: on a boat with panels between, too.
+    expect(tryCell(cell, {}, withTwoChines).all).toBeDefined();
     const { table, steps, warnings, answers } = cell;
     const used = new Set([
       ...Object.values(steps).flatMap((spec) => asksFor(cell, spec)),

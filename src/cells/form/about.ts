@@ -1,7 +1,7 @@
 /** The parts of the boat that a cell speaks of as it stands: what lights up, heads its card and can be marked as cut. */
 import type { Cell, ChoiceSpec } from './define';
 import { isChoice } from './instance';
-import { fillIn } from './quantities';
+import { fillIn } from './links';
 
 /** `{frame}`: the answer of a choice. */
 const CHOSEN = /^\{(\w+)\}$/;

@@ -9,8 +9,15 @@
 import type { Declared, Derived, Found, Given, Hull, Layout, Option } from '../../boat';
 import type { Drawing } from '../../drawing';
 import type { BoatList } from './boat-list';
+import type { Chart } from './chart';
+import type { Offer } from './offer';
+import type { TableSpec } from './table';
 import type { Ask, Fact, ToldStep } from './fact';
 import type { Bound, Issue, KindId, WriteOptions } from '../../measure';
+
+export type * from './chart';
+export type * from './offer';
+export type * from './table';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
 export type Stage = 'shape' | 'frames' | 'timber' | 'skin' | 'finish' | 'afloat' | 'handling' | 'buying';
@@ -146,33 +153,6 @@ export interface OnHand<V = Values> {
   readonly with: (changes: { readonly [K in keyof V]?: number | string }) => V | Issue;
 }
 
-/** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
-export interface Chart {
-  readonly title: string;
-  /** Text alternative: the trend in a sentence. */
-  readonly says: string;
-  readonly x: Axis;
-  readonly y: Axis;
-  readonly lines: readonly ChartLine[];
-  /** Limits drawn across, each named on the line. */
-  readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
-  /** Points spoken of: the present setting, the tightest place. */
-  readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
-}
-export interface Axis {
-  readonly label: string;
-  readonly kind: KindId;
-  /** Held steady while a slider moves. */
-  readonly from?: number;
-  readonly to?: number;
-}
-export interface ChartLine {
-  readonly name: string;
-  readonly points: readonly (readonly [x: number, y: number])[];
-  /** 'line' joins points, 'steps' holds each value to the next, 'dots' leaves them apart. */
-  readonly as?: 'line' | 'steps' | 'dots';
-}
-
 /** A large figure at the head of the cell. */
 export interface Answer<K extends string> {
   readonly of: K;
@@ -196,26 +176,6 @@ export interface Warning {
   readonly limit: string;
   /** 'stop': it will break or not fit. 'mind': look again. */
   readonly weight: 'stop' | 'mind';
-}
-
-/** A change that the cell proposes; the page shows it as a button that starts a second version with it. */
-export interface Offer {
-  /** Words for a button that only turns this cell to something else: done at once, and no second version. */
-  readonly turns?: string;
-  /** What the second version is: `Frame 2, sheer 50 mm wider`. */
-  readonly label: string;
-  /** Entries by the quantity's full name; `{self}` stands for the cell itself. */
-  readonly changes: Readonly<Record<string, string>>;
-  /** What it does to numbers that a builder weighs it by, shown before it is tried. */
-  readonly effects?: readonly Effect[];
-}
-
-/** One number as it stands and as an offer would make it, SI. */
-export interface Effect {
-  readonly label: string;
-  readonly kind: KindId;
-  readonly before: number;
-  readonly after: number;
 }
 
 /** A search for a better answer than the steps come to by themselves; it runs beside the page when the builder asks. */
@@ -250,35 +210,6 @@ export interface PatternsSpec<V> {
 export interface Source {
   readonly text: string;
   readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
-}
-
-/** A table of the same steps for each answer of one choice, or for each thing in a list: a bevel at every frame, every screw. */
-export interface TableSpec<C extends string, K extends string> {
-  readonly caption: string;
-  /** The choice that is run through; with `rows`, the input of which each row gives a value. */
-  readonly over: C;
-  /** A list that a fact finds. */
-  readonly rows?: Fact<never, readonly ListRow[]>;
-  /** A step that is 0 in rows that are to be left out: marks beyond the end of a log. */
-  readonly only?: K;
-  readonly columns: readonly TableColumn<K | C>[];
-}
-
-/** A thing in a list, as a row of a table. */
-export interface ListRow {
-  /** A word and its number, unique in the list: `mark3`. */
-  readonly id: string;
-  /** As the builder reads it: `mark 3`. */
-  readonly label: string;
-  /** What the input that the table runs over is in this row. */
-  readonly value: number;
-}
-
-export interface TableColumn<K extends string> {
-  readonly of: K;
-  readonly label: string;
-  /** A step that is 0 in rows where there is none: deadrise where the bottom comes to a point. */
-  readonly where?: K;
 }
 
 export interface CellSpec<I extends Inputs, S extends Steps> {

@@ -1,7 +1,7 @@
 /** What the cell of the clamps asks for. */
 import { choice, input } from '../../form/define';
 import { singleJoints, woodAlong, joinedAlong } from './glued-joints';
-import { note } from '../../../drawing';
+
 import { glues, usualGlue, FILLS, ofGlue } from '../../common/glue/glues';
 import { chosenFromBoat, fromShop } from '../../form/from-boat';
 import { clampForce, spreadTime, clampTime } from '../../../trade/adhesives';

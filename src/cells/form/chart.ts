@@ -1,0 +1,29 @@
+/** What a cell's graph is made of. */
+import type { KindId } from '../../measure';
+
+/** A graph as data; the page draws it. Axes are in SI and written in the chosen units. */
+export interface Chart {
+  readonly title: string;
+  /** Text alternative: the trend in a sentence. */
+  readonly says: string;
+  readonly x: Axis;
+  readonly y: Axis;
+  readonly lines: readonly ChartLine[];
+  /** Limits drawn across, each named on the line. */
+  readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
+  /** Points spoken of: the present setting, the tightest place. */
+  readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+}
+export interface Axis {
+  readonly label: string;
+  readonly kind: KindId;
+  /** Held steady while a slider moves. */
+  readonly from?: number;
+  readonly to?: number;
+}
+export interface ChartLine {
+  readonly name: string;
+  readonly points: readonly (readonly [x: number, y: number])[];
+  /** 'line' joins points, 'steps' holds each value to the next, 'dots' leaves them apart. */
+  readonly as?: 'line' | 'steps' | 'dots';
+}
