@@ -29,7 +29,7 @@ export function placing(
   isPart: (word: string) => boolean,
 ): Placing {
   const instances = new Map<string, Instance>(
-    plain.map((cell) => [cell.id, { cell, name: cell.id, presets: {} }]),
+    plain.map((cell) => [cell.id, instanceOf(cell, cell, cell.id, {})]),
   );
   const remarks = new Map<CellPlace, Remark>();
   const named = new Map<string, { readonly place: CellPlace; readonly page: NotebookPage }>();
@@ -49,11 +49,24 @@ export function placing(
       if (!cell || remarks.has(place)) continue;
       const unknown = Object.keys(place.presets).filter((key) => !Object.hasOwn(cell.inputs, key));
       if (unknown.length > 0) remarks.set(place, { says: noInputs(cell, unknown), stops: false });
-      if (!instances.has(name)) instances.set(name, { cell, name, presets: place.presets });
+      if (!instances.has(name)) instances.set(name, instanceOf(place, cell, name, place.presets));
     }
   }
   return { instances, remarks };
 }
+
+/** One that stands where it stood is the same one, so that a change in a text is felt by no other cell. */
+function instanceOf(
+  place: CellPlace | Cell,
+  cell: Cell,
+  name: string,
+  presets: Instance['presets'],
+): Instance {
+  const known = made.get(place) ?? { cell, name, presets };
+  made.set(place, known);
+  return known;
+}
+const made = new WeakMap<CellPlace | Cell, Instance>();
 
 const noInputs = ({ id, inputs }: Cell, unknown: readonly string[]): string =>
   `the cell "${id}" has no ${unknown.map((key) => `"${key}"`).join(' and no ')}; what can be set there is ${Object.keys(inputs).join(', ')}.`;

@@ -28,6 +28,13 @@ test('a cell stands under its own name, and under each that a notebook gives it'
   expect(remarks.size).toBe(0);
 });
 
+test('what stands where it stood is the same one, whatever is placed beside it', () => {
+  const one = page(cell('scarf as s1x'));
+  const alone = placing(all, [one], cells, none).instances;
+  const beside = placing(all, [page(cell('bend as b1x'), 'b'), one], cells, none).instances;
+  for (const name of ['s1x', 'scarf', 'bend']) expect(beside.get(name)).toBe(alone.get(name));
+});
+
 test('a cell that is still on its way has its name kept for it', () => {
   const pages = [page(cell('scarf as s1x')), page(cell('bend as s1x'), 'b')];
   const { instances, remarks } = placing(new Map([['bend', all.get('bend')!]]), pages, [], none);
