@@ -209,6 +209,15 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'min(now, later) < 6 % or max(now, later) > 14 %',
   ],
   fillet: ['radius < 2 * thinner', 'waste < 20 %', 'fillerShare < 0.125', 'fillerShare > 0.375'],
+  weather: [
+    'surface <= dewPoint',
+    'margin > 0 K and surface < dewPoint + keep',
+    'margin >= keep and surface - fall < dewPoint + keep',
+    'humidity > mostHumidity',
+    'humidity <= mostHumidity and humidityLater > mostHumidity',
+    'surface < coldest',
+    'surface >= coldest and surface - fall < coldest',
+  ],
   resin: [
     'glassShare > 60 %',
     'layup == "mat"',

@@ -1,7 +1,7 @@
 /**
  * Names that quantities had in earlier editions. A kept boat or a boat file may still hold them, in keys and in the texts
  * of entries alike, so they are changed before anything else is read: `laminate.glueDensity` is `laminate.density`, so
- * for waste and volume; and what the yard has of boards is the lumber's own. The builder's own notebooks are left as
+ * for waste and volume; and what the yard has of boards, and the air of the shop, are the shop's own. The builder's own notebooks are left as
  * they are: no letter of a file that was opened is changed.
  */
 export function underPresentNames(json: unknown): unknown {
@@ -21,4 +21,5 @@ const presentName = (text: string): string =>
     .replace(/(?<=\w\.)glue(Density|Waste|Volume)\b/g, (_, word: string) => word.toLowerCase())
     .replace(/\b(?:yard|lumber)(?=\.(?:(?:length|price)[A-D]|sheet(?:Length|Width))\b)/g, 'shop')
     .replace(/\bbending\.allowed\b/g, 'shop.breakingShare')
+    .replace(/\bmoisture\.air\b/g, 'shop.air')
     .replace(/\bbending(?=\.(?:easyFrom|onePerson)\b)/g, 'shop');

@@ -119,4 +119,24 @@ export const bendRules: readonly Declared[] = [
   }),
 ];
 
-export const shopEntries: readonly Declared[] = [...soldBoards, ...soldSheets, ...bendRules];
+/** The air that wood, glue and coats are in. */
+export const shopAir: readonly Declared[] = [
+  shop('air', 'temperature', {
+    label: 'Air in the shop',
+    meaning: 'temperature of the air in the shop',
+    preset: '20 °C',
+    min: '0 °C',
+    max: '60 °C',
+    step: '1 °C',
+  }),
+  shop('humidity', 'share', {
+    label: 'Humidity of the air now',
+    source: 'relative, by a hygrometer beside the work; not the mean of some weeks, in which wood settles',
+    preset: '60 %',
+    min: '5 %',
+    max: '100 %',
+    step: '1 %',
+  }),
+];
+
+export const shopEntries: readonly Declared[] = [...soldBoards, ...soldSheets, ...bendRules, ...shopAir];

@@ -44,7 +44,12 @@ describe('kept in the browser', () => {
 });
 
 describe('in a boat file', () => {
-  const entries = { 'laminate.glueWaste': '40 %', 'glue.perMetre': '1 min', 'yard.lengthB': '3.3 m' };
+  const entries = {
+    'laminate.glueWaste': '40 %',
+    'glue.perMetre': '1 min',
+    'yard.lengthB': '3.3 m',
+    'moisture.air': '15 °C',
+  };
   const old = writeBoatFile({ name: 'Old', table: demoBoat, entries });
 
   test('entries go by the names of today', () => {
@@ -53,6 +58,7 @@ describe('in a boat file', () => {
       'laminate.waste': '40 %',
       'glue.perMetre': '1 min',
       'shop.lengthB': '3.3 m',
+      'shop.air': '15 °C',
     });
   });
 

@@ -139,13 +139,7 @@ export const clampInputs = {
     preset: 'middle',
     note: 'from the end where that is fixed first, as at a stem; never from both ends inward',
   }),
-  shop: input('temperature', 'Temperature of the wood', {
-    from: 'moisture.air',
-    preset: '20 °C',
-    min: '0 °C',
-    max: '60 °C',
-    step: '1 °C',
-  }),
+  shop: fromShop('air', { hint: 'where the wood is colder, its own temperature, and only here' }),
   spreading: input('minutes', 'Time to spread a metre (3 ft 3 in)', {
     preset: `${spreadTime.value} s`,
     min: '0 s',

@@ -1,4 +1,5 @@
 /** What the cell of the glue asks for. */
+import { fromShop } from '../../form/from-boat';
 import { choice, input } from '../../form/define';
 import { jointOptions, BEAD_EVERY, jointInputs } from './glued-joints';
 import { glues, usualGlue, ofGlue } from '../../common/glue/glues';
@@ -60,13 +61,7 @@ export const glueInputs = {
     step: '10 mL',
     note: 'of epoxy resin and hardener together',
   }),
-  shop: input('temperature', 'Temperature of the wood', {
-    from: 'moisture.air',
-    preset: '20 °C',
-    min: '0 °C',
-    max: '60 °C',
-    step: '1 °C',
-  }),
+  shop: fromShop('air', { hint: 'where the wood is colder, its own temperature, and only here' }),
   perMetre: input('minutes', 'Time to spread and close a metre (3 ft 3 in)', {
     from: 'clamps.{joint}.pace',
     // All joints are closed one after the other, each at its own pace.

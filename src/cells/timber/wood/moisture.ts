@@ -5,7 +5,7 @@ import { shrinkage } from '../../../trade/shrinkage';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { glueQuantities, glues, usualGlue, ofGlue } from '../../common/glue/glues';
 import { input, choice, defineCell } from '../../form/define';
-import { chosenFromBoat, fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, fromBoat, fromShop } from '../../form/from-boat';
 import { firstOf } from '../../form/in-words';
 import { enlarged, boardEnd } from './board-end-drawing';
 import { drawing, mm, note } from '../../../drawing';
@@ -49,12 +49,7 @@ export const moisture = defineCell({
       slider: true,
       note: 'by a meter, set for this wood, pushed into a fresh cut; lumber kept under cover about 12 %: common practice',
     }),
-    air: input('temperature', 'Air in the shop', {
-      preset: '20 °C',
-      min: '0 °C',
-      max: '60 °C',
-      step: '1 °C',
-    }),
+    air: fromShop('air'),
     humidity: input('share', 'Humidity of that air', {
       preset: '60 %',
       min: '5 %',
