@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { demoBoat, starters, type Table, type Value } from '../../src/boat';
-import { type Cell, type Instance, isHullStep, plainInstance, warningsOf } from '../../src/cells';
+import { type Cell, type Instance, isTold, plainInstance, warningsOf } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from '../cells/cell-of';
 import { isIssue, plainShown, write } from '../../src/measure';
@@ -150,7 +150,7 @@ describe('quick answers', () => {
   test('holds every cell that can do without a hull once, none of them plain', () => {
     const places = page('quick-answers').places;
     // What asks the whole hull has no quick answer.
-    const quick = cells.filter(({ steps }) => !Object.values(steps).some(isHullStep));
+    const quick = cells.filter(({ steps }) => !Object.values(steps).some(isTold));
     expect(places.map((place) => place.cell).sort()).toStrictEqual(quick.map(({ id }) => id).sort());
     expect(places.filter((place) => place.cell === place.instance)).toStrictEqual([]);
   });

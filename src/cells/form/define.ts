@@ -88,7 +88,7 @@ export interface ChoiceSpec {
 export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
 
 /** One line of working. */
-export type StepSpec = FormulaStep | HullStep | ToldStep;
+export type StepSpec = FormulaStep | ToldStep;
 
 export interface FormulaStep {
   readonly kind: KindId;
@@ -98,22 +98,6 @@ export interface FormulaStep {
   /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
   readonly source: string;
   /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
-  readonly bound?: Bound;
-}
-
-/** What no formula can say because it asks the whole hull: a search along an edge, a fit through all stations. */
-export interface HullStep {
-  readonly kind: KindId;
-  /** Of a word: the list of the boat's that it is from, so that it is written as there. */
-  readonly options?: BoatList;
-  /** What is done, as the working tells it: `the one correction that makes the run of third differences smallest`. */
-  readonly says: string;
-  /** Inputs and earlier steps that it uses. */
-  readonly uses: readonly string[];
-  /** A word (kind `choice`), an SI number, or why there is none; a plain Error's sentence is taken as one. */
-  readonly find: (hull: Hull, values: Values, found: Found) => number | string | Issue;
-  readonly meaning: string;
-  readonly source: string;
   readonly bound?: Bound;
 }
 
@@ -332,16 +316,4 @@ export function isFormula(spec: StepSpec): spec is FormulaStep {
 /** Whether a line of working tells a part of a fact. */
 export function isTold(spec: StepSpec): spec is ToldStep {
   return 'fact' in spec;
-}
-
-/** A line of working that asks the whole hull. */
-export function hullStep<K extends KindId>(
-  kind: K,
-  more: Omit<HullStep, 'kind'>,
-): HullStep & { readonly kind: K } {
-  return { kind, ...more };
-}
-
-export function isHullStep(spec: StepSpec): spec is HullStep {
-  return 'find' in spec;
 }

@@ -1,6 +1,6 @@
 /** A step of a cell as a quantity. */
 import type { BoatLists, Derived, Given, Read } from '../../boat';
-import { type Cell, isHullStep, isTold } from './define';
+import { type Cell, isTold } from './define';
 import { mannerOf } from './manner';
 import { runStep, type Scope } from './steps';
 
@@ -18,7 +18,7 @@ export function derivedOf(
     meaning: spec.meaning,
     source: spec.source,
     ...written(cell, key),
-    ...((isHullStep(spec) || isTold(spec)) && spec.options && lists ? { options: lists[spec.options] } : {}),
+    ...(isTold(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
     from: (read) => runStep(cell, spec, scopeBy(read)),
   };
 }

@@ -1,7 +1,7 @@
 /** The running of a cell's steps, one by one, on what the graph has. */
 import { attempt, type Read } from '../../boat';
 import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
-import { type Cell, isHullStep, isTold, type OnHand, type StepSpec, type Values } from './define';
+import { type Cell, isTold, type OnHand, type StepSpec, type Values } from './define';
 import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
 import type { Instance } from './instance';
 import { mannerOf } from './manner';
@@ -32,18 +32,14 @@ export interface Scope extends Pick<Read, 'hull' | 'found'> {
 
 /** Runs one step on the values it names; the hull and what is found are asked only by a step that needs them. */
 export function runStep(cell: Cell, spec: StepSpec, scope: Scope): number | string | Issue {
-  if (isTold(spec))
-    return attempt(() => spec.part(scope.ask(spec.fact), valuesBy(noting(readsOf(spec), scope.lookUp))));
-  if (!isHullStep(spec)) return evaluateFormula(compiled(cell, spec.formula), scope.lookUp);
-  const values = Object.fromEntries(spec.uses.map((key) => [key, scope.lookUp(key)]));
-  const of = scope.hull();
-  return attempt(() => spec.find(of, values, scope.found));
+  if (!isTold(spec)) return evaluateFormula(compiled(cell, spec.formula), scope.lookUp);
+  return attempt(() => spec.part(scope.ask(spec.fact), valuesBy(noting(readsOf(spec), scope.lookUp))));
 }
 
 /** The values that a step turns on: those in its formula, or those that its fact has been seen to ask for. */
 export function asksFor(cell: Cell, spec: StepSpec): readonly string[] {
-  if (isTold(spec)) return [...new Set([...readsOf(spec).keys, ...readsThrough(spec.fact)])];
-  return isHullStep(spec) ? spec.uses : compiled(cell, spec.formula).names;
+  if (!isTold(spec)) return compiled(cell, spec.formula).names;
+  return [...new Set([...readsOf(spec).keys, ...readsThrough(spec.fact)])];
 }
 
 function readsThrough(fact: Fact<never, unknown>): readonly string[] {

@@ -28,7 +28,7 @@ function Step({ instance, of, step }: { instance: Instance; of: string; step: St
   return html`<li data-quantity=${`${name}.${of}`} tabindex="-1">
     <p class="meaning">${capital(step.meaning)}</p>
     <div class="formulas" tabindex="0" role="group" aria-label=${`Formula: ${step.meaning}`}>
-      ${isFormula(step) ? formulaLines(cell, of, step.formula, sayKey) : html`<p>${wordsOf(of)}: ${'how' in step ? step.how : step.says}</p>`}
+      ${isFormula(step) ? formulaLines(cell, of, step.formula, sayKey) : html`<p>${wordsOf(of)}: ${step.how}</p>`}
       <p class="result">${isIssue(value) ? use(WaitsFor, { why: value }) : `= ${sayKey(of)}`}</p>
     </div>
     ${

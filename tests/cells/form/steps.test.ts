@@ -1,6 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { choice, defineCell, hullStep, input, step } from '../../../src/cells';
+import { choice, defineCell, input, step } from '../../../src/cells';
+import { fact, tell } from '../../../src/cells/form/fact';
 import { tryCell } from '../try-cell';
+
+const longestEdge = fact(
+  'the edge whose batten is longest',
+  'geometry',
+  ({ over }: { readonly over: number }, { hull }) => {
+    const long = hull.edges.filter((edge) => edge.length > over);
+    if (long.length === 0) throw new Error('no edge is as long as that');
+    return long.reduce((a, b) => (b.length > a.length ? b : a));
+  },
+);
 
 /** Asks the hull for the longest edge, and reckons on from what it finds. */
 const longest = defineCell({
@@ -13,17 +24,7 @@ const longest = defineCell({
     frame: choice('Frame', { options: 'frames', preset: 'frame1' }),
   },
   steps: {
-    edge: hullStep('choice', {
-      says: 'the edge whose batten is longest',
-      uses: ['over'],
-      find: (hull, { over }) => {
-        const long = hull.edges.filter((edge) => edge.length > Number(over));
-        if (long.length === 0) throw new Error('no edge is as long as that');
-        return long.reduce((a, b) => (b.length > a.length ? b : a)).name;
-      },
-      meaning: 'name of the longest edge',
-      source: 'geometry',
-    }),
+    edge: tell(longestEdge, 'choice', 'name of the longest edge', ({ name }) => name),
     isSheer: step('number', 'edge == "sheer" ? 1 : 0', 'one if it is the sheer', 'geometry'),
   },
   answers: [{ of: 'edge', label: 'edge', from: 'of this hull' }],
