@@ -1,6 +1,6 @@
 import { integrateTo } from './quadrature';
 import { fitSpline, splineAt, thirdJumps } from './spline';
-import type { End, Ends, Spline } from './spline';
+import type { End, SplineEnds, Spline } from './spline';
 import { add, cross, dot, norm, scale } from './vec';
 import type { Vec3 } from './vec';
 
@@ -25,7 +25,7 @@ export interface Batten {
  * told otherwise). A clamped end takes the derivative by chord length, a vector of length near 1. Throws
  * when there are fewer than two points, when one isn't finite, or when two neighbours coincide.
  */
-export function bendBatten(points: readonly Vec3[], ends: Ends<Vec3> = {}): Batten {
+export function bendBatten(points: readonly Vec3[], ends: SplineEnds<Vec3> = {}): Batten {
   const n = points.length;
   if (n < 2) throw new Error(`a batten needs at least 2 points; got ${n}`);
   const knots = new Float64Array(n);

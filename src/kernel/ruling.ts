@@ -2,7 +2,7 @@ import { cross, dot, norm, scale, subtract } from './vec';
 import type { Vec3 } from './vec';
 
 /** The two long sides of a strip. */
-export type Edge = 'first' | 'second';
+export type StripEdge = 'first' | 'second';
 
 /** One straight line of a strip, from its first edge to its second. */
 export interface Ruling {
@@ -17,7 +17,7 @@ export interface Ruling {
   /** Angle between the two normals, rad: 0 where the surface is developable. */
   readonly twist: number;
   /** The edge about whose end point this ruling fans together with its neighbours, as part of a cone. */
-  readonly fan: Edge | null;
+  readonly fan: StripEdge | null;
   /** Least radius to which the sheet bends across this ruling, m; null where it is flat. */
   readonly radius: number | null;
 }
@@ -62,7 +62,7 @@ export function rulingOf(
   v: number,
   start: RulingEnd,
   stop: RulingEnd,
-  fan: Edge | null,
+  fan: StripEdge | null,
 ): Ruling | null {
   // On a cone about the end of one edge only the other edge shows how the surface lies.
   const fromNormal = (fan === 'first' ? null : start.normal) ?? stop.normal ?? start.normal;

@@ -5,7 +5,7 @@ import { distance, distance2 } from './vec';
 import type { Vec2 } from './vec';
 
 /** A strip laid flat, with what the corners alone don't tell of its edges. */
-export interface Sheet {
+export interface LaidStrip {
   /** Both edges, m, one point a ruling; the chord of the first runs along +x from 0, 0. */
   readonly flat: Flat;
   /** Curvature of each edge within the sheet at each ruling, 1/m; + turns from the first edge to the second. */
@@ -15,7 +15,7 @@ export interface Sheet {
 }
 
 /** Lays a strip flat from the ends of its rulings: two lists of the same length. */
-export function layFlat(starts: readonly RulingEnd[], stops: readonly RulingEnd[]): Sheet {
+export function layFlat(starts: readonly RulingEnd[], stops: readonly RulingEnd[]): LaidStrip {
   // Indices run inside lists of one entry a ruling, here and below.
   const last = starts.length - 1;
   const flat = unroll({

@@ -5,7 +5,7 @@
 export type End<T> = 'not-a-knot' | 'natural' | { readonly slope: T };
 
 /** Both ends; an end not given is not-a-knot. */
-export interface Ends<T> {
+export interface SplineEnds<T> {
   readonly start?: End<T>;
   readonly end?: End<T>;
 }
@@ -30,7 +30,7 @@ export interface Spline {
 export function fitSpline(
   knots: readonly number[] | Float64Array,
   values: readonly number[] | Float64Array,
-  ends: Ends<number> = {},
+  ends: SplineEnds<number> = {},
 ): Spline {
   const n = knots.length;
   if (n < 2) throw new Error(`a spline needs at least 2 points; got ${n}`);

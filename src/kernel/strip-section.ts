@@ -1,5 +1,5 @@
 import { findRoot } from './roots';
-import type { Edge } from './ruling';
+import type { StripEdge } from './ruling';
 import type { Strip } from './strip';
 import { add, between, between2, cross, distance, dot, scale, subtract, unit } from './vec';
 import type { Vec2, Vec3 } from './vec';
@@ -96,11 +96,11 @@ function crest(xs: readonly number[], ys: readonly number[], i: number): readonl
 }
 
 /** Unit normal of a strip at a parameter of one of its edges, held to the edge's ends. */
-export function normalOnEdge(strip: Strip, edge: Edge, parameter: number): Vec3 {
+export function normalOnEdge(strip: Strip, edge: StripEdge, parameter: number): Vec3 {
   return onEdge(strip, edge, parameter).normal;
 }
 
-function crossing(strip: Strip, edge: Edge, x: number): SectionPoint | null {
+function crossing(strip: Strip, edge: StripEdge, x: number): SectionPoint | null {
   const curve = strip[edge];
   const out = new Float64Array(9);
   const miss = (t: number): number => {
@@ -111,7 +111,7 @@ function crossing(strip: Strip, edge: Edge, x: number): SectionPoint | null {
   return t === null ? null : onEdge(strip, edge, t);
 }
 
-function onEdge(strip: Strip, edge: Edge, parameter: number): SectionPoint {
+function onEdge(strip: Strip, edge: StripEdge, parameter: number): SectionPoint {
   const { rulings } = strip;
   const own = edge === 'first' ? 'u' : 'v';
   const curve = strip[edge];
@@ -138,7 +138,7 @@ function onEdge(strip: Strip, edge: Edge, parameter: number): SectionPoint {
 }
 
 /** The place on the sheet of a point of an edge between two rulings: on the chord there, and out to the bow. */
-function onSheet(strip: Strip, edge: Edge, k: number, point: Vec3): Vec2 {
+function onSheet(strip: Strip, edge: StripEdge, k: number, point: Vec3): Vec2 {
   const end = edge === 'first' ? 'from' : 'to';
   // Flat points and turns come one a ruling, and k + 1 is one.
   const a = strip.flat[edge][k]!;

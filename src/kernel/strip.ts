@@ -2,13 +2,13 @@ import type { Curve } from './curve';
 import { pairEdges } from './pairing';
 import type { Pairing } from './pairing';
 import { rulingEnd, rulingOf } from './ruling';
-import type { Edge, Ruling, RulingEnd } from './ruling';
+import type { StripEdge, Ruling, RulingEnd } from './ruling';
 import { layFlat } from './sheet';
-import type { Sheet } from './sheet';
+import type { LaidStrip } from './sheet';
 import type { Vec3 } from './vec';
 
 /** The panel between two edges: in space, and laid flat. */
-export interface Strip extends Sheet {
+export interface Strip extends LaidStrip {
   readonly first: Curve;
   readonly second: Curve;
   readonly rulings: readonly Ruling[];
@@ -67,7 +67,7 @@ export function spanStrip(first: Curve, second: Curve, options: StripOptions = {
 }
 
 /** The edge whose end point a ruling shares with a neighbour, if any. */
-function fanAt(first: Curve, second: Curve, pairs: Pairing, k: number): Edge | null {
+function fanAt(first: Curve, second: Curve, pairs: Pairing, k: number): StripEdge | null {
   const shares = (of: Float64Array, curve: Curve): boolean =>
     (of[k] === curve.start || of[k] === curve.end) && (of[k] === of[k - 1] || of[k] === of[k + 1]);
   if (shares(pairs.first, first)) return 'first';

@@ -7,7 +7,7 @@
  * and what can't be read becomes a fault in its place.
  */
 import { Lexer, type MarkedToken, type Token } from 'marked';
-import type { Found, Reading } from './text/block-kind';
+import type { Noted, BlockReading } from './text/block-kind';
 import { kinds } from './blocks/kinds';
 import { LONGEST_PARAGRAPH } from './blocks/paragraph';
 import { LONGEST_NOTEBOOK } from '../boat/file/own-notebooks';
@@ -47,7 +47,7 @@ const noHead: Pick<Head, 'written'> = {
   written: { title: null, summary: '', stage: null, order: LAST, boat: null },
 };
 
-function nothingFound(): Found {
+function nothingFound(): Noted {
   return {
     faults: [],
     headings: [],
@@ -63,7 +63,7 @@ function page(
   id: string,
   { written }: Pick<Head, 'written'>,
   blocks: readonly Block[],
-  found: Found,
+  found: Noted,
 ): NotebookPage {
   const heading = blocks.find((block) => block.type === 'heading');
   const words = heading ? wordsOf(heading.inside).trim().slice(0, LONGEST_TITLE) : '';
@@ -80,7 +80,7 @@ function page(
 }
 
 /** @param from the line of the notebook on which the text begins */
-function readAll(text: string, from: number, found: Found): Block[] {
+function readAll(text: string, from: number, found: Noted): Block[] {
   const { whole, left } = withoutHarm(text, from, found);
   let tokens: readonly Token[];
   try {
@@ -101,7 +101,7 @@ function readAll(text: string, from: number, found: Found): Block[] {
 }
 
 /** The text with each line left blank that the lexer is to be spared, and what is said of these. */
-function withoutHarm(text: string, from: number, found: Found): { whole: string; left: Fault[] } {
+function withoutHarm(text: string, from: number, found: Noted): { whole: string; left: Fault[] } {
   const left: Fault[] = [];
   const lines = text.split('\n');
   const tooMany = lines[MOST_LINES];
@@ -138,7 +138,7 @@ function lexed(text: string): readonly Token[] {
 }
 
 /** @param at where the block stands in which the others are */
-function readingAt(at: Pick<Reading, 'line' | 'depth' | 'turns' | 'found'>): Reading {
+function readingAt(at: Pick<BlockReading, 'line' | 'depth' | 'turns' | 'found'>): BlockReading {
   const { found } = at;
   return {
     ...at,
@@ -152,7 +152,7 @@ function readingAt(at: Pick<Reading, 'line' | 'depth' | 'turns' | 'found'>): Rea
 
 function readBlocks(
   tokens: readonly Token[],
-  first: Pick<Reading, 'line' | 'depth' | 'turns' | 'found'>,
+  first: Pick<BlockReading, 'line' | 'depth' | 'turns' | 'found'>,
 ): Block[] {
   let { line } = first;
   return tokens.flatMap((token) => {
@@ -163,7 +163,7 @@ function readBlocks(
   });
 }
 
-function faultIn(found: Found, line: number, says: string, text: string): Fault {
+function faultIn(found: Noted, line: number, says: string, text: string): Fault {
   const fault: Fault = { type: 'fault', line, says, text };
   found.faults.push(fault);
   return fault;

@@ -21,7 +21,7 @@ import type { Shelves } from '../notebook/keeping/boats';
 import type { Misfit } from '../notebook/graph/misfits';
 import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
-import type { Sheet } from './keeping/sheets';
+import type { BenchSheet } from './keeping/sheets';
 import type { Notice } from './notice';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
@@ -39,7 +39,7 @@ export interface Bench {
   readonly shown: Signal<Shown>;
   readonly colours: Signal<Colours>;
   /** What lies on the bench: the builder's boat, one that a notebook brings along, or no boat. */
-  readonly sheet: ReadonlySignal<Sheet>;
+  readonly sheet: ReadonlySignal<BenchSheet>;
   /** Whether the open notebook knows no boat: nothing of one is to be seen then. */
   readonly boatless: ReadonlySignal<boolean>;
   /** Whether the sheet of the open notebook is on the bench already; until then its text would show another's numbers. */

@@ -33,7 +33,7 @@ import type { Notice } from './notice';
 import type * as Boats from './boat/boats';
 import { colours, takeColours } from './layout/colours';
 import { type Conflict, keepSaved } from './keeping/keeping';
-import { freshSheet, type Sheet, sheetFor } from './keeping/sheets';
+import { freshSheet, type BenchSheet, sheetFor } from './keeping/sheets';
 import { listenForUndo } from './layout/undo-keys';
 import { followHash } from './address';
 import { use } from './html';
@@ -48,7 +48,7 @@ const wanted = computed(() => {
   return sheetFor(head, ownBoat.value, readWith.value, head && isOwn(head.id));
 });
 // Until the first sheet is laid, there is one with nothing on it.
-const sheet = signal<Sheet>({ kind: 'loose', key: '', notebook: '', boat: null });
+const sheet = signal<BenchSheet>({ kind: 'loose', key: '', notebook: '', boat: null });
 const boats = signal<typeof Boats | null>(null);
 const boatless = computed(() => sheet.value.kind === 'loose');
 const table: ReadonlySignal<Table> = computed(() => book.state.value.table);
@@ -145,7 +145,7 @@ effect(() => {
 });
 
 /** Lays a sheet: at once where all is here that it asks for, else when that has come. */
-function bring(next: Sheet): void {
+function bring(next: BenchSheet): void {
   const asksBoats = next.kind !== 'loose' && !boats.peek();
   const asksReader = !isReaderHere() && [next.key, ownBoat.peek()].some((key) => textAt(shelf, key) !== null);
   if (asksBoats || asksReader) void fetchFor(next, asksBoats, asksReader);
@@ -153,13 +153,13 @@ function bring(next: Sheet): void {
 }
 
 /** For a sheet on which nothing is kept yet: the boat that the open notebook brings along, else the one to begin with. */
-function boatFor({ kind, boat }: Sheet): Table {
+function boatFor({ kind, boat }: BenchSheet): Table {
   const fetched = boats.peek();
   if (kind === 'loose' || !fetched) return noBoat;
   return fetched.starter(boat ?? '') ?? fetched.demoBoat;
 }
 
-async function fetchFor(next: Sheet, asksBoats: boolean, asksReader: boolean): Promise<void> {
+async function fetchFor(next: BenchSheet, asksBoats: boolean, asksReader: boolean): Promise<void> {
   const isHere = await Promise.all([
     asksBoats && import('./boat/boats').then((fetched) => (boats.value = fetched)),
     asksReader && fetchReader(),
@@ -178,7 +178,7 @@ async function fetchFor(next: Sheet, asksBoats: boolean, asksReader: boolean): P
   }
 }
 
-function lay(next: Sheet): void {
+function lay(next: BenchSheet): void {
   const boat = boatFor(next);
   const ownState = () =>
     isReaderHere() ? (savedReader().keptAt(shelf, ownBoat.peek())?.state ?? null) : null;

@@ -1,7 +1,7 @@
 /** What is asked on the command line: a boat, names, and entries written over it. */
 import { parseArgs } from 'node:util';
 
-export interface Asked {
+export interface Request {
   /** A starter's id or the path of a boat file. */
   readonly boat: string;
   /** Quantities, at least one. */
@@ -13,7 +13,7 @@ export interface Asked {
 /** Reads the words after the command's own name: what is asked, 'help', or what is wrong as sentences. */
 export function readArguments(
   args: readonly string[],
-): Asked | 'help' | { readonly faults: readonly string[] } {
+): Request | 'help' | { readonly faults: readonly string[] } {
   const { tokens } = parseArgs({
     args: [...args],
     options: { set: { type: 'string', multiple: true }, help: { type: 'boolean', short: 'h' } },

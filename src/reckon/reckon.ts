@@ -4,7 +4,7 @@ import { type Issue, isIssue, kindOf, plainShown, unknownName } from '../measure
 import type { Graph } from '../notebook/graph/graph';
 import { standing } from '../notebook/graph/standing';
 import { wholeCatalogue } from '../notebook/graph/whole-catalogue';
-import { type Asked, readArguments } from './arguments';
+import { type Request, readArguments } from './arguments';
 import { type BoatAsked, boatNamed, type ReadFile } from './boat';
 import { help } from './help';
 
@@ -37,7 +37,7 @@ function refuse(sentences: readonly string[]): Reckoned {
   return { out: '', err: [...new Set(sentences)].map((sentence) => `${sentence}\n`).join(''), code: 2 };
 }
 
-function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Asked): Graph {
+function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Request): Graph {
   const [written, built] = [{ ...entries, ...Object.fromEntries(set) }, builtEntries(asBuilt)];
   const stands = standing(() => table, wholeCatalogue, { entries: () => written, shown: plainShown });
   return stands((design) => design.asBuilt(() => built)).value.graph;
@@ -55,7 +55,7 @@ function faultsOfFile(graph: Graph, { entries, asBuilt }: BoatAsked): string[] {
   );
 }
 
-function faultsOfSet(graph: Graph, { set }: Asked): string[] {
+function faultsOfSet(graph: Graph, { set }: Request): string[] {
   const faults = faultsOfEntries(graph, [...set.keys()]);
   // What is typed over it in the notebook moves nothing either; here nobody would see that.
   const built = [...set.keys()].filter((name) => graph.entry(name)?.built !== undefined);
@@ -80,7 +80,7 @@ function faultsOfEntries(graph: Graph, names: readonly string[]): string[] {
 }
 
 /** Names that are not there, or have no value. */
-function faultsOfNames(graph: Graph, { names, set }: Asked): string[] {
+function faultsOfNames(graph: Graph, { names, set }: Request): string[] {
   return names.flatMap((name) => {
     if (!graph.has(name)) return [unknown(graph, name)];
     const value = graph.value(name);

@@ -1,12 +1,12 @@
 /** What passes between the page and the worker. */
 
-export interface Asked {
+export interface SearchAsked {
   /** Which searcher is asked. */
   readonly by: string;
   readonly problem: string;
 }
 
-export type Told =
+export type SearchTold =
   | { readonly found: unknown }
   /** The search is over: what may be said of the last answer, as a sentence. */
   | { readonly over: string };

@@ -1,11 +1,11 @@
 /** Runs in the worker: takes one problem, tells each better answer as it is found, and how the search ended. */
-import type { Asked, Told } from './messages';
+import type { SearchAsked, SearchTold } from './messages';
 import { searchers } from './searchers';
 
 // oxlint-disable-next-line unicorn/require-post-message-target-origin -- a worker talks to the page that made it
-const tell = (told: Told) => postMessage(told);
+const tell = (told: SearchTold) => postMessage(told);
 
-addEventListener('message', ({ data: { by, problem } }: MessageEvent<Asked>) => {
+addEventListener('message', ({ data: { by, problem } }: MessageEvent<SearchAsked>) => {
   void answer(by, problem);
 });
 

@@ -2,7 +2,7 @@
  * The door to the worker: one search, one worker, so that a search can be stopped at any moment
  * by ending its worker, and what it had found by then stands.
  */
-import type { Asked, Told } from './messages';
+import type { SearchAsked, SearchTold } from './messages';
 
 /** How a search ended, as a sentence. */
 export type Ended = string;
@@ -22,7 +22,7 @@ export function startSearch(
     worker.terminate();
     tell.over(how);
   };
-  worker.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<SearchTold>) => {
     if ('found' in data) tell.found(data.found);
     else end(data.over);
   });
@@ -30,6 +30,6 @@ export function startSearch(
     end('The search broke off. What was found before stands; without a network it may not have arrived yet.'),
   );
   // oxlint-disable-next-line unicorn/require-post-message-target-origin -- so does the page with its worker
-  worker.postMessage({ by, problem } satisfies Asked);
+  worker.postMessage({ by, problem } satisfies SearchAsked);
   return () => worker.terminate();
 }

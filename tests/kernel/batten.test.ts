@@ -11,7 +11,7 @@ import {
   pointAt,
   viewCurvature,
 } from '../../src/kernel';
-import type { Ends, Vec3 } from '../../src/kernel';
+import type { SplineEnds, Vec3 } from '../../src/kernel';
 import { orderOf } from './near';
 import { seeded } from './shapes';
 
@@ -45,7 +45,7 @@ describe('a batten through a helix', () => {
     expect(order).toBeLessThan(4.6);
   });
   /** How far the batten leaves the helix, m: out from its cylinder, or up from its height at that turn. */
-  const off = (n: number, ends: Ends<Vec3>, from: number, to: number): number => {
+  const off = (n: number, ends: SplineEnds<Vec3>, from: number, to: number): number => {
     const batten = bendBatten(helix(1, 1, n), ends);
     const last = batten.knots[n] ?? NaN;
     const places = Array.from({ length: 401 }, (_, i) => last * (from + ((to - from) * i) / 400));

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import Natural from 'cubic-spline';
 import { describe, expect, test } from 'vitest';
 import { fitSpline, type Spline, splineAt, thirdJumps } from '../../src/kernel';
-import type { Ends } from '../../src/kernel';
+import type { SplineEnds } from '../../src/kernel';
 import { orderOf } from './near';
 import { seeded } from './shapes';
 
@@ -15,7 +15,7 @@ function bendingEnergy(spline: Spline): number {
   }, 0);
 }
 
-const natural: Ends<number> = { start: 'natural', end: 'natural' };
+const natural: SplineEnds<number> = { start: 'natural', end: 'natural' };
 
 describe('three points 0 0, 1 1, 2 0 with natural ends (closed form)', () => {
   const spline = fitSpline([0, 1, 2], [0, 1, 0], natural);
@@ -73,7 +73,7 @@ describe('ends', () => {
   const knots = [0, 0.7, 1.1, 2.5, 3];
   const values = knots.map(cubic);
   test('not-a-knot gives a cubic back, and so do its end slopes, mixed or not', () => {
-    const choices: Ends<number>[] = [
+    const choices: SplineEnds<number>[] = [
       {},
       { start: { slope: slope(0) }, end: { slope: slope(3) } },
       { start: { slope: slope(0) } },
@@ -111,7 +111,7 @@ describe('ends', () => {
 });
 
 describe('convergence on sin over 0..3', () => {
-  const worst = (n: number, ends: Ends<number>): number => {
+  const worst = (n: number, ends: SplineEnds<number>): number => {
     const knots = Array.from({ length: n + 1 }, (_, i) => (3 * i) / n);
     const spline = fitSpline(knots, knots.map(Math.sin), ends);
     const places = Array.from({ length: 3001 }, (_, i) => i / 1000);

@@ -17,7 +17,7 @@ export interface Suspect {
 }
 
 /** How closely the table is read and how small an error is worth a thought, both m. */
-export interface Closeness {
+export interface TableCloseness {
   /** The offsets are written to the nearest this. */
   readonly nearest: number;
   readonly blunder: number;
@@ -27,7 +27,7 @@ export interface Closeness {
 export const spreadOf = (nearest: number) => nearest / Math.sqrt(12);
 
 /** The likeliest bad number of one line. */
-export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: Closeness): Suspect {
+export function suspectOn(hull: Hull, line: LongLine, { nearest, blunder }: TableCloseness): Suspect {
   const run = line.run(spreadOf(nearest));
   const { index, proof } = oddOneOut(run);
   const { correction, hidden } = run.corrections[index]!; // one a point
@@ -55,7 +55,7 @@ export interface Rival {
 /** From this share on two numbers of a line are not told apart. */
 export const ALIKE = 0.8;
 
-export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Closeness, 'nearest'>): Rival {
+export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<TableCloseness, 'nearest'>): Rival {
   const { corrections } = line.run(spreadOf(nearest));
   const out = corrections.map(({ correction, hidden }) => Math.abs(correction) / hidden);
   const most = indexOfMost(out);
@@ -68,7 +68,7 @@ export function rivalOn(hull: Hull, line: LongLine, { nearest }: Pick<Closeness,
 }
 
 /** The likeliest of the whole hull. @throws where no line can be judged */
-export function firstSuspect(hull: Hull, closeness: Closeness): Suspect {
+export function firstSuspect(hull: Hull, closeness: TableCloseness): Suspect {
   const all = longLines(hull).map((line) => suspectOn(hull, line, closeness));
   const first = all.reduce<Suspect | null>(
     (best, one) => (best && best.weight >= one.weight ? best : one),
@@ -88,7 +88,12 @@ export interface Witnesses {
   readonly bend: boolean;
 }
 
-export function witnessesOf(hull: Hull, line: LongLine, index: number, { nearest }: Closeness): Witnesses {
+export function witnessesOf(
+  hull: Hull,
+  line: LongLine,
+  index: number,
+  { nearest }: TableCloseness,
+): Witnesses {
   const { edge, bends, ducks } = line;
   const panels = hull.panels.filter(
     ({ inner, outer }) => inner.name === edge.name || outer.name === edge.name,

@@ -2,7 +2,7 @@
 import { isTaken } from '../../boat/table/names';
 import { readEntries } from '../text/fence';
 import type { CellPlace, Fault } from '../text/page-text';
-import { type Fence, fencedKind, type Reading } from '../text/block-kind';
+import { type Fence, fencedKind, type BlockReading } from '../text/block-kind';
 import { STAYS } from './when';
 
 const KEY = /^[a-z][A-Za-z0-9]*$/;
@@ -26,7 +26,7 @@ export const cell = fencedKind('cell', (fence, reading) => {
   return [{ type: 'cell', instance, ...(again > 0 && { again }), line }];
 });
 
-const tooMany = ({ fault }: Reading): Fault =>
+const tooMany = ({ fault }: BlockReading): Fault =>
   fault(`A notebook shows ${MOST_SHOWN} cells at most. This one and those below are left out.`, '');
 
 /** A name may be shown again, but it stands for one cell, set up once. */
@@ -40,7 +40,7 @@ function secondMeaning(place: CellPlace, first: CellPlace | undefined): string |
     : `"${instance}" is already set up on line ${first.line}; to show it again, leave this block without lines.`;
 }
 
-function readPlace(fence: Fence, reading: Reading): CellPlace | Fault[] {
+function readPlace(fence: Fence, reading: BlockReading): CellPlace | Fault[] {
   const { info, raw } = fence;
   const { line } = reading;
   const fault = (sentence: string) => [reading.fault(sentence, raw)];

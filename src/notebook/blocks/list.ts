@@ -2,7 +2,7 @@
 import type { MarkedToken, Token } from 'marked';
 import { linesIn } from '../text/inline';
 import { type Block, type Inline, wordsOf } from '../text/page-text';
-import { markdownKind, type Reading } from '../text/block-kind';
+import { markdownKind, type BlockReading } from '../text/block-kind';
 import { deeper } from './quote';
 
 export const list = markdownKind(['list'], (token, reading) =>
@@ -18,7 +18,7 @@ export const list = markdownKind(['list'], (token, reading) =>
 );
 
 /** In a list without gaps the box to tick stands before the item's first line, not in it. */
-function readItem(tokens: readonly Token[], line: number, { blocks }: Reading): Block[] {
+function readItem(tokens: readonly Token[], line: number, { blocks }: BlockReading): Block[] {
   const [box, ...rest] = tokens as readonly MarkedToken[];
   if (box?.type !== 'checkbox') return blocks(tokens, line);
   const [first, ...others] = blocks(rest, line);

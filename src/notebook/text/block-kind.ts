@@ -6,7 +6,7 @@ import type { MarkedToken, Token } from 'marked';
 import type { Block, CellPlace, Fault, HeadingPlace, Inline } from './page-text';
 
 /** What is found on the way, in the order in which it stands. */
-export interface Found {
+export interface Noted {
   readonly faults: Fault[];
   readonly headings: HeadingPlace[];
   readonly headingIds: Set<string>;
@@ -29,8 +29,8 @@ export interface Fence {
 }
 
 /** Where in the notebook something stands, and what to read its inside with. */
-export interface Reading {
-  readonly found: Found;
+export interface BlockReading {
+  readonly found: Noted;
   readonly line: number;
   /** Within how many lists, quotes and texts that turn on a comparison. */
   readonly depth: number;
@@ -47,7 +47,7 @@ export interface Reading {
 
 export interface BlockKind {
   readonly finds: (token: MarkedToken) => boolean;
-  readonly read: (token: MarkedToken, reading: Reading) => readonly Block[];
+  readonly read: (token: MarkedToken, reading: BlockReading) => readonly Block[];
 }
 
 type TokenOf<T extends MarkedToken['type']> = Extract<MarkedToken, { type: T }>;
@@ -55,7 +55,7 @@ type TokenOf<T extends MarkedToken['type']> = Extract<MarkedToken, { type: T }>;
 /** A kind that Markdown has of its own. */
 export function markdownKind<T extends MarkedToken['type']>(
   types: readonly T[],
-  read: (token: TokenOf<T>, reading: Reading) => readonly Block[],
+  read: (token: TokenOf<T>, reading: BlockReading) => readonly Block[],
 ): BlockKind {
   const isOurs = (token: MarkedToken): token is TokenOf<T> => types.some((type) => type === token.type);
   return { finds: isOurs, read: (token, reading) => (isOurs(token) ? read(token, reading) : []) };
@@ -64,7 +64,7 @@ export function markdownKind<T extends MarkedToken['type']>(
 /** A kind of ours: a fenced block that begins with this word. One that is never closed is not read. */
 export function fencedKind(
   word: string,
-  read: (fence: Fence, reading: Reading) => readonly Block[],
+  read: (fence: Fence, reading: BlockReading) => readonly Block[],
 ): BlockKind {
   const isOurs = (token: MarkedToken): token is TokenOf<'code'> =>
     token.type === 'code' && token.codeBlockStyle !== 'indented' && token.lang?.split(/\s+/, 1)[0] === word;

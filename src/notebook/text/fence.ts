@@ -1,5 +1,5 @@
 /** The lines in a fenced block of ours: entries by their names. */
-import type { Fence, Reading } from './block-kind';
+import type { Fence, BlockReading } from './block-kind';
 import type { Fault } from './page-text';
 
 /** What lines in a block are to look like. */
@@ -15,7 +15,7 @@ export interface LinesForm {
 const LONGEST = 300;
 
 /** Lines `name = entry`; blank ones are passed over. */
-export function readEntries(fence: Fence, reading: Reading, lines: LinesForm) {
+export function readEntries(fence: Fence, reading: BlockReading, lines: LinesForm) {
   const entries: Record<string, string> = {};
   const faults: Fault[] = [];
   fence.text.split('\n').forEach((text, at) => {

@@ -1,6 +1,6 @@
 /** Stretches of text within a block: from marked's tokens to our own tree. */
 import type { MarkedToken, Token } from 'marked';
-import type { Found } from './block-kind';
+import type { Noted } from './block-kind';
 import { readCondition } from './condition';
 import type { Inline } from './page-text';
 
@@ -10,7 +10,7 @@ const DEEPEST = 12;
 const MOST_NUMBERS = 1000;
 
 /** @param line the line of the notebook on which the first token stands */
-export function readInlines(tokens: readonly Token[], line: number, found: Found, depth = 0): Inline[] {
+export function readInlines(tokens: readonly Token[], line: number, found: Noted, depth = 0): Inline[] {
   let at = line;
   const inlines = tokens.flatMap((token) => {
     const read = readInline(token as MarkedToken, at, found, depth);
@@ -32,7 +32,7 @@ function joined(inlines: readonly Inline[]): Inline[] {
   return whole;
 }
 
-function readInline(token: MarkedToken, line: number, found: Found, depth: number): Inline[] {
+function readInline(token: MarkedToken, line: number, found: Noted, depth: number): Inline[] {
   if (depth > DEEPEST) return [text(token.raw)];
   const within = (tokens: readonly Token[]) => readInlines(tokens, line, found, depth + 1);
   const fault = (says: string): Inline => {
@@ -75,7 +75,7 @@ function readInline(token: MarkedToken, line: number, found: Found, depth: numbe
 
 type Tell = (says: string) => Inline;
 
-function readCodeSpan(code: string, line: number, found: Found, fault: Tell): Inline[] {
+function readCodeSpan(code: string, line: number, found: Noted, fault: Tell): Inline[] {
   if (!/^[?=]/.test(code)) return [{ type: 'code', text: code }];
   found.numbers += 1;
   if (found.numbers > MOST_NUMBERS) {

@@ -2,7 +2,7 @@
 import type { Table } from '../../boat';
 import { type BookState, freshState, type Kept, noBoat, type NotebookHead } from '../../notebook';
 
-export interface Sheet {
+export interface BenchSheet {
   /** `lesson` is a boat that a notebook brings along; `loose` is a notebook's sheet without a boat. */
   readonly kind: 'boat' | 'lesson' | 'loose';
   /** Where it is kept. */
@@ -23,7 +23,7 @@ export function sheetFor(
   own: string,
   chosen: ReadonlyMap<string, string | null>,
   isOwn = false,
-): Sheet {
+): BenchSheet {
   // Two boats may have notebooks of one name that are not the same.
   const of = isOwn ? ` of ${own}` : '';
   if (head?.boat === 'none')
@@ -39,7 +39,7 @@ export function sheetFor(
  * @param before the builder's boat
  */
 export function freshSheet(
-  { kind }: Sheet,
+  { kind }: BenchSheet,
   head: NotebookHead | undefined,
   boat: Table,
   before: () => BookState | null,

@@ -19,7 +19,7 @@ import { keptNotation } from './kept-notation';
 export type ColumnsShown = 'all' | Column | `edge ${string}`;
 
 /** A text that stays in its box unread, because the notebook would read it otherwise than the notation in hand. */
-export interface Refused {
+export interface RefusedText {
   readonly text: string;
   readonly says: string;
 }
@@ -48,7 +48,7 @@ export interface GridState {
   /** The one box at which Tab stops: the one in hand if it is shown, else the first. */
   readonly stop: ReadonlySignal<string | null>;
   readonly opened: Signal<ReadonlySet<string>>;
-  readonly refused: Signal<ReadonlyMap<string, Refused>>;
+  readonly refused: Signal<ReadonlyMap<string, RefusedText>>;
   readonly paste: Signal<PasteLeft | null>;
   readonly asked: Signal<PasteAsked | null>;
   /** What was done, for the ear and the eye. */
@@ -72,7 +72,7 @@ export function createGridState({ book, table }: Bench): GridState {
   const offsets = computed(() => offsetsOf(table.value));
   const shown = signal<ColumnsShown>(firstShown(table.peek()));
   const opened = signal<ReadonlySet<string>>(new Set());
-  const refused = signal<ReadonlyMap<string, Refused>>(new Map());
+  const refused = signal<ReadonlyMap<string, RefusedText>>(new Map());
   const graph = book.inHand;
 
   const hasKeelBreadth = computed(() => {
@@ -150,7 +150,7 @@ export function follow({ here, opened, refused, shown }: GridState, words: Words
   here.value = here.peek() === null ? null : now(here.peek()!);
   const stations = [...opened.peek()].map((station) => now(`${station}.all`)?.split('.')[0]);
   opened.value = new Set(stations.filter((station) => station !== undefined));
-  const kept = [...refused.peek()].flatMap(([name, left]): [string, Refused][] => {
+  const kept = [...refused.peek()].flatMap(([name, left]): [string, RefusedText][] => {
     const carried = now(name);
     return carried === null ? [] : [[carried, left]];
   });

@@ -3,7 +3,7 @@ import { effect } from '@preact/signals';
 import { type BookState, type Catalogue, type Graph, rippleBetween } from '../../notebook';
 import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
-import type { Sheet } from '../keeping/sheets';
+import type { BenchSheet } from '../keeping/sheets';
 import { inOrder } from './order';
 import { type Moment, snapshotOf, toldOf } from './snapshot';
 
@@ -11,7 +11,7 @@ import { type Moment, snapshotOf, toldOf } from './snapshot';
 const PAUSE = 60;
 
 interface Latest {
-  readonly sheet: Sheet;
+  readonly sheet: BenchSheet;
   readonly state: BookState;
   readonly step: number;
   readonly graph: Graph;
