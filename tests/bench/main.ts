@@ -3,13 +3,13 @@
  * not with another day or another machine; no test depends on them.
  */
 import { firstLoad } from './bytes';
-import { graphBesidePeers } from './peers';
+import { graphBesidePeers, twiceBesidePeers } from './peers';
 import { pageResponse } from './page';
 import { recomputing } from './recompute';
 import { type Section, write } from './table';
 
 const sections: Readonly<Record<string, readonly (() => Section | Promise<Section>)[]>> = {
-  graph: [recomputing, graphBesidePeers],
+  graph: [recomputing, graphBesidePeers, twiceBesidePeers],
   page: [firstLoad, pageResponse],
 };
 const asked = process.argv.slice(2).flatMap((name) => sections[name] ?? []);

@@ -10,7 +10,7 @@ import { plainShown } from '../../src/measure';
 import { createGraph } from '../../src/notebook/graph/graph';
 import { catalogueFrom } from '../../src/notebook/graph/on-hand';
 import { wholeCatalogue } from '../../src/notebook/graph/whole-catalogue';
-import { type Section, spread, timesOf } from './table';
+import { besideEachOther, type Section, spread } from './table';
 
 const RUNS = 60;
 
@@ -27,8 +27,11 @@ interface Peer {
   readonly readAll: () => number;
 }
 
-export function graphBesidePeers(): Section {
-  const nodes = shapeOfDemoBoat();
+export const graphBesidePeers = (): Section => besidePeers(shapeOfDemoBoat(), "The demo boat's shape");
+
+export const twiceBesidePeers = (): Section => besidePeers(twice(shapeOfDemoBoat()), 'Twice the shape');
+
+function besidePeers(nodes: readonly Node[], shape: string): Section {
   const links = nodes.reduce((sum, { reads }) => sum + reads.length, 0);
   const edits = ['keelson.thickness', 'frame3.sheer.height', 'scarf.slope'].map((name) => ({
     name,
@@ -41,21 +44,22 @@ export function graphBesidePeers(): Section {
     ['spreadsheet engine', spreadsheet(nodes)],
   ];
   const [, reference] = peers[0]!;
+  const columns = edits.map(({ place }) => {
+    const times = besideEachOther(
+      RUNS,
+      peers.map(([, peer]) => (i: number) => {
+        peer.write(place, 1 + (i % 2) / 8);
+        return peer.readAll();
+      }),
+    );
+    for (const [name, peer] of peers) agree(name, peer, reference, place);
+    return times.map((one) => spread(one).median);
+  });
   return {
     title: 'Passing a change along',
-    says: `The demo boat's shape: ${nodes.length} nodes, ${links} links, each node a sum. Write one entry, read every node; median of ${RUNS}, ms. In brackets the nodes that move.`,
+    says: `${shape}: ${nodes.length} nodes, ${links} links, each node a sum. Write one entry, read every node; median of ${RUNS}, ms. In brackets the nodes that move.`,
     head: ['', ...edits.map(({ name, place }) => `${name} (${downstream(nodes, place)})`)],
-    rows: peers.map(([name, peer]) => [
-      name,
-      ...edits.map(({ place }) => {
-        const times = timesOf(RUNS, (i) => {
-          peer.write(place, 1 + (i % 2) / 8);
-          return peer.readAll();
-        });
-        agree(name, peer, reference, place);
-        return spread(times).median;
-      }),
-    ]),
+    rows: peers.map(([name], at) => [name, ...columns.map((times) => times[at]!)]),
   };
 }
 
@@ -87,6 +91,15 @@ function shapeOfDemoBoat(): readonly Node[] {
   };
   for (const name of graph.names) place(name);
   return nodes;
+}
+
+/** A second of the same shape that hangs on the first: each of its inputs follows the one of the same name. */
+function twice(nodes: readonly Node[]): readonly Node[] {
+  const second = nodes.map(({ name, reads }, i): Node => ({
+    name: `second.${name}`,
+    reads: reads.length === 0 ? [i] : reads.map((read) => read + nodes.length),
+  }));
+  return [...nodes, ...second];
 }
 
 function downstream(nodes: readonly Node[], from: number): number {

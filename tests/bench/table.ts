@@ -57,3 +57,19 @@ export function timesOf(runs: number, run: (i: number) => unknown, warmUp = Math
   }
   return times;
 }
+
+/**
+ * Milliseconds that each run takes of several ways to do one thing, in turn, so that what else the machine does falls
+ * on all alike. Each runs once before it is timed, or it would pay for what the one before left in the caches.
+ */
+export function besideEachOther(runs: number, ways: readonly ((i: number) => unknown)[]): number[][] {
+  const times = ways.map((): number[] => []);
+  for (let i = 0; i < runs; i += 1)
+    for (const [at, way] of ways.entries()) {
+      way(2 * i);
+      const start = performance.now();
+      way(2 * i + 1);
+      times[at]!.push(performance.now() - start);
+    }
+  return times;
+}

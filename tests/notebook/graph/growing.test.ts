@@ -155,6 +155,15 @@ describe('an owner that comes', () => {
   });
 });
 
+test('a fact is found anew where another owner has come under its name', () => {
+  const times = (by: number) =>
+    derived('scarf.told', (read) => read.fact('scarf.line', (at) => by * at.number('keelson.thickness')));
+  const { graph, come } = growing({ keelson, scarf: [times(2)] });
+  expect(graph.value('scarf.told')).toBe(0.036);
+  come('scarf', times(3));
+  expect(graph.value('scarf.told')).toBeCloseTo(0.054, 12);
+});
+
 test('a name that is asked for and was never listed is found all the same', () => {
   const hidden = sum('scarf.hidden', 'keelson.thickness');
   const owner = ownerOf([hidden]);
