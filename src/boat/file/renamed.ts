@@ -9,12 +9,24 @@ export function underPresentNames(json: unknown): unknown {
   if (Array.isArray(json)) return json.map(underPresentNames);
   if (typeof json !== 'object' || json === null) return json;
   return Object.fromEntries(
-    Object.entries(json).map(([key, value]) => [
-      presentName(key),
-      key === 'notebooks' ? value : underPresentNames(value),
-    ]),
+    Object.entries(json)
+      .filter(([key, value]) => !isPlaceInList(key, value))
+      .map(([key, value]) => [
+        presentName(key),
+        key === 'notebooks' ? value : underPresentNames(numberInList(key, value)),
+      ]),
   );
 }
+
+/** Which thing of a list is looked at, is its number: `cut3` of the boards, `n3` of the screws. */
+const numberInList = (key: string, value: unknown): unknown =>
+  typeof value === 'string' && /\.(piece|screw)$/.test(key) ? value.replace(/^(?:cut|n)(\d+)$/, '$1') : value;
+
+/** Where in a list it was by the name of a place there, the list begins anew: nothing of the work hangs on it. */
+const isPlaceInList = (key: string, value: unknown): boolean =>
+  typeof value === 'string' &&
+  ((/\.joint$/.test(key) && /^(port|starboard)\d+$/.test(value)) ||
+    (/\.mark$/.test(key) && /^(first|last|mark\d+)$/.test(value)));
 
 const presentName = (text: string): string =>
   text

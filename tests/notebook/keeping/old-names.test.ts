@@ -49,6 +49,12 @@ describe('in a boat file', () => {
     'glue.perMetre': '1 min',
     'yard.lengthB': '3.3 m',
     'moisture.air': '15 °C',
+    // Things of lists went by names; they have numbers now, or the list begins anew.
+    'boards.piece': 'cut3',
+    'screwMap.screw': 'n12',
+    'joints.joint': 'starboard2',
+    'rollingBevel.mark': 'mark7',
+    'glue.joint': 'sideLogs',
   };
   const old = writeBoatFile({ name: 'Old', table: demoBoat, entries });
 
@@ -59,6 +65,9 @@ describe('in a boat file', () => {
       'glue.perMetre': '1 min',
       'shop.lengthB': '3.3 m',
       'shop.air': '15 °C',
+      'boards.piece': '3',
+      'screwMap.screw': '12',
+      'glue.joint': 'sideLogs',
     });
   });
 
