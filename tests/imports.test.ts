@@ -1,12 +1,11 @@
 /**
  * Imports go down only. Each room of src/ may import the rooms listed for it and the packages
  * listed for it, and nothing else; a new package is given its room here on purpose. So inside a room:
- * the rooms in it are listed with those below them, and nowhere do files or rooms import each other in a circle.
+ * the rooms in it are listed with those below them.
  */
-import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
 import { expect, test } from 'vitest';
-import { inRoot } from './tools/root.mjs';
+import { importsOf, sources } from './sources';
 
 const below: Record<string, readonly string[]> = {
   kernel: [],
@@ -128,62 +127,6 @@ function wrongPackage(room: string, wanted: string): string | null {
   return rooms.includes(room) ? null : `only ${rooms.join(' and ')} may`;
 }
 
-/** What a file asks for: static, dynamic, re-exported, types, stylesheets, workers and globs. */
-function importsOf(text: string): string[] {
-  // A comment begins after white space; in `'notebooks/*.md'` nothing begins.
-  const code = text.replaceAll(/(?<=^|\s)\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
-  const forms = [
-    /\b(?:import|export)\b[^'"`;()]*?\bfrom\s*['"]([^'"]+)['"]/g,
-    /\bimport\s*['"]([^'"]+)['"]/g,
-    /\bimport(?:\.meta\.glob(?:<[^(]*>)?)?\(\s*\[?\s*['"`]([^'"`]+)['"`]/g,
-    /\bnew URL\(\s*['"`]([^'"`]+)['"`]\s*,\s*import\.meta\.url/g,
-  ];
-  return forms.flatMap((form) => [...code.matchAll(form)].map((match) => match[1] ?? ''));
-}
-
-/** Every circle among things that import each other, each as the names on it in order of the alphabet. */
-function circles(imports: ReadonlyMap<string, ReadonlySet<string>>): string[][] {
-  const reach = (from: string): Set<string> => {
-    const seen = new Set<string>();
-    const ahead = [from];
-    for (let one = ahead.pop(); one !== undefined; one = ahead.pop())
-      for (const next of imports.get(one) ?? [])
-        if (!seen.has(next)) {
-          seen.add(next);
-          ahead.push(next);
-        }
-    return seen;
-  };
-  const reached = new Map([...imports.keys()].map((one) => [one, reach(one)]));
-  const rings = [...imports.keys()]
-    .filter((one) => reached.get(one)!.has(one))
-    .map((one) => [...reached.get(one)!].filter((other) => reached.get(other)?.has(one)).sort());
-  return [...new Map(rings.map((ring) => [ring.join(' '), ring])).values()];
-}
-
-/** Who imports whom, by files or by the folders they lie in; a file that lies in a room of src itself stands for itself. */
-function importing(of: readonly { file: string; text: string }[], by: (file: string) => string) {
-  const files = new Set(of.map(({ file }) => file));
-  const imports = new Map<string, Set<string>>();
-  for (const { file, text } of of)
-    for (const wanted of importsOf(text).filter((one) => one.startsWith('.'))) {
-      const path = posix.join(posix.dirname(file), wanted);
-      const target = [`${path}.ts`, `${path}/index.ts`, path].find((one) => files.has(one));
-      const [from, to] = [by(file), target === undefined ? null : by(target)];
-      if (to !== null && to !== from) imports.set(from, (imports.get(from) ?? new Set()).add(to));
-    }
-  return imports;
-}
-
-const folderOf = (file: string) => (file.split('/').length > 2 ? posix.dirname(file) : file);
-
-function sources(): { file: string; text: string }[] {
-  return readdirSync(inRoot('src'), { recursive: true, encoding: 'utf8' })
-    .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => file.endsWith('.ts'))
-    .map((file) => ({ file, text: readFileSync(inRoot(`src/${file}`), 'utf8') }));
-}
-
 test('every room of src is in the arrow', () => {
   const rooms = new Set(sources().map(({ file }) => file.split('/')[0] ?? ''));
   expect([...rooms].filter((room) => !(room in below))).toStrictEqual([]);
@@ -200,71 +143,6 @@ test('every room inside a room that lists them is listed', () => {
     return inner === '.' || !inside[room] || inner in inside[room] ? [] : [`${room}/${inner}`];
   });
   expect([...new Set(found)]).toStrictEqual([]);
-});
-
-/** Where a test named after a file of its room should lie; null where it does, or is named after none. */
-function astray(test: string, files: readonly string[]): string | null {
-  const name = posix.basename(test, '.test.ts');
-  const [room] = test.split('/');
-  const twins = files.filter((file) => file.startsWith(`${room}/`) && posix.basename(file, '.ts') === name);
-  const isAtHome = twins.some((file) => posix.dirname(file) === posix.dirname(test));
-  return twins.length === 0 || isAtHome ? null : `${test} is of ${twins.join(' or ')}`;
-}
-
-test('a test lies where the file lies that it is named after', () => {
-  const files = sources().map(({ file }) => file);
-  const tests = readdirSync(inRoot('tests'), { recursive: true, encoding: 'utf8' })
-    .map((file) => file.replaceAll('\\', '/'))
-    .filter((file) => file.endsWith('.test.ts'));
-  expect(
-    tests
-      .filter((one) => one.includes('/'))
-      .map((one) => astray(one, files))
-      .filter((one) => one !== null),
-  ).toStrictEqual([]);
-  expect(astray('boat/edge.test.ts', ['boat/hull/edge.ts'])).not.toBeNull();
-  expect(astray('boat/hull/edge.test.ts', ['boat/hull/edge.ts', 'kernel/edge.ts'])).toBeNull();
-});
-
-/** A file of the cells that makes shapes and is neither a cell nor called a drawing. */
-const drawsUnderAnotherName = ({ file, text }: { file: string; text: string }): boolean =>
-  file.startsWith('cells/') &&
-  !file.endsWith('-drawing.ts') &&
-  !text.includes('defineCell(') &&
-  /^import (?!type\b)[^;]*?from '[./]+\/drawing(\/[\w-]+)*';/m.test(text);
-
-test('what cells draw lies in files called *-drawing.ts, or in the cell itself', () => {
-  expect(
-    sources()
-      .filter(drawsUnderAnotherName)
-      .map(({ file }) => file),
-  ).toStrictEqual([]);
-  const text = "import {\n  line,\n} from '../../drawing';";
-  expect(drawsUnderAnotherName({ file: 'cells/frames/notch-view.ts', text })).toBe(true);
-  expect(drawsUnderAnotherName({ file: 'cells/frames/notch-drawing.ts', text })).toBe(false);
-});
-
-test('no files import each other in a circle, and no folders', () => {
-  expect(circles(importing(sources(), (file) => file))).toStrictEqual([]);
-  expect(circles(importing(sources(), folderOf))).toStrictEqual([]);
-});
-
-test('a planted circle is found, of files and of folders', () => {
-  const planted = [
-    { file: 'boat/hull/hull.ts', text: "import type { Edge } from './edge';" },
-    {
-      file: 'boat/hull/edge.ts',
-      text: "import { near } from '../table/near';\nimport { hull } from './hull';",
-    },
-    { file: 'boat/table/near.ts', text: "export { far } from './far';" },
-    { file: 'boat/table/far.ts', text: "const ends = () => import('../hull/ends');" },
-    { file: 'boat/hull/ends.ts', text: '' },
-    { file: 'boat/index.ts', text: "export * from './hull/hull';" },
-  ];
-  expect(circles(importing(planted, (file) => file))).toStrictEqual([
-    ['boat/hull/edge.ts', 'boat/hull/hull.ts'],
-  ]);
-  expect(circles(importing(planted, folderOf))).toStrictEqual([['boat/hull', 'boat/table']]);
 });
 
 test.each([
