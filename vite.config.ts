@@ -39,6 +39,13 @@ export default defineConfig({
               includeDependenciesRecursively: true,
               priority: 2,
             },
+            // What the boat and the shop ask for, which cells show with a boat and without.
+            {
+              name: 'declared',
+              test: /src\/boat\/quantities\/declared\.ts$/,
+              includeDependenciesRecursively: true,
+              priority: 2,
+            },
             {
               name: 'boat',
               test: /src\/page\/boat\/boats\.ts$/,
