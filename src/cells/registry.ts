@@ -46,6 +46,7 @@ export const registry: readonly Shelved[] = [
   { id: 'glue', load: async () => (await import('./timber/gluing/glue')).glue },
   { id: 'moisture', load: async () => (await import('./timber/wood/moisture')).moisture },
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
+  { id: 'filler', load: async () => (await import('./finish/filler')).filler },
   { id: 'weather', load: async () => (await import('./finish/weather')).weather },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
 ];

@@ -154,6 +154,10 @@ const questions: readonly Question[] = [
     asks: 'from when on a bend is easy',
     of: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],
   },
+  {
+    asks: 'how much paste a volume of epoxy makes with wood flour',
+    of: ['fillet.pasteYield', 'filler.pasteYield', 'glue.pasteYield'],
+  },
   { asks: 'what one person holds', of: ['bend.holds', 'holding.holds', 'laminate.holds'] },
   { asks: 'what share of breaking is allowed', of: ['bend.allowed', 'holding.allowed', 'laminate.allowed'] },
   { asks: 'at what slope long timbers are scarfed', of: ['scarf.slope', 'joints.slope', 'boards.slope'] },
@@ -174,6 +178,7 @@ const followed: readonly { readonly says: string; readonly entry: string; readon
     },
     { says: 'shop.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
     { says: 'shop.air', entry: '15 °C', by: ['weather.air', 'moisture.air', 'glue.shop', 'clamps.shop'] },
+    { says: 'fillet.fillerShare', entry: '31 %', by: ['filler.fillerShare', 'glue.fillerShare'] },
     { says: 'sheerClamp.portFirst', entry: '2 m', by: ['joints.portFirst', 'boards.clampPort'] },
     { says: 'sheerClamp.boardLength', entry: '9 ft', by: ['joints.boardLength', 'boards.clampBoard'] },
     { says: 'frame.stands', entry: 'aft', by: ['joints.stands', 'framePattern.side', 'strongback.side'] },

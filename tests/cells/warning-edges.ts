@@ -209,6 +209,12 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'min(now, later) < 6 % or max(now, later) > 14 %',
   ],
   fillet: ['radius < 2 * thinner', 'waste < 20 %', 'fillerShare < 0.125', 'fillerShare > 0.375'],
+  filler: [
+    'bears == "load" and fillerDensity < 1000 kg/m^3',
+    'grains > 60 %',
+    'deepest > 10 mm',
+    'waste < 20 %',
+  ],
   weather: [
     'surface <= dewPoint',
     'margin > 0 K and surface < dewPoint + keep',
