@@ -39,3 +39,9 @@ test('with the graphs it is within 180 kB', () => {
   expect(withPlot).not.toStrictEqual([]);
   expect(kilobytes(neededBy(manifest, [...entries, ...opensOn, ...withPlot]))).toBeLessThanOrEqual(180);
 });
+
+test('what changes notebooks of a boat that is not on the bench brings what reads her', () => {
+  const keys = ['src/page/notebooks/open-files.ts'];
+  expect(keys.filter((key) => !manifest[key])).toStrictEqual([]);
+  expect([...neededBy(manifest, keys)].filter(readsSaved)).toHaveLength(1);
+});
