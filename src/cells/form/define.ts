@@ -6,102 +6,24 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Declared, Derived, Found, Given, Hull, Layout, Option } from '../../boat';
+import type { Derived, Found, Given, Hull, Layout } from '../../boat';
 import type { Drawing } from '../../drawing';
-import type { BoatList } from './boat-list';
 import type { Chart } from './chart';
 import type { Offer } from './offer';
+import type { ChoiceSpec, Inputs } from './input';
+import type { Steps } from './step';
 import type { TableSpec } from './table';
 import type { Ask, Fact, ToldStep } from './fact';
-import type { Bound, Issue, KindId, WriteOptions } from '../../measure';
+import type { Issue, KindId, WriteOptions } from '../../measure';
 
+export * from './input';
+export * from './step';
 export type * from './chart';
 export type * from './offer';
 export type * from './table';
 
 /** The stage of the build a cell belongs to; also its folder and its place in the contents list. */
 export type Stage = 'shape' | 'frames' | 'timber' | 'skin' | 'finish' | 'afloat' | 'handling' | 'buying';
-
-/** A number the cell asks for. All texts are entries: `18 mm`, `keelson.thickness`. */
-export interface InputSpec {
-  readonly kind: KindId;
-  readonly label: string;
-  /**
-   * The quantity that fills it by default. `{along}` stands for the cell's own choice `along`,
-   * `{self}` for the cell itself: `{self}.usualLength` is a step that proposes the value; `{keel}`, `{sheer}` and
-   * `{bottom}` for the boat's lowest and highest edge and her lowest panel, whatever they are called.
-   */
-  readonly from?: string;
-  /** What its owners declare, where it is a number of the boat's or the shop's; set by `fromBoat`. */
-  readonly owners?: readonly Declared[];
-  /** What to measure where, for this work; its owner's note says the rest. */
-  readonly hint?: string;
-  /** Other links, by an answer of one of the cell's choices; an empty one leaves the preset. */
-  readonly fromBy?: { readonly choice: string; readonly links: Readonly<Record<string, string>> };
-  /** What holds when there is no link, or the linked quantity does not exist. */
-  readonly preset: string;
-  /** The preset of who works in feet and inches, where custom or the shop has a size of its own there: `16 ft`. */
-  readonly presetInch?: string;
-  readonly min?: string;
-  readonly max?: string;
-  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
-  readonly bound?: Bound;
-  /** One useful step for the + and - keys. */
-  readonly step?: string;
-  /** Where the preset comes from, or what to measure: a short sentence. */
-  readonly note?: string;
-  /** Offer a slider from min to max. */
-  readonly slider?: boolean;
-  /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */
-  readonly otherwise?: Given['otherwise'];
-  /**
-   * Asked, shown and printed only where this comparison over the cell's inputs and steps is true, because nothing
-   * comes of it elsewhere: `curve == "chord"`; or where the boat has a quantity of this name: `bilge.thickness`. What
-   * is written in it stays. A choice of one answer is not asked anyhow.
-   */
-  readonly when?: string;
-}
-
-/** A choice between named things. */
-export interface ChoiceSpec {
-  readonly kind: 'choice';
-  readonly label: string;
-  readonly options: readonly Option[] | BoatList;
-  /** Words for an answer before those of a boat's list, with the id `none`. */
-  readonly none?: string;
-  /** Words for the one answer, with the id `none`, where the boat has nothing of that list. */
-  readonly without?: string;
-  /** Another choice that fills it by default: `keelson.timber`. */
-  readonly from?: string;
-  /** As of a number that is asked for. */
-  readonly fromBy?: InputSpec['fromBy'];
-  readonly owners?: readonly Declared[];
-  readonly hint?: string;
-  readonly preset: string;
-  /** The preset of who works in feet and inches. */
-  readonly presetInch?: string;
-  readonly note?: string;
-  /** As of a number that is asked for. */
-  readonly when?: string;
-}
-
-export type Inputs = Readonly<Record<string, InputSpec | ChoiceSpec>>;
-
-/** One line of working. */
-export type StepSpec = FormulaStep | ToldStep;
-
-export interface FormulaStep {
-  readonly kind: KindId;
-  /** Over inputs, earlier steps and the cell's functions: `slope * thickness`. */
-  readonly formula: string;
-  readonly meaning: string;
-  /** Where the formula is from: a published source, `common practice, no source`, `geometry`, or `from memory: ...`. */
-  readonly source: string;
-  /** Of a limit: `at most` is never written larger than it is, `at least` never smaller. */
-  readonly bound?: Bound;
-}
-
-export type Steps = Readonly<Record<string, StepSpec>>;
 
 /** What a formula cannot say: a kernel function called from a step, with the kinds it takes and gives. */
 export interface CellFunction {
@@ -280,40 +202,3 @@ type FactsFit<I extends Inputs, S extends Steps> = {
       : { readonly fact: Fact<ValuesOf<I, S>, unknown> }
     : unknown;
 };
-
-/** A number to ask for. */
-export function input<K extends KindId>(
-  kind: K,
-  label: string,
-  more: Omit<InputSpec, 'kind' | 'label'>,
-): InputSpec & { readonly kind: K } {
-  return { kind, label, ...more };
-}
-
-/** A choice to ask for. */
-export function choice<const O extends ChoiceSpec['options']>(
-  label: string,
-  more: Omit<ChoiceSpec, 'kind' | 'label' | 'options'> & { readonly options: O },
-): ChoiceSpec & { readonly options: O } {
-  return { kind: 'choice', label, ...more };
-}
-
-/** A line of working. */
-export function step(
-  kind: KindId,
-  formula: string,
-  meaning: string,
-  source: string,
-  bound?: Bound,
-): FormulaStep {
-  return { kind, formula, meaning, source, ...(bound && { bound }) };
-}
-
-export function isFormula(spec: StepSpec): spec is FormulaStep {
-  return 'formula' in spec;
-}
-
-/** Whether a line of working tells a part of a fact. */
-export function isTold(spec: StepSpec): spec is ToldStep {
-  return 'fact' in spec;
-}

@@ -43,7 +43,7 @@ const correctionHere = fact(
 const moveHere = fact(
   'the least mend of the whole line: its move of this station',
   LEAST,
-  (_: FairAsked, { ask }) => ask(mend)[ask(here)]!, // one a station
+  (_: FairAsked, at) => at.ask(mend)[at.ask(here)]!, // one a station
 );
 
 /** What the correction does to the frame side and to the boat. */

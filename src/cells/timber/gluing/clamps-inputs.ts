@@ -1,6 +1,7 @@
 /** What the cell of the clamps asks for. */
 import { choice, input } from '../../form/define';
-import { singleJoints, woodAlong, joinedAlong } from './glued-joints';
+import { woodAlong, joinedAlong } from './glued-joints';
+import { singleJoints } from './joint-list';
 
 import { glues, usualGlue, FILLS, ofGlue } from '../../common/glue/glues';
 import { chosenFromBoat, fromShop } from '../../form/from-boat';

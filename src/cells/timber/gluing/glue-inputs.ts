@@ -1,7 +1,8 @@
 /** What the cell of the glue asks for. */
 import { fromShop } from '../../form/from-boat';
 import { choice, input } from '../../form/define';
-import { jointOptions, BEAD_EVERY, jointInputs } from './glued-joints';
+import { BEAD_EVERY, jointInputs } from './glued-joints';
+import { jointOptions } from './joint-list';
 import { glues, usualGlue, ofGlue } from '../../common/glue/glues';
 import { BEADED, CUSTOM } from './glue-steps';
 import { soldPack } from '../../common/sizes/packs-sold';

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { starters, type Table } from '../../../../src/boat';
 import { glue } from '../../../../src/cells/timber/gluing/glue';
-import { jointOptions } from '../../../../src/cells/timber/gluing/glued-joints';
+import { jointOptions } from '../../../../src/cells/timber/gluing/joint-list';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../../proofs';
 import { tryCell } from '../../try-cell';
