@@ -29,8 +29,9 @@ const fromTable = constantsOf(coatings);
 export const weather = defineCell({
   id: 'weather',
   stage: 'finish',
-  title: 'May I coat now?',
-  question: 'Is the surface far enough above the dew point to coat now, and until the coat is tack-free?',
+  title: 'Weather for a coat',
+  question:
+    'May I coat now: is the surface far enough above the dew point, and does it stay so until the coat is tack-free?',
   inputs: {
     coating: choice('Coating', {
       options: coatings.rows.map(({ id, label }) => ({ id, label })),
@@ -256,6 +257,11 @@ export const weather = defineCell({
       ],
       points: [
         { x: v.humidity, y: v.surface, label: 'now' },
+        // The lines are named at their ends.
+        ...swept.slice(-1).flatMap((end) => [
+          { x: end.humidity, y: end.coatFrom, label: 'coat from' },
+          { x: end.humidity, y: end.dewPoint, label: 'sweats' },
+        ]),
         ...(v.fall > 0 ? [{ x: v.humidity, y: v.surfaceLater, label: 'cooled' }] : []),
       ],
     };
