@@ -34,15 +34,15 @@ export default defineConfig({
               priority: 3,
             },
             {
+              name: 'declared',
+              // What the boat is asked for, in the words of every cell: with the first one, and without a boat.
+              test: /src\/boat\/quantities\/declared\.ts$/,
+              includeDependenciesRecursively: true,
+              priority: 2.5,
+            },
+            {
               name: 'saved',
               test: /src\/notebook\/keeping\/read-saved\.ts$/,
-              includeDependenciesRecursively: true,
-              priority: 2,
-            },
-            // What the boat and the shop ask for, which cells show with a boat and without.
-            {
-              name: 'declared',
-              test: /src\/boat\/quantities\/declared\.ts$/,
               includeDependenciesRecursively: true,
               priority: 2,
             },

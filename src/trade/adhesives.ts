@@ -192,3 +192,6 @@ export const clampPitchInch = {
   straight: practice(7 * INCH, 'the middle of 6 to 8 in (150 to 200 mm)'),
   tight: practice(3.5 * INCH, 'the middle of 3 to 4 in (75 to 100 mm) on tight curves'),
 } as const satisfies Record<string, Cited>;
+
+/** What is asked about until another is chosen: of the common kinds the one that forgives gaps and bears water. */
+export const usualGlue = 'epoxy';

@@ -166,6 +166,7 @@ describe('by keyboard alone', () => {
     expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
     await page.keyboard.type('24');
     await page.keyboard.press('Alt+Enter');
+    await page.keyboard.press('ArrowRight');
     expect(await textOf(focused(page))).toBe('clear');
     await page.keyboard.press('Enter');
     await holds(page, 'scarf.thickness', '18 mm');

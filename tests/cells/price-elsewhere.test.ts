@@ -9,7 +9,7 @@ import { tryCell } from './try-cell';
 const feet: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '$' };
 
 const fields = [
-  [boards, 'Prices are', { volume: 'priceA', length: 'perLengthA', each: 'eachA' }],
+  [boards, 'Wood is priced', { volume: 'priceA', length: 'perLengthA', each: 'eachA' }],
   [laminate, 'Wood is priced', { volume: 'price', length: 'perLength', each: 'each' }],
 ] as const;
 const typed = { volume: '1500/m³', length: '0.89/ft', each: '6.49 each' } as const;
@@ -30,7 +30,7 @@ test.each(cases)('%s, asked %s', (_, _asked, { cell, choice, keys, asked }) => {
 
 test('so it is in the field of the boat, which *boards* shows', () => {
   const { issues } = tryCell(boards, { 'shop.priceA': '6.49 each' });
-  expect(issues['priceA']).toMatch(/choose “per board” under “Prices are”$/);
+  expect(issues['priceA']).toMatch(/choose “per board” under “Wood is priced”$/);
 });
 
 test.each(fields)(

@@ -26,7 +26,7 @@ export interface Boat {
 }
 
 export const BOAT_FILE = 'battenbook boat';
-/** Version 1 knew no notebooks; otherwise it is the same, and opens as before. */
+/** Version 1 knew no notebooks and had other names for some quantities; it opens as before. */
 const BOAT_FILE_VERSION = 2;
 
 /** A million for the boat, and twice the letters of her notebooks: marks and line ends take two in JSON. */

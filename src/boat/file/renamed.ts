@@ -1,19 +1,25 @@
 /**
- * Names that quantities had in earlier editions. A kept boat or a boat file may still hold them, in keys and in the texts
- * of entries alike, so they are changed before anything else is read: `laminate.glueDensity` is `laminate.density`, so
- * for waste and volume; and what the yard has of boards, and the air of the shop, are the shop's own. The builder's own notebooks are left as
- * they are: no letter of a file that was opened is changed.
+ * Names that quantities had when files and kept boats were of version 1. They stand in keys and in the texts of entries
+ * alike, so they are changed before anything else is read. What one cell alone had and others read of it is the shop's
+ * now: the air, the moisture of the wood, the paste. What several cells had each for itself stays theirs: there it
+ * stands in place of the shop's number. The builder's own notebooks are left as they are: no letter of a file that was
+ * opened is changed.
  */
 export function underPresentNames(json: unknown): unknown {
+  const isOld = typeof json === 'object' && json !== null && 'version' in json && json.version === 1;
+  return isOld ? renamed(json) : json;
+}
+
+function renamed(json: unknown): unknown {
   if (typeof json === 'string') return presentName(json);
-  if (Array.isArray(json)) return json.map(underPresentNames);
+  if (Array.isArray(json)) return json.map(renamed);
   if (typeof json !== 'object' || json === null) return json;
   return Object.fromEntries(
     Object.entries(json)
       .filter(([key, value]) => !isPlaceInList(key, value))
       .map(([key, value]) => [
         presentName(key),
-        key === 'notebooks' ? value : underPresentNames(numberInList(key, value)),
+        key === 'notebooks' ? value : renamed(numberInList(key, value)),
       ]),
   );
 }
@@ -25,13 +31,24 @@ const numberInList = (key: string, value: unknown): unknown =>
 /** Where in a list it was by the name of a place there, the list begins anew: nothing of the work hangs on it. */
 const isPlaceInList = (key: string, value: unknown): boolean =>
   typeof value === 'string' &&
-  ((/\.joint$/.test(key) && /^(port|starboard)\d+$/.test(value)) ||
-    (/\.mark$/.test(key) && /^(first|last|mark\d+)$/.test(value)));
+  ((key.endsWith('.joint') && /^(port|starboard)\d+$/.test(value)) ||
+    (key.endsWith('.mark') && /^(first|last|mark\d+)$/.test(value)));
+
+/** Whole names, and what they are now. */
+const moved: Readonly<Record<string, string>> = {
+  'bending.allowed': 'shop.breakingShare',
+  'bending.easyFrom': 'shop.easyFrom',
+  'bending.onePerson': 'shop.onePerson',
+  'moisture.air': 'shop.air',
+  'moisture.now': 'shop.woodMoisture',
+  'fillet.fillerShare': 'shop.fillerShare',
+  'fillet.fillerDensity': 'shop.fillerDensity',
+  'fillet.epoxyDensity': 'shop.epoxyDensity',
+  'fasten.soldIn': 'shop.screwsIn',
+};
 
 const presentName = (text: string): string =>
   text
     .replace(/(?<=\w\.)glue(Density|Waste|Volume)\b/g, (_, word: string) => word.toLowerCase())
     .replace(/\b(?:yard|lumber)(?=\.(?:(?:length|price)[A-D]|sheet(?:Length|Width))\b)/g, 'shop')
-    .replace(/\bbending\.allowed\b/g, 'shop.breakingShare')
-    .replace(/\bmoisture\.air\b/g, 'shop.air')
-    .replace(/\bbending(?=\.(?:easyFrom|onePerson)\b)/g, 'shop');
+    .replace(/(?<![\w.])[a-z]+\.[a-z]\w*(?![\w.])/gi, (name) => moved[name] ?? name);

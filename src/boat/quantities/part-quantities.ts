@@ -21,7 +21,8 @@ import {
   transom,
 } from '../joinery/parts';
 import type { Derived, Given, Read } from './quantity';
-import { type PartKind, partKinds, scantlingsOf, skinKind } from './scantlings';
+import { type PartKind, partKinds, sizesOf, skinKind } from './scantlings';
+import { woodOf } from './part-woods';
 import { isPost, type Role } from '../hull/station';
 
 const SIZES = 'geometry, with the scantlings in hand';
@@ -43,7 +44,7 @@ interface Part {
 
 export function partGivens(layout: Layout): Given[] {
   const kinds = new Set(partsOf(layout).map(({ as }) => as));
-  return [...kinds].flatMap(scantlingsOf);
+  return [...kinds].flatMap((kind) => [...sizesOf(kind), woodOf(kind)]);
 }
 
 export function partQuantities(layout: Layout): Derived[] {

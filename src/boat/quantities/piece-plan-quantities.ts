@@ -20,7 +20,7 @@ import {
 } from '../joinery/piece-plan';
 import { pieceEntries, pieceRules } from './piece-rules';
 import type { Derived, Given, Read } from './quantity';
-import { soldKeys } from './shop';
+import { soldKeys } from './shop-lumber';
 
 const PRACTICE = 'common practice, no source';
 

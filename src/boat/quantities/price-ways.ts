@@ -8,11 +8,11 @@ export const priceWays = [
   { id: 'each', label: 'per board', kind: 'money' },
 ] as const satisfies readonly { id: string; label: string; kind: KindId }[];
 
-/** What the choice `under` is called in *boards*, whose prices are the boat's. */
-export const BOARDS_QUOTED = 'Prices are';
+/** What the choice between them is called. */
+export const PRICES = 'Wood is priced';
 
 /** For a field of this kind: the other kinds, and where each is asked. */
-export const pricedOtherwise = (kind: KindId, under: string): NonNullable<Given['otherwise']> =>
+export const pricedOtherwise = (kind: KindId): NonNullable<Given['otherwise']> =>
   priceWays
     .filter((way) => way.kind !== kind)
-    .map((way) => ({ kind: way.kind, says: `choose “${way.label}” under “${under}”` }));
+    .map((way) => ({ kind: way.kind, says: `choose “${way.label}” under “${PRICES}”` }));

@@ -5,9 +5,7 @@
  * own scantlings replace them.
  */
 import type { KindId } from '../../measure';
-import { plywood } from '../../trade/plywood';
-import { timber } from '../../trade/timber';
-import type { Declared, Option } from './quantity';
+import type { Declared } from './quantity';
 import { roundPreset } from './round-preset';
 
 export interface Size {
@@ -169,15 +167,9 @@ export function skinKind(panel: string, label: string): PartKind {
   });
 }
 
-const optionsOf = { timber: rowsOf(timber), plywood: rowsOf(plywood) } as const;
-
-function rowsOf(table: { readonly rows: readonly Option[] }): readonly Option[] {
-  return table.rows.map(({ id, label }) => ({ id, label }));
-}
-
-/** What the builder may write about a part: its sizes and its wood. */
-export function scantlingsOf(part: PartKind): Declared[] {
-  const sizes = Object.entries(part.sizes).map(([key, spec]): Declared => {
+/** The sizes that the builder may write about a part; its wood is in part-woods.ts. */
+export function sizesOf(part: PartKind): Declared[] {
+  return Object.entries(part.sizes).map(([key, spec]): Declared => {
     const { kind, meaning, whole, preset, min, max, step, source = PRACTICE } = spec;
     return {
       name: `${part.id}.${key}`,
@@ -192,17 +184,6 @@ export function scantlingsOf(part: PartKind): Declared[] {
       step,
     };
   });
-  const wood: Declared = {
-    name: `${part.id}.${part.of}`,
-    kind: 'choice',
-    label: `${part.of === 'timber' ? 'Wood' : 'Plywood'} of the ${part.label}`,
-    brief: part.of === 'timber' ? 'Wood' : 'Plywood',
-    meaning: `${part.of} of the ${part.label}`,
-    source: PRACTICE,
-    preset: part.material,
-    options: optionsOf[part.of],
-  };
-  return [...sizes, wood];
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -9,7 +9,7 @@ import { MIXING } from '../common/glue/glue-needs';
 import { DOUBLING } from '../common/glue/glues';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { choice, defineCell, input, step } from '../form/define';
-import { fromShop } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
 import { filledHole } from './filler-drawing';
 
 const GEOMETRY = 'geometry';

@@ -1,17 +1,10 @@
 /** Fillet: how much thickened epoxy lies in the corner along a seam, and how far it reaches up each panel. */
 import { drawing, mm, note } from '../../drawing';
-import {
-  epoxyDensity,
-  filletRadius,
-  flourDensity,
-  flourShare,
-  flourSpread,
-  radiusToPanel,
-  scrapings,
-} from '../../trade/paste';
+import { filletRadius, flourShare, flourSpread, radiusToPanel, scrapings } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../form/define';
 import { fromBoat } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
 import { custom, measures } from '../common/sizes/custom-sizes';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { filletSection } from './fillet-drawing';
@@ -21,14 +14,6 @@ const MIXING = 'geometry of mixing: volumes add up, the air between the grains i
 
 const thickness = (label: string, panel: string) =>
   fromBoat(`{${panel}}.thickness`, { label, hint: 'measure the sheet in hand' });
-const density = (label: string, preset: string, note: string) =>
-  input('density', label, {
-    preset,
-    min: '100 kg/m^3',
-    max: '4000 kg/m^3',
-    step: '10 kg/m^3',
-    note,
-  });
 
 export const fillet = defineCell({
   id: 'fillet',
@@ -86,17 +71,11 @@ export const fillet = defineCell({
       min: '0 %',
       max: '100 %',
       step: '1 %',
-      note: citation(scrapings),
+      note: `${citation(scrapings)}; more than of glue between faces, for what is scraped off is thrown away`,
     }),
-    fillerShare: input('share', 'Filler to epoxy, by weight', {
-      preset: `${flourShare.value * 100} %`,
-      min: '0 %',
-      max: '200 %',
-      step: '1 %',
-      note: citation(flourShare),
-    }),
-    fillerDensity: density('Density of the filler', `${flourDensity.value} kg/m^3`, citation(flourDensity)),
-    epoxyDensity: density('Density of the epoxy', `${epoxyDensity.value} kg/m^3`, citation(epoxyDensity)),
+    fillerShare: fromShop('fillerShare'),
+    fillerDensity: fromShop('fillerDensity'),
+    epoxyDensity: fromShop('epoxyDensity'),
   },
   groups: {
     'The panels': ['lower', 'lowerThickness', 'upper', 'upperThickness', 'outside'],

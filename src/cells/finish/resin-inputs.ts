@@ -1,7 +1,8 @@
 /** What the cell of the resin asks for. */
 import { input, choice } from '../form/define';
+import { fromShop } from '../form/from-shop';
 import { layups } from '../../trade/glass';
-import { fillFilm, uptake, laterCoat, waste, partDensity } from '../../trade/epoxy';
+import { fillFilm, uptake, laterCoat, partDensity } from '../../trade/epoxy';
 import { citation } from '../../trade/table';
 import { soldPack } from '../common/sizes/packs-sold';
 
@@ -107,13 +108,7 @@ export const resinInputs = {
     step: '10 mL/m^2',
     note: citation(laterCoat),
   }),
-  waste: input('share', 'Waste, on top', {
-    preset: `${waste.value * 100} %`,
-    min: '0 %',
-    max: '100 %',
-    step: '1 %',
-    note: `${citation(waste)}; 20 to 25 % on small jobs`,
-  }),
+  waste: fromShop('glueWaste'),
   basis: choice('The label gives its ratio', {
     options: [
       { id: 'volume', label: 'by volume' },

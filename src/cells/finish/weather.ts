@@ -5,7 +5,7 @@ import { coatings } from '../../trade/coatings';
 import { leastMargin, magnus } from '../../trade/dew-point';
 import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../form/define';
-import { fromShop } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
 import { firstOf } from '../form/in-words';
 
 const GEOMETRY = 'arithmetic';

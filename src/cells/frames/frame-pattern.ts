@@ -1,7 +1,9 @@
 /** The pattern of a frame: its outline inside the skin, the pieces it is sawn from, and what is cut out of them. */
 import { choice, defineCell, input } from '../form/define';
 import { words } from '../form/in-words';
-import { chosenFromBoat, fromBoat } from '../form/from-boat';
+import { fromBoat } from '../form/from-boat';
+import { chosenFromBoat } from '../form/from-shop';
+import { limberDrill } from '../common/frame/limber-drill';
 import { cutLimits, limitWords } from './cut-limits';
 import { frameView } from './frame-drawing';
 import { frameSteps } from './frame-pattern-steps';
@@ -63,7 +65,7 @@ export const framePattern = defineCell({
     keelsonWidth: fromBoat('keelson.width'),
     keelsonThickness: fromBoat('keelson.thickness'),
     limberWidth: fromBoat('frame.limberWidth'),
-    holeDiameter: fromBoat('frame.limberDrill'),
+    holeDiameter: limberDrill(),
     logThickness: fromBoat('chineLog.thickness'),
     logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
     clampThickness: fromBoat('sheerClamp.thickness'),

@@ -49,7 +49,12 @@ export const limberSteps = {
     'hole centre above the frame’s edge at the hole itself, plumb; - where deadrise has lifted the edge past it',
     GEOMETRY,
   ),
-  passes: step('count', 'ceil(slotWidth / kerf - 0.000001)', 'passes of the saw side by side', GEOMETRY),
+  passes: step(
+    'count',
+    'ceil(slotWidth / max(kerf, 0.1 mm) - 0.000001)',
+    'passes of the saw side by side',
+    GEOMETRY,
+  ),
   innerHeight: step(
     'length',
     'max(cutDepth - keelsonWidth / 2 * tan(deadrise), 0 mm)',

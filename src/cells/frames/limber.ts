@@ -1,6 +1,8 @@
 /** Keelson slot and limber holes in one cut: the slot is sawn wider than the keelson, and the two gaps drain. */
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
+import { limberDrill } from '../common/frame/limber-drill';
 import { slopeOfLine } from './slope-input';
 import { cutWarnings, cutLimits, limitWords } from './cut-limits';
 import { limberView } from './limber-drawing';
@@ -21,14 +23,8 @@ export const limber = defineCell({
       hint: 'measure the piece that goes in, not its name at the yard',
     }),
     limberWidth: fromBoat('frame.limberWidth', { slider: true }),
-    holeDiameter: fromBoat('frame.limberDrill', { slider: true }),
-    kerf: input('length', 'Saw kerf', {
-      preset: '3 mm',
-      min: '0.5 mm',
-      max: '1 in',
-      step: '0.5 mm',
-      note: 'saw a scrap and measure; a wide cutter set takes fewer passes',
-    }),
+    holeDiameter: limberDrill({ slider: true }),
+    kerf: fromShop('kerf', { hint: 'a wide cutter set takes fewer passes' }),
     frameDepth: fromBoat('frame.moulded'),
     siding: fromBoat('frame.siding'),
     keelSlope: slopeOfLine('Keel slope in profile', '{frame}.{keel}.profileSlope'),

@@ -1,6 +1,7 @@
 /** Notches for chine log and sheer clamp: how deep on either face, how wide, how sawn, and where no screw may stand. */
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
 import { gapsBridged } from '../../trade/adhesives';
 import { slopeOfLine } from './slope-input';
 import { cutWarnings, cutLimits, limitWords } from './cut-limits';
@@ -41,13 +42,7 @@ export const notch = defineCell({
       hint: 'from its face on the side inward; measure the piece that goes in',
     }),
     width: fromBoat('{timber}.width', { hint: 'up or down the side; measure the piece that goes in' }),
-    kerf: input('length', 'Saw kerf', {
-      preset: '3 mm',
-      min: '0.5 mm',
-      max: '1 in',
-      step: '1/64 in',
-      note: 'saw a scrap and measure',
-    }),
+    kerf: fromShop('kerf'),
     land: input('length', 'Wood left between two cuts, at most', {
       bound: 'most',
       preset: '5 mm',

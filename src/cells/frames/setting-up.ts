@@ -1,5 +1,6 @@
 /** A frame on the jig: from what was taped, what stands out of true, and which way to move what, by how much. */
 import { choice, defineCell, input, step } from '../form/define';
+import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { settingUpView } from './setting-up-drawing';
 import { TWO_LENGTHS } from './two-lengths';
@@ -92,21 +93,14 @@ export const settingUp = defineCell({
       '500 mm',
       'from the sheer marks to the bottom, plumb',
     ),
-    alongTolerance: input('length', 'Accepted along the jig', {
-      preset: '3 mm',
-      presetInch: '1/8 in',
-      min: '0.1 mm',
-      max: '50 mm',
-      step: '0.5 mm',
-      note: 'common practice, no source',
-    }),
+    alongTolerance: fromShop('trueWithin', { hint: 'along the jig' }),
     acrossTolerance: input('length', 'Accepted across, and in height', {
       preset: '1.5 mm',
       presetInch: '1/16 in',
       min: '0.1 mm',
       max: '50 mm',
       step: '0.5 mm',
-      note: 'common practice, no source',
+      note: 'half as much as along the jig, for it bends the planking in a shorter length; common practice, no source',
     }),
   },
   functions: {

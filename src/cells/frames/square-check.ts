@@ -1,5 +1,6 @@
 /** Is it square? The jig, a frame or a panel by its two diagonals, and which side to push. */
 import { defineCell, input, step } from '../form/define';
+import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { squareView } from './square-check-drawing';
 
@@ -54,14 +55,7 @@ export const squareCheck = defineCell({
       step: '1 mm',
       note: 'as taped, corner to corner',
     }),
-    accepted: input('length', 'Slide accepted as true', {
-      preset: '3 mm',
-      presetInch: '1/8 in',
-      min: '0.1 mm',
-      max: '50 mm',
-      step: '0.5 mm',
-      note: 'common practice, no source',
-    }),
+    accepted: fromShop('trueWithin', { hint: 'of the slide' }),
   },
   functions: {
     rackedBy: {

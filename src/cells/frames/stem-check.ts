@@ -1,5 +1,6 @@
 /** Is the stem on the centreline? Two lengths from the transom's corners tell how far off it stands, and to which side. */
 import { defineCell, input, step } from '../form/define';
+import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { stemView } from './stem-check-drawing';
 import { TWO_LENGTHS } from './two-lengths';
@@ -31,13 +32,7 @@ export const stemCheck = defineCell({
   inputs: {
     portLength: taped('Port corner to the stem'),
     starboardLength: taped('Starboard corner to the stem'),
-    accepted: input('length', 'Difference accepted as true', {
-      preset: '3 mm',
-      min: '0.1 mm',
-      max: '50 mm',
-      step: '0.5 mm',
-      note: 'common practice, no source',
-    }),
+    accepted: fromShop('trueWithin', { hint: 'of the difference' }),
     cornerOut: input('length', 'Half-breadth at the corners', {
       from: 'strongback.cornerOut',
       preset: '500 mm',

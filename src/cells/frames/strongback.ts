@@ -1,5 +1,6 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
-import { chosenFromBoat, fromBoat } from '../form/from-boat';
+import { fromBoat } from '../form/from-boat';
+import { chosenFromBoat } from '../form/from-shop';
 import { soldLength } from '../common/sizes/lumber-sold';
 import { choice, defineCell, input } from '../form/define';
 import { firstOf, words } from '../form/in-words';
@@ -122,7 +123,7 @@ export const strongback = defineCell({
       presetInch: '16 ft',
       min: '1 m',
       max: '8 m',
-      note: 'what your yard has; common practice, no source',
+      note: 'framing lumber, which yards sell longer than boards; common practice, no source',
     }),
     waste: input('share', 'Waste in cutting', {
       preset: '15 %',

@@ -1,7 +1,7 @@
 /** What the cell `batten` asks for. */
 import { woods } from '../common/wood/woods';
 import { choice, input } from '../form/define';
-import { fromShop } from '../form/from-boat';
+import { fromShop } from '../form/from-shop';
 import { lineViews } from './long-line';
 
 export const battenInputs = {

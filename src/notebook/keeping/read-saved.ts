@@ -55,7 +55,8 @@ export function readSaved(text: string): Saved | Unusable {
   }
   const form = v.safeParse(formSchema, json);
   if (!form.success) return { because: 'it is not a saved boat' };
-  if (form.output.version !== VERSION) return { because: 'another edition of this notebook saved it' };
+  if (form.output.version !== 1 && form.output.version !== VERSION)
+    return { because: 'another edition of this notebook saved it' };
   const read = v.safeParse(savedSchema, json);
   if (!read.success) {
     return { because: `its ${v.getDotPath(read.issues[0]) ?? 'form'} is not what a saved boat holds` };

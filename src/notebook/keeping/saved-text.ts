@@ -35,7 +35,8 @@ export interface Unusable {
 }
 
 export const FORM = 'battenbook saved boat';
-export const VERSION = 1;
+/** Version 1 had other names for some quantities; otherwise it is the same, and is read as before. */
+export const VERSION = 2;
 
 export function writeSaved({ state, earlier, later, revision }: Saved): string {
   return JSON.stringify({ form: FORM, version: VERSION, revision, ...plain(state), earlier, later });

@@ -11,6 +11,8 @@ import { inRoot } from '../../tools/root.mjs';
 
 const kept = readFileSync(inRoot('tests/notebook/keeping/saved-under-old-names.json'), 'utf8');
 
+const asVersion1 = (file: string) => file.replace('"version": 2', '"version": 1');
+
 describe('kept in the browser', () => {
   const saved = readSaved(kept);
   if (isUnusable(saved)) throw new Error(saved.because);
@@ -43,7 +45,7 @@ describe('kept in the browser', () => {
   });
 });
 
-describe('in a boat file', () => {
+describe('in a boat file of version 1', () => {
   const entries = {
     'laminate.glueWaste': '40 %',
     'glue.perMetre': '1 min',
@@ -56,7 +58,7 @@ describe('in a boat file', () => {
     'rollingBevel.mark': 'mark7',
     'glue.joint': 'sideLogs',
   };
-  const old = writeBoatFile({ name: 'Old', table: demoBoat, entries });
+  const old = asVersion1(writeBoatFile({ name: 'Old', table: demoBoat, entries }));
 
   test('entries go by the names of today', () => {
     const boat = readBoatFile(old);
@@ -73,7 +75,9 @@ describe('in a boat file', () => {
 
   test('what a notebook says is left to the letter', () => {
     const notebooks = { 'keel-day': { text: 'Once `= laminate.glueWaste`, now waste.', away: false } };
-    const boat = readBoatFile(writeBoatFile({ name: 'Old', table: demoBoat, entries, notebooks }));
+    const boat = readBoatFile(
+      asVersion1(writeBoatFile({ name: 'Old', table: demoBoat, entries, notebooks })),
+    );
     expect(isUnread(boat) ? boat.faults : boat.notebooks).toStrictEqual(notebooks);
   });
 
@@ -83,5 +87,66 @@ describe('in a boat file', () => {
     const values = JSON.parse(out) as Record<string, { readonly value: number }>;
     expect(values['laminate.waste']?.value).toBeCloseTo(0.4, 12);
     expect(values['boards.stockB']?.value).toBeCloseTo(3.3, 12);
+  });
+});
+
+describe('a file of version 1 with entries of cells', () => {
+  const file = readFileSync(inRoot('tests/notebook/keeping/version-1-cells.boat.json'), 'utf8');
+  const boat = readBoatFile(file);
+  if (isUnread(boat)) throw new Error(boat.faults.join());
+
+  test('what one cell had and others read of it is the shop’s; what each had for itself stays its own', () => {
+    expect(boat.entries).toStrictEqual({
+      'keelson.thickness': '20 mm',
+      'scarf.thickness': '3/4 in',
+      'clamps.glue': 'resorcinol',
+      'shop.air': '14 °C',
+      'shop.woodMoisture': '15 %',
+      'glue.moisture': 'shop.woodMoisture + 1 %',
+      'shop.lengthA': '2.7 m',
+      'shop.onePerson': '200 N',
+      'shop.fillerShare': '30 %',
+      'shop.screwsIn': 'inch',
+      'limber.kerf': '4 mm',
+    });
+    expect(boat.asBuilt?.measured).toStrictEqual({ 'bend.width': '88 mm', 'shop.woodMoisture': '16 %' });
+  });
+
+  test('opens with every number as it was', () => {
+    const asked = {
+      'scarf.thickness': 0.01905,
+      'bend.thickness': 0.02,
+      'clamps.shop': 287.15,
+      'glue.shop': 287.15,
+      'moisture.now': 0.16,
+      'glue.moisture': 0.17,
+      'boards.stockA': 2.7,
+      'bend.holds': 200,
+      'laminate.fillerShare': 0.3,
+      'limber.kerf': 0.004,
+      'notch.kerf': 0.003,
+      'bend.width': 0.088,
+    };
+    const { out, err } = reckon(['old.json', ...Object.keys(asked)], () => file);
+    expect(err).toBe('');
+    const values = JSON.parse(out) as Record<string, { readonly value: number }>;
+    for (const [name, value] of Object.entries(asked)) expect(values[name]?.value).toBeCloseTo(value, 9);
+    const glues = reckon(['old.json', 'clamps.glue', 'glue.glue', 'screwCount.soldIn'], () => file);
+    expect(JSON.parse(glues.out)).toMatchObject({
+      'clamps.glue': { value: 'resorcinol' },
+      'glue.glue': { value: 'epoxy' },
+      'screwCount.soldIn': { value: 'inch' },
+    });
+  });
+
+  test('is saved under the names of today, and then left as it is', () => {
+    const saved = writeBoatFile(boat);
+    expect(JSON.parse(saved)).toMatchObject({ version: 2, entries: boat.entries });
+    // In a file of today the cell's own name holds in that cell alone.
+    const again = readBoatFile(saved.replace('"limber.kerf"', '"moisture.air"').replace('"4 mm"', '"10 °C"'));
+    expect(isUnread(again) ? again.faults : again.entries).toMatchObject({
+      'shop.air': '14 °C',
+      'moisture.air': '10 °C',
+    });
   });
 });

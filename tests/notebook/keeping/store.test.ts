@@ -96,7 +96,7 @@ describe('the saved text', () => {
 
   test.each<[string, unknown, RegExp]>([
     ['form', 'something else', /not a saved boat/],
-    ['version', 2, /another edition/],
+    ['version', 3, /another edition/],
     ['revision', -1, /its revision/],
     ['revision', 1.5, /its revision/],
     ['entries', { 'scarf.slope': 12 }, /its entries\.scarf\.slope/],

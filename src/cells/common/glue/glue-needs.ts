@@ -12,11 +12,11 @@
  * beyond that and left in the cup. Epoxy goes on twice: neat on both faces, then as paste, of which the filler is a part.
  */
 import { adhesives, clampPitch, clampTime, primer, spreadTime } from '../../../trade/adhesives';
-import { waste } from '../../../trade/epoxy';
-import { glueDensity, glueLines } from '../../../trade/glue-lines';
-import { epoxyDensity, flourDensity, flourShare } from '../../../trade/paste';
+import { glueLines } from '../../../trade/glue-lines';
+import { epoxyDensity } from '../../../trade/paste';
 import { citation, look } from '../../../trade/table';
 import { input, step } from '../../form/define';
+import { fromShop } from '../../form/from-shop';
 import { glues } from './glues';
 
 const CUSTOM = 'common practice, no source';
@@ -46,38 +46,12 @@ export const glueNeedInputs = {
     step: '10 g/m^2',
     note: 'from the sheet of the glue in hand',
   }),
-  waste: input('share', 'Squeezed out and left in the cup, on top', {
-    preset: `${waste.value * 100} %`,
-    min: '0 %',
-    max: '100 %',
-    step: '1 %',
-    note: `${citation(waste)}, for epoxy; for other glues ${CUSTOM}`,
-  }),
-  primer: input('areaDensity', 'Neat epoxy first, each face', {
-    when: EPOXY,
-    preset: `${primer.value * 1000} g/m^2`,
-    min: '0 g/m^2',
-    max: '500 g/m^2',
-    step: '10 g/m^2',
-    note: citation(primer),
-  }),
-  fillerShare: input('share', 'Filler to epoxy, by weight', {
-    when: EPOXY,
-    from: 'fillet.fillerShare',
-    preset: `${flourShare.value * 100} %`,
-    min: '0 %',
-    max: '200 %',
-    step: '1 %',
-    note: citation(flourShare),
-  }),
-  density: input('density', 'Density of the glue', {
-    when: 'glue != "epoxy"',
-    preset: `${glueDensity.value} kg/m^3`,
-    min: '500 kg/m^3',
-    max: '3000 kg/m^3',
-    step: '10 kg/m^3',
-    note: citation(glueDensity),
-  }),
+  waste: fromShop('glueWaste'),
+  primer: fromShop('primer', { when: EPOXY }),
+  fillerShare: fromShop('fillerShare', { when: EPOXY }),
+  density: fromShop('glueDensity', { when: 'glue != "epoxy"' }),
+  epoxyDensity: fromShop('epoxyDensity', { when: EPOXY }),
+  fillerDensity: fromShop('fillerDensity', { when: EPOXY }),
 };
 
 /** Thickness of a line of this glue between faces that meet. */
@@ -132,13 +106,13 @@ export function glueNeeds({ area, line, laid }: GluedFace) {
     ),
     priming: step(
       'volume',
-      `glue == "epoxy" ? (1 + waste) * 2 * ${area} * primer / (${epoxyDensity.value} kg/m^3) : 0 L`,
+      `glue == "epoxy" ? (1 + waste) * 2 * ${area} * primer / epoxyDensity : 0 L`,
       'neat epoxy that both faces drink first',
       `${citation(primer)}; ${citation(epoxyDensity)}`,
     ),
     pasteYield: step(
       'ratio',
-      `1 + fillerShare * ${epoxyDensity.value} / ${flourDensity.value}`,
+      '1 + fillerShare * epoxyDensity / fillerDensity',
       'paste from one volume of epoxy',
       `${MIXING}; densities of epoxy and wood flour: ${CUSTOM}`,
     ),
@@ -156,13 +130,13 @@ export function glueNeeds({ area, line, laid }: GluedFace) {
     ),
     glueMass: step(
       'mass',
-      `volume * (glue == "epoxy" ? ${epoxyDensity.value} kg/m^3 : density)`,
+      'volume * (glue == "epoxy" ? epoxyDensity : density)',
       'the same by weight',
       `geometry; ${citation(epoxyDensity)}`,
     ),
     filler: step(
       'mass',
-      `fillerShare * thickened * ${epoxyDensity.value} kg/m^3`,
+      'fillerShare * thickened * epoxyDensity',
       'filler to weigh out; 0 with other glues',
       MIXING,
     ),

@@ -1,14 +1,11 @@
 /** The glues that a cell can be asked about, and what their table says of them, brought as quantities. */
 import type { Derived, Option } from '../../../boat';
 import { constantsOf } from '../../../boat/quantities/constants-of';
-import { type AdhesiveColumn, adhesives } from '../../../trade/adhesives';
+import { type AdhesiveColumn, adhesives, usualGlue } from '../../../trade/adhesives';
 import { look } from '../../../trade/table';
 import { input, type Source, type Warning } from '../../form/define';
 
 export const glues: readonly Option[] = adhesives.rows.map(({ id, label }) => ({ id, label }));
-
-/** What a cell is asked about until another is chosen: of the common kinds the one that forgives gaps and bears water. */
-export const usualGlue = 'epoxy';
 
 const units = {
   length: ['mm', 1e3],

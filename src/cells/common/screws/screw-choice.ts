@@ -11,8 +11,8 @@ import {
   shankPlay,
   usualGauge,
 } from '../../../trade/screws';
-import { bySystemChosen } from '../sizes/custom-sizes';
 import { type CellFunction, choice, input, step } from '../../form/define';
+import { chosenFromShop } from '../../form/from-shop';
 
 putUp('pilotDrill', pilotShelf);
 putUp('shankDrill', shankShelf);
@@ -37,7 +37,7 @@ export const screwInputs = {
     max: '14',
     step: '2',
   }),
-  soldIn: bySystemChosen('Lengths sold in'),
+  soldIn: chosenFromShop('screwsIn'),
   screwLength: input('screwLength', 'Screw length', {
     from: '{self}.lengthToBuy',
     preset: '30 mm',

@@ -1,20 +1,8 @@
 /** Sizes and spacings of custom in steps: each round in the system of who works by it. */
-import { choice, type ChoiceSpec } from '../../form/define';
-
-/** A choice between the systems that the trade buys and measures in; it goes by the units that the builder works in. */
-export const bySystemChosen = (label: string): ChoiceSpec =>
-  choice(label, {
-    options: [
-      { id: 'mm', label: 'millimetres' },
-      { id: 'inch', label: 'inches' },
-    ],
-    preset: 'mm',
-    presetInch: 'inch',
-    note: 'as the units chosen',
-  });
+import { chosenFromShop } from '../../form/from-shop';
 
 /** Which system they are said in; a cell that has steps of custom asks it. */
-export const measures = bySystemChosen('Customary sizes in');
+export const measures = chosenFromShop('sizesIn');
 
 /** A size of custom, as it stands in a formula of a cell with the choice `measures`. */
 export const custom = (metric: string, inch: string): string => `(measures == "inch" ? ${inch} : ${metric})`;

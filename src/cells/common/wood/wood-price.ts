@@ -1,37 +1,12 @@
 /** Prices of boards as yards quote them, each brought to a price per volume. */
-import { pricedOtherwise, priceWays } from '../../../boat/quantities/price-ways';
-import { choice, type ChoiceSpec, input, type InputSpec, step } from '../../form/define';
+import { pricedOtherwise } from '../../../boat/quantities/price-ways';
+import { input, step } from '../../form/define';
 
 const MADE_UP = 'made up: write what your yard asks';
 
-/** How the yard quotes; the fields of its answer alone are asked. */
-export const quotedAs = (label: string): ChoiceSpec =>
-  choice(label, {
-    options: priceWays.map(({ id, label: way }) => ({ id, label: way })),
-    preset: 'volume',
-    note: 'as your yard quotes them',
-  });
-
-/** `under` is the label of the cell's choice of a way. */
-type More = Pick<InputSpec, 'from'> & { readonly under: string };
-
-export const byVolume = (label: string, { under, ...more }: More) =>
-  input('timberPrice', label, {
-    otherwise: pricedOtherwise('timberPrice', under),
-    ...more,
-    preset: '1500 /m³',
-    presetInch: '3.50 /bd ft',
-    min: '0 /m³',
-    max: '100000 /m³',
-    step: '50 /m³',
-    note: MADE_UP,
-    when: 'quoted == "volume"',
-  });
-
-export const byLength = (label: string, { under, ...more }: More) =>
+export const byLength = (label: string) =>
   input('pricePerLength', label, {
-    otherwise: pricedOtherwise('pricePerLength', under),
-    ...more,
+    otherwise: pricedOtherwise('pricePerLength'),
     preset: '3 /m',
     presetInch: '0.90 /ft',
     min: '0 /m',
@@ -41,10 +16,9 @@ export const byLength = (label: string, { under, ...more }: More) =>
     when: 'quoted == "length"',
   });
 
-export const byBoard = (label: string, preset: string, { under, ...more }: More) =>
+export const byBoard = (label: string, preset: string) =>
   input('money', label, {
-    otherwise: pricedOtherwise('money', under),
-    ...more,
+    otherwise: pricedOtherwise('money'),
     preset,
     min: '0',
     max: '10000',

@@ -1,34 +1,14 @@
 /** How many boards of a wood break in a bend: strength and stiffness vary from board to board. */
 import { chanceOfBreaking } from '../../../kernel';
-import { timberSpread } from '../../../trade/timber';
-import { type CellFunction, input, type Source, step } from '../../form/define';
+import { type CellFunction, type Source, step } from '../../form/define';
+import { fromShop } from '../../form/from-shop';
 
 const LOGNORMAL =
   'lognormal strength and stiffness about the means, as in J. R. Benjamin and C. A. Cornell, Probability, Statistics, and Decision for Civil Engineers (1970); from memory';
-const VARIES = 'from memory: Wood Handbook, Table 5-6, clear wood of one species';
-
 export const chanceInputs = {
-  ruptureSpread: input('share', 'Strength varies by', {
-    preset: `${timberSpread.rupture.value * 100} %`,
-    min: '1 %',
-    max: '60 %',
-    step: '1 %',
-    note: `standard deviation over mean; ${VARIES}. Knotty boards vary more`,
-  }),
-  modulusSpread: input('share', 'Stiffness varies by', {
-    preset: `${timberSpread.modulus.value * 100} %`,
-    min: '1 %',
-    max: '60 %',
-    step: '1 %',
-    note: `standard deviation over mean; ${VARIES}`,
-  }),
-  together: input('ratio', 'Strong boards are stiff: correlation', {
-    preset: '0.77',
-    min: '0',
-    max: '1',
-    step: '0.05',
-    note: '447 small clear pieces of southern pine, Wood and Fiber Science (2018); 0 if you trust no such tie, which makes breaking likelier',
-  }),
+  ruptureSpread: fromShop('ruptureSpread'),
+  modulusSpread: fromShop('modulusSpread'),
+  together: fromShop('strongAreStiff'),
 };
 
 export const chanceSteps = {

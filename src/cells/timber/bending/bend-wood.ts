@@ -4,29 +4,18 @@ import { keptAfter, lastings, stiffnessAt, strengthAt, testFactor } from '../../
 import { citation, look, type TradeRow } from '../../../trade/table';
 import { timber, type TimberColumn } from '../../../trade/timber';
 import { type CellFunction, choice, input, type Source, step } from '../../form/define';
+import { fromShop } from '../../form/from-shop';
 
 const DRYING = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 5, strength against moisture; from memory';
 
 export const woodInputs = {
-  moisture: input('share', 'Moisture of the wood', {
-    preset: '12 %',
-    min: '6 %',
-    max: '150 %',
-    step: '1 %',
-    note: 'of its dry weight; 12 % is wood dried in a roofed shed, from 25 to 30 % on it counts as green',
-  }),
+  moisture: fromShop('woodMoisture', { hint: 'from 25 to 30 % on it counts as green' }),
   duration: choice('How long the stress lasts', {
     options: lastings.map(({ id, label }) => ({ id, label })),
     preset: 'minutes',
     note: 'the hour of bending is mostly the worst: held to one shape, wood relaxes about as fast as it tires',
   }),
-  warmth: input('temperature', 'Temperature of the wood', {
-    preset: '20 °C',
-    min: '-50 °C',
-    max: '50 °C',
-    step: '5 °C',
-    note: 'not for steam, which alters the wood itself',
-  }),
+  warmth: fromShop('air', { hint: 'of the wood; not for steam, which alters the wood itself' }),
   modulusGain: input('ratio', 'Stiffness, 12 % over green', {
     from: 'timber.{species}.modulusGain',
     preset: '1',

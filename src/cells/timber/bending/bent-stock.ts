@@ -2,7 +2,8 @@
 import type { Point } from '../../../drawing';
 import { bendShareTexts } from '../../../trade/bend-grades';
 import { choice, input, type Source } from '../../form/define';
-import { chosenFromBoat, fromBoat, fromShop } from '../../form/from-boat';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, fromShop } from '../../form/from-shop';
 import { longPartOptions } from '../../common/wood/long-parts';
 
 /** What timber bent round an edge is asked for in every case. */

@@ -1,12 +1,12 @@
 /** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
 import { choice, input, step } from '../../form/define';
+import { chosenFromShop, fromShop } from '../../form/from-shop';
 import { soldLength } from '../../common/sizes/lumber-sold';
 import { chanceBeside } from './laminate-chance';
 import { evenPitchOver, usualPitchOver } from './laminate-glue';
-import { byBoard, byLength, byVolume, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
+import { byBoard, byLength, pricePerVolume } from '../../common/wood/wood-price';
 
 const GEOMETRY = 'geometry';
-const QUOTED = 'Wood is priced';
 const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
@@ -14,14 +14,7 @@ const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight']
 const ofBoard = { when: 'quoted != "volume"' } as const;
 
 export const costInputs = {
-  kerf: input('length', 'Saw kerf, each layer', {
-    preset: '3 mm',
-    presetInch: '1/8 in',
-    min: '0 mm',
-    max: '10 mm',
-    step: '0.5 mm',
-    note: 'common practice: 3 mm (1/8 in) on a table saw; 0 where the yard sells that thickness',
-  }),
+  kerf: fromShop('kerf', { hint: 'of each layer; 0 only here where the yard sells that thickness' }),
   planing: input('length', 'Planed off, each layer', {
     preset: '1 mm',
     presetInch: '1/32 in',
@@ -30,10 +23,10 @@ export const costInputs = {
     step: '0.5 mm',
     note: 'common practice: both faces together',
   }),
-  quoted: quotedAs(QUOTED),
-  price: byVolume('Price of the wood', { under: QUOTED }),
-  perLength: byLength('Price of the wood by length', { under: QUOTED }),
-  each: byBoard('Price of one board', '7', { under: QUOTED }),
+  quoted: chosenFromShop('quoted'),
+  price: fromShop('price', { when: 'quoted == "volume"' }),
+  perLength: byLength('Price of the wood by length'),
+  each: byBoard('Price of one board', '7'),
   boardThickness: input('length', 'Thickness of the board priced', {
     ...ofBoard,
     preset: '19 mm',

@@ -1,16 +1,10 @@
 /** Glue and clamps for a stack of layers: how much, pressed how hard, by how many. */
 import { layersOf } from '../../../kernel/layers';
-import {
-  type AdhesiveColumn,
-  adhesives,
-  clampForce,
-  clampPitch,
-  screwPressure,
-} from '../../../trade/adhesives';
+import { type AdhesiveColumn, adhesives, clampPitch, screwPressure } from '../../../trade/adhesives';
 import { glueLines } from '../../../trade/glue-lines';
 import { citation, look } from '../../../trade/table';
-import { type CellFunction, choice, input, step } from '../../form/define';
-import { fromShop } from '../../form/from-boat';
+import { type CellFunction, input, step } from '../../form/define';
+import { chosenFromShop, fromShop } from '../../form/from-shop';
 import { measures } from '../../common/sizes/custom-sizes';
 import { packsToBuy } from '../../common/sizes/packs-sold';
 import { customPitch } from '../../common/glue/clamp-pitch';
@@ -21,7 +15,6 @@ import {
   usualLineStep,
   usualSpreadStep,
 } from '../../common/glue/glue-needs';
-import { glues, usualGlue } from '../../common/glue/glues';
 
 const STATICS = 'statics: pressure over the face of the stack';
 const CONE = 'common practice: a clamp presses 45° to each side of its jaw through caul and wood';
@@ -43,10 +36,7 @@ const SCREWS_PRESS = '0.2 MPa';
 
 export const glueInputs = {
   measures,
-  glue: choice('Glue', {
-    options: glues,
-    preset: usualGlue,
-  }),
+  glue: chosenFromShop('glue'),
   line: input('length', 'Thickness of a glue line', {
     from: '{self}.usualLine',
     preset: '0.5 mm',
@@ -64,14 +54,7 @@ export const glueInputs = {
     step: '10 kPa',
     note: 'stiff thin glues: softwood 690 to 1030 kPa (100 to 150 psi), hardwood 1200 to 1720 kPa (175 to 250 psi), a glue maker’s advice',
   }),
-  clampForce: input('force', 'One clamp presses with', {
-    presetInch: '700 lbf',
-    preset: `${clampForce.value} N`,
-    min: '50 N',
-    max: '50 kN',
-    step: '100 N',
-    note: citation(clampForce),
-  }),
+  clampForce: fromShop('clampForce'),
   pitch: input('length', 'Clamp to clamp, at most', {
     bound: 'most',
     from: '{self}.usualPitch',
@@ -84,14 +67,7 @@ export const glueInputs = {
   tightness: fromShop('easyFrom', {
     hint: 'of a layer; where it is tighter, clamps stand closer',
   }),
-  caul: input('length', 'Caul under the clamps', {
-    preset: '18 mm',
-    presetInch: '3/4 in',
-    min: '0 mm',
-    max: '150 mm',
-    step: '1 mm',
-    note: 'a strip of wood that spreads the pressure, bent with the stack; 0 without one',
-  }),
+  caul: fromShop('caul', { hint: 'bent with the stack' }),
 };
 
 export const glueFunctions: Readonly<Record<string, CellFunction>> = {

@@ -27,7 +27,17 @@ export const laminate = defineCell({
     'The layers': ['held', 'layup', 'layer1', 'layer2', 'layer3', 'layer4', 'beside'],
     'The wood': ['width', 'modulus', 'rupture', 'layerRatio', 'allowed'],
     'Spread and chance': ['ruptureSpread', 'modulusSpread', 'together'],
-    'The glue': ['glue', 'line', 'spread', 'waste', 'primer', 'fillerShare', 'density'],
+    'The glue': [
+      'glue',
+      'line',
+      'spread',
+      'waste',
+      'primer',
+      'fillerShare',
+      'density',
+      'epoxyDensity',
+      'fillerDensity',
+    ],
     'Clamps and hands': [
       'measures',
       'pressure',

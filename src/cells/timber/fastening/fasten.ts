@@ -1,6 +1,7 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
 import { choice, input, defineCell } from '../../form/define';
-import { fromBoat, chosenFromBoat } from '../../form/from-boat';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, fromShop } from '../../form/from-shop';
 import { landingTimbers, landings } from '../../../boat/quantities/landings';
 import { screwInputs, screwWarnings, CUSTOM, screwCautions, NDS } from '../../common/screws/screw-choice';
 import { firstOf } from '../../form/in-words';
@@ -37,14 +38,7 @@ export const fasten = defineCell({
       step: '1',
       note: '2, staggered, on timbers 45 mm (1 3/4 in) wide or more: common practice',
     }),
-    rowGap: input('length', 'Row to row', {
-      when: 'rows > 1',
-      preset: '20 mm',
-      presetInch: '3/4 in',
-      min: '3 mm',
-      max: '200 mm',
-      step: '1 mm',
-    }),
+    rowGap: fromShop('rowGap', { when: 'rows > 1' }),
     pitch: input('length', 'Screw to screw, at most', {
       bound: 'most',
       from: '{self}.customPitch',

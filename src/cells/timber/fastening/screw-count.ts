@@ -58,7 +58,7 @@ const inputs = {
     step: '5 mm',
     note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
   }),
-  soldIn: { ...screwInputs.soldIn, from: 'fasten.soldIn', label: 'Screws sold in' },
+  soldIn: screwInputs.soldIn,
   spare: input('share', 'Spare', {
     from: 'fasten.spare',
     preset: '10 %',

@@ -1,6 +1,8 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
 import { choice, input, defineCell } from '../../form/define';
-import { chosenFromBoat, fromBoat } from '../../form/from-boat';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, fromShop } from '../../form/from-shop';
+import { limberDrill } from '../../common/frame/limber-drill';
 import { screwInputs, screwWarnings, screwCautions } from '../../common/screws/screw-choice';
 import { screwList } from './screws-in-hand';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
@@ -70,16 +72,7 @@ export const screwMap = defineCell({
       step: '1',
       note: 'of a gusset; skin and keelson have one',
     }),
-    rowGap: input('length', 'Row to row, at least', {
-      when: 'fastened == "plate"',
-      bound: 'least',
-      preset: '20 mm',
-      presetInch: '3/4 in',
-      min: '3 mm',
-      max: '100 mm',
-      step: '1 mm',
-      note: 'common practice, no source',
-    }),
+    rowGap: fromShop('rowGap', { when: 'fastened == "plate"', bound: 'least' }),
     pitch: input('length', 'Screw to screw, at most', {
       bound: 'most',
       from: '{self}.customPitch',
@@ -130,7 +123,7 @@ export const screwMap = defineCell({
     keelsonWidth: fromBoat('keelson.width', { when: 'fastened != "plate"' }),
     keelsonThickness: fromBoat('keelson.thickness', { when: 'fastened != "plate"' }),
     limberWidth: fromBoat('frame.limberWidth', { when: 'fastened != "plate"' }),
-    holeDiameter: fromBoat('frame.limberDrill', { when: 'fastened != "plate"' }),
+    holeDiameter: limberDrill({ when: 'fastened != "plate"' }),
     logThickness: fromBoat('chineLog.thickness'),
     logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
     clampThickness: fromBoat('sheerClamp.thickness', { when: 'fastened == "skin"' }),

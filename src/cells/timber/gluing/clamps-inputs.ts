@@ -3,9 +3,9 @@ import { choice, input } from '../../form/define';
 import { woodAlong, joinedAlong } from './glued-joints';
 import { singleJoints } from './joint-list';
 
-import { glues, usualGlue, FILLS, ofGlue } from '../../common/glue/glues';
-import { chosenFromBoat, fromShop } from '../../form/from-boat';
-import { clampForce, spreadTime, clampTime } from '../../../trade/adhesives';
+import { FILLS, ofGlue } from '../../common/glue/glues';
+import { chosenFromBoat, chosenFromShop, fromShop } from '../../form/from-shop';
+import { spreadTime, clampTime } from '../../../trade/adhesives';
 import { citation } from '../../../trade/table';
 import { measures } from '../../common/sizes/custom-sizes';
 
@@ -86,15 +86,8 @@ export const clampInputs = {
     max: '1 km',
     step: '50 mm',
   }),
-  caul: input('length', 'Caul under the clamps', {
-    preset: '18 mm',
-    presetInch: '3/4 in',
-    min: '0 mm',
-    max: '100 mm',
-    step: '1 mm',
-    note: 'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
-  }),
-  glue: choice('Glue', { options: glues, preset: usualGlue }),
+  caul: fromShop('caul'),
+  glue: chosenFromShop('glue'),
   species: chosenFromBoat('keelson.timber', {
     when: RIGID,
     fromBy: { choice: 'joint', links: woodAlong },
@@ -118,14 +111,7 @@ export const clampInputs = {
     step: '10 kPa',
     note: 'from the sheet of the glue in hand',
   }),
-  capacity: input('force', 'Force of one clamp', {
-    presetInch: '700 lbf',
-    preset: `${clampForce.value} N`,
-    min: '50 N',
-    max: '20000 N',
-    step: '100 N',
-    note: citation(clampForce),
-  }),
+  capacity: fromShop('clampForce'),
   inHand: input('count', 'Clamps in hand', {
     preset: '20',
     min: '0',

@@ -1,16 +1,16 @@
 /** What the cell of the glue asks for. */
-import { fromShop } from '../../form/from-boat';
+import { chosenFromShop, fromShop } from '../../form/from-shop';
 import { choice, input } from '../../form/define';
 import { BEAD_EVERY, jointInputs } from './glued-joints';
 import { jointOptions } from './joint-list';
-import { glues, usualGlue, ofGlue } from '../../common/glue/glues';
+import { ofGlue } from '../../common/glue/glues';
 import { BEADED, CUSTOM } from './glue-steps';
 import { soldPack } from '../../common/sizes/packs-sold';
 import { usualPace, glueNeedInputs } from '../../common/glue/glue-needs';
 
 export const glueInputs = {
   joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
-  glue: choice('Glue', { options: glues, preset: usualGlue }),
+  glue: chosenFromShop('glue'),
   length: input('length', 'Length of the joint, all together', {
     from: '{self}.jointLength',
     preset: '8.4 m',
@@ -73,13 +73,7 @@ export const glueInputs = {
     step: '10 s',
     note: 'by the clamps of this joint; try it dry, with a watch, all hands that will help',
   }),
-  moisture: input('share', 'Moisture of the wood', {
-    from: 'moisture.now',
-    preset: '12 %',
-    min: '0 %',
-    max: '100 %',
-    step: '0.5 %',
-  }),
+  moisture: fromShop('woodMoisture'),
   hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
     when: 'glue == "epoxy"',
     from: 'resin.hardenerPer100',

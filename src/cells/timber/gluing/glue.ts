@@ -18,7 +18,17 @@ export const glue = defineCell({
   question: 'How much glue does this joint take, how thick a bead, and how long a run can I close at once?',
   inputs: glueInputs,
   groups: {
-    'The glue': ['beads', 'bead', 'spread', 'primer', 'hardenerPer100', 'fillerShare', 'density'],
+    'The glue': [
+      'beads',
+      'bead',
+      'spread',
+      'primer',
+      'hardenerPer100',
+      'fillerShare',
+      'density',
+      'epoxyDensity',
+      'fillerDensity',
+    ],
     'As the shop sells it': ['pack', 'waste'],
     'How fast you work': ['perMetre', 'shop', 'moisture'],
     'The sheet of the glue': ['mostGap', 'openAt20', 'coldest', 'driest', 'wettest'],

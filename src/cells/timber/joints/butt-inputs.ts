@@ -129,7 +129,7 @@ export const buttInputs = {
     min: '80 g/m²',
     max: '1200 g/m²',
     step: '10 g/m²',
-    note: '6 oz/yd² is 203 g/m²',
+    note: 'heavier than what sheathes a hull, for it carries the joint: 6 oz/yd² is 203 g/m²',
   }),
   glassVolume: input('share', 'Glass in the laminate, by volume', {
     when: STRAP,

@@ -1,6 +1,7 @@
 /** What the joints of a long timber are asked for: its boards, and the rules that its joints are held to. */
 import { choice, input } from '../../form/define';
-import { chosenFromBoat, fromBoat, fromShop } from '../../form/from-boat';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, fromShop } from '../../form/from-shop';
 import { longPartOptions } from '../../common/wood/long-parts';
 
 export const jointInputs = {

@@ -2,7 +2,7 @@
 import type { Hull } from '../../../boat';
 import { longParts } from '../../../boat/joinery/long-parts';
 import { type TimberPiece, timberPieces } from '../../../boat/joinery/piece-plan';
-import { soldKeys } from '../../../boat/quantities/shop';
+import { soldKeys } from '../../../boat/quantities/shop-lumber';
 import {
   costAtLeast,
   costOf,

@@ -1,10 +1,10 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
 import { longParts } from '../../../boat/joinery/long-parts';
-import { soldKeys } from '../../../boat/quantities/shop';
-import { BOARDS_QUOTED } from '../../../boat/quantities/price-ways';
+import { soldKeys } from '../../../boat/quantities/shop-lumber';
 import { choice, input, type InputSpec, step } from '../../form/define';
-import { fromBoat, fromShop } from '../../form/from-boat';
-import { byBoard, byLength, pricePerVolume, quotedAs } from '../../common/wood/wood-price';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromShop, fromShop } from '../../form/from-shop';
+import { byBoard, byLength, pricePerVolume } from '../../common/wood/wood-price';
 
 /** The boat's long parts; the keys of their inputs begin with these. */
 export const partKeys = {
@@ -71,8 +71,8 @@ const sold = soldKeys.flatMap((key, at) => {
   return [
     [`stock${key}`, fromShop(`length${key}`)],
     [`price${key}`, fromShop(`price${key}`, { when: 'quoted == "volume"' })],
-    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`, { under: BOARDS_QUOTED })],
-    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key], { under: BOARDS_QUOTED })],
+    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`)],
+    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key])],
   ] as const;
 });
 
@@ -83,7 +83,7 @@ const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly 
 const { keelsonStarboard: _, ...parts } = byKey(ofParts);
 
 export const boardsInputs = {
-  quoted: quotedAs(BOARDS_QUOTED),
+  quoted: chosenFromShop('quoted'),
   pricedFor: choice('Priced for', {
     options: [...longParts, { id: 'other', label: 'other parts' }],
     preset: 'keelson',
@@ -123,14 +123,7 @@ export const boardsInputs = {
   }),
   trim: fromBoat('pieces.trim'),
   slope: fromBoat('pieces.slope'),
-  kerf: lengthOf('Saw kerf', {
-    preset: '3 mm',
-    presetInch: '1/8 in',
-    min: '0 mm',
-    max: '10 mm',
-    step: '0.5 mm',
-    note: 'common practice: 3 mm (1/8 in) on a table saw',
-  }),
+  kerf: fromShop('kerf'),
   jointPrice: input('money', 'What a joint is worth to you', {
     preset: '2',
     min: '0',

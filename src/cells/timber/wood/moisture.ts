@@ -3,9 +3,10 @@ import type { Derived } from '../../../boat';
 import { constantsOf } from '../../../boat/quantities/constants-of';
 import { shrinkage } from '../../../trade/shrinkage';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
-import { glueQuantities, glues, usualGlue, ofGlue } from '../../common/glue/glues';
+import { glueQuantities, ofGlue } from '../../common/glue/glues';
 import { input, choice, defineCell } from '../../form/define';
-import { chosenFromBoat, fromBoat, fromShop } from '../../form/from-boat';
+import { fromBoat } from '../../form/from-boat';
+import { chosenFromBoat, chosenFromShop, fromShop } from '../../form/from-shop';
 import { firstOf } from '../../form/in-words';
 import { enlarged, boardEnd } from './board-end-drawing';
 import { drawing, mm, note } from '../../../drawing';
@@ -41,14 +42,7 @@ export const moisture = defineCell({
       ],
       preset: 'keelson',
     }),
-    now: input('share', 'Moisture of the wood now', {
-      preset: '12 %',
-      min: '3 %',
-      max: '40 %',
-      step: '0.5 %',
-      slider: true,
-      note: 'by a meter, set for this wood, pushed into a fresh cut; lumber kept under cover about 12 %: common practice',
-    }),
+    now: fromShop('woodMoisture', { slider: true }),
     air: fromShop('air'),
     humidity: input('share', 'Humidity of that air', {
       preset: '60 %',
@@ -105,7 +99,7 @@ export const moisture = defineCell({
       step: '0.01',
       note: 'oven-dry weight over the volume at 12 %, Wood Handbook; single boards vary by a tenth',
     }),
-    glue: choice('Glue', { options: glues, preset: usualGlue }),
+    glue: chosenFromShop('glue'),
     driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
     wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),
   },

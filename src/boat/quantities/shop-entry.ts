@@ -1,0 +1,31 @@
+/** How a number or a choice of the shop is declared. */
+import type { KindId } from '../../measure';
+import type { Declared } from './quantity';
+import { roundPreset } from './round-preset';
+
+/** What is said of it. */
+interface Said extends Pick<
+  Declared,
+  'label' | 'source' | 'min' | 'max' | 'step' | 'otherwise' | 'options' | 'withoutBoat'
+> {
+  readonly preset: string;
+  /** The preset of who works in feet and inches, where no rule gives it. */
+  readonly presetInch?: string;
+  /** What it is, where the label does not say it as a noun. */
+  readonly meaning?: string;
+}
+
+export const shop = (
+  key: string,
+  kind: KindId,
+  { label, preset, presetInch, meaning = small(label), ...more }: Said,
+): Declared => ({
+  name: `shop.${key}`,
+  kind,
+  label,
+  meaning,
+  ...more,
+  ...roundPreset(kind, preset, presetInch),
+});
+
+const small = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
