@@ -38,7 +38,7 @@ export const fillers: TradeTable<'density' | 'bulk' | 'share'> = {
           known: 'from memory',
         },
         bulk: practice(40, 'the middle of 30 to 50 kg/m³ (2 to 3 lb/ft³)'),
-        share: practice(0.075, 'the middle of 6 to 9 g to 100 g of epoxy'),
+        share: practice(0.075, 'the middle of 6 to 9 parts to 100 of epoxy'),
       },
     },
     {
@@ -51,7 +51,7 @@ export const fillers: TradeTable<'density' | 'bulk' | 'share'> = {
           known: 'published',
         },
         bulk: practice(150, 'six tenths of the grains’ own'),
-        share: practice(0.25, 'the middle of 20 to 30 g to 100 g of epoxy'),
+        share: practice(0.25, 'the middle of 20 to 30 parts to 100 of epoxy'),
       },
     },
     {
@@ -59,8 +59,11 @@ export const fillers: TradeTable<'density' | 'bulk' | 'share'> = {
       label: 'hollow phenolic spheres',
       cells: {
         density: practice(225, 'the middle of 200 to 250 kg/m³ (12 to 16 lb/ft³)'),
-        bulk: practice(105, 'so that 18 to 25 g to 100 g of epoxy are 2 to 2 1/2 times its volume'),
-        share: practice(0.2, 'near the middle of 18 to 25 g to 100 g of epoxy'),
+        bulk: practice(
+          105,
+          'so that 18 to 25 parts by weight to 100 of epoxy are 2 to 2 1/2 times its volume',
+        ),
+        share: practice(0.2, 'near the middle of 18 to 25 parts to 100 of epoxy'),
       },
     },
   ],

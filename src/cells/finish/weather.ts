@@ -226,7 +226,7 @@ export const weather = defineCell({
   sources: [
     { text: `Saturated vapour: ${citation(magnus.atFreezing)}`, known: 'published' },
     {
-      text: 'D. Bolton, “The computation of equivalent potential temperature”, Monthly Weather Review 108 (1980), eq. 10: within 0.05 °C (0.1 °F) of it here',
+      text: 'D. Bolton, “The computation of equivalent potential temperature”, Monthly Weather Review 108 (1980), eq. 10: within a twentieth of a degree of it here',
       known: 'published',
     },
     { text: `Surface above the dew point: ${citation(leastMargin)}`, known: 'published' },
