@@ -16,8 +16,8 @@ import { createGraph } from '../../src/notebook/graph/graph';
 /** How many times as large numbers of length, mass and time are made. */
 const LARGER = [2, 4, 8] as const;
 
-/** Screws that are moved go to whole millimetres, in large plates to every second or third, m. */
-const grid: Readonly<Record<string, number>> = { screwMap: 3e-3 };
+/** Screws that are moved go to whole millimetres, in large plates to every second or third, m; boards are laid by the micrometre. */
+const grid: Readonly<Record<string, number>> = { screwMap: 3e-3, boards: 1e-5 };
 
 const factorOf = (kind: KindId): number =>
   LARGER.reduce((product, times, base) => product * times ** kindOf(kind).dimension[base]!, 1); // of six powers

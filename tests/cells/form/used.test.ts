@@ -10,7 +10,6 @@ const FEWER: Readonly<Record<string, string>> = {
   'cell.search': 'one cell asks for a search that takes longer than an edit',
   'cell.view': 'a grid to type in and a hull to turn are parts of the page and no forms',
   'choice.without': 'words for a boat that has no chine, where a cell speaks of one',
-  'table.rows': 'tables over a list of facts: more lists are still choices',
 };
 
 /** Every declaration of a kind in a cell. */

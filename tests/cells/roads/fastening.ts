@@ -269,7 +269,7 @@ export const fastening: Roads = {
     },
     faceWood: ({ n, is }) => (is('fastened', 'plate') ? n('ruleEdge') : n('siding') - n('siding') / 2),
     into: ({ n, is, hull, word }) => {
-      if (n('there') < 1) return 'none';
+      if (n('screw') > n('placed')) return 'none';
       if (is('fastened', 'skin')) return hull.panel(word('member')).label;
       return is('fastened', 'keelson') ? hull.panels[0]!.label : null;
     },

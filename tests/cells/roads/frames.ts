@@ -150,7 +150,7 @@ export const frames: Roads = {
     deep: ({ n, is }) => n(is('lies', 'bottom') ? 'logWidth' : 'logThickness'),
     tall: ({ n, is }) => n(is('lies', 'bottom') ? 'logThickness' : 'logWidth'),
     onLog: ({ n }) => Number(n('logLength') + 1e-4 - n('at') >= 0),
-    reach: ({ n }) => n('interval') / 0.025,
+    reach: ({ n }) => n('interval') / 0.01,
   },
   stemBevel: {
     height: ({ n }) => n('up'),

@@ -121,10 +121,8 @@ export const gluing: Roads = {
     inLines: ({ n }) => n('film') * n('area'),
     squeezedOut: ({ n }) => (n('total') > 0 ? Math.max(0, (n('total') - n('inLines')) / n('total')) : 0),
     pasteYield: ({ n }) =>
-      (1 / printed('paste.epoxyDensity') + n('fillerShare') / printed('paste.flourDensity')) *
-      printed('paste.epoxyDensity'),
-    glueMass: ({ n, is }) =>
-      n('volume') * (is('glue', 'epoxy') ? printed('glue-lines.glueDensity') : n('density')),
+      (1 / n('epoxyDensity') + n('fillerShare') / n('fillerDensity')) * n('epoxyDensity'),
+    glueMass: ({ n, is }) => n('volume') * (is('glue', 'epoxy') ? n('epoxyDensity') : n('density')),
   },
   fillet: {
     thinner: ({ n }) =>

@@ -180,8 +180,7 @@ export const wood: Roads = {
       n('glueArea') * (is('glue', 'epoxy', 'polyurethane') ? n('line') : n('spread') / n('density')),
     total: ({ n }) => n('laid') + n('waste') * n('laid'),
     pasteYield: ({ n }) =>
-      (1 / printed('paste.epoxyDensity') + n('fillerShare') / printed('paste.flourDensity')) *
-      printed('paste.epoxyDensity'),
+      (1 / n('epoxyDensity') + n('fillerShare') / n('fillerDensity')) * n('epoxyDensity'),
     thickened: ({ n, is }) => (is('glue', 'epoxy') ? n('total') / n('pasteYield') : 0),
     toBuy: ({ n }) => n('volume'),
     usualPitch: (of) => usualPitch(of, 'ply'),
