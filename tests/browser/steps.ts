@@ -21,6 +21,7 @@ export const smallNotebooks = [
   'boards',
   'fastening',
   'frame-pattern',
+  'keelson',
   'lines',
   'misread',
   'offsets',

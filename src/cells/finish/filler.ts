@@ -1,18 +1,14 @@
 /** Filler: paste for the recesses over screw heads, for gaps and seams, and in how many pots it is mixed. */
+import { input, choice, defineCell } from '../form/define';
 import { constantsOf } from '../../boat/quantities/constants-of';
-import { drawing, mm, note } from '../../drawing';
-import { cupful, deepestPour, fillers, mostGrains, potLife, workable } from '../../trade/fillers';
-import { epoxyDensity, flourDensity, flourShare, scrapings } from '../../trade/paste';
+import { fillers, potLife, cupful, mostGrains, deepestPour } from '../../trade/fillers';
 import { headDegrees } from '../../trade/screws';
+import { scrapings, flourShare, flourDensity, epoxyDensity } from '../../trade/paste';
 import { citation } from '../../trade/table';
-import { MIXING } from '../common/glue/glue-needs';
-import { DOUBLING } from '../common/glue/glues';
-import { packsToBuy } from '../common/sizes/packs-sold';
-import { choice, defineCell, input, step } from '../form/define';
 import { fromShop } from '../form/from-shop';
+import { mm, drawing, note } from '../../drawing';
 import { filledHole } from './filler-drawing';
-
-const GEOMETRY = 'geometry';
+import { fillerSteps } from './filler-steps';
 const CUSTOM = 'common practice, no source';
 
 const run = (label: string, preset: string, presetInch: string) =>
@@ -180,71 +176,7 @@ export const filler = defineCell({
     'The paste': ['bears', 'waste', 'fillerShare', 'fillerDensity', 'bulk', 'epoxyDensity', 'hardenerPer100'],
     'One pot': ['air', 'potLife', 'cup', 'perHole', 'perMetre'],
   },
-  steps: {
-    mouth: step(
-      'caliper',
-      'head + (shape == "flared" ? 2 * recess * tan(angle / 2) : 0 mm)',
-      'width of the hole at the face',
-      GEOMETRY,
-    ),
-    hole: step(
-      'volume',
-      'pi * recess * (head^2 + head * mouth + mouth^2) / 12',
-      'filler over one head',
-      'geometry: a cone cut off at the head; the slot of the screw left out',
-    ),
-    inHoles: step('volume', 'holes * hole', 'filler over all heads', GEOMETRY),
-    inGaps: step('volume', 'gapLength * gapWidth * gapDepth', 'filler in the gaps', GEOMETRY),
-    inSeams: step('volume', 'seamLength * seamWidth * seamDepth / 2', 'filler in the seams', 'geometry: a V'),
-    deepest: step(
-      'length',
-      'max(holes > 0 ? recess : 0 mm, gapLength > 0 m ? gapDepth : 0 mm, seamLength > 0 m ? seamDepth : 0 mm)',
-      'deepest of them',
-      GEOMETRY,
-    ),
-    net: step('volume', 'inHoles + inGaps + inSeams', 'filler that stays', GEOMETRY),
-    paste: step('volume', '(1 + waste) * net', 'paste to mix, with scrapings', 'scrapings added to the net'),
-    pasteYield: step(
-      'ratio',
-      '1 + fillerShare * epoxyDensity / fillerDensity',
-      'paste from one volume of epoxy',
-      MIXING,
-    ),
-    grains: step('share', '1 - 1 / pasteYield', 'part of the paste that is grains, by volume', MIXING),
-    epoxy: step('volume', 'paste / pasteYield', 'mixed epoxy in it, resin and hardener together', MIXING),
-    toBuy: packsToBuy('epoxy', 'epoxy to buy for it, resin and hardener together'),
-    epoxyMass: step('mass', 'epoxy * epoxyDensity', 'the same by weight', GEOMETRY),
-    fillerMass: step('mass', 'fillerShare * epoxyMass', 'filler to weigh out', MIXING),
-    pot: step('minutes', 'potLife * 2^((298.15 K - air) / (10 K))', 'pot life in this air', DOUBLING, 'most'),
-    work: step(
-      'minutes',
-      'holes * perHole + (gapLength + seamLength) / (1 m) * perMetre',
-      'time to fill all of it',
-      GEOMETRY,
-    ),
-    byWork: step(
-      'count',
-      `ceil(work / (${workable.value} * pot) - 0.000001)`,
-      'pots, so that each is spread while it is good',
-      citation(workable),
-    ),
-    byCup: step(
-      'count',
-      'ceil(epoxyMass / cup - 0.000001)',
-      'pots, so that none heats itself',
-      citation(cupful),
-    ),
-    pots: step('count', 'net > 0 L ? max(1, byWork, byCup) : 0', 'pots, one after the other', GEOMETRY),
-    resinEach: step(
-      'mass',
-      'epoxyMass / max(1, pots) * 100 / (100 + hardenerPer100)',
-      'resin to weigh into one pot',
-      MIXING,
-    ),
-    hardenerEach: step('mass', 'resinEach * hardenerPer100 / 100', 'hardener to weigh into it', MIXING),
-    fillerEach: step('mass', 'fillerMass / max(1, pots)', 'filler to stir into it', MIXING),
-    looseEach: step('volume', 'fillerEach / bulk', 'the same by volume, poured loose', GEOMETRY),
-  },
+  steps: fillerSteps,
   answers: [
     { of: 'paste', label: 'paste', from: 'for all holes, gaps and seams, scrapings included' },
     { of: 'pots', label: 'pots', from: 'mixed one after the other, all alike' },

@@ -251,12 +251,7 @@ export const fairSteps = {
   leanAfter: tell(leaned, 'angle', 'flare of the frame side with the correction'),
   areaChange: tell(skinGained, 'area', 'skin gained by the correction, both sides'),
   volumeChange: tell(volumeGained, 'volume', 'displacement gained by the correction at that draught'),
-  offset: tell(
-    atStation,
-    'length',
-    'half-breadth or height of the station looked at',
-    ({ offset }) => offset,
-  ),
+  offset: tell(atStation, 'length', 'half-breadth or height of the station looked at', (at) => at.offset),
   bend: tell(atStation, 'curvature', 'bend of the batten there; − is hollow', ({ bend }) => bend, {
     how: 'of the batten in this view: 1 over its radius',
     source: BATTEN,
