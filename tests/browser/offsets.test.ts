@@ -5,7 +5,7 @@ import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import classSkiff from '../../src/boat/starters/class-skiff.json';
 import { inRoot } from '../tools/root.mjs';
-import { arrived, cell, leftovers, openNotebook, reads, reload, row, step, undoAll, unfold } from './steps';
+import { arrived, atRest, cell, leftovers, openNotebook, reads, reload, row, step, undoAll, unfold } from './steps';
 import type { PageOptions } from './harness';
 
 async function openTable(options: PageOptions = {}): Promise<Page> {
@@ -84,6 +84,8 @@ test('by keyboard alone, from a blank table to the class skiff', { timeout: 180_
   await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
   expect(await page.locator('.new-table').count()).toBe(0);
   expect(await leftovers(page)).toStrictEqual([]);
+  // A new table tells no news; what is typed into it after a pause does.
+  await atRest(page);
 
   for (const [index, station] of stations.entries()) {
     expect(await inFocus(page)).toBe(`${idOf(station.name)}.keel.x`);
@@ -486,7 +488,7 @@ test('stations come and go, and are cut', async () => {
       },
     };
     await page.locator('.desk > summary').click();
-    await page.locator('input[type="file"]').setInputFiles({
+    await page.locator('input[aria-label="Boat file"]').setInputFiles({
       name: 'bare.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify(file)),
@@ -527,7 +529,7 @@ describe('forty stations of eight edges', () => {
   test('a letter typed draws anew only the boxes that it changes', { timeout: 120_000 }, async () => {
     const page = await openTable();
     await page.locator('.desk > summary').click();
-    await page.locator('input[type="file"]').setInputFiles({
+    await page.locator('input[aria-label="Boat file"]').setInputFiles({
       name: 'long.json',
       mimeType: 'application/json',
       buffer: Buffer.from(JSON.stringify(file)),

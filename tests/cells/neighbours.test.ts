@@ -178,7 +178,11 @@ const followed: readonly { readonly says: string; readonly entry: string; readon
     },
     { says: 'shop.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
     { says: 'shop.air', entry: '15 °C', by: ['weather.air', 'moisture.air', 'glue.shop', 'clamps.shop'] },
-    { says: 'fillet.fillerShare', entry: '31 %', by: ['filler.fillerShare', 'glue.fillerShare'] },
+    {
+      says: 'shop.fillerShare',
+      entry: '31 %',
+      by: ['fillet.fillerShare', 'filler.fillerShare', 'glue.fillerShare'],
+    },
     { says: 'sheerClamp.portFirst', entry: '2 m', by: ['joints.portFirst', 'boards.clampPort'] },
     { says: 'sheerClamp.boardLength', entry: '9 ft', by: ['joints.boardLength', 'boards.clampBoard'] },
     { says: 'frame.stands', entry: 'aft', by: ['joints.stands', 'framePattern.side', 'strongback.side'] },

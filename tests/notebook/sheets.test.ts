@@ -56,6 +56,8 @@ describe('a notebook without a boat', () => {
       const parts = new Set(names.map((name) => name.split('.')[0]!));
       expect([...parts].filter((part) => !own.has(part)).sort()).toStrictEqual([
         'adhesive',
+        'coating',
+        'fillers',
         'plywood',
         'timber',
       ]);

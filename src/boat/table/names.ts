@@ -10,6 +10,8 @@ const taken = new Set([
   'timber',
   'plywood',
   'adhesive',
+  'coating',
+  'fillers',
   'lumber',
   'pieces',
   'bending',

@@ -141,6 +141,12 @@ export const weather = defineCell({
       'humidity of the air when it has cooled',
       SAME_VAPOUR,
     ),
+    damper: step(
+      'share',
+      'mostHumidity - humidity',
+      'how much damper the air may be for this coating',
+      GEOMETRY,
+    ),
   },
   answers: [
     { of: 'dewPoint', label: 'dew point', from: 'of this air: what is as cold as that sweats' },

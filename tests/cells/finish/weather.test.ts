@@ -56,6 +56,11 @@ describe('weather', () => {
     expect(((inches.number('leastSurface') - inches.number('dewPoint')) * 9) / 5).toBeCloseTo(5, 9);
   });
 
+  test('leaves room for damp by the coating: a clear coat takes less', () => {
+    expect(day({ mostHumidity: '85 %' }).number('damper')).toBeCloseTo(0.25, 12);
+    expect(day({}).number('damper') - day({ coating: 'varnish' }).number('damper')).toBeCloseTo(0.1, 12);
+  });
+
   test('a fall takes surface and margin down alike, and brings the air to saturation at its dew point', () => {
     const fallen = day({ fall: '5 °C' });
     expect(celsius(fallen.number('surfaceLater'))).toBeCloseTo(15, 9);
