@@ -5,7 +5,19 @@ import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import classSkiff from '../../src/boat/starters/class-skiff.json';
 import { inRoot } from '../tools/root.mjs';
-import { arrived, atRest, cell, leftovers, openNotebook, reads, reload, row, step, undoAll, unfold } from './steps';
+import {
+  arrived,
+  atRest,
+  cell,
+  leftovers,
+  openNotebook,
+  reads,
+  reload,
+  row,
+  step,
+  undoAll,
+  unfold,
+} from './steps';
 import type { PageOptions } from './harness';
 
 async function openTable(options: PageOptions = {}): Promise<Page> {
