@@ -15,8 +15,8 @@ export function readable(name: string): string {
   return words.length > 0 ? `${words.join(', ')}: ${last}` : last;
 }
 
-/** Numbers out of the tables of woods: what they are says more than their names. */
-const inTables = /^(timber|plywood)\./;
+/** Numbers out of the tables of woods, and the shop's: what they are says more than their names. */
+const inTables = /^(timber|plywood|shop)\./;
 
 /** What a quantity is, short enough for a line: `Scarf joint: taper`, `tightest radius of the keel`. */
 export function inShort(bench: Bench, name: string): string {

@@ -25,7 +25,7 @@ export function whereFrom(bench: Bench, graph: Graph, name: string): WhereFrom {
   const [cell = ''] = name.split('.');
   const from = (entry?.names ?? [])
     .map((one) => {
-      const words = inShortWithin(bench, one, cell);
+      const words = one.startsWith('shop.') ? 'the shop' : inShortWithin(bench, one, cell);
       return graph.entry(one)?.built === undefined ? words : `${words}, ${howBuilt(bench, one)}`;
     })
     .join(' and ');

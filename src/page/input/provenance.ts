@@ -52,8 +52,8 @@ function Origin({ name, place }: Pick<ProvenanceProps, 'name' | 'place'>): VNode
   const entry = graph.entry(name);
   if (!entry) return null;
   const [cell = ''] = place.split('.');
-  const jump = (to: string) =>
-    html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${() => bench.goTo(to)}>${inShortWithin(bench, to, cell)}</button>`;
+  const jump = (to: string, words = inShortWithin(bench, to, cell)) =>
+    html`<button type="button" tabindex="-1" data-row-key class="jump" onClick=${() => bench.goTo(to)}>${words}</button>`;
   const jumps = entry.names.map((from, index) => [index > 0 ? ' and ' : '', jump(from)]);
   const restore = (words: string) => {
     const act = (event: Event) => {
@@ -66,7 +66,8 @@ function Origin({ name, place }: Pick<ProvenanceProps, 'name' | 'place'>): VNode
   const written = entry.names.length > 0 ? ['written, from ', jumps] : 'written';
   if (place !== name) {
     // The boat's own field, wherever it is shown.
-    const whose = [name.startsWith('shop.') ? 'the shop’s ' : 'the boat’s ', jump(name)];
+    // What it is of the shop's, the field's own label says.
+    const whose = name.startsWith('shop.') ? jump(name, 'the shop’s') : ['the boat’s ', jump(name)];
     if (entry.written) return html`<span>${whose}, ${written} · ${restore('clear')}</span>`;
     return html`<span>${whose}${entry.names.length > 0 ? [', from ', jumps] : null}</span>`;
   }
