@@ -1,4 +1,5 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
+import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wood';
 import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
@@ -84,22 +85,8 @@ export const fasten = defineCell({
       note: 'across the row of screws, after bevelling',
     }),
     species: chosenFromBoat('{into}.timber', { label: 'Wood screwed into' }),
-    gravity: input('ratio', 'Specific gravity', {
-      from: 'timber.{species}.fasteningGravity',
-      preset: '0.5',
-      min: '0.2',
-      max: '1.2',
-      step: '0.01',
-      note: 'oven-dry, as the code counts it',
-    }),
-    density: input('density', 'Density of the wood', {
-      from: 'timber.{species}.density',
-      preset: '538 kg/m3',
-      min: '150 kg/m3',
-      max: '1300 kg/m3',
-      step: '10 kg/m3',
-      note: 'mean, at 12 % moisture; counts where nothing is drilled',
-    }),
+    gravity: fasteningGravity('Specific gravity'),
+    density: screwedDensity('Density of the wood', 'counts where nothing is drilled'),
     holes: choice('Holes', {
       options: [
         { id: 'drilled', label: 'drilled' },

@@ -1,4 +1,5 @@
 /** Where the screws of a frame go, clear of every cut that is still to come. */
+import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wood';
 import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
@@ -85,21 +86,8 @@ export const screwMap = defineCell({
     screw: input('count', 'Screw looked at', { preset: '1', min: '1', max: '999', step: '1' }),
     ...screwInputs,
     species: chosenFromBoat('frame.timber'),
-    gravity: input('ratio', 'Specific gravity', {
-      from: 'timber.{species}.fasteningGravity',
-      preset: '0.5',
-      min: '0.2',
-      max: '1.2',
-      step: '0.01',
-      note: 'oven-dry, as the code counts it',
-    }),
-    density: input('density', 'Density of the wood', {
-      from: 'timber.{species}.density',
-      preset: '538 kg/m3',
-      min: '150 kg/m3',
-      max: '1300 kg/m3',
-      step: '10 kg/m3',
-    }),
+    gravity: fasteningGravity('Specific gravity'),
+    density: screwedDensity('Density of the wood'),
     screwClear: fromBoat('frame.screwClearance', {
       hint: 'or from the shank of a screw that lies in the frame',
     }),

@@ -1,4 +1,5 @@
 /** How hard a screw or nail may be pulled along its length and pushed sideways, by the code and by older rules. */
+import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wood';
 import { callByNumber } from '../../../measure';
 import { shankOf } from '../../../trade/screws';
 import { choice, input, defineCell } from '../../form/define';
@@ -74,14 +75,7 @@ export const screwStrength = defineCell({
       from: 'fasten.species',
       preset: 'douglasFirCoast',
     }),
-    mainGravity: input('ratio', 'Its specific gravity', {
-      from: 'timber.{species}.fasteningGravity',
-      preset: '0.5',
-      min: '0.2',
-      max: '1.2',
-      step: '0.01',
-      note: 'oven-dry, as the code counts it',
-    }),
+    mainGravity: fasteningGravity('Its specific gravity'),
     dryGravity: input('ratio', 'The same at 12 % moisture', {
       from: 'timber.{species}.gravity',
       preset: '0.48',
@@ -97,14 +91,7 @@ export const screwStrength = defineCell({
       step: '0.01',
       note: 'plywood of marine grade 0.50, other sheathing 0.42: from memory, National Design Specification, Table 12.3.3B',
     }),
-    density: input('density', 'Density of the main part', {
-      from: 'timber.{species}.density',
-      preset: '538 kg/m3',
-      min: '150 kg/m3',
-      max: '1300 kg/m3',
-      step: '10 kg/m3',
-      note: 'mean, at 12 % moisture; for the European figure only',
-    }),
+    density: screwedDensity('Density of the main part', 'for the European figure only'),
     shear: choice('Parts', {
       options: [
         { id: 'single', label: 'two: single shear' },
