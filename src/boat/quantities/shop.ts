@@ -55,7 +55,7 @@ const rowsAndSets: readonly Declared[] = [
   inSystem('screwsIn', 'Screws sold in', 'system that screws are sold in'),
   inSystem('sizesIn', 'Customary sizes in', 'system of customary sizes'),
   shop('rowGap', 'length', {
-    label: 'Row to row',
+    label: 'Screws, row to row',
     meaning: 'distance from one row of screws to the next',
     source: PRACTICE,
     preset: '20 mm',
@@ -65,7 +65,7 @@ const rowsAndSets: readonly Declared[] = [
     step: '1 mm',
   }),
   shop('trueWithin', 'length', {
-    label: 'Accepted as true',
+    label: 'Difference accepted as true',
     meaning: 'difference in setting up that is accepted as true',
     source: `3 mm (1/8 in): ${PRACTICE}`,
     preset: '3 mm',
