@@ -149,7 +149,7 @@ export const weather = defineCell({
     ),
   },
   answers: [
-    { of: 'dewPoint', label: 'dew point', from: 'of this air: what is as cold as that sweats' },
+    { of: 'dewPoint', label: 'dew point', from: 'of this air: dew forms on anything as cold as that' },
     { of: 'margin', label: 'surface above it', from: 'as measured now; − where it is colder' },
     {
       of: 'coatFrom',
@@ -171,7 +171,7 @@ export const weather = defineCell({
         { when: 'fall > 0 K', says: ', and still when it has cooled by {fall}.', otherwise: '.' },
       ],
     ),
-    'This air sweats on what is as cold as {dewPoint};',
+    'In this air dew forms on anything as cold as {dewPoint};',
     {
       when: 'margin > 0 K',
       says: 'the surface is {margin} above that.',
@@ -200,7 +200,7 @@ export const weather = defineCell({
     },
     {
       when: 'humidity > mostHumidity',
-      says: 'The air holds {humidity} of humidity; this coating takes {mostHumidity} at most.',
+      says: 'The humidity is {humidity}; this coating takes {mostHumidity} at most.',
       limit: `the dampest air of the coating; ${SHEET} rules`,
       weight: 'stop',
     },

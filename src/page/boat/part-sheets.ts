@@ -38,7 +38,7 @@ export function PartSheets() {
       )}
     <h3>The shop</h3>
     <details id=${`part-${SHOP}`}>
-      <summary>What cells share of the shop</summary>
+      <summary>What the cells share</summary>
       ${rows(sizes.get(SHOP) ?? [])}
     </details>
     <h3>What the hull gives</h3>

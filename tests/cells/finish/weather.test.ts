@@ -74,7 +74,7 @@ describe('weather', () => {
 
   test('tells to coat, to wait for a warmer spell, or to wait', () => {
     expect(day({}).words).toMatch(
-      /^Coat: these limits are met now\. This air sweats on what is as cold as 12 °C;/,
+      /^Coat: these limits are met now\. In this air dew forms on anything as cold as 12 °C;/,
     );
     expect(day({ fall: '3 °C' }).words).toMatch(/^Coat: .*still when it has cooled by 3 °C\./);
     expect(day({ fall: '6 °C' }).words).toMatch(/^Now these limits are met, but not until/);
