@@ -13,7 +13,7 @@ const NotebookKeys = later(
 export function Contents({ open }: { open: NotebookHead | undefined }) {
   const headings = openText()?.headings ?? [];
   return html`<nav class="contents" aria-label="Notebooks">
-    <details open=${matchMedia('(min-width: 62rem)').matches}>
+    <details open=${matchMedia('(min-width: 78rem)').matches}>
       <summary>Contents</summary>
       <ul>
         ${notebooks.value.map(
