@@ -158,6 +158,15 @@ const questions: readonly Question[] = [
     asks: 'how much paste a volume of epoxy makes with wood flour',
     of: ['fillet.pasteYield', 'filler.pasteYield', 'glue.pasteYield'],
   },
+  {
+    asks: 'how far apart screws stand along long timbers and blocks',
+    of: ['fasten.pitch', 'screwCount.pitch', 'butt.pitch', 'clamps.screwPitch'],
+  },
+  {
+    asks: 'how far apart screws stand where the skin lies on a frame',
+    with: { 'screwMap.fastened': 'skin' },
+    of: ['screwCount.framePitch', 'screwMap.pitch'],
+  },
   { asks: 'what one person holds', of: ['bend.holds', 'holding.holds', 'laminate.holds'] },
   { asks: 'what share of breaking is allowed', of: ['bend.allowed', 'holding.allowed', 'laminate.allowed'] },
   { asks: 'at what slope long timbers are scarfed', of: ['scarf.slope', 'joints.slope', 'boards.slope'] },
@@ -177,6 +186,11 @@ const followed: readonly { readonly says: string; readonly entry: string; readon
       by: ['joints.easyBend', 'clamps.tightness', 'laminate.tightness'],
     },
     { says: 'shop.onePerson', entry: '200 N', by: ['bend.holds', 'holding.holds', 'laminate.holds'] },
+    {
+      says: 'shop.screwPitch',
+      entry: '60 mm',
+      by: ['fasten.pitch', 'screwCount.pitch', 'butt.pitch', 'clamps.screwPitch'],
+    },
     { says: 'shop.air', entry: '15 °C', by: ['weather.air', 'moisture.air', 'glue.shop', 'clamps.shop'] },
     {
       says: 'shop.fillerShare',

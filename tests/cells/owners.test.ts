@@ -72,7 +72,10 @@ describe('a number of the boat or the shop', () => {
     const byLink = new Map<string, Map<unknown, string>>();
     for (const { name, spec } of inputs) {
       if (spec.from === undefined || spec.from.includes('{self}')) continue;
-      const link = spec.from.replaceAll(/\{(\w+)\}/g, (_, key: string) => {
+      const [cell] = name.split('.');
+      const answer = spec.fromBy && loose.value(`${cell}.${spec.fromBy.choice}`);
+      const from = (typeof answer === 'string' && spec.fromBy?.links[answer]) || spec.from;
+      const link = from.replaceAll(/\{(\w+)\}/g, (_, key: string) => {
         const chosen = loose.quantity(`${name.split('.')[0]}.${key}`)
           ? loose.value(`${name.split('.')[0]}.${key}`)
           : key;

@@ -98,7 +98,6 @@ describe.each([
 
   test('customary sizes that a cell proposes', () => {
     const proposed = [
-      'fasten.customPitch',
       'fasten.usualLeast',
       'fasten.usualMost',
       'fasten.twoRows',

@@ -28,4 +28,18 @@ export const shop = (
   ...roundPreset(kind, preset, presetInch),
 });
 
+/** In which of the two systems something is sold or said; until the builder says, in that which is chosen for lengths. */
+export const inSystem = (key: string, label: string, meaning: string): Declared =>
+  shop(key, 'choice', {
+    label,
+    meaning,
+    source: 'as the units chosen',
+    options: [
+      { id: 'mm', label: 'millimetres' },
+      { id: 'inch', label: 'inches' },
+    ],
+    preset: 'mm',
+    presetInch: 'inch',
+  });
+
 const small = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);

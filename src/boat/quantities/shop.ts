@@ -3,25 +3,13 @@
  * shows it.
  */
 import type { Declared } from './quantity';
-import { shop } from './shop-entry';
+import { inSystem, shop } from './shop-entry';
 import { shopBends } from './shop-bends';
+import { shopFastening } from './shop-fastening';
 import { shopGluing } from './shop-gluing';
 import { shopLumber } from './shop-lumber';
 
 const PRACTICE = 'common practice, no source';
-
-const inSystem = (key: string, label: string, meaning: string): Declared =>
-  shop(key, 'choice', {
-    label,
-    meaning,
-    source: 'as the units chosen',
-    options: [
-      { id: 'mm', label: 'millimetres' },
-      { id: 'inch', label: 'inches' },
-    ],
-    preset: 'mm',
-    presetInch: 'inch',
-  });
 
 const air: readonly Declared[] = [
   shop('air', 'temperature', {
@@ -51,19 +39,8 @@ const air: readonly Declared[] = [
   }),
 ];
 
-const rowsAndSets: readonly Declared[] = [
-  inSystem('screwsIn', 'Screws sold in', 'system that screws are sold in'),
+const measuring: readonly Declared[] = [
   inSystem('sizesIn', 'Customary sizes in', 'system of customary sizes'),
-  shop('rowGap', 'length', {
-    label: 'Screws, row to row',
-    meaning: 'distance from one row of screws to the next',
-    source: PRACTICE,
-    preset: '20 mm',
-    presetInch: '3/4 in',
-    min: '3 mm',
-    max: '200 mm',
-    step: '1 mm',
-  }),
   shop('trueWithin', 'length', {
     label: 'Difference accepted as true',
     meaning: 'difference in setting up that is accepted as true',
@@ -80,5 +57,6 @@ export const shopEntries: readonly Declared[] = [
   ...shopLumber,
   ...shopBends,
   ...shopGluing,
-  ...rowsAndSets,
+  ...shopFastening,
+  ...measuring,
 ];

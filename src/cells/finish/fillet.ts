@@ -5,6 +5,7 @@ import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
+import { bothSides } from '../common/sizes/both-sides';
 import { custom, measures } from '../common/sizes/custom-sizes';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { filletSection } from './fillet-drawing';
@@ -46,13 +47,7 @@ export const fillet = defineCell({
       max: '100 m',
       step: '100 mm',
     }),
-    sides: input('count', 'How many such seams', {
-      preset: '2',
-      min: '1',
-      max: '20',
-      step: '1',
-      note: 'port and starboard; one for a keel',
-    }),
+    sides: bothSides('How many such seams'),
     lower: choice('Panel below', { options: 'panels', preset: 'bottom' }),
     lowerThickness: thickness('Thickness below', 'lower'),
     upper: choice('Panel above', { options: 'panels', preset: 'side' }),

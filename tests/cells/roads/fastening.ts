@@ -263,10 +263,7 @@ export const fastening: Roads = {
     shankHole: ({ n }) => n('diameter') + 0.002 * INCH,
     drilled: () => 1,
     leastClear: () => 10 * MM,
-    customPitch: ({ is }) => {
-      const skin = is('fastened', 'skin');
-      return is('soldIn', 'inch') ? (skin ? 5 : 1.5) * INCH : (skin ? 125 : 40) * MM;
-    },
+    customPitch: ({ is }) => (is('soldIn', 'inch') ? 1.5 * INCH : 40 * MM),
     faceWood: ({ n, is }) => (is('fastened', 'plate') ? n('ruleEdge') : n('siding') - n('siding') / 2),
     into: ({ n, is, hull, word }) => {
       if (n('screw') > n('placed')) return 'none';

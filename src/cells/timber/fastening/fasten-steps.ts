@@ -41,13 +41,6 @@ export const fastenSteps = {
   ),
   drilled: step('count', 'holes == "drilled" ? 1 : 0', '1 where holes are drilled', 'choice'),
   ...ruleSteps,
-  customPitch: step(
-    'length',
-    'soldIn == "inch" ? 3 in : 75 mm',
-    'screw to screw by shop custom: with glue, 60 to 75 mm, or 2 1/2 to 3 in, along the long timbers',
-    CUSTOM,
-    'most',
-  ),
   ...usualSpaces,
   twoRows: step('length', 'soldIn == "inch" ? 1.75 in : 45 mm', 'face that takes two rows', CUSTOM),
   heaviest: step('density', '500 kg/m3', 'heavier wood is drilled', 'from memory: EN 1995-1-1, 8.3.1'),

@@ -1,5 +1,6 @@
 /** Screws along an edge: which, where, how many, the holes they need, and whether the wood will split. */
 import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wood';
+import { bothSides } from '../../common/sizes/both-sides';
 import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
@@ -25,13 +26,7 @@ export const fasten = defineCell({
       max: '100 m',
       step: '100 mm',
     }),
-    sides: input('count', 'How many such edges', {
-      preset: '2',
-      min: '1',
-      max: '20',
-      step: '1',
-      note: 'port and starboard; one for the keel',
-    }),
+    sides: bothSides('How many such edges', 'port and starboard; along the keel too, where both panels land'),
     rows: input('count', 'Rows of screws', {
       preset: '1',
       min: '1',
@@ -40,16 +35,7 @@ export const fasten = defineCell({
       note: '2, staggered, on timbers 45 mm (1 3/4 in) wide or more: common practice',
     }),
     rowGap: fromShop('rowGap', { when: 'rows > 1' }),
-    pitch: input('length', 'Screw to screw, at most', {
-      bound: 'most',
-      from: '{self}.customPitch',
-      preset: '75 mm',
-      min: '10 mm',
-      max: '1 m',
-      step: '5 mm',
-      slider: true,
-      note: 'with glue: chine, keelson and stem 60 to 75 mm (2 1/2 to 3 in), frames 100 to 125 mm (4 to 5 in): common practice',
-    }),
+    pitch: fromShop('screwPitch', { bound: 'most', slider: true }),
     skin: choice('Panel screwed on', { options: 'panels', from: '{along}.panel', preset: 'side' }),
     topThickness: fromBoat('{skin}.thickness', { label: 'Thickness screwed on' }),
     into: choice('Screwed into', {

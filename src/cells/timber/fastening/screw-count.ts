@@ -5,6 +5,7 @@ import { isIssue } from '../../../measure';
 import { screwsInLine } from '../../../trade/screw-spacing';
 import { choice, defineCell, input, step, type ValuesOf } from '../../form/define';
 import { fact, tell } from '../../form/fact';
+import { fromShop } from '../../form/from-shop';
 import { screwInputs, usualSpaces } from '../../common/screws/screw-choice';
 
 const GEOMETRY = 'geometry';
@@ -18,15 +19,7 @@ const inputs = {
     note: 'one by one where they take screws of other sizes',
   }),
   along: choice('Edge', { options: 'edges', preset: 'chine' }),
-  pitch: input('length', 'Along edges, screw to screw', {
-    from: 'fasten.pitch',
-    preset: '75 mm',
-    min: '10 mm',
-    max: '1 m',
-    step: '5 mm',
-    slider: true,
-    note: 'with glue 60 to 75 mm (2 1/2 to 3 in): common practice',
-  }),
+  pitch: fromShop('screwPitch', { bound: 'most', slider: true }),
   rows: input('count', 'Rows along edges', {
     from: 'fasten.rows',
     preset: '1',
@@ -49,15 +42,7 @@ const inputs = {
     preset: 'screwed',
     note: 'some builders leave the screws out there: a row of holes across a sheet is a weak line',
   }),
-  framePitch: input('length', 'On frames, screw to screw', {
-    when: 'frames == "screwed"',
-    preset: '125 mm',
-    presetInch: '5 in',
-    min: '20 mm',
-    max: '1 m',
-    step: '5 mm',
-    note: 'with glue 100 to 125 mm (4 to 5 in): common practice',
-  }),
+  framePitch: fromShop('framePitch', { bound: 'most', when: 'frames == "screwed"' }),
   soldIn: screwInputs.soldIn,
   spare: input('share', 'Spare', {
     from: 'fasten.spare',

@@ -89,8 +89,8 @@ export const screwMapSteps = {
   leastClear: step('length', '10 mm', 'least distance of a screw from a later cut', CUSTOM, 'least'),
   customPitch: step(
     'length',
-    'fastened == "skin" ? (soldIn == "inch" ? 5 in : 125 mm) : soldIn == "inch" ? 1.5 in : 40 mm',
-    'screw to screw by shop custom: skin to frames 100 to 125 mm, or 4 to 5 in, with glue; in plates and keelson as the room allows',
+    'soldIn == "inch" ? 1.5 in : 40 mm',
+    'screw to screw in plates and keelson: what the room mostly allows',
     CUSTOM,
     'most',
   ),

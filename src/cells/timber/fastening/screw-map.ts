@@ -74,13 +74,11 @@ export const screwMap = defineCell({
       note: 'of a gusset; skin and keelson have one',
     }),
     rowGap: fromShop('rowGap', { when: 'fastened == "plate"', bound: 'least' }),
-    pitch: input('length', 'Screw to screw, at most', {
+    // In plates and keelson the room decides, and no custom of the shop's.
+    pitch: fromShop('framePitch', {
+      label: 'Screw to screw, at most',
+      fromBy: { choice: 'fastened', links: { plate: '{self}.customPitch', keelson: '{self}.customPitch' } },
       bound: 'most',
-      from: '{self}.customPitch',
-      preset: '40 mm',
-      min: '10 mm',
-      max: '400 mm',
-      step: '5 mm',
       slider: true,
     }),
     screw: input('count', 'Screw looked at', { preset: '1', min: '1', max: '999', step: '1' }),

@@ -5,6 +5,7 @@ import { sheathing } from '../../../trade/butt-plates';
 import { glassDensity } from '../../../trade/glass';
 import { choice, input } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
+import { fromShop } from '../../form/from-shop';
 import { screwInputs } from '../../common/screws/screw-choice';
 
 const PRACTICE = 'common practice, no source';
@@ -87,16 +88,7 @@ export const buttInputs = {
     step: '1 mm',
     note: PRACTICE,
   }),
-  pitch: input('length', 'Screw to screw, at most', {
-    when: BLOCK,
-    bound: 'most',
-    preset: '75 mm',
-    presetInch: '3 in',
-    min: '20 mm',
-    max: '500 mm',
-    step: '5 mm',
-    note: PRACTICE,
-  }),
+  pitch: fromShop('screwPitch', { when: BLOCK, bound: 'most' }),
   soldIn: { ...screwInputs.soldIn, when: BLOCK },
   pull: input('stress', 'Pull in the panel', {
     when: 'kind == "block" or kind == "plate"',

@@ -53,7 +53,7 @@ describe('fasten', () => {
   test('in feet and inches screws come from inch lengths, and holes are called by their drills', () => {
     const feet = { ...plainShown, length: 'feet', fraction: 8 } as const;
     const tried = tryCell(fasten, chine, undefined, feet);
-    expect(tried.number('customPitch')).toBeCloseTo(3 * 0.0254, 12);
+    expect(tryCell(fasten, {}, undefined, feet).number('pitch')).toBeCloseTo(3 * 0.0254, 12);
     expect(tried.words).toMatch(
       /That is \d+ screws for 2 edges, 1 row on each; with spares buy \d+, in \d+ box(es)? of 100/,
     );
@@ -161,7 +161,7 @@ describe('fasten', () => {
     close(rules('End'), [10, 12]);
     close(rules('QuietEnd'), [5, 7]);
     close(rules('Edge'), [2.5, 3]);
-    expect(tried.number('customPitch')).toBe(0.075);
+    expect(tried.number('pitch')).toBe(0.075);
     expect(tried.number('customLength')).toBeCloseTo(0.027, 12);
   });
 

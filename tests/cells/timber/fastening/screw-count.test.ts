@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isUnread, lists, readTable, starters, type Table } from '../../../../src/boat';
+import { fasten } from '../../../../src/cells/timber/fastening/fasten';
 import { screwCount } from '../../../../src/cells/timber/fastening/screw-count';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
@@ -50,6 +51,17 @@ describe('screwCount', () => {
       0, 60, 60,
     ]);
     expect(one('side').number('total') + one('bottom').number('total')).toBe(one('none').number('total'));
+  });
+
+  test.each(boats)('along each edge of %s a panel takes what the cell of one edge counts', (_, table) => {
+    const { edges, panels } = lists(table);
+    for (const [at, { id: skin }] of panels.entries()) {
+      const counted = tryCell(screwCount, { skin, end: '50 mm' }, table);
+      for (const { id: along } of edges.slice(at, at + 2)) {
+        const one = tryCell(fasten, { along, skin, endDistance: '50 mm' }, table);
+        expect([along, counted.all[`${along}.onEdge`]]).toStrictEqual([along, one.number('total')]);
+      }
+    }
   });
 
   test('frames glued alone take none', () => {
