@@ -14,8 +14,6 @@ export function CardKey({ instance }: { instance: Instance }) {
       .then(({ printCard }) => printCard(instance, bench))
       .catch(() => tell('The card could not be made ready. Load the page again when you are online.'));
   };
-  return html`<div class="cell-keys">
-    <button type="button" class="quiet" aria-label=${`Shop card: ${wordsOf(instance.name)}`} onClick=${print}>Shop card</button>
-    <p role="status">${told}</p>
-  </div>`;
+  return html`<button type="button" class="quiet" aria-label=${`Shop card: ${wordsOf(instance.name)}`} onClick=${print}>Shop card</button>
+    <p role="status">${told}</p>`;
 }

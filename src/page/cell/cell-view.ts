@@ -9,7 +9,7 @@ import { capital } from '../words';
 import { Answer } from './answer';
 import { views } from './views';
 
-const CardKey = later(async () => (await import('../card/card-key')).CardKey, 'cell-keys');
+const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
 const CellTable = later(async () => (await import('./table')).CellTable, 'table-to-come');
 const Offers = later(async () => (await import('./offers')).Offers, 'offers');
@@ -36,7 +36,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     <header>
       <p class="cell-title">${cell.title}</p>
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
-      ${use(CardKey, { instance })}
+      ${use(CellKeys, { instance })}
     </header>
     ${use(Answers, { instance })} ${use(InWords, { instance })} ${use(Warnings, { instance })}
     ${cell.search ? use(SearchRow, { instance }) : null}
