@@ -68,6 +68,8 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: 'tests/browser/setup.ts',
+          // The files of a worker share their modules, and so one browser and its pages: see the harness.
+          isolate: false,
           sequence: { groupOrder: 2 },
           testTimeout: 60_000,
           hookTimeout: 60_000,

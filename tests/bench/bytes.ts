@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { entriesOf, manifestOf, neededBy, opensOn, stylesOf } from '../tools/first-load';
-import { builtSite } from './site';
+import { builtSite } from '../tools/site.mjs';
 import type { Section } from './table';
 
 export async function firstLoad(): Promise<Section> {

@@ -5,7 +5,7 @@
 import { chromium, type CDPSession, type Page } from 'playwright';
 import { launchOptions } from '../tools/chromium.mjs';
 import { serveSite } from '../tools/site.mjs';
-import { builtSite } from './site';
+import { builtSite } from '../tools/site.mjs';
 import { type Section, spread } from './table';
 
 const EDITS = 20;

@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { expect, inject, test } from 'vitest';
+import { describe, expect, inject, test } from 'vitest';
 import { contentSecurityPolicy } from '../../src/build/policy';
 import { manifestOf } from '../tools/first-load';
 import { inRoot } from '../tools/root.mjs';
@@ -51,6 +51,42 @@ test('gives each page the size, scheme, motion and storage asked for', async () 
     kept: localStorage.getItem('harness'),
   }));
   expect(seen).toStrictEqual({ width: 390, dark: true, still: true, finger: true, kept: 'kept' });
+});
+
+describe('a page that another journey has left', () => {
+  test('is filled, by a journey that changes what it can', async () => {
+    const page = await openPage({ width: 500, colorScheme: 'dark' });
+    await page.evaluate(() => {
+      localStorage.setItem('planted', 'kept');
+      sessionStorage.setItem('planted', 'kept');
+      document.body.append('planted');
+      location.hash = '#planted';
+    });
+    await page.route('**/*.svg', (route) => route.abort());
+    await page.context().newPage();
+    await page.mouse.move(100, 100);
+    expect(await page.evaluate(() => localStorage.getItem('planted'))).toBe('kept');
+  });
+
+  test('is as good as new', async () => {
+    const page = await openPage();
+    const seen = await page.evaluate(async () => ({
+      kept: [localStorage.getItem('planted'), sessionStorage.getItem('planted')],
+      text: document.body.textContent.includes('planted'),
+      // No way back but to the blank page it came from.
+      isAtStart: location.hash === '' && history.length <= 2,
+      window: [innerWidth, innerHeight, matchMedia('(prefers-color-scheme: dark)').matches],
+      answered: (await fetch('icon.svg')).ok,
+    }));
+    expect(seen).toStrictEqual({
+      kept: [null, null],
+      text: false,
+      isAtStart: true,
+      window: [1280, 900, false],
+      answered: true,
+    });
+    expect(page.context().pages()).toStrictEqual([page]);
+  });
 });
 
 test('ships under the strict policy', async () => {

@@ -29,44 +29,93 @@ export interface PageOptions {
   readonly offline?: boolean;
   /** The site of the small notebooks in place of the one that ships. */
   readonly small?: boolean;
-  /** Another server than the one all journeys of the file share. */
+  /** Another server than the one that journeys share. */
   readonly url?: string;
+  /** A profile that no other test had or will have: for journeys that change the browser under the page. */
+  readonly alone?: boolean;
 }
 
 type Site = Awaited<ReturnType<typeof serveSite>>;
 
+// The files of a worker share this module, and with it one browser and two servers, which end with the worker.
 let browser: Promise<Browser> | undefined;
 const shared = new Map<'site' | 'smallSite', Promise<Site>>();
 const troubles = new WeakMap<Page, string[]>();
-
-afterAll(async () => {
-  await (await browser)?.close();
-  for (const site of shared.values()) await (await site).close();
-});
+/** Pages that a test has left, of mice and of fingers; what they keep of the site's files need not be fetched or compiled again. */
+const left = { mouse: [] as Page[], finger: [] as Page[] };
 
 /** A server of the built site for one test alone, which may close it early. */
 export async function serve(): Promise<Site> {
   return serveSite(inject('site'));
 }
 
-/** The address of a site that all journeys of the file share. */
+/** The address of a site that all journeys share. No file of it changes while they run, so that a browser may keep them. */
 async function siteOf(which: 'site' | 'smallSite'): Promise<string> {
-  const site = shared.get(which) ?? serveSite(inject(which));
+  const site = shared.get(which) ?? serveSite(inject(which), 0, { 'Cache-Control': 'max-age=3600' });
   shared.set(which, site);
   return (await site).url;
 }
 
 /**
- * Opens the site in a browser profile of its own. When the test ends the page is closed and
+ * Opens the site in a browser that has kept nothing of the builder's. When the test ends the page is left and
  * the test fails if it logged an error, threw one, or broke the security policy.
  */
 export async function openPage(options: PageOptions = {}): Promise<Page> {
-  const page = await newPage(options);
-  onTestFinished(() => page.context().close());
+  const page = await pageFor(options);
+  onTestFinished(({ task }) => leave(page, options, task.result?.state === 'pass'));
   watch(page);
   await go(page, options);
   return page;
 }
+
+/** One that a test has left, where nothing is asked for that only a new profile can give. */
+async function pageFor(options: PageOptions): Promise<Page> {
+  const page = isAlone(options) ? undefined : left[pointerOf(options)].pop();
+  if (!page) return newPage(options);
+  await page.setViewportSize(sizeOf(options));
+  await page.emulateMedia(mediaOf(options));
+  return page;
+}
+
+/** Whether a page is to be thrown away after its test: its profile, or what runs in it before ours, was made for it. */
+const isAlone = ({ alone, storage, before, offline, url }: PageOptions): boolean =>
+  Boolean(alone || storage || before || offline || url);
+
+/** Puts a page back for the next test: on no site, alone in its profile, and with nothing kept but the site's files. */
+async function leave(page: Page, options: PageOptions, isWell = true): Promise<void> {
+  const context = page.context();
+  if (!isWell || isAlone(options) || page.isClosed()) return context.close();
+  await Promise.all(
+    context
+      .pages()
+      .filter((other) => other !== page)
+      .map((other) => other.close()),
+  );
+  for (const event of ['console', 'pageerror', 'dialog', 'request', 'response', 'download'] as const)
+    page.removeAllListeners(event);
+  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  // What the page saves on its way out is saved before it is thrown away.
+  await page.goto(new URL('icon.svg', await addressOf(options)).href);
+  await page.evaluate(() => {
+    localStorage.clear();
+    sessionStorage.clear();
+  });
+  await page.goto('about:blank');
+  await context.clearPermissions();
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Page.resetNavigationHistory');
+  await devtools.detach();
+  await page.mouse.move(0, 0);
+  left[pointerOf(options)].push(page);
+}
+
+const pointerOf = ({ touch }: PageOptions): keyof typeof left => (touch ? 'finger' : 'mouse');
+const sizeOf = ({ width = 1280, height = 900 }: PageOptions) => ({ width, height });
+const mediaOf = ({ colorScheme = 'light', reducedMotion = 'no-preference' }: PageOptions) => ({
+  media: null,
+  colorScheme,
+  reducedMotion,
+});
 
 /**
  * One page for all tests of a file or of a group: each takes it as the last one left it. What goes
@@ -79,12 +128,12 @@ export function onePage(options: PageOptions = {}): () => Page {
     return page;
   };
   beforeAll(async () => {
-    page = await newPage(options);
+    page = await pageFor(options);
     listen(page);
     await go(page, options);
   });
   afterEach(() => expect(troublesOf(opened()).splice(0), 'what went wrong in the page').toStrictEqual([]));
-  afterAll(() => page?.context().close());
+  afterAll(() => page && leave(page, options));
   return opened;
 }
 
@@ -103,9 +152,8 @@ async function newPage(options: PageOptions): Promise<Page> {
   browser ??= chromium.launch(launchOptions());
   const profile = await browser;
   const context = await profile.newContext({
-    viewport: { width: options.width ?? 1280, height: options.height ?? 900 },
-    colorScheme: options.colorScheme ?? 'light',
-    reducedMotion: options.reducedMotion ?? 'no-preference',
+    viewport: sizeOf(options),
+    ...mediaOf(options),
     hasTouch: options.touch ?? false,
     isMobile: options.touch ?? false,
     locale: 'en-US',

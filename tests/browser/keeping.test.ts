@@ -298,7 +298,7 @@ describe('two windows', () => {
 
 describe('a browser that keeps nothing', () => {
   test('has its storage full, then forbids it: said, and the work goes on', async () => {
-    const page = await openNotebook('scarf-and-resin');
+    const page = await openNotebook('scarf-and-resin', { alone: true });
 
     await step('full, it is said once', async () => {
       await page.evaluate(() => {

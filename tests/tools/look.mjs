@@ -3,7 +3,7 @@
 // With --cell, one cell of that notebook by itself, as large as it is drawn.
 
 import './ready.mjs';
-import { mkdirSync, rmSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { inRoot } from './root.mjs';
 
@@ -12,15 +12,13 @@ const { values } = parseArgs({
 });
 const { chromium } = await import('playwright');
 const { launchOptions } = await import('./chromium.mjs');
-const { buildSite, serveSite } = await import('./site.mjs');
+const { builtSite, serveSite } = await import('./site.mjs');
 
-const dir = inRoot(`node_modules/.cache/look-${process.pid}`);
 const shots = inRoot('node_modules/.cache/shots');
 const name =
   `${values.url} ${values.cell}`.replaceAll(/[^a-z0-9]+/gi, '-').replaceAll(/^-|-$/g, '') || 'page';
 mkdirSync(shots, { recursive: true });
-await buildSite(dir);
-const site = await serveSite(dir);
+const site = await serveSite(await builtSite());
 const browser = await chromium.launch(launchOptions());
 
 for (const width of [390, 1280]) {
@@ -33,7 +31,6 @@ for (const width of [390, 1280]) {
 }
 await browser.close();
 await site.close();
-rmSync(dir, { recursive: true });
 
 /**
  * @param {import('playwright').Page} page
