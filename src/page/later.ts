@@ -2,6 +2,9 @@
 import { type FunctionComponent, h } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
+/** Shown where it stands as soon as it has come; fetched before that, it is there at once. */
+export type Later<P> = FunctionComponent<P> & { readonly fetch: () => Promise<FunctionComponent<P>> };
+
 /**
  * @param load fetches the component
  * @param className of the empty box that keeps its place
@@ -9,9 +12,12 @@ import { useEffect, useState } from 'preact/hooks';
 export function later<P extends object>(
   load: () => Promise<FunctionComponent<P>>,
   className: string,
-): FunctionComponent<P> {
+): Later<P> {
   let ready: FunctionComponent<P> | null = null;
-  return function Later(props: P) {
+  const fetch = async () => (ready = await load());
+  return Object.assign(Later, { fetch });
+
+  function Later(props: P) {
     const [component, setComponent] = useState(() => ready);
     const [lost, setLost] = useState(false);
     useEffect(() => {
@@ -20,11 +26,8 @@ export function later<P extends object>(
         setComponent(() => ready);
         return;
       }
-      load().then(
-        (loaded) => {
-          ready = loaded;
-          setComponent(() => loaded);
-        },
+      fetch().then(
+        (loaded) => setComponent(() => loaded),
         () => setLost(true),
       );
     }, []);
@@ -36,5 +39,5 @@ export function later<P extends object>(
         'This part did not arrive. Load the page again when you are online.',
       );
     return h('div', { class: className, 'aria-busy': 'true' });
-  };
+  }
 }

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { registry } from '../../src/cells/registry';
 import { inRoot } from '../tools/root.mjs';
 import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
-import { answer, cell, field, notebooks, press, reads, row, step, type, undoAll } from './steps';
+import { answer, cell, field, notebooks, press, reads, row, step, type, undoAll, unfold } from './steps';
 
 /** 10 mm all round, less what a letter's own side bearing may take. */
 const MARGIN = 9.5;
@@ -17,14 +17,15 @@ const BAD = /NaN|Infinity|undefined|\[object|null/;
 async function toBePrinted(place: Locator): Promise<string[]> {
   const parts = [
     '.question',
-    '.answer dt',
+    '.answer .label',
     '.figure',
     '.datum',
     '.in-words',
     '.warning b',
     '.warning .limit',
-    '.cautions li',
+    '.cautions p',
   ];
+  await unfold(place, 'more caution');
   const texts = await Promise.all(parts.map((part) => place.locator(part).allInnerTexts()));
   // Two pieces of a figure stand side by side on the screen and on paper, in this order.
   return texts.flat().map(closedUp);

@@ -13,6 +13,7 @@ import {
   texts,
   tooWide,
   turnTo,
+  openFolds,
   openGroups,
   unfold,
   wear,
@@ -29,7 +30,11 @@ test('axe is awake: a key without a name is found', async () => {
 });
 
 describe.each(notebooks)('%s', (notebook) => {
-  beforeAll(() => turnTo(page(), notebook));
+  // With graphs and tables opened, as they are printed: what is at rest has a test of its own.
+  beforeAll(async () => {
+    await turnTo(page(), notebook);
+    await openFolds(page());
+  });
 
   /** As it is printed, with everything that moves let move. */
   async function forPaper(colorScheme: 'light' | 'dark') {

@@ -1,6 +1,6 @@
 /** A number read wrong: what mends it is weighed before it is tried, and stands in both versions after. */
 import { expect, test } from 'vitest';
-import { cell, openNotebook, reads, row, step, undoAll } from './steps';
+import { cell, isFocused, openNotebook, reads, row, step, undoAll, unfold } from './steps';
 
 test('a number read wrong', async () => {
   const page = await openNotebook('misread');
@@ -22,6 +22,9 @@ test('a number read wrong', async () => {
 
   await step('what mends it is weighed before it is tried, and stands in both versions after', async () => {
     const fair = cell(page, 'fair');
+    // The key beside what is amiss leads to them.
+    await fair.getByRole('button', { name: /changes? to try…$/ }).click();
+    await expect.poll(() => isFocused(fair.locator('.fold.changes > summary'))).toBe(true);
     const first = fair.locator('.try-this').first();
     await reads(first.locator('p').first(), /^Frame 2, sheer: 5\d(\.\d)? mm outboard$/);
     const flare = first.locator('tr', { hasText: 'Flare of the side at frame 2' }).locator('td');
@@ -31,6 +34,7 @@ test('a number read wrong', async () => {
     await reads(first.locator('thead'), /kept\s*trying/);
     expect((await flare.allInnerTexts()).slice(0, 2)).toStrictEqual([before, after]);
     // The table of form says the same of both versions.
+    await unfold(cell(page, 'lines'), 'form by station');
     const frame2 = cell(page, 'lines').locator('.cell-table tbody tr', { hasText: 'frame 2' });
     await reads(frame2.locator('td', { hasText: after! }), new RegExp(`^${after}\\s*Kept:\\s*${before}$`));
   });

@@ -4,12 +4,13 @@ import Parser from 'dxf-parser';
 import type { Download } from 'playwright';
 import { expect, test } from 'vitest';
 import { readPdf } from '../drawing/read-pdf';
-import { cell, openNotebook } from './steps';
+import { cell, openNotebook, unfold } from './steps';
 
 const text = async (download: Download) => readFile(await download.path(), 'utf8');
 
 test('a frame is saved as sheets of either paper, PDF and SVG alike, and whole as SVG and DXF', async () => {
   const page = await openNotebook('frame-pattern');
+  await unfold(cell(page, 'framePattern'), 'the frame at full size');
   const row = cell(page, 'framePattern').locator('.patterns');
   const saved: Download[] = [];
   page.on('download', (download) => saved.push(download));

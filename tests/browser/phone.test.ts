@@ -7,6 +7,7 @@ import {
   allColours,
   lookThrough,
   notebooks,
+  openFolds,
   openGroups,
   tooWide,
   turnTo,
@@ -25,6 +26,7 @@ describe.each(notebooks)('%s', (notebook) => {
   beforeAll(async () => {
     await page().setViewportSize({ width: 360, height: 900 });
     await turnTo(page(), notebook);
+    await openFolds(page());
   });
 
   test('nothing is wider than a window of 360 px, also with working and inputs opened', async () => {

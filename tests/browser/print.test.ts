@@ -1,7 +1,7 @@
 /** On paper: both versions, whose boat it is, and no notices. Every notebook is printed in `desk.test.ts`. */
 import { expect, test } from 'vitest';
 import { onPaper } from './paper';
-import { openNotebook, press, type } from './steps';
+import { atRest, openNotebook, press, type } from './steps';
 
 test('heads the print with boat, notebook and units, and prints both versions', async () => {
   const page = await openNotebook('scarf-and-resin');
@@ -15,6 +15,24 @@ test('heads the print with boat, notebook and units, and prints both versions', 
     /^Ferry dory, kept and trying · Scarf and resin · mm, kg · \d+ \w+ \d{4}$/,
   );
   expect((await onPaper(page)).text).toMatch(/Kept 144 mm.*Trying 192 mm.*\+48 mm/);
+});
+
+test('graph, table, cautions and changes go on paper, closed as they are, and stay closed after', async () => {
+  const page = await openNotebook('misread');
+  await page.locator('.boat-pick').selectOption('ferry-dory-misread');
+  const lines = page.locator('.cell[data-cell="lines"]');
+  const fair = page.locator('.cell[data-cell="fair"]');
+  await fair.locator('.offer-keys button').first().waitFor();
+  await atRest(page);
+  const { text } = await onPaper(page);
+  expect(text).toContain('Form by station');
+  expect(text).toContain('The line at every station');
+  expect(text).toMatch(/Frame 2, sheer: 5\d(\.\d)? mm outboard/);
+  const cautions = (await import('../../src/cells/shape/fair')).fair.cautions;
+  expect(cautions.length).toBeGreaterThan(1);
+  for (const caution of cautions) expect(text).toContain(caution);
+  expect(await lines.locator('details[open]').count()).toBe(0);
+  expect(await fair.locator('details[open]').count()).toBe(0);
 });
 
 test('no notice of the page is printed', async () => {

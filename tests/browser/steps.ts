@@ -113,6 +113,15 @@ export async function unfold(place: Locator, which = ''): Promise<void> {
   }, which.toLowerCase());
 }
 
+/** Opens what cells keep a press away of their graphs, tables and changes, and waits until it has come. */
+export async function openFolds(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const kept = ':is(.graph, .rows, .round, .changes)';
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>(`.fold${kept}`)) fold.open = true;
+  });
+  await arrived(page);
+}
+
 /** Opens the groups of fields in a place. */
 export async function openGroups(place: Locator): Promise<void> {
   await place.evaluate((inside) => {

@@ -224,9 +224,9 @@ export const weather = defineCell({
     },
   ],
   cautions: [
+    'No gas or paraffin heater without a flue while you coat: it gives off water and carbon dioxide, which cloud the coat, and carbon monoxide, which kills. No flame and no glowing wire near solvents.',
     'The sheet of the coating in hand outranks every figure here. This cell judges dew, damp and cold; wind, dust and rain you judge yourself.',
     'Wood, tins and wet cloth stay cold long after the air has warmed: lay the thermometer on the surface, and measure again before each coat.',
-    'No gas or paraffin heater without a flue while you coat: it gives off water and carbon dioxide, which cloud the coat, and carbon monoxide, which kills. No flame and no glowing wire near solvents.',
     'A shed shut against the damp holds the fumes too: follow the sheet on fresh air, gloves and mask.',
   ],
   sources: [

@@ -145,7 +145,10 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   /** Its columns are steps: an input has one value, and would say it again in every row. */
   readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>>;
   readonly warnings: readonly Warning[];
-  /** Always shown: what can hurt, and whose sheet or rule outranks this cell. */
+  /**
+   * What can hurt, and whose sheet or rule outranks this cell. First what would hurt a person most: it stands in view,
+   * the others a press away, and all of them go on paper.
+   */
   readonly cautions: readonly string[];
   readonly sources: readonly Source[];
   /**

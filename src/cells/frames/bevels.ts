@@ -207,9 +207,9 @@ export const bevels = defineCell({
     },
   ],
   cautions: [
+    'A saw tilted for a steep bevel can trap the offcut between blade and fence: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
     'By custom frames before the widest one stand forward of their lines, those behind it aft of theirs, so that bevels are only cut off. A frame set on the wrong side of its line comes out too small.',
     'Try the bevels with a batten over three frames before the last shavings: a batten shows what sums do not.',
-    'A saw tilted for a steep bevel can trap the offcut between blade and fence: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
   ],
   sources: [
     {

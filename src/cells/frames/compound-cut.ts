@@ -161,9 +161,9 @@ export const compoundCut = defineCell({
     },
   ],
   cautions: [
+    'A tilted blade can trap the offcut: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
     'Port and starboard are a pair: swap the tilt or turn the board end for end, and try both settings on scrap before the good board.',
     'A ruled side winds. Cut the transom’s edge to the smaller bevel, plane to both marks, and leave the ends of the sides long until they are on.',
-    'A tilted blade can trap the offcut: fence on the side away from the tilt, guard on, push stick, as the maker of the saw says.',
   ],
   sources: [
     { text: 'Corner of two planes from their normals', known: 'geometry' },

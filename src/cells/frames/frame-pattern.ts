@@ -173,9 +173,9 @@ export const framePattern = defineCell({
     },
   ],
   cautions: [
+    'No screw in the dashed places: something is still to be sawn or planed off there, and a blade that meets a screw throws it.',
     'Lay the pieces on the pattern and check both diagonals before the plates are glued: a frame out of true can’t be planed right.',
     'Carry centreline, level line, sheer and station onto both faces before the frame leaves the pattern, with its name and which face stands on the line.',
-    'No screw in the dashed places: something is still to be sawn or planed off there, and a blade that meets a screw throws it.',
     'Where two bottom members meet on the centreline they need plates too; they are not counted among the gussets.',
     'Print at 100 %, never fitted to the page, and measure the bar on every sheet.',
     'Short pieces on a mitre saw: clamp them, keep hands out of the saw’s path, as the maker of the saw says.',

@@ -188,9 +188,9 @@ export const rollingBevel = defineCell({
     },
   ],
   cautions: [
+    'Punch nails and screws well under before you plane. A plane iron that meets one is spoiled; a power plane throws the pieces.',
     'Plane the log after it is bent in and fastened to the frames, or plane it proud on the bench: bent, it twists, and the twist alters the bevel a little.',
     'File a notch to the depth at every mark, then plane from notch to notch. A hollow between two good frames is found with a straight stick laid from the log to the keelson.',
-    'Punch nails and screws well under before you plane. A plane iron that meets one is spoiled; a power plane throws the pieces.',
   ],
   sources: [
     { text: 'Angle of a corner from the normals of the two panels, square to the chine', known: 'geometry' },

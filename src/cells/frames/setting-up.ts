@@ -266,9 +266,9 @@ export const settingUp = defineCell({
     },
   ],
   cautions: [
+    'Prop before you measure, fore and aft and across, and slacken one prop at a time. A frame that is let go of falls flat.',
     'Port and starboard are the boat’s own. Upside down, looking forward, her port side lies to your right.',
     'Two lengths can’t tell a frame that is swung from one that stands beside the string: plumb its centre mark down first, and type what you find.',
-    'Prop before you measure, fore and aft and across, and slacken one prop at a time. A frame that is let go of falls flat.',
     'Measure again after each pair of long timbers: a log bent in on one side alone drags frames out of square.',
   ],
   sources: [

@@ -136,9 +136,9 @@ export const squareCheck = defineCell({
     },
   ],
   cautions: [
+    'Push, measure, then brace with a diagonal batten before you lean on it: what was squared by hand springs back.',
     'Hook the tape on the same kind of point at all four corners, outer corner to outer corner, and read it pulled to the same tension both times.',
     'Equal diagonals make a rectangle only where opposite sides are equal too, and they say nothing of a twist: sight across the two ends as well.',
-    'Push, measure, then brace with a diagonal batten before you lean on it: what was squared by hand springs back.',
   ],
   sources: [
     {

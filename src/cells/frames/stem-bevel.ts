@@ -206,9 +206,9 @@ export const stemBevel = defineCell({
     pastTheSaw('bevel > 45°'),
   ],
   cautions: [
+    'On a crooked stem plane from both ends toward the middle, with the grain. A saw tilted for the bevel can trap the offcut: guard on, push stick, as its maker says.',
     'The stem has no rabbet here: the sides land on the bevel, are trimmed flush with the face, and an outer stem covers their ends.',
     'Leave the last shavings until the frames stand: a batten from two frames forward, laid on the stem, shows the true angle on port and on starboard.',
-    'On a crooked stem plane from both ends toward the middle, with the grain. A saw tilted for the bevel can trap the offcut: guard on, push stick, as its maker says.',
   ],
   sources: [
     {

@@ -154,10 +154,10 @@ export const stemCheck = defineCell({
     },
   ],
   cautions: [
+    'Brace the stem to the jig both ways before the first long timber is bent to it, and measure again after each pair.',
     'Plumb and level do not see it: a stem can stand plumb, at its right height, and off the centreline.',
     'Port and starboard are the boat’s own. Upside down, looking forward, her port side lies to your right.',
     'Two people hold the tape, on the marks and not on the wood’s corners; read it, change ends, and read it again.',
-    'Brace the stem to the jig both ways before the first long timber is bent to it, and measure again after each pair.',
   ],
   sources: [
     {

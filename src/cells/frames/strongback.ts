@@ -232,10 +232,10 @@ export const strongback = defineCell({
     },
   ],
   cautions: [
+    'Prop each frame fore and aft before you let go of it, and never leave one standing on its legs alone: a frame falls flat and takes its neighbours along.',
     'Port and starboard are the boat’s own. Upside down they change hands: looking forward, her port side lies to your right. Write both words on the jig before the first frame stands.',
     'Measure every station from the one end, never from the last mark, and square each line across both rails from the centreline.',
     'Level the rails both ways, fix the jig to the floor or load it: the long timbers pull hard enough to drag it out of line.',
-    'Prop each frame fore and aft before you let go of it, and never leave one standing on its legs alone: a frame falls flat and takes its neighbours along.',
     'Lift a frame or the transom with two people. Saw no foot to a point, take off every screw’s tip that comes through, and pad the corners of spalls at shin and head height.',
   ],
   sources: [

@@ -271,9 +271,9 @@ export const transomCut = defineCell({
     },
   ],
   cautions: [
+    'A cut-out is the lowest place of the boat’s edge. Try her loaded in calm water before you trust its freeboard.',
     'Measure plumb, not up the slope, and from the outside of the bottom. Measure the motor in hand before you saw.',
     'The motor maker’s sheet decides height, width, clamp thickness and largest weight; the rules of your country decide the largest power. In the United States a transom of 20 in (508 mm) or more, with remote steering, has a formula of its own (33 CFR 183.53).',
-    'A cut-out is the lowest place of the boat’s edge. Try her loaded in calm water before you trust its freeboard.',
     'A knee ties the transom to the keelson, and corner knees to the sheer: a motor’s push and its weight on a trailer go through them.',
     'Seal the cut edges of plywood before anything covers them.',
   ],

@@ -137,11 +137,11 @@ export const fair = defineCell({
     },
   ],
   cautions: [
+    'Mend both sides of the frame alike. Clamp it down before you plane it, keep both hands behind the iron, and sight along a batten over three frames before the last shavings.',
     'A suspect is not a verdict. Look up the number in the plan and measure the frame: the designer may have meant that shape.',
     'Two wrong numbers side by side can pass for one somewhere else. Look again after each correction.',
     'How far the batten springs when a duck is lifted is shown, but the cell does not judge by it: the neighbours of a wrong number spring as far as the wrong number does. At the two ends the batten only runs on straight, however fair the line.',
     'The two ends of a line show next to nothing: measure them by themselves. At a stem every half-breadth is nothing, and is not doubted.',
-    'Mend both sides of the frame alike. Clamp it down before you plane it, keep both hands behind the iron, and sight along a batten over three frames before the last shavings.',
   ],
   sources: [
     { text: BATTEN, known: 'published' },

@@ -72,8 +72,8 @@ export const lines = defineCell({
     },
   ],
   cautions: [
-    'All this is of the face of the skin that the offsets are measured to, floating level. Offsets to the inside of the skin give a little less than what floats.',
     'The displacement says what the boat weighs at this line, not what she may carry. How much may go aboard is for the capacity rule of the place, for stability, and for the water she is used on.',
+    'All this is of the face of the skin that the offsets are measured to, floating level. Offsets to the inside of the skin give a little less than what floats.',
   ],
   sources: [
     {

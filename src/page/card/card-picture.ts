@@ -47,7 +47,9 @@ const ENLARGED = LETTERS / LEAST_TEXT;
 
 /** The pictures a cell has, the foremost first; none while a number is missing. */
 export async function cardPictures(instance: Instance, bench: Bench): Promise<Picture[]> {
-  const [first, second] = graphsOf(bench).map(([, graph]) => picturesOf(instance, graph, bench, null)?.drawn);
+  const [first, second] = graphsOf(bench).map(
+    ([, graph]) => picturesOf(['drawing', 'chart'], instance, graph, bench, null)?.drawn,
+  );
   const pictures: Picture[] = [];
   const least = instance.cell.wide ? LEAST_WIDE : LEAST_EXTENT;
   if (first?.drawing)

@@ -22,11 +22,12 @@ export function Answer({ name, label, from, tolerance }: AnswerProps) {
   const second = book.second.value?.value(name);
   const two = second !== undefined;
   return html`<div class=${two ? 'answer two' : 'answer'} data-quantity=${name}>
-    <dt>${label}</dt>
+    <dt>
+      <span class="label">${label}</span> <span class="datum">${from}${tolerance ? `, within ${within(tolerance, kind, shown.value)}` : ''}</span>
+    </dt>
     <dd>
       ${use(BigFigure, { name, value: first, kind, word: two ? versionWords.first : '' })}
       ${two ? use(BigFigure, { name, value: second, kind, word: versionWords.second, than: first }) : null}
-      <span class="datum">${from}${tolerance ? `, within ${within(tolerance, kind, shown.value)}` : ''}</span>
     </dd>
   </div>`;
 }

@@ -32,12 +32,14 @@ export function CellInputs({ instance }: { instance: Instance }) {
   const { deciding, groups } = grouped<Field>(instance.cell, asked);
   return html`<div>
     ${use(Fields, { fields: deciding })}
-    ${groups.map(
-      ({ name, fields }) => html`<details class="field-group" key=${name}>
-        <summary>${name}<span class="stands">${standing(fields, graph)}</span></summary>
-        ${use(Fields, { fields })}
-      </details>`,
-    )}
+    <div class="field-groups">
+      ${groups.map(
+        ({ name, fields }) => html`<details class="field-group" key=${name}>
+          <summary>${name}<span class="stands">${standing(fields, graph)}</span></summary>
+          ${use(Fields, { fields })}
+        </details>`,
+      )}
+    </div>
   </div>`;
 }
 

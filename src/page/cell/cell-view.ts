@@ -1,22 +1,21 @@
-/** A cell at rest: its question, the answers in large figures, the drawing, the inputs; the rest one step away. */
+/** A cell at rest, on one screen: question, answers, what stops, the drawing beside the deciding fields, the sentence, the first caution; the rest a press away. */
 import { answerInWords, answersOf, type Instance, warningsOf } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
 import { tiedWith, useBench } from '../bench';
-import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { later } from '../later';
+import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
 import { Answer } from './answer';
 import { views } from './views';
 
 const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
-const CellTable = later(async () => (await import('./table')).CellTable, 'table-to-come');
-const Offers = later(async () => (await import('./offers')).Offers, 'offers');
+const OfferKeys = later(async () => (await import('./offer-keys')).OfferKeys, 'offer-keys');
 const SearchRow = later(async () => (await import('./search-row')).SearchRow, 'search-row');
-const Working = later(async () => (await import('./working')).Working, 'working');
-const Checks = later(async () => (await import('./checks')).Checks, 'checks');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
+const Cautions = later(async () => (await import('./cautions')).Cautions, 'cautions');
+const Folds = later(async () => (await import('./folds')).Folds, 'folds');
 
 /** @param under whether a heading of the second level stands above it */
 export function CellView({ instance, under }: { instance: Instance; under: boolean }) {
@@ -38,27 +37,20 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
       ${use(CellKeys, { instance })}
     </header>
-    ${use(Answers, { instance })} ${use(InWords, { instance })} ${use(Warnings, { instance })}
+    ${use(Answers, { instance })}
+    <div class="minding">
+      ${use(Warnings, { instance })}
+      ${cell.offers ? use(OfferKeys, { instance }) : null}
+    </div>
     ${cell.search ? use(SearchRow, { instance }) : null}
     <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
-      ${use(Pictures, { instance })}
+      ${use(Pictures, { instance, which: inView(cell) })}
     </div>
     ${viewOf(instance)}
-    ${cell.offers ? use(Offers, { instance }) : null}
-    ${cell.table ? use(CellTable, { instance, table: cell.table }) : null}
-    ${
-      cell.cautions.length > 0
-        ? html`<ul class="cautions" aria-label="Cautions">${cell.cautions.map((caution) => html`<li>${caution}</li>`)}</ul>`
-        : null
-    }
-    ${use(Disclosure, {
-      summary: 'Working',
-      className: 'working',
-      holds: `${name}.`,
-      inside: () => use(Working, { instance }),
-    })}
-    ${use(Disclosure, { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) })}
+    ${use(InWords, { instance })}
+    ${use(Cautions, { cautions: cell.cautions })}
+    ${use(Folds, { instance })}
   </section>`;
 }
 
@@ -71,18 +63,14 @@ function Answers({ instance }: { instance: Instance }) {
   </dl>`;
 }
 
+/** Beside a drawing there is no room for a graph too: it is a press away. */
+const inView = ({ draw }: Instance['cell']): readonly Which[] => (draw ? DRAWING : CHART);
+const DRAWING = ['drawing'] as const;
+const CHART = ['chart'] as const;
+
 function viewOf(instance: Instance) {
   const view = views[instance.cell.view ?? ''];
-  return view ? use(view, { instance }) : null;
-}
-
-function sourcesOf({ cell, name }: Instance) {
-  return [
-    html`<ul>
-      ${cell.sources.map((source) => html`<li>${source.text} <em>(${source.known})</em></li>`)}
-    </ul>`,
-    use(Checks, { cell: cell.id, of: wordsOf(name) }),
-  ];
+  return view && !view.folded ? use(view.show, { instance }) : null;
 }
 
 /** The sentence that sums the answer up; read out only for the cell in hand, or an edit would set all of them talking. */

@@ -2,7 +2,7 @@
 import { useRef } from 'preact/hooks';
 import { attempt } from '../../boat';
 import type { Effect, Instance, Offer } from '../../cells';
-import { isIssue, putBefore, write, writeDifference } from '../../measure';
+import { isIssue, write, writeDifference } from '../../measure';
 import { type Bench, useBench, versionWords } from '../bench';
 import { atHand } from '../on-hand';
 import { html, use } from '../html';
@@ -10,43 +10,36 @@ import { useLive } from '../picture/live';
 import { capital } from '../words';
 import { isTried, TryKey } from './try-key';
 
+/** The place of a cell's changes, which a key beside its warning opens. */
+export const offersPlace = (cell: string): string => `changes-${cell}`;
+
 export function Offers({ instance }: { instance: Instance }) {
   const host = useRef<HTMLDivElement>(null);
   const bench = useBench();
-  const made = useLive(host, bench, () => offersOf(instance, bench), { atOnce: true });
+  const made = useLive(host, bench, () => html`<div>${blocks(instance, bench)}</div>`, { atOnce: true });
   return html`<div class="offers" ref=${host}>${made}</div>`;
 }
 
-function offersOf(instance: Instance, bench: Bench) {
-  const { cell } = instance;
-  // They are made from the version kept, or each look at one would offer the next.
-  const graph = bench.book.first.value;
-  const at = atHand(instance, graph, bench);
-  if (isIssue(at)) return null;
-  const { values, on } = at;
-  const offers = attempt(() => cell.offers?.(values, on) ?? []);
-  if (isIssue(offers)) return null;
-  return html`<div>
-    ${offers.map(({ label, changes, effects = [], turns }) => {
-      const full = ofThis(instance, changes);
-      if (turns !== undefined) return use(TurnKey, { words: turns, what: label, changes: full });
-      return html`<div class="try-this">
-        <p>${capital(label)}</p>
-        ${effects.length > 0 ? use(Effects, { label, effects, changes: full }) : null}
-        ${use(TryKey, { changes: full, what: label })}
-      </div>`;
-    })}
-  </div>`;
+function blocks(instance: Instance, bench: Bench) {
+  const offers = offersOf(instance, bench).filter(({ turns }) => turns === undefined);
+  if (offers.length === 0) return html`<p>With these numbers it has no change to propose.</p>`;
+  return offers.map(
+    ({ label, changes, effects = [] }) => html`<div class="try-this">
+      <p>${capital(label)}</p>
+      ${effects.length > 0 ? use(Effects, { label, effects, changes }) : null}
+      ${use(TryKey, { changes, what: label })}
+    </div>`,
+  );
 }
 
-/** Turns the cell to something else, at once. */
-function TurnKey({ words, what, changes }: { words: string; what: string; changes: Offer['changes'] }) {
-  const { book } = useBench();
-  const turn = () => {
-    book.write(changes);
-    book.settle();
-  };
-  return html`<p class="turn-to">${putBefore(what)} <button type="button" aria-label=${`${words}: ${what}`} onClick=${turn}>${words}</button></p>`;
+/** What the cell proposes, with the changes under the name it stands by here; nothing while a value is missing. */
+export function offersOf(instance: Instance, bench: Bench): readonly Offer[] {
+  // They are made from the version kept, or each look at one would offer the next.
+  const at = atHand(instance, bench.book.first.value, bench);
+  if (isIssue(at)) return [];
+  const offers = attempt(() => instance.cell.offers?.(at.values, at.on) ?? []);
+  if (isIssue(offers)) return [];
+  return offers.map((offer) => ({ ...offer, changes: ofThis(instance, offer.changes) }));
 }
 
 interface EffectsProps {

@@ -1,9 +1,17 @@
-/** Views of the page's own, by the name that a cell gives; each is fetched when its cell stands on the page. */
-import type { FunctionComponent } from 'preact';
+/** Views of the page's own, by the name that a cell gives; each is fetched when it is shown. */
 import type { Instance } from '../../cells';
-import { later } from '../later';
+import { type Later, later } from '../later';
 
-export const views: Readonly<Record<string, FunctionComponent<{ instance: Instance }>>> = {
-  offsets: later(async () => (await import('../offsets/offsets-view')).OffsetsView, 'view-to-come'),
-  hull: later(async () => (await import('../hull3d/hull-view')).HullView, 'hull-to-come'),
+export interface View {
+  readonly show: Later<{ instance: Instance }>;
+  /** Its name where it is opened by a press; without one it is the cell itself, and stands in view. */
+  readonly folded?: string;
+}
+
+export const views: Readonly<Record<string, View>> = {
+  offsets: { show: later(async () => (await import('../offsets/offsets-view')).OffsetsView, 'view-to-come') },
+  hull: {
+    show: later(async () => (await import('../hull3d/hull-view')).HullView, 'hull-to-come'),
+    folded: 'In the round',
+  },
 };

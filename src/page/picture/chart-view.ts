@@ -20,7 +20,8 @@ export interface ChartViewProps {
 
 /** Plot, once it has come; drawing is then done at once, as printing needs. */
 let draw: typeof drawChart | null = null;
-const plotHere = () => import('./chart').then((module) => (draw = module.drawChart));
+/** Fetches what draws graphs. */
+export const plotHere = () => import('./chart').then((module) => (draw = module.drawChart));
 
 export function ChartView({ chart, second, stale = false }: ChartViewProps) {
   const { shown } = useBench();

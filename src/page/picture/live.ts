@@ -3,20 +3,17 @@
  * being printed. The others catch up when the page is at rest: they keep their place, and whoever
  * reads the page without a window finds no old number.
  */
-import { effect, signal, untracked } from '@preact/signals';
+import { effect, untracked } from '@preact/signals';
 import type { VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../bench';
+import { printing } from '../printing';
 
 /** After the last edit, ms, before what is far catches up. */
 const PAUSE = 200;
 
 /** How far beyond the window a picture or a table counts as near. */
 const MARGIN = '300px';
-
-const printing = signal(false);
-addEventListener('beforeprint', () => (printing.value = true));
-addEventListener('afterprint', () => (printing.value = false));
 
 const watchers = new Map<Element, (near: boolean) => void>();
 const observer = new IntersectionObserver(

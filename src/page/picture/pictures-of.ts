@@ -12,8 +12,9 @@ export interface CellPictures {
   readonly drawing?: Drawing;
   readonly chart?: Chart;
 }
+export type Which = keyof CellPictures;
 
-/** What a pair of pictures was made from. */
+/** What pictures were made from. */
 export interface Made {
   readonly values: Values;
   readonly hull: Hull | null;
@@ -23,10 +24,17 @@ export interface Made {
 }
 
 /**
- * @param last what was made before, handed back where it still holds
+ * @param which those that are asked for: one that nobody looks at is not made
+ * @param last what was made of the same before, handed back where it still holds
  * @returns null while a value is missing, or while the hull has no shape to draw
  */
-export function picturesOf(instance: Instance, graph: Graph, bench: Bench, last: Made | null): Made | null {
+export function picturesOf(
+  which: readonly Which[],
+  instance: Instance,
+  graph: Graph,
+  bench: Bench,
+  last: Made | null,
+): Made | null {
   const { cell } = instance;
   const at = atHand(instance, graph, bench);
   if (isIssue(at)) return null;
@@ -36,8 +44,8 @@ export function picturesOf(instance: Instance, graph: Graph, bench: Bench, last:
   if (last && last.hull === hull && last.shown === shown && sameData(last.values, values)) {
     if (last.asked.every(isAnsweredAlike)) return last;
   }
-  const drawing = attempt(() => cell.draw?.(values, on));
-  const chart = attempt(() => cell.chart?.(values, on));
+  const drawing = attempt(() => (which.includes('drawing') ? cell.draw?.(values, on) : undefined));
+  const chart = attempt(() => (which.includes('chart') ? cell.chart?.(values, on) : undefined));
   if (isIssue(drawing) || isIssue(chart)) return null;
   return {
     values,

@@ -4,24 +4,19 @@ import { useRef } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import { useBench } from '../bench';
 import { html, use } from '../html';
-import { later } from '../later';
 import { ChartView } from './chart-view';
 import { Figure } from './figure';
 import { useLive } from './live';
-import { type CellPictures, type Made, picturesOf } from './pictures-of';
+import { type CellPictures, type Made, picturesOf, type Which } from './pictures-of';
 import { sameData } from './same-data';
 
-const Patterns = later(async () => (await import('./patterns-row')).PatternsRow, 'patterns');
-
-export function Pictures({ instance }: { instance: Instance }) {
+export function Pictures({ instance, which }: { instance: Instance; which: readonly Which[] }) {
   const host = useRef<HTMLDivElement>(null);
-  const drawn = useLive(host, useBench(), useDrawing(instance));
-  return html`<div class="pictures" ref=${host}>
-    ${drawn} ${instance.cell.patterns ? use(Patterns, { instance }) : null}
-  </div>`;
+  const drawn = useLive(host, useBench(), useDrawing(instance, which));
+  return html`<div class="pictures" ref=${host}>${drawn}</div>`;
 }
 
-function useDrawing(instance: Instance): () => VNode {
+function useDrawing(instance: Instance, which: readonly Which[]): () => VNode {
   const bench = useBench();
   const made = useRef<Record<'first' | 'second', Made | null>>({ first: null, second: null });
   const boat = useRef('');
@@ -30,9 +25,9 @@ function useDrawing(instance: Instance): () => VNode {
     // The last good picture of the boat before would pass for this one's.
     if (boat.current !== table.value.name) made.current = { first: null, second: null };
     boat.current = table.value.name;
-    const first = picturesOf(instance, book.first.value, bench, made.current.first);
+    const first = picturesOf(which, instance, book.first.value, bench, made.current.first);
     const graph2 = book.second.value;
-    const second = graph2 && picturesOf(instance, graph2, bench, made.current.second);
+    const second = graph2 && picturesOf(which, instance, graph2, bench, made.current.second);
     made.current = { first: first ?? made.current.first, second };
     const shown = made.current.first?.drawn;
     if (!shown?.drawing && !shown?.chart)
@@ -41,9 +36,9 @@ function useDrawing(instance: Instance): () => VNode {
   };
 }
 
-/** Height that a drawing over the whole width may take, px, and a tall one. */
-const WIDE = 640;
-const TALL = 1000;
+/** What a drawing over the whole width may take in height, px, and a tall one. */
+const WIDE = 480;
+const TALL = 720;
 
 function heightOf({ wide = false }: Instance['cell']): number | undefined {
   if (wide === 'tall') return TALL;

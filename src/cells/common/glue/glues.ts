@@ -79,7 +79,7 @@ export const glueSources: readonly Source[] = [
 const forWater = adhesives.rows.map(({ label, immersion }) => `${label} is for ${immersion}`).join('; ');
 
 export const glueCautions: readonly string[] = [
-  "The maker's sheet of the glue in hand outranks every figure here: gap, pressure, open time, temperature, moisture of the wood, gloves and fresh air.",
   'Hardeners and isocyanates sensitise for life: gloves, sleeves and fresh air, and no glue on the skin.',
+  "The maker's sheet of the glue in hand outranks every figure here: gap, pressure, open time, temperature, moisture of the wood, gloves and fresh air.",
   `Water, by common practice without a source: ${forWater}.`,
 ];

@@ -73,8 +73,8 @@ export const SPRINGS_BACK =
   'A bent board is a spring: when it breaks or a clamp slips it strikes. Stand out of its line, wear eye protection, and let no one lean over it.';
 
 export const bentCautions: readonly string[] = [
-  'Moduli are means of small, clear, straight-grained wood: single boards vary by about a sixth in rupture and a fifth in stiffness (from memory: Wood Handbook, Table 5-6), and a knot or grain that runs out takes far more.',
   SPRINGS_BACK,
+  'Moduli are means of small, clear, straight-grained wood: single boards vary by about a sixth in rupture and a fifth in stiffness (from memory: Wood Handbook, Table 5-6), and a knot or grain that runs out takes far more.',
 ];
 
 /**

@@ -203,8 +203,8 @@ export const fasten = defineCell({
     },
   ],
   cautions: [
-    'Drill every hole, and try screw, drill and countersink on an offcut of the same wood first.',
     'Keep screws clear of later cuts: notches, limbers, bevels to be planed. A blade that meets a screw throws it: mark each on the face, look and feel with a pin before each cut, and wear eye protection. A magnet finds steel alone.',
+    'Drill every hole, and try screw, drill and countersink on an offcut of the same wood first.',
     'Brass and bronze screws snap in hard wood: run a steel screw of the same size in first, and wax it.',
     ...screwCautions,
     'A head pulls through thin plywood before its thread lets go.',

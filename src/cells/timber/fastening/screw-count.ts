@@ -175,8 +175,8 @@ export const screwCount = defineCell({
     },
   ],
   cautions: [
-    'Panels of other thicknesses take screws of other lengths and gauges: choose them one by one before you buy.',
     'Screws of gussets, transom and stem are not in it. Two metals that touch in wet wood eat each other: buy all of one kind, as the maker advises for salt water.',
+    'Panels of other thicknesses take screws of other lengths and gauges: choose them one by one before you buy.',
   ],
   sources: [
     { text: 'Lengths of edges and of frames’ edges: the hull', known: 'geometry' },

@@ -129,8 +129,8 @@ export const clamps = defineCell({
     },
   ],
   cautions: [
-    ...glueCautions,
     'A bent timber under clamps is a spring: when one slips it strikes. Stand out of its line, eye protection on, and keep clear while another tightens.',
+    ...glueCautions,
     'Clamp it dry first, all of it, with the watch running. Tighten lightly along the whole run, then once more: too much squeezes a joint of epoxy dry.',
     'If you close it a stretch at a time, spread no farther than the clamps reach, and keep the rest open and clean.',
     'Leave glued timbers in the clamps overnight: common practice, no source.',

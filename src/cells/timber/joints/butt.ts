@@ -128,10 +128,10 @@ export const butt = defineCell({
     },
   ],
   cautions: [
+    'Grinding glass and cutting plywood make dust that harms lungs and skin, and epoxy sensitises: mask, gloves, fresh air, and the maker’s sheet.',
     'A butt is stiffer and flatter than the panel beside it. Where the panel bends, laminate or saw the block to the curve; a flat one makes a flat in the side.',
     'Butts stand between frames, never on one, and port and starboard at least one bay apart. Keep them out of the tightest bend and out of the bottom where the boat grounds.',
     'Bevel the ends of the block and leave the gap at both, or water stands behind it and rots it.',
-    'Grinding glass and cutting plywood make dust that harms lungs and skin, and epoxy sensitises: mask, gloves, fresh air, and the maker’s sheet.',
     'The screws of a block are too short and too near the panel’s end to carry: by the American code a screw that carries stands 6 diameters in the wood and, pulled towards an end, 10 from it. The glue line is the joint.',
     'Strengths are planning figures for sound plywood and a full glue line, not a test of your joint. Rules of a class or a designer’s plan outrank them.',
   ],

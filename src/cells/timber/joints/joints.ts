@@ -139,9 +139,9 @@ export const joints = defineCell({
     },
   ],
   cautions: [
+    'A joined board does not bend like a whole one: the joint is stiffer and weaker. Bend it slowly, clamp the joint itself, and stand out of its line.',
     'Old rules for planked boats ask for more: scarfs of neighbouring planks 1.2 m (4 ft) apart or more, and three whole planks between two in one section.',
     'Let the feather edge on the outside of a skin or a rail point aft, so that nothing catches it.',
-    'A joined board does not bend like a whole one: the joint is stiffer and weaker. Bend it slowly, clamp the joint itself, and stand out of its line.',
     'The edge is measured on the lines; check on the jig with a tape along the bend before you cut, and cut the end of the last board last.',
   ],
   sources: [

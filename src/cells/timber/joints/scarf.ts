@@ -199,10 +199,10 @@ export const scarf = defineCell({
     },
   ],
   cautions: [
+    'A feather edge catches: clamp the board and plane or saw the taper away from your hands; wear eye protection.',
     'Where the bend is not easy keep joints away from its tightest place; keep them clear of frames, and those of port and starboard apart. Another cell says where they fall along the boat.',
     'A plank bent flat is scarfed through its thickness, the taper on its wide faces, so that the bend presses the joint together and does not peel it.',
     'Plywood is tapered with its face grain along the sheet; the plies show as straight stripes when the taper is flat.',
-    'A feather edge catches: clamp the board and plane or saw the taper away from your hands; wear eye protection.',
     "Glue: follow the maker's sheet for moisture, temperature, gloves and fresh air. Thin-line glues need pressure, epoxy only contact.",
     'The strength kept is a planning value for sound, straight-grained wood and a good glue line, not a test of your joint.',
   ],

@@ -85,9 +85,9 @@ export const boards = defineCell({
     },
   ],
   cautions: [
+    'A long board on a saw wants support at both ends and a second person, who guides and never pulls; guard, riving knife and push stick as the saw’s maker says.',
     'The list counts on sound wood from end to end. Lay the boards out before the first cut: knots, splits and wane move the cuts, and a board to spare is common practice.',
     'Boards are counted in the sections of the list. Where the yard sells only wider ones, count how many strips one gives, less a kerf for each.',
-    'A long board on a saw wants support at both ends and a second person, who guides and never pulls; guard, riving knife and push stick as the saw’s maker says.',
   ],
   sources: [
     {

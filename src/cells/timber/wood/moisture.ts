@@ -175,10 +175,10 @@ export const moisture = defineCell({
     },
   ],
   cautions: [
+    'Wet dust and rot: a mask when you cut or sand doubtful wood. The sheet of the glue in hand outranks its range here.',
     'How long it takes to settle nobody can promise: it depends on the wood, its thickness and the moving air. Go by a meter.',
     'Wood in a hull is seldom free: glue, screws and paint hold it, and what cannot move pulls or splits. Single boards move more or less than the mean.',
     'Coefficients and strengths are for clear wood; damp wood bends more easily and breaks at less. For strength go by the tables of the wood at its own moisture.',
-    'Wet dust and rot: a mask when you cut or sand doubtful wood. The sheet of the glue in hand outranks its range here.',
   ],
   sources: [
     {

@@ -1,0 +1,113 @@
+/** What a cell keeps a press away: the names in one line, what is opened below it. Graph, table and changes go on paper, open or not. */
+import { useEffect } from 'preact/hooks';
+import type { Instance } from '../../cells';
+import { wordsOf } from '../../measure';
+import { Disclosure, type DisclosureProps } from '../disclosure';
+import { html, use } from '../html';
+import { later } from '../later';
+import { plotHere } from '../picture/chart-view';
+import { PatternsRow } from '../picture/patterns-row';
+import { Pictures } from '../picture/pictures';
+import { Checks } from './checks';
+import { Offers, offersPlace } from './offers';
+import { CellTable } from './table';
+import { views } from './views';
+
+/** The same list each time, so that nothing is made anew for it. */
+const CHART = ['chart'] as const;
+
+const Working = later(async () => (await import('./working')).Working, 'working');
+
+export function Folds({ instance }: { instance: Instance }) {
+  useEffect(() => {
+    const call = requestIdleCallback(() => fetchForPaper(instance), { timeout: 4000 });
+    return () => cancelIdleCallback(call);
+  }, [instance]);
+  return html`<div class="folds">
+    ${foldsOf(instance).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
+  </div>`;
+}
+
+function foldsOf(instance: Instance): DisclosureProps[] {
+  const { cell, name } = instance;
+  const { table } = cell;
+  const view = views[cell.view ?? ''];
+  return [
+    ...(cell.chart && cell.draw
+      ? [
+          {
+            summary: 'Graph',
+            className: 'graph',
+            prints: true,
+            inside: () => use(Pictures, { instance, which: CHART }),
+          },
+        ]
+      : []),
+    ...(view?.folded
+      ? [
+          {
+            summary: view.folded,
+            className: 'round',
+            prints: true,
+            inside: () => use(view.show, { instance }),
+          },
+        ]
+      : []),
+    ...(table
+      ? [
+          {
+            summary: inShort(table.caption),
+            className: 'rows',
+            prints: true,
+            inside: () => use(CellTable, { instance, table }),
+          },
+        ]
+      : []),
+    ...(cell.patterns
+      ? [
+          {
+            summary: inShort(cell.patterns.are),
+            className: 'full-size',
+            inside: () => use(PatternsRow, { instance }),
+          },
+        ]
+      : []),
+    ...(cell.offers
+      ? [
+          {
+            summary: 'Changes to try',
+            className: 'changes',
+            id: offersPlace(name),
+            prints: true,
+            inside: () => use(Offers, { instance }),
+          },
+        ]
+      : []),
+    {
+      summary: 'Working',
+      className: 'working',
+      holds: `${name}.`,
+      inside: () => use(Working, { instance }),
+    },
+    { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) },
+  ];
+}
+
+/** Printing waits for nothing: what goes on paper must be here before anybody has opened it. */
+function fetchForPaper({ cell }: Instance): void {
+  const view = views[cell.view ?? ''];
+  if (cell.chart) void plotHere();
+  if (view?.folded) void view.show.fetch();
+}
+
+/** What a table or a pattern is of: its caption up to how it is laid. */
+const inShort = (caption: string): string => caption.split(/[:,;]/)[0]!; // split gives at least one
+
+function sourcesOf({ cell, name }: Instance) {
+  return [
+    html`<ul>
+      ${cell.sources.map((source) => html`<li>${source.text} <em>(${source.known})</em></li>`)}
+    </ul>`,
+    use(Checks, { cell: cell.id, of: wordsOf(name) }),
+  ];
+}
