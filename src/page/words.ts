@@ -5,7 +5,7 @@ import type { Bench } from './bench';
 import { notebookWith, openHead } from './library';
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const small = (text: string): string =>
+export const small = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 /** A dotted name as words: `frame3.chine.planSlope` reads "frame 3, chine: plan slope". */

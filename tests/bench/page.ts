@@ -17,6 +17,8 @@ interface Scene {
   readonly at: string;
   /** A button to press first. */
   readonly press?: string;
+  /** A key that brings the field. */
+  readonly opens?: string;
   readonly field: string;
   /** What is put in, one after the other, over and over. */
   readonly values: readonly string[];
@@ -32,6 +34,7 @@ const scenes: readonly Scene[] = [
   {
     name: 'sliding laminate.plies',
     at: '#/the-build',
+    opens: '[data-quantity="laminate.plies"] .more-key',
     field: '[data-quantity="laminate.plies"] input[type=range]',
     values: ['2', '3', '4', '5'],
   },
@@ -93,9 +96,10 @@ export async function pageResponse(): Promise<Section> {
   };
 }
 
-async function open(page: Page, url: string, { at, press, field }: Scene): Promise<void> {
+async function open(page: Page, url: string, { at, press, opens, field }: Scene): Promise<void> {
   await page.goto(new URL(at, url).href, { waitUntil: 'networkidle' });
   if (press !== undefined) await page.getByRole('button', { name: press }).first().click();
+  if (opens !== undefined) await page.locator(opens).first().click();
   await page.locator(field).first().scrollIntoViewIfNeeded();
   await page.locator(field).first().focus();
   // Pictures come after the answers, and what is out of view when the page is at rest.

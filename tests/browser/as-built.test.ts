@@ -9,10 +9,12 @@ import {
   fieldNumber,
   holds,
   isFocused,
+  moreAbout,
   numberIn,
   openNotebook,
   openSheet,
   press,
+  pressOf,
   reads,
   reload,
   row,
@@ -23,7 +25,6 @@ import {
   unfold,
 } from './steps';
 
-const key = (page: Page, quantity: string): Locator => row(page, quantity).locator('.measure-key');
 const measured = (page: Page, quantity: string): Locator => row(page, quantity).getByLabel('Measured');
 const against = (page: Page, quantity: string): Locator =>
   row(page, quantity).locator('.measured p[role="status"]');
@@ -40,7 +41,7 @@ const sheetOf = async (page: Page, part: string): Promise<Locator> => {
 const stationMark = (page: Page): Locator => page.locator('.boat-sheet .cut-mark').first();
 
 async function measure(page: Page, quantity: string, text: string): Promise<void> {
-  await key(page, quantity).click();
+  await pressOf(page, quantity, 'Measured');
   await measured(page, quantity).fill(text);
   await measured(page, quantity).blur();
 }
@@ -96,7 +97,13 @@ test('what is measured and can’t be: said at the place', async () => {
 
   await step('what can’t be read is kept, and the rest goes on; by keyboard alone', async () => {
     await field(page, 'scarf.slope').focus();
-    await key(page, 'scarf.thickness').focus();
+    await page.keyboard.press('Shift+Tab');
+    expect(await isFocused(field(page, 'scarf.thickness'))).toBe(true);
+    await page.keyboard.press('Alt+Enter');
+    // They are fetched when they are first asked for.
+    await reads(page.locator(':focus'), /keelson/i);
+    await page.keyboard.press('ArrowRight');
+    expect(await textOf(page.locator(':focus'))).toBe('Measured');
     await page.keyboard.press('Enter');
     await measured(page, 'scarf.thickness').waitFor();
     expect(await isFocused(measured(page, 'scarf.thickness'))).toBe(true);
@@ -130,7 +137,7 @@ test('what is measured and can’t be: said at the place', async () => {
   await step('other plywood than was planned', async () => {
     await sheetOf(page, 'side');
     const mass = numberIn(await textOf(line(page, 'side.mass')));
-    await key(page, 'side.plywood').click();
+    await pressOf(page, 'side.plywood', 'Used another');
     const used = row(page, 'side.plywood').getByLabel('Used in fact');
     await used.selectOption('okoume');
     await expect.poll(async () => numberIn(await textOf(line(page, 'side.mass')))).toBeLessThan(mass);
@@ -222,6 +229,7 @@ test('a frame that is cut', { timeout: 120_000 }, async () => {
   });
 
   await step('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
+    await moreAbout(page, 'bevels.frame');
     await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
     await reads(row(page, 'bevels.frame').locator('.cut-mark p'), 'Frame 3: cut. All still fits it.');
     // Turned to another frame, the cell speaks of that one, and nothing is out of fit.
@@ -253,16 +261,12 @@ test('on a phone the keys are a thumb high, and the strip says how much no longe
     touch: true,
     reducedMotion: 'reduce',
   });
-  const touched = key(page, 'scarf.thickness');
-  await touched.scrollIntoViewIfNeeded();
-  const box = (await touched.boundingBox())!;
-  // From a little above the word to 44 px below that, a touch is the key's.
-  const hits = await touched.evaluate(
-    (element, { x, y }) =>
-      [0, 10, 20, 30, 40].map((down) => element.contains(document.elementFromPoint(x, y + down))),
-    { x: box.x + box.width / 2, y: box.y - 1 },
-  );
-  expect(hits).toStrictEqual([true, true, true, true, true]);
+  await moreAbout(page, 'scarf.thickness');
+  for (const touched of ['.more-key', '.measure-key', '.depart-key', '.step']) {
+    const { width, height } = (await row(page, 'scarf.thickness').locator(touched).first().boundingBox())!;
+    expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
+  }
+  await moreAbout(page, 'bevels.frame');
   await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
   await type(page, 'bevels.siding', '30');
   await reads(page.locator('.hull-in-sight .brief'), /no longer fit/);

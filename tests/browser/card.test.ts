@@ -5,7 +5,20 @@ import { describe, expect, test } from 'vitest';
 import { registry } from '../../src/cells/registry';
 import { inRoot } from '../tools/root.mjs';
 import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
-import { answer, cell, field, notebooks, press, reads, row, step, type, undoAll, unfold } from './steps';
+import {
+  answer,
+  cell,
+  field,
+  notebooks,
+  press,
+  pressOf,
+  reads,
+  row,
+  step,
+  type,
+  undoAll,
+  unfold,
+} from './steps';
 
 /** 10 mm all round, less what a letter's own side bearing may take. */
 const MARGIN = 9.5;
@@ -220,7 +233,7 @@ test('a card is put away, of what can’t be read, and of two versions', async (
 
 test('says what was measured, and what the design says', async () => {
   const page = await openToPrint('scarf-and-resin');
-  await row(page, 'scarf.thickness').getByRole('button', { name: 'measured', exact: false }).click();
+  await pressOf(page, 'scarf.thickness', 'Measured');
   const measured = row(page, 'scarf.thickness').getByLabel('Measured');
   await measured.fill('17.4');
   await measured.blur();

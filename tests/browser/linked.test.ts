@@ -10,11 +10,13 @@ import {
   fieldNumber,
   holds,
   isFocused,
+  moreAbout,
   numberIn,
   openNotebook,
   openSheet,
   paths,
   press,
+  pressOf,
   reads,
   row,
   step,
@@ -245,9 +247,7 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
       await reads(answer(page, 'scarf.taper'), '160 mm');
       await holds(page, 'bend.thickness', '20 mm');
       await reads(from, /^the boat’s keelson: thickness, written/);
-      await row(page, 'scarf.thickness')
-        .getByRole('button', { name: /^only here/ })
-        .click();
+      await pressOf(page, 'scarf.thickness', 'Only here');
       await isFocused(field(page, 'scarf.thickness'));
       await type(page, 'scarf.thickness', '25');
       await reads(answer(page, 'scarf.taper'), '200 mm');
@@ -260,14 +260,12 @@ test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
       await reads(from, /^only here · keelson: thickness is 22 mm/);
       await type(page, 'scarf.thickness', '');
       await reads(answer(page, 'scarf.taper'), '176 mm');
-      // And by the words beside it: back to the boat’s number, and to its preset.
-      await row(page, 'scarf.thickness')
-        .getByRole('button', { name: /^only here/ })
-        .click();
+      // And by the keys of the field: back to the boat’s number, and to its preset.
+      await pressOf(page, 'scarf.thickness', 'Only here');
       await type(page, 'scarf.thickness', '25');
-      await row(page, 'scarf.thickness').getByRole('button', { name: 'back to it' }).click();
+      await pressOf(page, 'scarf.thickness', 'Back to it');
       await reads(answer(page, 'scarf.taper'), '176 mm');
-      await row(page, 'scarf.thickness').getByRole('button', { name: 'clear' }).click();
+      await pressOf(page, 'scarf.thickness', 'Clear');
       await reads(answer(page, 'scarf.taper'), '144 mm');
       await press(page, 'Close the boat’s sheet');
       await undoAll(page);
@@ -310,17 +308,17 @@ test('the width of the limbers, typed in their cell, is the boat’s: the patter
 
 test('the way to a source lands on it with focus: same page, boat’s sheet, other notebook', async () => {
   const page = await openNotebook('the-build', { reducedMotion: 'reduce' });
-  await row(page, 'scarf.boards').locator('.from .jump').click();
+  await (await moreAbout(page, 'scarf.boards')).locator('.jump').click();
   await expect.poll(() => isFocused(cell(page, 'scarf'))).toBe(true);
 
-  await row(page, 'scarf.thickness').locator('.from .jump').click();
+  await (await moreAbout(page, 'scarf.thickness')).locator('.jump').click();
   await expect.poll(() => isFocused(row(page, 'keelson.thickness'))).toBe(true);
   const placed = await field(page, 'keelson.thickness').boundingBox();
   expect(placed!.y).toBeGreaterThan(0);
   expect(placed!.y).toBeLessThan(900);
 
   await type(page, 'bend.radius', 'chineBend.leastRadius');
-  await row(page, 'bend.radius').locator('.from .jump').first().click();
+  await (await moreAbout(page, 'bend.radius')).locator('.jump').first().click();
   await expect.poll(() => new URL(page.url()).hash).toMatch(/^#\/one-thick-or-two-thin/);
   await expect.poll(() => isFocused(cell(page, 'chineBend')), { timeout: 10_000 }).toBe(true);
   const there = await cell(page, 'chineBend').boundingBox();

@@ -11,6 +11,7 @@ import {
   cell,
   leftovers,
   openNotebook,
+  pressOf,
   reads,
   reload,
   row,
@@ -481,7 +482,7 @@ test('stations come and go, and are cut', async () => {
     await pick(page, 'Columns shown', 'all');
     await note.getByRole('button').click();
     await expect.poll(() => sheet.locator('.pick select').inputValue()).toBe('frame2');
-    await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"] .measure-key').click();
+    await pressOf(page, 'frame2.sheer.halfBreadth', 'Measured');
     await sheet.locator('[data-quantity="frame2.sheer.halfBreadth"]').getByLabel('Measured').fill('848');
     await reads(word, 'measured 848');
     await reads(note, /sheer, half-breadth measures 848/);

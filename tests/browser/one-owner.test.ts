@@ -11,6 +11,7 @@ import {
   openGroups,
   openNotebook,
   paths,
+  pressOf,
   reads,
   row,
   step,
@@ -36,7 +37,7 @@ test('a keelson that calipers thinner', { timeout: 120_000 }, async () => {
   };
 
   await step('measured in one cell, it is measured in all', async () => {
-    await row(page, 'bend.thickness').locator('.measure-key').click();
+    await pressOf(page, 'bend.thickness', 'Measured');
     await measured(page, 'bend.thickness').fill('15 mm');
     await measured(page, 'bend.thickness').blur();
     for (const name of fields) {
@@ -66,9 +67,7 @@ test('a keelson that calipers thinner', { timeout: 120_000 }, async () => {
   });
 
   await step('only here, it leaves the others alone', async () => {
-    await row(page, 'scarf.thickness')
-      .getByRole('button', { name: /^only here/ })
-      .click();
+    await pressOf(page, 'scarf.thickness', 'Only here');
     await type(page, 'scarf.thickness', '25');
     await reads(answer(page, 'scarf.taper'), `${8 * 25} mm`);
     await reads(row(page, 'scarf.thickness').locator('.from'), /^only here · keelson: thickness is 18 mm/);

@@ -92,6 +92,20 @@ export const field = (page: Page, quantity: string): Locator =>
   row(page, quantity).locator('.entry-line input');
 export const says = (page: Page, quantity: string): Locator => row(page, quantity).locator('.says');
 
+/** Opens what a field's own key holds, and gives it. */
+export async function moreAbout(page: Page, quantity: string): Promise<Locator> {
+  const key = row(page, quantity).locator('.more-key');
+  if ((await key.getAttribute('aria-expanded')) === 'false') await key.click();
+  const part = row(page, quantity).locator('.more-about:not([aria-busy])');
+  await part.waitFor();
+  return part;
+}
+
+/** Presses one of the keys that a field's own key holds, by the beginning of its name: `Clear`, `Only here`. */
+export async function pressOf(page: Page, quantity: string, name: string): Promise<void> {
+  await (await moreAbout(page, quantity)).getByRole('button', { name: new RegExp(`^${name}\\b`) }).click();
+}
+
 /** Types a text in place of what stands in the field, and leaves it. */
 export async function type(page: Page, quantity: string, text: string): Promise<void> {
   await field(page, quantity).fill(text);

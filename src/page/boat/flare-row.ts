@@ -4,7 +4,9 @@ import { useId, useRef, useState } from 'preact/hooks';
 import { isIssue, read, type Reading, type Shown, write, wordsOf } from '../../measure';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
-import { html } from '../html';
+import { html, use } from '../html';
+import { describedBy, FieldLine, moreId } from '../input/field-line';
+import { onRowKey } from '../input/row-keys';
 import { useTakeAll } from '../input/take-all';
 import { capital, waitsFor } from '../words';
 import { type FlareAt, flareEntry, flareIn, movedBy } from './flare-entry';
@@ -16,6 +18,7 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
   const field = useRef<HTMLInputElement>(null);
   const taking = useTakeAll(field);
   const [draft, setDraft] = useState<string | null>(null);
+  const [open, setOpen] = useState(false);
   const moved = movedBy(at);
   const graph = book.inHand.value;
   const value = graph.value(`${at.station}.${panel}.flare`);
@@ -37,35 +40,43 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
     setDraft(null);
     book.settle();
   };
-  return html`<div class=${`input${says ? ' wrong' : ''}${typed === null ? '' : ' written'}`} data-quantity=${`${at.station}.${panel}.flare`}>
-    <label for=${id}>${label}</label>
-    <div class="entry"><div class="entry-line">
-      <input
-        id=${id}
-        ref=${field}
-        type="text"
-        autocomplete="off"
-        autocapitalize="off"
-        spellcheck=${false}
-        value=${text}
-        aria-invalid=${says === null ? undefined : 'true'}
-        aria-describedby=${`${id}-from`}
-        ...${taking}
-        onInput=${type}
-        onBlur=${() => {
-          taking.onBlur();
-          leave();
-        }}
-      />
-    </div></div>
-    ${says === null ? null : html`<p class="says" role="status">${capital(says)}.</p>`}
-    <p class="from" id=${`${id}-from`}>
-      ${
-        isIssue(value) && says === null
-          ? `waits for ${waitsFor(bench, value)}: ${value.issue}`
-          : `from the vertical; setting it moves the ${entry?.built === undefined ? '' : 'designed '}half-breadth of the ${wordsOf(at.outer)}${entry?.built === undefined ? '' : ', which is measured or cut and stays'}`
-      }
-    </p>
+  const close = () => setOpen(false);
+  const key = (event: KeyboardEvent) => onRowKey(event, { isOpen: open, enter: () => setOpen(true), close });
+  const isHeld = entry?.built !== undefined;
+  const waits =
+    isIssue(value) && says === null ? `waits for ${waitsFor(bench, value)}: ${value.issue}` : null;
+  const told = says ?? waits;
+  const words = `from the vertical; setting it moves the ${isHeld ? 'designed ' : ''}half-breadth of the ${wordsOf(at.outer)}${isHeld ? ', which is measured or cut and stays' : ''}`;
+  return html`<div class=${`input${says ? ' wrong' : ''}${typed === null ? '' : ' written'}`} data-quantity=${`${at.station}.${panel}.flare`} onKeyDown=${key}>
+    ${use(FieldLine, {
+      id,
+      label,
+      field: html`<div class="entry-line" style=${{ '--letters': text.length }}>
+        <input
+          id=${id}
+          ref=${field}
+          type="text"
+          autocomplete="off"
+          autocapitalize="off"
+          spellcheck=${false}
+          value=${text}
+          aria-invalid=${says === null ? undefined : 'true'}
+          aria-describedby=${describedBy(id, told, words)}
+          ...${taking}
+          onInput=${type}
+          onBlur=${() => {
+            taking.onBlur();
+            leave();
+          }}
+        />
+      </div>`,
+      mark: typed === null ? '' : 'typed',
+      words,
+      open,
+      turn: () => setOpen(!open),
+    })}
+    ${told === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(told)}.</p>`}
+    ${open ? html`<div class="more-about" id=${moreId(id)}><p>${capital(words)}.</p></div>` : null}
   </div>`;
 }
 

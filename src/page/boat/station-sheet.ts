@@ -76,7 +76,7 @@ function EdgeOffsets({ station, edge, isKeel }: EdgeOffsetsProps) {
     <div class="inputs close">
       ${given.map((column) => {
         const name = offsetName(station, edge.id, column);
-        return use(InputRow, { key: name, name, label: columnLabels[column], usual: 'as in the plan' });
+        return use(InputRow, { key: name, name, label: columnLabels[column] });
       })}
     </div>
   </fieldset>`;

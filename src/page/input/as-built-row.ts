@@ -7,6 +7,7 @@ import { optionsFor, sayValue, useBench } from '../bench';
 import { html, use } from '../html';
 import { entryFrom } from './entry-text';
 import { keypadFor } from './keypad';
+import { focusField } from './row-keys';
 import { takeAll, useTakeAll } from './take-all';
 import { capital, waitsFor } from '../words';
 import { tied } from '../as-built/words';
@@ -90,7 +91,7 @@ function Measured({ quantity, reading, open, setOpen }: MeasuredProps) {
     if (event.key === 'Escape' && before.current !== null && before.current !== book.step.peek()) book.undo();
     if ((event.key !== 'Enter' && event.key !== 'Escape') || event.altKey) return;
     // An empty field goes away, and the focus must not go with it.
-    if (book.asBuilt.peek().measured[name] === undefined) focusRow(event);
+    if (book.asBuilt.peek().measured[name] === undefined) focusField(event);
     else {
       leave();
       takeAll(field);
@@ -174,15 +175,9 @@ function UsedInstead({ quantity, reading, open, setOpen }: MeasuredProps) {
 function BackToDesign({ name }: { name: string }) {
   const { book } = useBench();
   const clear = (event: Event) => {
-    focusRow(event);
+    focusField(event);
     book.measure({ [name]: null });
     book.settle();
   };
-  return html`<button type="button" tabindex="-1" data-row-key class="back-to-design" onClick=${clear}>Back to the design</button>`;
-}
-
-/** What had the focus goes away; the row's own field takes it. */
-function focusRow(event: Event): void {
-  const row = (event.currentTarget as HTMLElement).closest('.input');
-  row?.querySelector<HTMLElement>('input, select')?.focus();
+  return html`<button type="button" data-row-key class="back-to-design" onClick=${clear}>Back to the design</button>`;
 }

@@ -11,9 +11,11 @@ export interface FieldProps {
   readonly quantity: Given;
   /** What is wrong with the entry, or what it waits for; null when nothing is. */
   readonly says: string | null;
+  /** Ids of what is read after its name. */
+  readonly describedBy: string | undefined;
 }
 
-export function ChoiceField({ id, quantity, says }: FieldProps) {
+export function ChoiceField({ id, quantity, says, describedBy }: FieldProps) {
   const { book } = useBench();
   const value = fieldValue(book.inHand.value, quantity.name);
   const change = (event: TargetedEvent<HTMLSelectElement>) => {
@@ -26,7 +28,7 @@ export function ChoiceField({ id, quantity, says }: FieldProps) {
     aria-keyshortcuts=${TO_ROW_KEYS}
     onChange=${change}
     aria-invalid=${says === null ? undefined : 'true'}
-    aria-describedby=${says === null ? undefined : `${id}-says`}
+    aria-describedby=${describedBy}
   >
     ${typeof value === 'string' ? null : html`<option value="" selected>—</option>`}
     ${(quantity.options ?? []).map(

@@ -4,42 +4,33 @@
  */
 import type { TargetedEvent } from 'preact';
 import { useRef, useState } from 'preact/hooks';
-import { isIssue, write } from '../../measure';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import type { FieldProps } from './choice-field';
-import { entryFrom, entryOf, fieldValue, keyFrom, moneyIn, restText } from './entry-text';
+import { entryFrom, moneyIn, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
 import { goToNext } from './next-field';
 import { TO_ROW_KEYS } from './row-keys';
-import { Slider } from './slider';
-import { StepKey } from './step-key';
+import { stepEntry } from './step-entry';
 import { takeAll, useTakeAll } from './take-all';
 
-/** Marks that a Page key goes at once. */
-const PAGE = 10;
+/** Marks that a key goes at once. */
+const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
 
-export function EntryField({ id, quantity, says, slider }: FieldProps & { readonly slider: boolean }) {
-  const { book, shown } = useBench();
-  const graph = book.inHand.value;
-  const { name, kind, meaning } = quantity;
+export function EntryField({ id, quantity, says, describedBy }: FieldProps) {
+  const bench = useBench();
+  const { book, shown } = bench;
+  const { name, kind } = quantity;
   const field = useRef<HTMLInputElement>(null);
   const taking = useTakeAll(field);
   const [draft, setDraft] = useState<string | null>(null);
   const [letters, setLetters] = useState(false);
   /** The count of steps before typing began, by which Escape knows whether there is something to take back. */
   const before = useRef<number | null>(null);
-  const value = fieldValue(graph, name);
-  const number = typeof value === 'number' ? value : null;
-  const text = draft ?? restText(graph, quantity, shown.value);
-  const said = number === null ? '' : write(number, kind, shown.value).text;
+  const text = draft ?? restText(book.inHand.value, quantity, shown.value);
+  const pad = keypadFor(quantity, text, shown.value);
 
-  const change = (entry: string | null, run: string, at: Element | null) => {
-    const act = () => book.write({ [name]: entry }, `${run} ${name}`);
-    if (at) holdInPlace(at, act);
-    else act();
-  };
   const type = (event: TargetedEvent<HTMLInputElement>) => {
     const typed = event.currentTarget.value;
     before.current ??= book.step.peek();
@@ -47,7 +38,8 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     // All prices are in the money that the builder types.
     const money = moneyIn(typed, kind);
     if (money !== undefined && money !== shown.peek().money) shown.value = { ...shown.peek(), money };
-    change(entryFrom(typed, quantity, book.inHand.peek(), shown.peek()), 'type', event.currentTarget);
+    const entry = entryFrom(typed, quantity, book.inHand.peek(), shown.peek());
+    holdInPlace(event.currentTarget, () => book.write({ [name]: entry }, `type ${name}`));
   };
   const leave = () => {
     before.current = null;
@@ -58,19 +50,6 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
     if (before.current !== null && before.current !== book.step.peek()) book.undo();
     leave();
   };
-  const step = (count: number, at: Element | null) => {
-    const now = fieldValue(book.inHand.peek(), name);
-    if (isIssue(now) || typeof now === 'string') return;
-    before.current = null;
-    setDraft(null);
-    change(entryOf(keyFrom(now, count, quantity, shown.peek()), kind, shown.peek()), 'step', at);
-  };
-  const steps: Readonly<Record<string, number>> = {
-    ArrowUp: 1,
-    ArrowDown: -1,
-    PageUp: PAGE,
-    PageDown: -PAGE,
-  };
   const key = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return;
     if (event.key === 'Enter') {
@@ -79,55 +58,36 @@ export function EntryField({ id, quantity, says, slider }: FieldProps & { readon
       if (says === null && field.current && goToNext(field.current)) return;
     }
     if (event.key === 'Escape') takeBack();
-    const count = steps[event.key];
+    const count = STEPS[event.key];
     if (count !== undefined) {
       event.preventDefault();
-      step(count, field.current);
+      before.current = null;
+      setDraft(null);
+      stepEntry(bench, quantity, count, field.current);
     } else if (event.key !== 'Enter' && event.key !== 'Escape') return;
     takeAll(field);
   };
-  const stepKey = (sign: '−' | '+') =>
-    use(StepKey, {
-      sign,
-      label: `${sign === '+' ? 'more' : 'less'}: ${meaning}`,
-      disabled: number === null,
-      act: (at) => step(sign === '+' ? 1 : -1, at),
-    });
-  return html`<div class="entry">
-    <div class="entry-line">
-      ${stepKey('−')}
-      <input
-        id=${id}
-        ref=${field}
-        type="text"
-        inputmode=${letters ? 'text' : keypadFor(quantity, text, shown.value)}
-        autocomplete="off"
-        autocapitalize="off"
-        spellcheck=${false}
-        value=${text}
-        aria-invalid=${says === null ? undefined : 'true'}
-        aria-describedby=${says === null ? undefined : `${id}-says`}
-        aria-keyshortcuts=${TO_ROW_KEYS}
-        ...${taking}
-        onInput=${type}
-        onBlur=${() => {
-          taking.onBlur();
-          leave();
-        }}
-        onKeyDown=${key}
-      />
-      ${stepKey('+')}
-    </div>
-    ${use(LetterKeys, { letters, set: setLetters, field, pad: keypadFor(quantity, text, shown.value) })}
-    ${said && unspaced(said) !== unspaced(text) ? html`<p class="means">= ${said}</p>` : null}
-    ${slider ? use(Slider, { quantity, set: slide }) : null}
+  return html`<div class="entry-line" style=${{ '--letters': text.length }}>
+    <input
+      id=${id}
+      ref=${field}
+      type="text"
+      inputmode=${letters ? 'text' : pad}
+      autocomplete="off"
+      autocapitalize="off"
+      spellcheck=${false}
+      value=${text}
+      aria-invalid=${says === null ? undefined : 'true'}
+      aria-describedby=${describedBy}
+      aria-keyshortcuts=${TO_ROW_KEYS}
+      ...${taking}
+      onInput=${type}
+      onBlur=${() => {
+        taking.onBlur();
+        leave();
+      }}
+      onKeyDown=${key}
+    />
+    ${use(LetterKeys, { letters, set: setLetters, field, pad })}
   </div>`;
-
-  function slide(next: number) {
-    before.current = null;
-    setDraft(null);
-    change(entryOf(next, kind, shown.peek()), 'slide', null);
-  }
 }
-
-const unspaced = (text: string) => text.replaceAll(/\s+/g, '');

@@ -1,8 +1,8 @@
-/** One input: label, field, what is wrong with it, where the value comes from, and the other version's value. */
+/** One input: its line, and under it what is wrong, what was measured or cut, the other version's value, and what its key opens. */
 import { useId, useState } from 'preact/hooks';
 import type { Given, Value } from '../../boat';
 import { cutBy } from '../../cells';
-import { isIssue } from '../../measure';
+import { isIssue, write } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
@@ -10,13 +10,15 @@ import { later } from '../later';
 import { capital } from '../words';
 import { ChoiceField } from './choice-field';
 import { EntryField } from './entry-field';
-import { fieldValue } from './entry-text';
+import { fieldValue, restText } from './entry-text';
+import { describedBy, FieldLine } from './field-line';
 import { ownerOf } from './owner';
-import { Provenance } from './provenance';
-import { onRowKey } from './row-keys';
+import { focusField, onRowKey } from './row-keys';
+import { inWords, whence } from './whence';
 
 const AsBuiltRow = later(async () => (await import('./as-built-row')).AsBuiltRow, 'as-built');
 const CutMark = later(async () => (await import('../as-built/cut-mark')).CutMark, 'cut-mark');
+const MoreAbout = later(async () => (await import('./more-about')).MoreAbout, 'more-about');
 
 /** The first word of the shop's quantities. */
 const SHOP = 'shop';
@@ -37,6 +39,8 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
   const bench = useBench();
   const id = useId();
   const [measuring, setMeasuring] = useState(false);
+  /** Whether what the key opens is open, and whether the keyboard led there. */
+  const [more, setMore] = useState<'closed' | 'open' | 'entered'>('closed');
   const graph = bench.book.inHand.value;
   const quantity = graph.quantity(name) as Given | undefined;
   const entry = graph.entry(name);
@@ -47,24 +51,69 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
   const waits = isIssue(value) && own === null ? value.issue : null;
   const says = own ?? waits;
   const isBuilt = entry.built !== undefined;
-  const state = `${own ? ' wrong' : ''}${entry.written && (quantity.preset || quantity.presetFrom) ? ' written' : ''}${isBuilt ? ' built' : ''}`;
+  const isOpen = more !== 'closed';
+  const close = () => setMore('closed');
+  const state = `${own ? ' wrong' : ''}${entry.written && (quantity.preset || quantity.presetFrom) ? ' written' : ''}${isBuilt ? ' built' : ''}${isOpen ? ' opened' : ''}`;
   const isMeasured = isBuilt && Object.hasOwn(bench.book.asBuilt.value.measured, name);
   const measure =
     isMeasured || measuring || !isMeasurable(quantity, bench, graph) ? undefined : () => setMeasuring(true);
-  return html`<div class=${`input${state}`} data-quantity=${place} onKeyDown=${onRowKey}>
-    <label for=${id}>${label}</label>
-    ${
-      quantity.kind === 'choice'
-        ? use(ChoiceField, { id, quantity, says })
-        : use(EntryField, { id, quantity, says, slider })
-    }
+  const part = isLookedAt(quantity, bench) && typeof value === 'string' ? value : null;
+  const isCut = part !== null && Object.hasOwn(bench.book.asBuilt.value.cut, part);
+  const from = whence(bench, name, place);
+  const words = inWords(from);
+  const isChoice = quantity.kind === 'choice';
+  const hasMore = !isChoice || words !== '' || hint !== undefined || measure !== undefined || part !== null;
+  const field = { id, quantity, says, describedBy: describedBy(id, says, words) };
+  const opening = { isOpen, enter: hasMore ? () => setMore('entered') : undefined, close };
+  return html`<div class=${`input${state}`} data-quantity=${place} onKeyDown=${(event: KeyboardEvent) => onRowKey(event, opening)}>
+    ${use(FieldLine, {
+      id,
+      label,
+      field: isChoice ? use(ChoiceField, field) : use(EntryField, field),
+      mark: from.mark,
+      words,
+      ...(hasMore && { open: isOpen, turn: () => setMore(isOpen ? 'closed' : 'open') }),
+    })}
     ${says === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(says)}.</p>`}
-    ${use(Provenance, { name, place, ...(hint !== undefined && { hint }), ...(measure && { measure }) })}
-    ${isLookedAt(quantity, bench) && typeof value === 'string' ? use(CutMark, { part: value, brief: true }) : null}
+    ${use(Means, { quantity })}
+    ${
+      isOpen && hasMore
+        ? use(MoreAbout, {
+            id,
+            name,
+            place,
+            from,
+            slider,
+            ...(hint !== undefined && { hint }),
+            ...(measure && { measure }),
+            enter: more === 'entered',
+            close,
+          })
+        : null
+    }
+    ${
+      part !== null && (isCut || isOpen)
+        ? // Unmarked, its key goes away with the mark.
+          html`<div onClick=${isOpen ? undefined : focusField}>${use(CutMark, { part, brief: true })}</div>`
+        : null
+    }
     ${measuring || isBuilt ? use(AsBuiltRow, { quantity, open: measuring, setOpen: setMeasuring }) : null}
     ${use(OtherValue, { name })}
   </div>`;
 }
+
+/** What an entry comes to, where it is written otherwise: `= 19.1 mm` under `3/4 in`. */
+function Means({ quantity }: { quantity: Given }) {
+  const { book, shown } = useBench();
+  const graph = book.inHand.value;
+  const value = fieldValue(graph, quantity.name);
+  if (typeof value !== 'number') return null;
+  const said = write(value, quantity.kind, shown.value).text;
+  if (unspaced(said) === unspaced(restText(graph, quantity, shown.value))) return null;
+  return html`<p class="means">= ${said}</p>`;
+}
+
+const unspaced = (text: string) => text.replaceAll(/\s+/g, '');
 
 /**
  * What calipers can read, and what may be bought otherwise than planned. Cells under a name of their own speak of no
