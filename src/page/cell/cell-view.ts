@@ -17,6 +17,8 @@ const Pictures = later(async () => (await import('../picture/pictures')).Picture
 const Cautions = later(async () => (await import('./cautions')).Cautions, 'cautions');
 const Folds = later(async () => (await import('./folds')).Folds, 'folds');
 
+const InSight = later(async () => (await import('../input/in-sight')).InSight, 'in-sight');
+
 /** @param under whether a heading of the second level stands above it */
 export function CellView({ instance, under }: { instance: Instance; under: boolean }) {
   const bench = useBench();
@@ -32,6 +34,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     onFocusIn=${take}
     onPointerDown=${take}
   >
+    ${use(InSight, { instance })}
     <header>
       <p class="cell-title">${cell.title}</p>
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>

@@ -38,7 +38,7 @@ export function LetterKeys({ letters, set, field, pad }: LetterKeysProps) {
       at.setSelectionRange(from, to);
     });
   };
-  return html`<button type="button" class="letter-keys quiet" tabindex="-1" onPointerDown=${(event: Event) => event.preventDefault()} onClick=${turn}>
-    ${letters ? 'Number keys' : 'Letter keys'}
+  return html`<button type="button" class="letter-keys" tabindex="-1" aria-label=${letters ? 'Number keys' : 'Letter keys'} onPointerDown=${(event: Event) => event.preventDefault()} onClick=${turn}>
+    ${letters ? '123' : 'abc'}
   </button>`;
 }
