@@ -93,11 +93,19 @@ export function openText(): NotebookPage | undefined {
  * @param isPart whether a word is the name of a part of the boat
  */
 export function placedOn(boatless: string | null, isPart: (word: string) => boolean): Placing {
-  const pages = notebooks.value.flatMap(({ id, boat }) => {
-    const page = own.value?.get(id) ?? texts.value.get(id);
-    return page && (boatless === null ? boat !== 'none' : id === boatless) ? [page] : [];
-  });
+  const pages = allOnShelf().pages.filter(({ id, boat }) =>
+    boatless === null ? boat !== 'none' : id === boatless,
+  );
   return placing(fetched.value, pages, boatless === null ? [...fetched.value.values()] : [], isPart);
+}
+
+/** The notebooks in the order of their list and the cells, as far as they have been fetched; tracked. */
+export function allOnShelf(): {
+  readonly pages: readonly NotebookPage[];
+  readonly cells: ReadonlyMap<string, Cell>;
+} {
+  const pages = notebooks.value.flatMap(({ id }) => own.value?.get(id) ?? texts.value.get(id) ?? []);
+  return { pages, cells: fetched.value };
 }
 
 /** Whether every cell is there, and so every quantity that a notebook may name; tracked. */

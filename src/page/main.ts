@@ -34,6 +34,7 @@ import type * as Boats from './boat/boats';
 import { colours, takeColours } from './layout/colours';
 import { type Conflict, keepSaved } from './keeping/keeping';
 import { freshSheet, type BenchSheet, sheetFor } from './keeping/sheets';
+import { listenForFinder } from './finder/listen';
 import { listenForUndo } from './layout/undo-keys';
 import { followHash } from './address';
 import { use } from './html';
@@ -198,6 +199,7 @@ function lay(next: BenchSheet): void {
 
 effect(() => keepUnits(shelf, shown.value));
 listenForUndo(book);
+listenForFinder(bench);
 effect(() => {
   document.title = `${bench.name.value} · Battenbook`;
 });

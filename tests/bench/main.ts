@@ -1,8 +1,9 @@
 /**
- * `npm run bench`, or `npm run bench -- graph`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
+ * `npm run bench`, or `npm run bench -- graph`, `-- finder`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
  * not with another day or another machine; no test depends on them.
  */
 import { firstLoad } from './bytes';
+import { finding } from './finder';
 import { graphBesidePeers, twiceBesidePeers } from './peers';
 import { pageResponse } from './page';
 import { recomputing } from './recompute';
@@ -10,6 +11,7 @@ import { type Section, write } from './table';
 
 const sections: Readonly<Record<string, readonly (() => Section | Promise<Section>)[]>> = {
   graph: [recomputing, graphBesidePeers, twiceBesidePeers],
+  finder: [finding],
   page: [firstLoad, pageResponse],
 };
 const asked = process.argv.slice(2).flatMap((name) => sections[name] ?? []);

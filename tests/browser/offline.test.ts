@@ -37,6 +37,13 @@ test('a new page opens after the server is gone, with a query too', async () => 
   await expect.poll(() => later.locator('#page').textContent()).not.toBe('');
   const manifest = await later.evaluate(async () => (await fetch('battenbook.webmanifest')).ok);
   expect(manifest).toBe(true);
+  // The finder is fetched when it is asked for, and all that it finds is on the shelf.
+  await later.keyboard.press('/');
+  await later.getByRole('combobox', { name: 'A word of the trade' }).fill('gunwale');
+  const found = later.getByRole('listbox').getByRole('option');
+  await expect
+    .poll(() => found.allInnerTexts(), { timeout: 20_000 })
+    .toContainEqual(expect.stringMatching(/sheer clamp/));
 });
 
 test('a new build waits until it is asked in, then drops the old files', async () => {

@@ -1,6 +1,7 @@
 /** The head of the page: name, boat, and the few keys that act on everything. */
 import type { TargetedEvent } from 'preact';
 import { type Colours, useBench } from '../bench';
+import { openFinder } from '../finder/listen';
 import { html, use } from '../html';
 import { later } from '../later';
 import { unitChoices, unitWords } from './units';
@@ -16,9 +17,11 @@ const choices: Readonly<Record<Colours, string>> = {
 };
 
 export function Masthead() {
+  const bench = useBench();
   return html`<header class="masthead plain">
     <a class="name" href="#/">Battenbook</a>
     ${use(BoatPick, {})}
+    <button type="button" class="find" aria-haspopup="dialog" onClick=${() => openFinder(bench)}>Find<kbd aria-hidden="true">/</kbd></button>
     <div class="keys">${use(UndoKeys, {})} ${use(UnitPick, {})} ${use(Desk, {})}</div>
   </header>`;
 }
