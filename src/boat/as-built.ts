@@ -22,7 +22,8 @@ export const nothingBuilt: AsBuilt = { measured: {}, cut: {} };
 
 /** The part a quantity belongs to. */
 export function partOf(name: string): string {
-  return name.split('.', 1)[0]!; // split gives at least one
+  const dot = name.indexOf('.');
+  return dot < 0 ? name : name.slice(0, dot);
 }
 
 /**

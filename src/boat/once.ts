@@ -16,3 +16,15 @@ export function once<T>(make: () => T): () => T {
     }
   };
 }
+
+/** Makes a thing for each key when it is first asked for, and gives the same one ever after. */
+export function onceEach<T extends {} | null, K>(make: (key: K) => T): (key: K) => T {
+  const made = new Map<K, T>();
+  return (key) => {
+    const known = made.get(key);
+    if (known !== undefined) return known;
+    const fresh = make(key);
+    made.set(key, fresh);
+    return fresh;
+  };
+}

@@ -10,45 +10,42 @@ import type { Vec3 } from './vec';
  */
 export function meshSection(mesh: Mesh, plane: Plane): readonly (readonly Vec3[])[] {
   const axes = axesOf(plane);
-  const segments: { readonly from: Vec3; readonly to: Vec3 }[] = [];
-  cutMesh(
-    mesh,
-    axes,
-    () => undefined,
-    (ax, ay, az, bx, by, bz) => {
-      const from = add(axes.origin, [ax, ay, az]);
-      const to = add(axes.origin, [bx, by, bz]);
-      if (placeOf(from) !== placeOf(to)) segments.push({ from, to });
-    },
-  );
+  const segments: { readonly from: Vec3; readonly start: string; readonly to: Vec3; readonly end: string }[] =
+    [];
+  cutMesh(mesh, axes, null, (ax, ay, az, bx, by, bz) => {
+    const from = add(axes.origin, [ax, ay, az]);
+    const to = add(axes.origin, [bx, by, bz]);
+    const [start, end] = [placeOf(from), placeOf(to)];
+    if (start !== end) segments.push({ from, start, to, end });
+  });
   // An edge in the plane between two triangles below it is cut twice, there and back: no line at all.
   const kept = new Map<string, Map<string, Vec3>>();
   const ends = new Map<string, number>();
-  for (const { from, to } of segments) {
-    const back = kept.get(placeOf(to));
-    if (back?.delete(placeOf(from))) continue;
-    const onward = kept.get(placeOf(from)) ?? new Map<string, Vec3>();
-    onward.set(placeOf(to), to);
-    kept.set(placeOf(from), onward);
+  for (const { start, to, end } of segments) {
+    const back = kept.get(end);
+    if (back?.delete(start)) continue;
+    const onward = kept.get(start) ?? new Map<string, Vec3>();
+    onward.set(end, to);
+    kept.set(start, onward);
   }
   for (const onward of kept.values())
     for (const place of onward.keys()) ends.set(place, (ends.get(place) ?? 0) + 1);
   const lines: Vec3[][] = [];
-  const follow = (start: Vec3): void => {
-    const line = [start];
-    for (let at = start; ;) {
-      const onward = kept.get(placeOf(at));
+  const follow = (from: Vec3, start: string): void => {
+    const line = [from];
+    for (let place = start; ;) {
+      const onward = kept.get(place);
       const next = onward?.entries().next().value;
       if (!onward || !next) break;
       onward.delete(next[0]);
       line.push(next[1]);
-      at = next[1];
+      [place] = next;
     }
     if (line.length > 1) lines.push(line);
   };
   // Open lines first, from the ends nothing leads to; what is left are loops.
-  for (const { from } of segments) if (!ends.has(placeOf(from))) follow(from);
-  for (const { from } of segments) follow(from);
+  for (const { from, start } of segments) if (!ends.has(start)) follow(from, start);
+  for (const { from, start } of segments) follow(from, start);
   return lines;
 }
 

@@ -48,13 +48,20 @@ type TriangleSink = (
  * counter-clockwise about the part inside, seen from above. Coordinates are counted from `axes.origin`.
  *
  * A triangle in the plane is neither above nor below; an edge in it is a cut when its triangle is below.
+ *
+ * @param below null where the cut alone is wanted, which spares handing on half the mesh
  */
-export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink, cut: SegmentSink): void {
+export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const [ox, oy, oz] = axes.origin;
-  const [nx, ny, nz] = axes.normal;
+  const heights = heightsOver(axes, points);
   for (let i = 0; i < triangles.length; i += 3) {
     // A triangle has three corners, each a point of three numbers.
+    const ha = heights[triangles[i]!]!;
+    const hb = heights[triangles[i + 1]!]!;
+    const hc = heights[triangles[i + 2]!]!;
+    if (ha >= 0 && hb >= 0 && hc >= 0) continue;
+    if (below === null && ha < 0 && hb < 0 && hc < 0) continue;
     const a = 3 * triangles[i]!;
     const b = 3 * triangles[i + 1]!;
     const c = 3 * triangles[i + 2]!;
@@ -67,12 +74,8 @@ export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink, cut: S
     const cx = points[c]! - ox;
     const cy = points[c + 1]! - oy;
     const cz = points[c + 2]! - oz;
-    const ha = nx * ax + ny * ay + nz * az;
-    const hb = nx * bx + ny * by + nz * bz;
-    const hc = nx * cx + ny * cy + nz * cz;
-    if (ha >= 0 && hb >= 0 && hc >= 0) continue;
     if (ha <= 0 && hb <= 0 && hc <= 0) {
-      below(ax, ay, az, bx, by, bz, cx, cy, cz);
+      below?.(ax, ay, az, bx, by, bz, cx, cy, cz);
       if (ha === 0 && hb === 0) cut(bx, by, bz, ax, ay, az);
       if (hb === 0 && hc === 0) cut(cx, cy, cz, bx, by, bz);
       if (hc === 0 && ha === 0) cut(ax, ay, az, cx, cy, cz);
@@ -83,6 +86,17 @@ export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink, cut: S
     else if (hc > 0 === ha > 0) clip(bx, by, bz, hb, cx, cy, cz, hc, ax, ay, az, ha, below, cut);
     else clip(cx, cy, cz, hc, ax, ay, az, ha, bx, by, bz, hb, below, cut);
   }
+}
+
+/** Height of every point over the plane, m; most triangles are told by these alone. */
+function heightsOver(
+  { origin: [ox, oy, oz], normal: [nx, ny, nz] }: PlaneAxes,
+  points: Float64Array,
+): Float64Array {
+  const heights = new Float64Array(points.length / 3);
+  for (let i = 0, at = 0; at < points.length; i += 1, at += 3)
+    heights[i] = nx * (points[at]! - ox) + ny * (points[at + 1]! - oy) + nz * (points[at + 2]! - oz);
+  return heights;
 }
 
 function clip(
@@ -98,7 +112,7 @@ function clip(
   cy: number,
   cz: number,
   hc: number,
-  below: TriangleSink,
+  below: TriangleSink | null,
   cut: SegmentSink,
 ): void {
   const up = ha > 0;
@@ -112,11 +126,11 @@ function clip(
   const qy = up ? cy + t * (ay - cy) : ay + t * (cy - ay);
   const qz = up ? cz + t * (az - cz) : az + t * (cz - az);
   if (up) {
-    below(px, py, pz, bx, by, bz, cx, cy, cz);
-    below(px, py, pz, cx, cy, cz, qx, qy, qz);
+    below?.(px, py, pz, bx, by, bz, cx, cy, cz);
+    below?.(px, py, pz, cx, cy, cz, qx, qy, qz);
     cut(px, py, pz, qx, qy, qz);
   } else {
-    below(ax, ay, az, px, py, pz, qx, qy, qz);
+    below?.(ax, ay, az, px, py, pz, qx, qy, qz);
     cut(qx, qy, qz, px, py, pz);
   }
 }

@@ -29,21 +29,16 @@ function sectionFrom(mesh: Mesh, x: number, height: number, way: 1 | -1): Sectio
     halfBreadth = z > top ? Math.abs(y) : Math.max(halfBreadth, Math.abs(y));
     top = z;
   };
-  cutMesh(
-    mesh,
-    axesOf({ normal: [way, 0, 0], height: way * x }),
-    () => undefined,
-    (_ax, ay, az, _bx, by, bz) => {
-      if (az > height && bz > height) return;
-      // The rim above the height is cut away; along the water itself z stands still and adds no area.
-      const share = az > height || bz > height ? (height - az) / (bz - az) : 0;
-      const cutY = ay + share * (by - ay);
-      const [fromY, fromZ] = az > height ? [cutY, height] : [ay, az];
-      const [toY, toZ] = bz > height ? [cutY, height] : [by, bz];
-      area += (way * (fromY + toY) * (toZ - fromZ)) / 2;
-      meet(fromY, fromZ);
-      meet(toY, toZ);
-    },
-  );
+  cutMesh(mesh, axesOf({ normal: [way, 0, 0], height: way * x }), null, (_ax, ay, az, _bx, by, bz) => {
+    if (az > height && bz > height) return;
+    // The rim above the height is cut away; along the water itself z stands still and adds no area.
+    const share = az > height || bz > height ? (height - az) / (bz - az) : 0;
+    const cutY = ay + share * (by - ay);
+    const [fromY, fromZ] = az > height ? [cutY, height] : [ay, az];
+    const [toY, toZ] = bz > height ? [cutY, height] : [by, bz];
+    area += (way * (fromY + toY) * (toZ - fromZ)) / 2;
+    meet(fromY, fromZ);
+    meet(toY, toZ);
+  });
   return { area, halfBreadth };
 }

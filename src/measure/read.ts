@@ -58,6 +58,7 @@ export function read(text: string, options: ReadOptions): Reading {
   const plainly = asQuoted(written, field);
   if (isIssue(plainly)) return plainly;
   return (
+    readName(plainly, text.trim(), field, options) ??
     readNumber(plainly, field) ??
     readShape(plainly, field) ??
     readLiteral(plainly, text.trim(), field) ??
@@ -174,6 +175,31 @@ function readShape(text: string, field: Field): Reading | undefined {
   return valueOf(b, false) === 1 ? constant(text, ratio, field) : askSlope(field);
 }
 
+/** One quantity by its name, as links are written: the sum of it alone, with nothing to work out. */
+function readName(
+  text: string,
+  kept: string,
+  field: Field,
+  { kindOf: kindOfName }: ReadOptions,
+): Reading | undefined {
+  if (!/^[A-Za-z]\w*(?:\.\w+)+$/.test(text)) return undefined;
+  const { kind } = field;
+  const measured = dimensionOfKind(kindOfName?.(text));
+  // What is no quantity or doesn't fit, and what would take the field's unit, is told and read as any sum.
+  if (measured === undefined || measured === 'choice' || !sameDimension(measured, kind.dimension))
+    return undefined;
+  if (field.unit && sameDimension(measured, plain) && kind.id !== 'share') return undefined;
+  return {
+    text: kept,
+    dimension: kind.dimension,
+    names: [text],
+    evaluate: (get) => {
+      const value = get(text);
+      return isIssue(value) ? value : checkWhole(value, field);
+    },
+  };
+}
+
 function bareNumber(text: string): Literal | Issue | undefined {
   const number = literalAt(text, 0, { length: false, after: '', commaParts: false });
   return number && !isIssue(number) && (number.unit || number.end < text.length) ? undefined : number;
@@ -272,6 +298,7 @@ function misfitOf(given: Dimension, text: string, { name, kind }: Field): Issue 
 
 /** Counts are whole; what misses a whole number by rounding is one. */
 function checkWhole(value: number, { name, kind }: Field): number | Issue {
+  if (Number.isNaN(value)) return issue(`${name} comes to no number`);
   if (!Number.isFinite(value)) return issue(`${name} comes to a number too large to reckon with`);
   if (kind.id !== 'count') return value;
   const whole = Math.round(value);

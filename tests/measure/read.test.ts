@@ -377,6 +377,20 @@ describe('a sum', () => {
     expect(keptOf(text, kind)).toBe(kept);
     expect(valueOf(kept, kind, feet)).toBe(value);
   });
+  test('reads one name alone as it reads the sum of that name', () => {
+    const kinds = new Set(Object.values(kindOfName));
+    for (const name of [...Object.keys(kindOfName), 'side.height', 'no.8'])
+      for (const kind of kinds)
+        for (const unit of [undefined, 'mm']) {
+          const [alone, sum] = [name, `(${name})`].map((text) => reading(text, kind, plainShown, unit));
+          expect(isIssue(alone!), `${name} as ${kind}`).toBe(isIssue(sum!));
+          if (isIssue(alone!) || isIssue(sum!)) continue;
+          expect([alone!.names, alone!.dimension]).toStrictEqual([sum!.names, sum!.dimension]);
+          for (const value of [0, 3, 3.5, -1, Infinity, Number.NaN])
+            expect(alone!.evaluate(() => value)).toStrictEqual(sum!.evaluate(() => value));
+        }
+  });
+
   test('names the quantities it stands on, each once', () => {
     const sum = reading('side.thickness + hull.beam - side.thickness + 0 * frame3.sheer.halfBreadth');
     expect(!isIssue(sum) && sum.names).toStrictEqual([

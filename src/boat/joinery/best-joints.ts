@@ -36,15 +36,18 @@ export function bestJoints(timbers: readonly LongTimber[], more: number): BestJo
     length: lengthOf(timbers),
     isHard: timbers.some(({ hardFrom }) => Number.isFinite(hardFrom)),
   };
+  const ideal = idealOf(tried);
   let best: Best | null = null as Best | null;
   tried.forEach((port, i) => {
+    // No better though all that is good lay across from it.
+    if (best && !isBefore(best, run, port, ideal, unrelated)) return;
     // Port and starboard may change places: only one of the two is looked at, the longer board to port.
     for (const starboard of pair ? tried.slice(i) : [port]) {
       // No better though their joints stood as far apart as may be: the two together are not looked at.
-      if (best && port.faults + starboard.faults > best.rank[0]!) continue;
-      if (best && !isBefore(rankOf(run, port, starboard, unrelated), best.rank)) continue;
-      const rank = rankOf(run, port, starboard, acrossOf(timbers, port, starboard));
-      if (best === null || isBefore(rank, best.rank)) best = { rank, port, starboard };
+      if (best && !isBefore(best, run, port, starboard, unrelated)) continue;
+      const across = acrossOf(timbers, port, starboard);
+      if (best === null || isBefore(best, run, port, starboard, across))
+        best = { rank: ranks.map((rank) => rank(port, starboard, across, run)), port, starboard };
     }
   });
   const { rank, port, starboard } = best!; // a whole board is always tried
@@ -108,6 +111,20 @@ function gradeOf(timbers: readonly LongTimber[], sides: readonly LaidSide[]): Gr
   };
 }
 
+/** All that is best in any of several sides, as no one of them may have it together. */
+function idealOf(grades: readonly Grade[]): Grade {
+  const least = (of: (grade: Grade) => number) => Math.min(...grades.map(of));
+  return {
+    first: -least(({ first }) => -first),
+    sides: [],
+    pieces: least(({ pieces }) => pieces),
+    stubs: 0,
+    faults: least(({ faults }) => faults),
+    worst: least(({ worst }) => worst),
+    clear: -least(({ clear }) => -clear),
+  };
+}
+
 const lengthOf = (timbers: readonly LongTimber[]) => Math.max(...timbers.map(({ edge }) => edge.length));
 
 /**
@@ -116,18 +133,28 @@ const lengthOf = (timbers: readonly LongTimber[]) => Math.max(...timbers.map(({ 
  * least clearance of a frame and of each other by steps of 1 cm, the bend where it is easy, wood cut from the first
  * boards. Less is better.
  */
-function rankOf({ length, isHard }: Run, port: Grade, starboard: Grade, across: Across): readonly number[] {
-  const bend = Math.round(Math.max(port.worst, starboard.worst) * 20);
-  return [
-    port.faults + starboard.faults + across.near,
-    port.pieces + starboard.pieces,
-    isHard ? bend : 0,
-    -Math.round(Math.min(port.clear, starboard.clear) / STEP),
-    -Math.round(Math.min(length, across.apart) / STEP),
-    // Where no stretch is hard, a harder bend is a drawback only if all else is the same.
-    bend,
-    -(port.first + starboard.first),
-  ];
+const ranks: readonly ((port: Grade, starboard: Grade, across: Across, run: Run) => number)[] = [
+  (port, starboard, across) => port.faults + starboard.faults + across.near,
+  (port, starboard) => port.pieces + starboard.pieces,
+  (port, starboard, _, { isHard }) => (isHard ? bendOf(port, starboard) : 0),
+  (port, starboard) => -Math.round(Math.min(port.clear, starboard.clear) / STEP),
+  (_port, _starboard, { apart }, { length }) => -Math.round(Math.min(length, apart) / STEP),
+  // Where no stretch is hard, a harder bend is a drawback only if all else is the same.
+  bendOf,
+  (port, starboard) => -(port.first + starboard.first),
+];
+
+function bendOf(port: Grade, starboard: Grade): number {
+  return Math.round(Math.max(port.worst, starboard.worst) * 20);
+}
+
+/** Most pairs are told from the best so far by the first rank or two; they are many, so no list is made for one. */
+function isBefore({ rank: best }: Best, run: Run, port: Grade, starboard: Grade, across: Across): boolean {
+  for (let i = 0; i < ranks.length; i += 1) {
+    const value = ranks[i]!(port, starboard, across, run); // in range by the loop
+    if (value !== best[i]) return value < best[i]!;
+  }
+  return false;
 }
 
 /** How the joints of one side stand to those of the other. */
@@ -154,9 +181,4 @@ function acrossOf(timbers: readonly LongTimber[], port: Grade, starboard: Grade)
     }
   });
   return { near, apart };
-}
-
-function isBefore(a: readonly number[], b: readonly number[]): boolean {
-  const at = a.findIndex((value, i) => value !== b[i]);
-  return at >= 0 && a[at]! < b[at]!;
 }

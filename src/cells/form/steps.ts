@@ -1,5 +1,6 @@
 /** The running of a cell's steps, one by one, on what the graph has. */
 import { attempt, type Read } from '../../boat';
+import { onceEach } from '../../boat/once';
 import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
 import { type Cell, isTold, type OnHand, type StepSpec, type Values } from './define';
 import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
@@ -7,18 +8,34 @@ import type { Instance } from './instance';
 import { mannerOf } from './manner';
 
 /** The value of an input or step of the instance. */
-export function valueOf(instance: Instance, key: string, read: Read): number | string {
-  const { inputs, steps } = instance.cell;
-  const name = `${instance.name}.${key}`;
-  return (inputs[key] ?? steps[key])?.kind === 'choice' ? read.choice(name) : read.number(name);
+export const valueOf = (instance: Instance, key: string, read: Read): number | string =>
+  scopeOf(instance, read).lookUp(key);
+
+const scopes = new WeakMap<Read, WeakMap<Instance, Scope>>();
+
+/** The values and facts of the instance, as the graph has them; one for each who reads, for every step asks for it. */
+export function scopeOf(instance: Instance, read: Read): Scope {
+  const ofReader = scopes.get(read) ?? new WeakMap<Instance, Scope>();
+  scopes.set(read, ofReader);
+  const scope = ofReader.get(instance) ?? freshScope(instance, read);
+  ofReader.set(instance, scope);
+  return scope;
 }
 
-/** The values and facts of the instance, as the graph has them. */
-export function scopeOf(instance: Instance, read: Read): Scope {
+function freshScope(instance: Instance, read: Read): Scope {
+  const { inputs, steps } = instance.cell;
+  // A name that is made once is known again without comparing its letters.
+  const quantity = onceEach((key: string) => ({
+    name: `${instance.name}.${key}`,
+    isChoice: (inputs[key] ?? steps[key])?.kind === 'choice',
+  }));
   return {
     hull: read.hull,
     found: read.found,
-    lookUp: (key) => valueOf(instance, key, read),
+    lookUp: (key) => {
+      const { name, isChoice } = quantity(key);
+      return isChoice ? read.choice(name) : read.number(name);
+    },
     ask: (fact) =>
       read.fact(`${instance.name}.${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
   };

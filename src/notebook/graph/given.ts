@@ -89,14 +89,36 @@ function limitInWords(bound: Bound, value: number, text: string, kind: KindId, t
 function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
   if (text === undefined) return undefined;
   const reading = readNumber(definition, text, around);
-  const value = isIssue(reading) ? reading : reading.evaluate(() => issue('a limit names no quantity'));
+  const value = isIssue(reading) ? reading : reading.evaluate(unnamed);
   // Limits are our own texts: one that can't be read must not pass for no limit.
   if (isIssue(value))
     throw new TypeError(`${definition.name}: the limit "${text}" can't be read: ${value.issue}`);
   return value;
 }
 
-function readNumber({ kind, meaning, otherwise = [] }: Given, text: string, around: Surroundings): Reading {
+/** What means the same for every quantity of a kind, by the units of bare numbers: presets and limits are the same few texts. */
+const literals = new WeakMap<Shown, Map<string, Reading>>();
+/** More of them are forgotten: a slider leaves one behind at every step. */
+const MOST_KEPT = 4000;
+
+/** A number that names nothing is read once. */
+function readNumber(of: Given, text: string, around: Surroundings): Reading {
+  const known = literals.get(around.shown) ?? new Map<string, Reading>();
+  literals.set(around.shown, known);
+  const key = `${of.kind} ${text}`;
+  const before = known.get(key);
+  if (before) return before;
+  const reading = readAnew(of, text, around);
+  // A sentence speaks of its own field.
+  if (isIssue(reading) || reading.names.length > 0 || isIssue(reading.evaluate(unnamed))) return reading;
+  if (known.size >= MOST_KEPT) known.clear();
+  known.set(key, reading);
+  return reading;
+}
+
+const unnamed = () => issue('it names no quantity');
+
+function readAnew({ kind, meaning, otherwise = [] }: Given, text: string, around: Surroundings): Reading {
   const readAs = (of: KindId) => read(text, { ...around, kind: of, field: meaning });
   const reading = readAs(kind);
   if (!isIssue(reading)) return reading;

@@ -9,6 +9,7 @@
  */
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import type { Derived, Given, Hull, Read, Value } from '../../boat';
+import { once, onceEach } from '../../boat/once';
 import { type Issue, issue, type Shown, writeExact } from '../../measure';
 import type { Findings } from './findings';
 import { namedIn } from './given';
@@ -185,7 +186,7 @@ function lay(
   }
 
   /** Made for a node when the page first looks at it. */
-  const rimOf = once((id: Id) =>
+  const rimOf = onceEach((id: Id) =>
     computed(() => {
       look(moment.value);
       return network.value(id);
@@ -204,7 +205,7 @@ function lay(
       return isThere ? value : issue(`there is no quantity "${name}"`);
     };
   /** What is found under a name, for the page: it is told where that becomes something else. */
-  const foundAs = once((name: string) => computed(() => catalogue.value.find(name)));
+  const foundAs = onceEach((name: string) => computed(() => catalogue.value.find(name)));
 
   const over = (under: Laid, more: () => Partial<Moment>, design?: () => Laid): Laid => {
     const moment = computed((): Moment => {
@@ -278,16 +279,4 @@ function lay(
   };
   const laid: Laid = { graph, network, moment, look, design: designOf ?? (() => laid) };
   return laid;
-}
-
-/** Makes a thing for each key when it is first asked for, and the same one ever after. */
-function once<T, K = void>(make: (key: K) => T): (key: K) => T {
-  const made = new Map<K, T>();
-  return (key) => {
-    const known = made.get(key);
-    if (known !== undefined) return known;
-    const fresh = make(key);
-    made.set(key, fresh);
-    return fresh;
-  };
 }
