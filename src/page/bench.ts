@@ -6,7 +6,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { AsBuilt, Option, OwnNotebooks, Table, Value } from '../boat';
-import type { Instance, Say, Tell } from '../cells';
+import type { Instance, Say } from '../cells';
 import {
   isIssue,
   type KindId,
@@ -16,13 +16,14 @@ import {
   writeInPicture,
   type WriteOptions,
 } from '../measure';
-import type { Book, CellPlace, Findings, Graph, Ripple, Shelf, Version } from '../notebook';
+import type { Book, CellPlace, Findings, Graph, Shelf, Version } from '../notebook';
 import type { Shelves } from '../notebook/keeping/boats';
 import type { Misfit } from '../notebook/graph/misfits';
 import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { BenchSheet } from './keeping/sheets';
 import type { Notice } from './notice';
+import type { ToldRipple } from './ripple/lines';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
 
@@ -79,7 +80,7 @@ export interface Bench {
   /** Another window saved the same boat; null when none did. */
   readonly conflict: Signal<Conflict | null>;
   /** What moved after the last edit; null until something has. */
-  readonly ripple: Signal<Ripple<Tell> | null>;
+  readonly ripple: Signal<ToldRipple | null>;
   /** What no longer fits the parts that are cut. */
   readonly misfits: Signal<readonly Misfit[]>;
   /** The same of the version that edits don't go into; empty where there is only one. */

@@ -209,6 +209,7 @@ requestIdleCallback(
   () => {
     void fetchTheRest();
     void import('./notebooks/watch').then(({ watchNotebooks }) => watchNotebooks(bench));
+    void import('./layout/here').then(({ watchHere }) => watchHere(bench));
     void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
     void import('./as-built/watch').then(({ watchMisfits }) => watchMisfits(bench));
   },

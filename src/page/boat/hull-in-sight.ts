@@ -1,35 +1,56 @@
-/** The hull, always in sight in small, lighting up the part that the cell in hand speaks of. */
-import { useMemo, useRef } from 'preact/hooks';
-import type { Hull } from '../../boat';
+/** The hull, always in sight in small, lighting up the part that the cell in hand speaks of; on a phone under a dock. */
+import { useState } from 'preact/hooks';
+import { lists } from '../../boat';
 import { aboutOf, type Instance } from '../../cells';
-import { setOut, type SvgNode, svgTree, thumbnail } from '../../drawing';
+import { wordsOf } from '../../measure';
 import type { Graph } from '../../notebook';
-import { useBench } from '../bench';
-import { misfitsInBrief } from '../as-built/words';
+import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
-import { toVNode } from '../picture/figure';
-import { useWidth } from '../picture/width';
-import { inBrief } from '../ripple/words';
+import { useNarrow } from '../layout/narrow';
+import { later } from '../later';
 import { capital } from '../words';
 import { useGoodHull } from '../good-hull';
-import { hullLines, litParts } from './hull-lines';
+import { Dock } from './dock';
+import { litParts } from './hull-lines';
+import { HullViews } from './hull-views';
+
+const HullInRound = later(async () => (await import('../hull3d/hull-in-round')).HullInRound, 'views');
+
+/** Where this browser keeps how the hull was last looked at. */
+const KEY = 'battenbook hull';
 
 export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolean }) {
   const bench = useBench();
   const graph = bench.book.inHand.value;
   const { hull, fault } = useGoodHull(graph);
+  const isNarrow = useNarrow();
+  const [isRound, setRound] = useState(() => bench.shelf?.getItem(KEY) === 'in the round');
   const instance = bench.inHand.value === null ? undefined : bench.instances.value.get(bench.inHand.value);
   const lights = instance ? litBy(instance, graph) : [];
+  const lit = hull ? [...litParts(lights, hull)].join(' ') : '';
   const name = bench.name.value;
-  const brief = [inBrief(bench.ripple.value), misfitsInBrief(bench.misfits.value)].filter(Boolean).join(', ');
+  const trouble = fault === null ? '' : `${hull ? 'Last good hull. ' : ''}${capital(fault)}.`;
+  const look = () => {
+    setRound(!isRound);
+    try {
+      bench.shelf?.setItem(KEY, isRound ? 'three views' : 'in the round');
+    } catch {
+      // The choice holds for this window.
+    }
+  };
   return html`<div class="hull-in-sight">
-    <button type="button" onClick=${onOpen} aria-expanded=${open} aria-label=${`${name}: the hull and what moved`}>
-      ${hull ? use(Views, { hull, lit: [...litParts(lights, hull)].join(' '), name }) : html`<span>The hull can’t be drawn yet.</span>`}
-    </button>
-    <p class="speaks plain">
-      ${fault === null ? (instance ? `Here: ${instance.cell.title.toLowerCase()}` : name) : `${hull ? 'Last good hull. ' : ''}${capital(fault)}.`}
-      ${brief ? html`<span class="brief">${brief}</span>` : null}
-    </p>
+    ${isNarrow ? use(Dock, { hull, lit, trouble, open, onOpen }) : null}
+    ${
+      isNarrow && !open
+        ? null
+        : html`<div class="hull-large">
+          ${hull ? use(isRound ? HullInRound : HullViews, { hull, lit, name, form: isNarrow ? 'wide' : 'tall' }) : html`<p>The hull can’t be drawn yet.</p>`}
+          <div class="hull-foot plain">
+            <p class="speaks">${trouble || capital(namesOf(lights, bench)) || instance?.cell.title || name}</p>
+            ${hull ? html`<button type="button" class="quiet" aria-pressed=${isRound} onClick=${look}>In the round</button>` : null}
+          </div>
+        </div>`
+    }
   </div>`;
 }
 
@@ -41,27 +62,9 @@ export function litBy({ cell, name }: Instance, graph: Graph): string[] {
   });
 }
 
-/** `lit` is one text so that it compares by what it says. */
-function Views({ hull, lit, name }: { hull: Hull; lit: string; name: string }) {
-  const host = useRef<HTMLElement>(null);
-  const width = useWidth(host);
-  const tree = useMemo(() => {
-    if (width === null) return null;
-    const drawing = thumbnail(hullLines(hull), {
-      title: name,
-      says: `${name} in profile, plan and body view.`,
-      amidships: hull.widest.x,
-    });
-    return svgTree(setOut(drawing, { width, maxHeight: 260, bar: false, caption: false }));
-  }, [hull, name, width]);
-  const svg = useMemo(() => tree && toVNode(light(tree, new Set(lit.split(' ')))), [tree, lit]);
-  return html`<span class="views" ref=${host}>${svg}</span>`;
-}
-
-/** Adds the class that lights a mark; the drawing itself knows nothing of what is spoken of. */
-function light(node: SvgNode, lit: ReadonlySet<string>): SvgNode {
-  const part = node.attrs['data-part'];
-  const isLit = typeof part === 'string' && lit.has(part);
-  const attrs = isLit ? { ...node.attrs, class: `${node.attrs['class'] ?? ''} lit` } : node.attrs;
-  return { ...node, attrs, kids: node.kids.map((kid) => (typeof kid === 'string' ? kid : light(kid, lit))) };
+/** What lights up, by name: `chine log · chine`; her own edges, panels and stations as her table calls them. */
+function namesOf(lights: readonly string[], bench: Bench): string {
+  const { edges, panels, stations } = lists(bench.table.value);
+  const called = new Map([...edges, ...panels, ...stations].map(({ id, label }) => [id, label]));
+  return [...new Set(lights.map((part) => called.get(part) ?? wordsOf(part)))].join(' · ');
 }

@@ -17,12 +17,12 @@ export function Alongside() {
     return html`<aside class="alongside without-boat" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;
   return html`<aside class=${open ? 'alongside open' : 'alongside'} aria-label="The hull and what moves">
     ${use(HullInSight, { open, onOpen: () => setOpen(!open) })}
+    ${use(RippleView, {})}
+    ${use(MisfitsView, {})}
     <p class="sheet-key">
       <button type="button" aria-pressed=${bench.boatOpen.value} onClick=${() => openSheet()}>The boat’s own sheet</button>
     </p>
     ${use(VersionsView, {})}
-    ${use(MisfitsView, {})}
-    ${use(RippleView, {})}
   </aside>`;
 
   function openSheet() {

@@ -1,4 +1,5 @@
 /** The contents list: the notebooks in order, and the headings of the one that is open. */
+import { signal } from '@preact/signals';
 import type { NotebookHead } from '../../notebook';
 import { html, use } from '../html';
 import { later } from '../later';
@@ -9,6 +10,9 @@ const NotebookKeys = later(
   async () => (await import('../notebooks/notebook-keys')).NotebookKeys,
   'notebook-keys',
 );
+
+/** The heading under which the cell in hand stands. */
+export const here = signal<string | null>(null);
 
 export function Contents({ open }: { open: NotebookHead | undefined }) {
   const headings = openText()?.headings ?? [];
@@ -21,7 +25,7 @@ export function Contents({ open }: { open: NotebookHead | undefined }) {
             <a href=${wayTo(page.id)} aria-current=${page === open ? 'page' : undefined}>${page.title}${isOwn(page.id) ? html` <span class="yours">yours</span>` : null}</a>
             ${
               page === open && headings.length > 0
-                ? html`<ul class="within">${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)}>${text}</a></li>`)}</ul>`
+                ? html`<ul class="within">${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)} aria-current=${id === here.value ? 'location' : undefined}>${text}</a></li>`)}</ul>`
                 : null
             }
           </li>`,

@@ -1,13 +1,22 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
 import { type Derived, lists, type Value } from '../../boat';
-import { compiled, type Instance, type Tell, valueOf, warningsOf } from '../../cells';
+import { compiled, type Instance, type Tell, valueOf, warningsOf, type WorkOut } from '../../cells';
 import { isIssue, plainShown, write } from '../../measure';
-import type { Catalogue, Graph, Ripple, Snapshot } from '../../notebook';
+import type { Catalogue, Graph, Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
+import { type AgainstLimit, againstLimit } from './limit';
 
-/** A moment whose warnings are told in whatever units are chosen when they are read. */
-export type Moment = Snapshot<Tell>;
-export type ToldRipple = Ripple<Tell>;
+/** A warning as it applied at one moment. */
+export interface Limit {
+  /** The cell that warns, by its name in the notebook. */
+  readonly cell: string;
+  readonly weight: 'stop' | 'mind';
+  /** The warning's sentence, in whatever units are chosen when it is read. */
+  readonly tell: Tell;
+  readonly against: AgainstLimit | null;
+}
+
+export type Moment = Snapshot<Limit>;
 
 /** Rows of tables and coordinates would drown the rest: they say again what their heads say. */
 const speaksForItself = (name: string): boolean => name.split('.').length <= 2;
@@ -28,20 +37,25 @@ export function toldOf({ names, find }: Catalogue): readonly Derived[] {
  */
 export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): Moment {
   const values = new Map(toldOf(bench.book.catalogue.peek()).map(({ name }) => [name, graph.peek(name)]));
-  const warnings = new Map<string, Tell>();
+  const warnings = new Map<string, Limit>();
   const unweighed = new Set<string>();
   for (const instance of bench.instances.peek().values()) {
     for (const name of waitingIn(instance, graph)) {
       unweighed.add(name);
-      const tell = before?.warnings.get(name);
-      if (tell !== undefined) warnings.set(name, tell);
+      const limit = before?.warnings.get(name);
+      if (limit !== undefined) warnings.set(name, limit);
     }
-    const applies = warningsOf(
-      instance,
-      (by) => graph.workOut(by),
-      (value, kind, options) => write(value, kind, plainShown, options),
+    const workOut: WorkOut = (by) => graph.workOut(by);
+    const applies = warningsOf(instance, workOut, (value, kind, options) =>
+      write(value, kind, plainShown, options),
     );
-    for (const { name, tell } of applies) warnings.set(name, tell);
+    for (const { name, tell, warning } of applies)
+      warnings.set(name, {
+        cell: instance.name,
+        weight: warning.weight,
+        tell,
+        against: againstLimit(instance, warning.when, workOut),
+      });
   }
   return { values, warnings, unweighed, hull: edgesOf(bench, graph).every((length) => !isIssue(length)) };
 }

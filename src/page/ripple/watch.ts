@@ -4,7 +4,7 @@ import { type BookState, type Catalogue, type Graph, rippleBetween } from '../..
 import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
 import type { BenchSheet } from '../keeping/sheets';
-import { inOrder } from './order';
+import { toldRipple } from './lines';
 import { type Moment, snapshotOf, toldOf } from './snapshot';
 
 /** A pause in typing, ms, after which the page is taken to be at rest. */
@@ -43,7 +43,7 @@ export function watchRipple(bench: Bench): void {
     if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
     const snapshot = snapshotOf(bench, graph, before);
     latest = { sheet, state, step, graph, catalogue, snapshot, shown };
-    bench.ripple.value = before && inOrder(rippleBetween(before, snapshot, toldOf(catalogue)), bench);
+    bench.ripple.value = before && toldRipple(rippleBetween(before, snapshot, toldOf(catalogue)), bench);
   };
   effect(() => {
     void book.state.value;
