@@ -57,7 +57,7 @@ export const pieceRules: readonly Declared[] = [
     {
       name: 'pieces.trim',
       kind: 'length',
-      label: 'Left for trimming, both ends together',
+      label: 'Left to trim, both ends together',
       meaning: 'length left on each long timber for trimming',
       source: `${PIECES}: a thumb’s length at each end`,
     },
@@ -90,7 +90,7 @@ export const pieceRules: readonly Declared[] = [
     {
       name: 'pieces.hardShare',
       kind: 'share',
-      label: 'Share of the hardest bend that counts as hard',
+      label: 'Hard from, of the hardest bend',
       meaning: 'share of the hardest bend from which a stretch bends hard',
       source: `three quarters: ${PRACTICE}`,
     },
@@ -133,7 +133,7 @@ export const pieceEntries: readonly Declared[] = longParts.flatMap(({ id, label 
         name: `${id}.stagger`,
         kind: 'length',
         label: `${one}: joints of a pair at least apart`,
-        brief: 'Least distance between joints of a pair',
+        brief: 'Joints of a pair apart, at least',
         meaning: `joints of a pair at least apart, ${label}`,
         source: `600 mm (24 in) or 24 thicknesses: ${PRACTICE}`,
         withoutBoat: '600 mm',

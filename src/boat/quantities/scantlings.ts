@@ -125,7 +125,7 @@ export const partKinds: readonly PartKind[] = [
     },
     screwClearance: {
       ...sizeOf(
-        'Wood kept between screws and later cuts',
+        'Screws clear of later cuts by',
         'wood kept between screw heads and later cuts',
         '12.5 mm',
         '100 mm',

@@ -17,7 +17,7 @@ export const shopBends: readonly Declared[] = [
     step: '1 %',
   }),
   shop('easyFrom', 'number', {
-    label: 'Radius from which a bend is easy, in thicknesses',
+    label: 'Easy bend from, in thicknesses',
     meaning: 'thicknesses of radius from which a bend is easy, and below which it is tight',
     source: easyBend.source,
     preset: String(easyBend.value),

@@ -18,7 +18,7 @@ export const shopGluing: readonly Declared[] = [
     preset: usualGlue,
   }),
   shop('glueWaste', 'share', {
-    label: 'Squeezed out and left in the cup, on top',
+    label: 'Squeeze-out and waste, on top',
     meaning: 'glue and resin squeezed out and left in the cup',
     source: `${citation(waste)}, for epoxy, 20 to 25 % on small jobs; for other glues common practice, no source`,
     preset: `${waste.value * 100} %`,

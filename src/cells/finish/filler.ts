@@ -76,7 +76,7 @@ export const filler = defineCell({
       max: '30 mm',
       step: '0.1 mm',
     }),
-    shape: choice('The hole above the head', {
+    shape: choice('Hole above the head', {
       options: [
         { id: 'flared', label: 'countersunk on, wider at the face' },
         { id: 'straight', label: 'bored straight' },

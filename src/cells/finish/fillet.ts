@@ -52,13 +52,13 @@ export const fillet = defineCell({
     lowerThickness: thickness('Thickness below', 'lower'),
     upper: choice('Panel above', { options: 'panels', preset: 'side' }),
     upperThickness: thickness('Thickness above', 'upper'),
-    outside: choice('Gap outside, between square edges', {
+    outside: choice('Gap outside', {
       options: [
         { id: 'open', label: 'not from this pot' },
         { id: 'filled', label: 'filled with paste' },
       ],
       preset: 'open',
-      note: 'where the panels touch at their inside corners only',
+      note: 'between the square edges, where the panels touch at their inside corners only',
     }),
     measures,
     waste: input('share', 'Scrapings, on top', {

@@ -39,7 +39,7 @@ export const resinInputs = {
   transomArea: area('Transom, whole', 'transom.area', '0 m^2', 'its outer face'),
   bowArea: area('Bow transom, whole', 'bowTransom.area', '0 m^2', 'its outer face, if there is one'),
   bottomLayers: layers('Layers of cloth on the bottom', '0 for bare wood, which is sealed and no more'),
-  sideLayers: layers('Layers on bilges, sides and transoms', '0 for bare wood, which is sealed and no more'),
+  sideLayers: layers('Layers on bilge, side, transom', '0 for bare wood, which is sealed and no more'),
   laps: input('share', 'Laps and edges turned round', {
     preset: '10 %',
     min: '0 %',
@@ -58,7 +58,7 @@ export const resinInputs = {
     options: layups.rows.map(({ id, label: name }) => ({ id, label: name })),
     preset: 'clothSqueegeed',
   }),
-  glassShare: input('share', 'Glass in the laminate, by weight', {
+  glassShare: input('share', 'Glass in laminate, by weight', {
     from: '{self}.usualShare',
     preset: '50 %',
     min: '20 %',

@@ -75,7 +75,7 @@ export const compoundCut = defineCell({
       step: '0.5 deg',
       note: 'off the centreline on a level line, + where it closes in going away from the transom, − as at most sterns',
     }),
-    memberRise: input('angle', 'Rise of a log or clamp along the side', {
+    memberRise: input('angle', 'Rise of the log or clamp', {
       preset: '0 deg',
       min: '-60 deg',
       max: '60 deg',

@@ -35,7 +35,7 @@ export const framePattern = defineCell({
       preset: 'side',
       note: 'the straight piece under one panel of the skin',
     }),
-    joint: choice('Joint between members', {
+    joint: choice('Joint of members', {
       options: [
         { id: 'mitre', label: 'mitre' },
         { id: 'butt', label: 'upper stands on lower' },

@@ -51,7 +51,7 @@ export const limber = defineCell({
       max: '500 L',
       step: '1 L',
     }),
-    head: input('length', 'Depth of the puddle at the frame', {
+    head: input('length', 'Depth of puddle at the frame', {
       preset: '20 mm',
       presetInch: '3/4 in',
       min: '1 mm',

@@ -51,7 +51,7 @@ export const rollingBevel = defineCell({
       step: '10 mm',
       note: '6 to 8 in (150 to 200 mm) between notches filed as depth guides; common practice, no source',
     }),
-    at: input('length', 'Distance of this mark from that end', {
+    at: input('length', 'This mark from that end', {
       preset: '1.5 m',
       presetInch: '60 in',
       min: '0 mm',

@@ -35,7 +35,7 @@ export const settingUp = defineCell({
       'from the nail on the jig’s centreline under the foremost sheer mark; taped, not reckoned',
     ),
     starboardLength: taped(
-      'Nail to the starboard sheer mark',
+      'Nail to starboard sheer mark',
       '{self}.trueLength',
       '2400 mm',
       'from the same nail, the tape pulled as hard',
@@ -69,7 +69,7 @@ export const settingUp = defineCell({
       'plumb, from the level of the jig’s top',
     ),
     starboardHeight: taped(
-      'Starboard sheer mark above the jig',
+      'Starboard mark above the jig',
       '{self}.height',
       '550 mm',
       'plumb, from the level of the jig’s top',
@@ -81,12 +81,7 @@ export const settingUp = defineCell({
       '2300 mm',
       'along the jig’s centreline',
     ),
-    height: planned(
-      'Sheer marks above the jig, by plan',
-      'strongback.{frame}.leg',
-      '550 mm',
-      'the legs’ length',
-    ),
+    height: planned('Sheer marks above jig, by plan', 'strongback.{frame}.leg', '550 mm', 'the legs’ length'),
     depth: planned(
       'Depth of the frame, by plan',
       'strongback.{frame}.frameDepth',

@@ -25,7 +25,7 @@ export const strongback = defineCell({
   question: 'Where on the jig does each frame stand, and how long are its legs?',
   inputs: {
     station: choice('Station', { options: 'stations', preset: 'frame3' }),
-    levelLine: input('length', 'Jig’s top stands for a level line, above the base', {
+    levelLine: input('length', 'Jig’s level line, above the base', {
       from: '{self}.usualLevel',
       preset: '1100 mm',
       min: '100 mm',
@@ -59,7 +59,7 @@ export const strongback = defineCell({
     }),
     clearance: {
       ...size(
-        'Clearance between the highest sheer and the jig',
+        'Jig clear of the highest sheer',
         '150 mm',
         '0 mm',
         '2 m',
@@ -78,7 +78,7 @@ export const strongback = defineCell({
       ),
       presetInch: '2 in',
     },
-    markLine: input('length', 'Level mark on the frames, above the base', {
+    markLine: input('length', 'Level mark, above the base', {
       from: 'framePattern.levelLine',
       preset: '250 mm',
       min: '-500 mm',

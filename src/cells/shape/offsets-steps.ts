@@ -26,7 +26,7 @@ export const offsetsInputs = {
     step: '1 mm',
     note: 'as the plan states it, to the same face of the skin as the table',
   }),
-  within: input('length', 'Look into a difference of more than', {
+  within: input('length', 'Look into differences over', {
     preset: '10 mm',
     presetInch: '3/8 in',
     min: '1 mm',

@@ -7,7 +7,7 @@ const ELASTICA =
   'K. E. Bisshopp and D. C. Drucker, Quarterly of Applied Mathematics 3 (1945): large deflection of cantilever beams; from memory';
 
 export const pullInputs = {
-  loose: input('length', 'Free end, past the last frame held', {
+  loose: input('length', 'Free end, past the last frame', {
     from: '{self}.bay',
     preset: '600 mm',
     min: '20 mm',

@@ -15,7 +15,7 @@ export const bentStock = {
     preset: 'keel',
     note: 'where the part lies, unless another edge is chosen',
   }),
-  radius: input('length', 'Radius of the curve, tightest', {
+  radius: input('length', 'Tightest radius', {
     from: '{along}.leastRadius',
     preset: '2 m',
     min: '20 mm',

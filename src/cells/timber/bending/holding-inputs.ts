@@ -35,14 +35,14 @@ export const holdingInputs = {
     step: '0.1 MPa',
     note: 'mean of clear wood at 12 % moisture, Wood Handbook',
   }),
-  rigidity: input('ratio', 'Stiffness in bending over that in shear', {
+  rigidity: input('ratio', 'Bending over shear stiffness', {
     preset: '16',
     min: '5',
     max: '40',
     step: '1',
     note: 'the Wood Handbook’s usual 16, as quoted in papers on it; single woods lie from about 10 to 20',
   }),
-  buys: input('length', 'Width of board that its pieces are cut from', {
+  buys: input('length', 'Width of board it is cut from', {
     from: '{part}.boardWidth',
     preset: '38 mm',
     min: '3 mm',

@@ -64,7 +64,7 @@ export const layerInputs = {
     step: '10 mm',
     note: 'from a string stretched between its ends',
   }),
-  layerRatio: input('number', 'Radius over thickness of a layer, at least', {
+  layerRatio: input('number', 'Least radius, in layer thicknesses', {
     bound: 'least',
     from: 'timber.{species}.layerRatio',
     preset: '125',

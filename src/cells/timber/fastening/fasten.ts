@@ -52,9 +52,9 @@ export const fasten = defineCell({
       preset: 'part',
       note: 'a side lies on the wide face of a chine log, a bottom on the narrow one under it; a panel between two chines on the wide face of the lower log and on the narrow one of the upper',
     }),
-    thickness: fromBoat('{into}.thickness', { label: 'Thickness of the timber screwed into' }),
-    width: fromBoat('{into}.width', { label: 'Width of the timber screwed into' }),
-    depth: input('length', 'Depth of the timber screwed into', {
+    thickness: fromBoat('{into}.thickness', { label: 'Thickness screwed into' }),
+    width: fromBoat('{into}.width', { label: 'Width screwed into' }),
+    depth: input('length', 'Depth screwed into', {
       from: '{self}.usualDepth',
       preset: '19 mm',
       min: '3 mm',
@@ -62,7 +62,7 @@ export const fasten = defineCell({
       step: '1 mm',
       note: 'in the direction of the screw',
     }),
-    face: input('length', 'Face of the timber screwed into', {
+    face: input('length', 'Face screwed into', {
       from: '{self}.usualFace',
       preset: '38 mm',
       min: '3 mm',

@@ -89,7 +89,7 @@ export const screwMap = defineCell({
     screwClear: fromBoat('frame.screwClearance', {
       hint: 'or from the shank of a screw that lies in the frame',
     }),
-    joint: choice('Joint between members', {
+    joint: choice('Joint of members', {
       options: [
         { id: 'mitre', label: 'mitre' },
         { id: 'butt', label: 'upper stands on lower' },

@@ -84,7 +84,7 @@ export const screwStrength = defineCell({
       step: '0.01',
       note: 'as the handbook’s older formulas count it',
     }),
-    sideGravity: input('ratio', 'Specific gravity of the part screwed on', {
+    sideGravity: input('ratio', 'Specific gravity, part screwed on', {
       preset: '0.5',
       min: '0.2',
       max: '1.2',
@@ -125,7 +125,7 @@ export const screwStrength = defineCell({
       ],
       preset: 'side',
     }),
-    group: choice('Group of the older allowable loads', {
+    group: choice('Group of older loads', {
       options: [
         { id: 'gravity', label: 'by its specific gravity' },
         { id: 'one', label: 'I: ash, beech, maple, oak' },

@@ -147,11 +147,8 @@ export const clampInputs = {
   mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
   leastPressure: ofGlue('pressure', 'Least pressure for it', 'leastPressure', ['0 kPa', '2000 kPa']),
   mostPressure: ofGlue('pressure', 'Greatest pressure for it', 'mostPressure', ['0 kPa', '3000 kPa']),
-  openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
-    '1 min',
-    '4 h',
-  ]),
-  clampedAt20: ofGlue('time', 'Time in the clamps, at 20 °C (68 °F)', 'longestClamped', ['0 h', '7 d']),
+  openAt20: ofGlue('minutes', 'Open time at 20 °C (68 °F)', 'shortestOpen', ['1 min', '4 h']),
+  clampedAt20: ofGlue('time', 'In the clamps, at 20 °C (68 °F)', 'longestClamped', ['0 h', '7 d']),
   coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
   keelsonRadius: radiusOf('keelson', 'Keelson'),
   logRadius: radiusOf('chineLog', 'Chine logs'),

@@ -63,7 +63,7 @@ export const glueInputs = {
     note: 'of epoxy resin and hardener together',
   }),
   shop: fromShop('air', { hint: 'where the wood is colder, its own temperature, and only here' }),
-  perMetre: input('minutes', 'Time to spread and close a metre (3 ft 3 in)', {
+  perMetre: input('minutes', 'Spread and close 1 m (3 ft 3 in)', {
     from: 'clamps.{joint}.pace',
     // All joints are closed one after the other, each at its own pace.
     fromBy: { choice: 'joint', links: { all: '' } },
@@ -85,10 +85,7 @@ export const glueInputs = {
   }),
   ...glueNeedInputs,
   mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
-  openAt20: ofGlue('minutes', 'Time until it must be closed, at 20 °C (68 °F)', 'shortestOpen', [
-    '1 min',
-    '4 h',
-  ]),
+  openAt20: ofGlue('minutes', 'Open time at 20 °C (68 °F)', 'shortestOpen', ['1 min', '4 h']),
   coldest: ofGlue('temperature', 'Coldest it cures', 'leastTemperature', ['0 °C', '40 °C']),
   driest: ofGlue('share', 'Driest wood for it', 'driest', ['0 %', '40 %']),
   wettest: ofGlue('share', 'Wettest wood for it', 'wettest', ['0 %', '40 %']),

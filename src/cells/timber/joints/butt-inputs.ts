@@ -79,7 +79,7 @@ export const buttInputs = {
     step: '1 mm',
     note: `10 to 15 mm (3/8 to 5/8 in): ${PRACTICE}`,
   }),
-  rowIn: input('length', 'Rows from the joint and from the block’s edges', {
+  rowIn: input('length', 'Rows in from joint and edges', {
     when: BLOCK,
     preset: '20 mm',
     presetInch: '3/4 in',

@@ -81,15 +81,15 @@ export const moisture = defineCell({
       step: '10 mm',
       note: 'of a flat-sawn board: carry the rings on to their centre; only the cup asks for it',
     }),
-    moveTangential: coefficient('Width moved for each 1 %, flat-sawn', 'moveTangential', '0.00267'),
-    moveRadial: coefficient('Width moved for each 1 %, quarter-sawn', 'moveRadial', '0.00165'),
-    shrinkage: input('share', 'Shrinkage along the rings, green to oven dry', {
+    moveTangential: coefficient('Moves for 1 %, flat-sawn', 'moveTangential', '0.00267'),
+    moveRadial: coefficient('Moves for 1 %, quarter-sawn', 'moveRadial', '0.00165'),
+    shrinkage: input('share', 'Shrinks along rings, green to dry', {
       from: 'timber.{species}.shrinkTangential',
       preset: '7.6 %',
       min: '0 %',
       max: '20 %',
       step: '0.1 %',
-      note: 'Wood Handbook, Table 4-3 or 4-4',
+      note: 'of its green width, green to oven dry: Wood Handbook, Table 4-3 or 4-4',
     }),
     gravity: input('ratio', 'Specific gravity at 12 %', {
       from: 'timber.{species}.gravity',
