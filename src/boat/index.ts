@@ -32,6 +32,7 @@ export {
 } from './quantities/quantity';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
+export { shopGroups } from './quantities/shop';
 export { usualDraught } from './quantities/draught';
 export { isPost, type Role, type Station } from './hull/station';
 export type { StationPlane } from './hull/station-plane';

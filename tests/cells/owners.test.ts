@@ -91,3 +91,75 @@ describe('a number of the boat or the shop', () => {
     expect(several.map(([link, values]) => `${link}: ${[...values.values()].join(', ')}`)).toStrictEqual([]);
   });
 });
+
+/** Fields that look alike and ask of different things, each with the reason. */
+const different: Readonly<Record<string, string>> = {
+  'areaDensity weight of the cloth':
+    'cloth over a hull keeps water out; a strap carries the joint and is heavier',
+  'share glass in the laminate, by weight':
+    'a strap is always of cloth, squeegeed; what is laid over the hull may be mat',
+  'temperature coldest it cures': 'two cells ask it of the glue, one of the coating',
+  'length width of the glue face':
+    'one of a joint, or the mean of all; clamps ask of the one joint they press',
+  'count sides': 'of an edge, and of a seam; neither is measured, both lie to port and to starboard',
+  'share waste': 'offcuts of a jig’s lumber; paste scraped off beside a fillet',
+  'count rows': 'along an edge a timber has room for one row; a gusset’s member takes two',
+};
+
+describe('a number that cells ask for as their own', () => {
+  const own = cells.flatMap((cell) =>
+    Object.entries(cell.inputs).flatMap(([key, spec]) =>
+      isChoice(spec) || spec.owners ? [] : [{ cell: cell.id, key, name: `${cell.id}.${key}`, spec }],
+    ),
+  );
+  type Own = (typeof own)[number];
+
+  /** Those of several cells that are called alike. */
+  const alike = (fields: readonly Own[], by: (field: Own) => string) => {
+    const groups = new Map<string, Own[]>();
+    for (const field of fields) groups.set(by(field), [...(groups.get(by(field)) ?? []), field]);
+    return [...groups].filter(([, of]) => new Set(of.map(({ cell }) => cell)).size > 1);
+  };
+  const byLabel = alike(own, ({ spec }) => `${spec.kind} ${spec.label.toLowerCase()}`);
+  /** Where nothing fills them, two of one name stand each for itself. */
+  const byKey = alike(
+    own.filter(({ spec }) => spec.from === undefined),
+    ({ key, spec }) => `${spec.kind} ${key}`,
+  );
+
+  /** One link for all of them, or links that lead to one of them. */
+  const haveOneOwner = (fields: readonly Own[]) => {
+    const links = new Set(fields.map(({ spec }) => spec.from));
+    if (links.size === 1) return fields[0]!.spec.from !== undefined;
+    return fields.some(({ name }) =>
+      fields.every(({ name: other, spec }) => other === name || spec.from === name),
+    );
+  };
+
+  test('has one owner wherever it is called the same', () => {
+    const amiss = [...byLabel.filter(([, fields]) => !haveOneOwner(fields)), ...byKey];
+    const several = amiss.filter(([what]) => !(what in different));
+    expect(several.map(([what, of]) => `${what}: ${of.map(({ name }) => name).join(', ')}`)).toStrictEqual(
+      [],
+    );
+    expect(Object.keys(different).filter((what) => !amiss.some(([other]) => other === what))).toStrictEqual(
+      [],
+    );
+  });
+
+  test('has one preset where nothing fills it, but for a wood of another kind', () => {
+    const texts = ({ spec: { preset, presetInch } }: Own) => `${preset} | ${presetInch ?? ''}`;
+    const several = byLabel.filter(
+      ([what, fields]) =>
+        !(what in different) &&
+        !fields[0]!.spec.from?.includes('{species}') &&
+        new Set(fields.map(texts)).size > 1,
+    );
+    expect(several.map(([what, of]) => `${what}: ${of.map(texts).join(', ')}`)).toStrictEqual([]);
+  });
+
+  test('is filled by an answer of a choice only where a link fills it else', () => {
+    const amiss = own.filter(({ spec }) => spec.fromBy && spec.from === undefined);
+    expect(amiss.map(({ name }) => name)).toStrictEqual([]);
+  });
+});

@@ -17,11 +17,33 @@ function renamed(json: unknown): unknown {
   return Object.fromEntries(
     Object.entries(json)
       .filter(([key, value]) => !isPlaceInList(key, value))
+      .flatMap(([key, value]) => askedOtherwise(key, value))
       .map(([key, value]) => [
         presentName(key),
         key === 'notebooks' ? value : renamed(numberInList(key, value)),
       ]),
   );
+}
+
+/**
+ * What is asked in another way now. Prices were for boards of one of the parts: now the section is written, here as that
+ * part's. A strap's glass was told by volume: now by weight, here worked out from it with the densities of both.
+ */
+function askedOtherwise(key: string, value: unknown): readonly (readonly [string, unknown])[] {
+  if (typeof value !== 'string') return [[key, value]];
+  if (key === 'boards.pricedFor') {
+    const [thickness, width] =
+      value === 'other'
+        ? ['boards.otherThickness', 'boards.otherWidth']
+        : [`${value}.thickness`, `${value}.boardWidth`];
+    return [
+      ['shop.boardThickness', thickness],
+      ['shop.boardWidth', width],
+    ];
+  }
+  if (key === 'butt.glassVolume')
+    return [['butt.glassShare', `1 / (1 + (1 / (${value}) - 1) * 1200 / 2560)`]];
+  return [[key, value]];
 }
 
 /** Which thing of a list is looked at, is its number: `cut3` of the boards, `n3` of the screws. */
@@ -45,6 +67,18 @@ const moved: Readonly<Record<string, string>> = {
   'fillet.fillerDensity': 'shop.fillerDensity',
   'fillet.epoxyDensity': 'shop.epoxyDensity',
   'fasten.soldIn': 'shop.screwsIn',
+  'fasten.pitch': 'shop.screwPitch',
+  'screwCount.framePitch': 'shop.framePitch',
+  ...Object.fromEntries(
+    ['smallPack', 'smallPrice', 'middlePack', 'middlePrice', 'largePack', 'largePrice'].map(
+      (key) => [`resin.${key}`, `shop.${key}`] as const,
+    ),
+  ),
+  ...Object.fromEntries(
+    ['A', 'B', 'C', 'D'].flatMap((key) =>
+      [`perLength${key}`, `each${key}`].map((price) => [`boards.${price}`, `shop.${price}`] as const),
+    ),
+  ),
 };
 
 const presentName = (text: string): string =>

@@ -1,5 +1,5 @@
 /**
- * Numbers of the boat and of the lumber yard that cells ask for as theirs, by name. It brings no table of the trade with
+ * Numbers of the boat that cells ask for as theirs, by name. It brings no table of the trade with
  * it, for it comes with the first cell; what has its options or its preset out of a table is in declared-tables.ts.
  */
 import { putUp } from '../../measure';
@@ -8,7 +8,6 @@ import { draughtGivens } from './draught';
 import { pieceEntries, pieceRules } from './piece-rules';
 import type { Declared } from './quantity';
 import { partKinds, sizesOf, skinKind } from './scantlings';
-import { shopLumber } from './shop-lumber';
 
 putUp('stockLength', lumberShelf);
 
@@ -22,5 +21,4 @@ export const declared: readonly Declared[] = [
   ...draughtGivens,
   ...pieceRules,
   ...pieceEntries,
-  ...shopLumber,
 ];

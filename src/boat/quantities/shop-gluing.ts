@@ -1,4 +1,4 @@
-/** Glue in use, what goes with it, and what presses it. */
+/** Glue in use and what presses it; epoxy and its filler. */
 import { adhesives, clampForce, primer, usualGlue } from '../../trade/adhesives';
 import { waste } from '../../trade/epoxy';
 import { glueDensity } from '../../trade/glue-lines';
@@ -26,6 +26,36 @@ export const shopGluing: readonly Declared[] = [
     max: '100 %',
     step: '1 %',
   }),
+  shop('glueDensity', 'density', {
+    label: 'Density of the glue',
+    source: citation(glueDensity),
+    preset: `${glueDensity.value} kg/m^3`,
+    min: '500 kg/m^3',
+    max: '3000 kg/m^3',
+    step: '10 kg/m^3',
+  }),
+  shop('clampForce', 'force', {
+    label: 'Force of one clamp',
+    source: citation(clampForce),
+    preset: `${clampForce.value} N`,
+    presetInch: '700 lbf',
+    min: '50 N',
+    max: '50 kN',
+    step: '100 N',
+  }),
+  shop('caul', 'length', {
+    label: 'Caul under the clamps',
+    source:
+      'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
+    preset: '18 mm',
+    presetInch: '3/4 in',
+    min: '0 mm',
+    max: '150 mm',
+    step: '1 mm',
+  }),
+];
+
+export const shopEpoxy: readonly Declared[] = [
   shop('primer', 'areaDensity', {
     label: 'Neat epoxy first, each face',
     source: citation(primer),
@@ -53,32 +83,5 @@ export const shopGluing: readonly Declared[] = [
     source: citation(epoxyDensity),
     preset: `${epoxyDensity.value} kg/m^3`,
     ...density,
-  }),
-  shop('glueDensity', 'density', {
-    label: 'Density of the glue',
-    source: citation(glueDensity),
-    preset: `${glueDensity.value} kg/m^3`,
-    min: '500 kg/m^3',
-    max: '3000 kg/m^3',
-    step: '10 kg/m^3',
-  }),
-  shop('clampForce', 'force', {
-    label: 'Force of one clamp',
-    source: citation(clampForce),
-    preset: `${clampForce.value} N`,
-    presetInch: '700 lbf',
-    min: '50 N',
-    max: '50 kN',
-    step: '100 N',
-  }),
-  shop('caul', 'length', {
-    label: 'Caul under the clamps',
-    source:
-      'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
-    preset: '18 mm',
-    presetInch: '3/4 in',
-    min: '0 mm',
-    max: '150 mm',
-    step: '1 mm',
   }),
 ];

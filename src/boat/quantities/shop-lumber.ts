@@ -16,8 +16,28 @@ const soldLengths = {
 
 const MADE_UP = 'made up: write what your yard asks';
 
-/** Boards that the yard sells, and what each costs. */
-const soldBoards: readonly Declared[] = soldKeys.flatMap((key, i) => [
+const PRICED = 'by length and by the board; other sections cost the same by volume';
+
+const perVolume = {
+  source: MADE_UP,
+  otherwise: pricedOtherwise('timberPrice'),
+  min: '0 /m³',
+  max: '100000 /m³',
+  step: '50 /m³',
+} as const;
+
+const perLength = {
+  source: MADE_UP,
+  otherwise: pricedOtherwise('pricePerLength'),
+  min: '0 /m',
+  max: '1000 /m',
+  step: '0.1 /m',
+} as const;
+
+/** By the usual price per length, rounded. */
+const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
+
+const soldBoards: readonly Declared[] = soldKeys.map((key, i) =>
   shop(`length${key}`, 'stockLength', {
     label: `Board ${i + 1}: length sold`,
     meaning: `length of board sold, ${i + 1}`,
@@ -28,16 +48,33 @@ const soldBoards: readonly Declared[] = soldKeys.flatMap((key, i) => [
     max: '12 m',
     step: '0.3 m',
   }),
+);
+
+/** What each of those boards costs, as the yard quotes it. */
+const boardPrices: readonly Declared[] = soldKeys.flatMap((key, i) => [
   shop(`price${key}`, 'timberPrice', {
     label: `Board ${i + 1}: price by volume`,
-    meaning: `price of that board, ${i + 1}`,
-    source: MADE_UP,
+    meaning: `price of that board by volume, ${i + 1}`,
     preset: 'shop.price',
     withoutBoat: '1500 /m³',
-    otherwise: pricedOtherwise('timberPrice'),
-    min: '0 /m³',
-    max: '100000 /m³',
-    step: '50 /m³',
+    ...perVolume,
+  }),
+  shop(`perLength${key}`, 'pricePerLength', {
+    label: `Board ${i + 1}: price by length`,
+    meaning: `price of that board by length, ${i + 1}`,
+    preset: 'shop.perLength',
+    withoutBoat: '3 /m',
+    ...perLength,
+  }),
+  shop(`each${key}`, 'money', {
+    label: `Board ${i + 1}: price each`,
+    meaning: `price of that board as it is, ${i + 1}`,
+    source: MADE_UP,
+    preset: usualEach[key],
+    otherwise: pricedOtherwise('money'),
+    min: '0',
+    max: '10000',
+    step: '0.5',
   }),
 ]);
 
@@ -62,7 +99,7 @@ const soldSheets: readonly Declared[] = [
   }),
 ];
 
-export const shopLumber: readonly Declared[] = [
+export const woodPrices: readonly Declared[] = [
   shop('quoted', 'choice', {
     label: PRICES,
     meaning: 'way in which the yard quotes its prices',
@@ -72,14 +109,39 @@ export const shopLumber: readonly Declared[] = [
   }),
   shop('price', 'timberPrice', {
     label: 'Price of the wood',
-    source: MADE_UP,
+    meaning: 'price of the wood by volume',
     preset: '1500 /m³',
     presetInch: '3.50 /bd ft',
-    otherwise: pricedOtherwise('timberPrice'),
-    min: '0 /m³',
-    max: '100000 /m³',
-    step: '50 /m³',
+    ...perVolume,
   }),
+  shop('perLength', 'pricePerLength', {
+    label: 'Price of the wood by length',
+    preset: '3 /m',
+    presetInch: '0.90 /ft',
+    ...perLength,
+  }),
+  shop('boardThickness', 'length', {
+    label: 'Thickness of the boards priced',
+    source: PRICED,
+    preset: '19 mm',
+    presetInch: '3/4 in',
+    min: '1 mm',
+    max: '150 mm',
+    step: '1 mm',
+  }),
+  shop('boardWidth', 'length', {
+    label: 'Width of the boards priced',
+    source: PRICED,
+    preset: '89 mm',
+    presetInch: '3 1/2 in',
+    min: '3 mm',
+    max: '2 m',
+    step: '1 mm',
+  }),
+  ...boardPrices,
+];
+
+export const soldWood: readonly Declared[] = [
   ...soldBoards,
   ...soldSheets,
   shop('kerf', 'length', {

@@ -6,8 +6,9 @@ import type { Declared } from './quantity';
 import { inSystem, shop } from './shop-entry';
 import { shopBends } from './shop-bends';
 import { shopFastening } from './shop-fastening';
-import { shopGluing } from './shop-gluing';
-import { shopLumber } from './shop-lumber';
+import { shopEpoxy, shopGluing } from './shop-gluing';
+import { soldWood, woodPrices } from './shop-lumber';
+import { shopPacks } from './shop-packs';
 
 const PRACTICE = 'common practice, no source';
 
@@ -52,11 +53,17 @@ const measuring: readonly Declared[] = [
   }),
 ];
 
-export const shopEntries: readonly Declared[] = [
-  ...air,
-  ...shopLumber,
-  ...shopBends,
-  ...shopGluing,
-  ...shopFastening,
-  ...measuring,
-];
+/** In the order of a build, under the names by which her sheet opens them. */
+export const shopGroups: Readonly<Record<string, readonly Declared[]>> = {
+  'Air and moisture': air,
+  'Boards, sheets and saw': soldWood,
+  'Prices of wood': woodPrices,
+  Bending: shopBends,
+  'Glue and clamps': shopGluing,
+  'Epoxy and filler': shopEpoxy,
+  'Packs of epoxy': shopPacks,
+  Screws: shopFastening,
+  Measuring: measuring,
+};
+
+export const shopEntries: readonly Declared[] = Object.values(shopGroups).flat();

@@ -3,7 +3,7 @@ import { input, choice, defineCell } from '../form/define';
 import { constantsOf } from '../../boat/quantities/constants-of';
 import { fillers, potLife, cupful, mostGrains, deepestPour } from '../../trade/fillers';
 import { headDegrees } from '../../trade/screws';
-import { scrapings, flourShare, flourDensity, epoxyDensity } from '../../trade/paste';
+import { scrapings } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { fromShop } from '../form/from-shop';
 import { mm, drawing, note } from '../../drawing';
@@ -22,15 +22,6 @@ const across = (label: string, preset: string, presetInch: string, hint: string)
     step: '0.5 mm',
     note: hint,
   });
-const density = (label: string, from: string, preset: number, hint: string) =>
-  input('density', label, {
-    from,
-    preset: `${preset} kg/m^3`,
-    min: '100 kg/m^3',
-    max: '4000 kg/m^3',
-    step: '10 kg/m^3',
-    note: hint,
-  });
 const perPiece = (label: string, preset: string) =>
   input('minutes', label, {
     preset,
@@ -41,6 +32,18 @@ const perPiece = (label: string, preset: string) =>
   });
 
 const fromTable = constantsOf(fillers);
+
+/** The shop's number is that of wood flour; another filler has its own in the table. */
+const ofOthers = (column: 'share' | 'density') => ({
+  fromBy: {
+    choice: 'filler',
+    links: Object.fromEntries(
+      fillers.rows
+        .filter(({ id }) => id !== 'woodFlour')
+        .map(({ id }) => [id, `fillers.${id}.${column}`] as const),
+    ),
+  },
+});
 
 export const filler = defineCell({
   id: 'filler',
@@ -115,19 +118,14 @@ export const filler = defineCell({
       step: '1 %',
       note: citation(scrapings),
     }),
-    fillerShare: input('share', 'Filler to epoxy, by weight', {
-      from: 'fillers.{filler}.share',
-      fromBy: { choice: 'filler', links: { woodFlour: 'fillet.fillerShare' } },
-      preset: `${flourShare.value * 100} %`,
-      min: '0 %',
-      max: '200 %',
-      step: '1 %',
-      note: 'a paste that stands; half as much again or less, by your own pot',
+    fillerShare: fromShop('fillerShare', {
+      ...ofOthers('share'),
+      hint: 'of other fillers by their own table; half as much again or less, by your own pot',
     }),
-    fillerDensity: {
-      ...density('Density of the filler', 'fillers.{filler}.density', flourDensity.value, 'of its grains'),
-      fromBy: { choice: 'filler', links: { woodFlour: 'fillet.fillerDensity' } },
-    },
+    fillerDensity: fromShop('fillerDensity', {
+      ...ofOthers('density'),
+      hint: 'of other fillers by their own table',
+    }),
     bulk: input('density', 'The same, poured loose', {
       from: 'fillers.{filler}.bulk',
       preset: '200 kg/m^3',
@@ -136,12 +134,7 @@ export const filler = defineCell({
       step: '10 kg/m^3',
       note: 'weigh a level cup of it',
     }),
-    epoxyDensity: density(
-      'Density of the epoxy',
-      'fillet.epoxyDensity',
-      epoxyDensity.value,
-      citation(epoxyDensity),
-    ),
+    epoxyDensity: fromShop('epoxyDensity'),
     hardenerPer100: input('number', 'Hardener to 100 of resin, by weight', {
       from: 'resin.hardenerPer100',
       preset: '43',

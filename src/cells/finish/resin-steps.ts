@@ -44,6 +44,16 @@ export const resinFunctions = {
   smallPacks: packsOf(0, 'small packs in the cheapest purchase that covers the need'),
   middlePacks: packsOf(1, 'middle packs in the cheapest purchase that covers the need'),
   largePacks: packsOf(2, 'large packs in the cheapest purchase that covers the need'),
+  smallestSold: {
+    takes: ['volume', 'volume', 'volume'],
+    gives: 'volume',
+    how: 'least of the packs that are sold',
+    run: (...packs) => {
+      const sold = packs.filter((pack) => pack > 0);
+      if (sold.length === 0) throw new Error('give the size of at least one pack that is sold');
+      return Math.min(...sold);
+    },
+  },
 } satisfies Readonly<Record<string, CellFunction>>;
 
 export const resinSteps = {
@@ -132,6 +142,18 @@ export const resinSteps = {
   small: step('count', `smallPacks(${toBuy})`, 'small packs to buy', 'least cost, all purchases compared'),
   middle: step('count', `middlePacks(${toBuy})`, 'middle packs to buy', 'least cost, all purchases compared'),
   large: step('count', `largePacks(${toBuy})`, 'large packs to buy', 'least cost, all purchases compared'),
+  smallestPack: step(
+    'pack',
+    'smallestSold(smallPack, middlePack, largePack)',
+    'smallest pack that is sold',
+    'as the shop sells it',
+  ),
+  pricePerMass: step(
+    'pricePerMass',
+    '(smallestPack == smallPack ? smallPrice : smallestPack == middlePack ? middlePrice : largePrice) / (smallestPack * mixDensity)',
+    'price of what is in it, by weight',
+    GEOMETRY,
+  ),
   cost: step(
     'money',
     'small * smallPrice + middle * middlePrice + large * largePrice',

@@ -90,6 +90,7 @@ export const settingUp = defineCell({
     ),
     alongTolerance: fromShop('trueWithin', { hint: 'along the jig' }),
     acrossTolerance: input('length', 'Accepted across, and in height', {
+      from: '{self}.halfAlong',
       preset: '1.5 mm',
       presetInch: '1/16 in',
       min: '0.1 mm',
@@ -120,6 +121,13 @@ export const settingUp = defineCell({
     'What is accepted': ['alongTolerance', 'acrossTolerance'],
   },
   steps: {
+    halfAlong: step(
+      'length',
+      'alongTolerance / 2',
+      'accepted across: half of what is accepted along the jig',
+      'common practice, no source',
+      'most',
+    ),
     trueLength: step(
       'length',
       'sqrt(ahead^2 + out^2 + height^2)',

@@ -58,12 +58,13 @@ export const stemCheck = defineCell({
       note: '+ where the sheer is higher at the stem, boat the right way up',
     }),
     alongAccepted: input('length', 'Accepted along the boat', {
+      from: '{self}.twiceAccepted',
       preset: '6 mm',
       presetInch: '1/4 in',
       min: '0.1 mm',
       max: '100 mm',
       step: '0.5 mm',
-      note: 'common practice, no source',
+      note: 'twice as much as of the difference: it makes her longer, not crooked; common practice, no source',
     }),
   },
   functions: TWO_LENGTHS,
@@ -71,6 +72,13 @@ export const stemCheck = defineCell({
     'What is accepted': ['accepted', 'alongAccepted'],
   },
   steps: {
+    twiceAccepted: step(
+      'length',
+      '2 * accepted',
+      'accepted along the boat: twice what is accepted of the difference',
+      'common practice, no source',
+      'most',
+    ),
     trueLength: step(
       'length',
       'sqrt(ahead^2 + cornerOut^2 + rise^2)',

@@ -1,7 +1,6 @@
 /** The strongback: where each frame stands on the jig upside down, how long its legs are, and what the jig takes in lumber. */
 import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat } from '../form/from-shop';
-import { soldLength } from '../common/sizes/lumber-sold';
 import { choice, defineCell, input } from '../form/define';
 import { firstOf, words } from '../form/in-words';
 import { strongbackView } from './strongback-drawing';
@@ -118,7 +117,8 @@ export const strongback = defineCell({
       presetInch: '2 in',
     },
     legOverlap: { ...size('Leg lapped on the frame', '200 mm', '0 mm', '1 m'), presetInch: '8 in' },
-    stock: soldLength('Length of the lumber sold', {
+    stock: input('stockLength', 'Length of the lumber sold', {
+      step: '0.3 m',
       preset: '4.8 m',
       presetInch: '16 ft',
       min: '1 m',
@@ -129,7 +129,8 @@ export const strongback = defineCell({
       preset: '15 %',
       min: '0 %',
       max: '100 %',
-      note: PRACTICE,
+      // Glue and paste are squeezed and scraped off; boards of the boat have a plan of their cuts.
+      note: `offcuts of the jig’s lumber, which no plan of cuts counts; ${PRACTICE}`,
     }),
     reach: { ...size('Highest you care to work over', '1.4 m', '0.5 m', '2.5 m'), presetInch: '54 in' },
   },

@@ -10,13 +10,6 @@ const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the
 const CLASSES = 'height classes of motor makers’ guides; common practice, no source';
 
 export const transomSteps = {
-  hullRake: tell(
-    shape,
-    'angle',
-    'rake of the transom by the offsets, + where its top leans out of the boat',
-    ({ rake }) => rake,
-    { how: 'the plane, square to the centreline plane, that lies nearest to the transom’s corners' },
-  ),
   hullRise: tell(
     corner,
     'length',

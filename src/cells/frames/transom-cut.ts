@@ -53,7 +53,7 @@ export const transomCut = defineCell({
       note: 'level with the bottom or up to 1 in (25 mm) above it, higher only for light fast boats; common practice, no source; the motor’s sheet holds',
     }),
     rake: input('angle', 'Rake of the transom', {
-      from: '{self}.hullRake',
+      from: '{end}.rake',
       preset: '13 deg',
       min: '-30 deg',
       max: '60 deg',

@@ -1,5 +1,5 @@
 /** The hull, its edges and panels, the parts and the shop: for each its entries and the numbers that follow. */
-import { type Given, lists, partOf } from '../../boat';
+import { type Given, lists, partOf, shopGroups } from '../../boat';
 import { wordsOf } from '../../measure';
 import { useBench } from '../bench';
 import { CutMark } from '../as-built/cut-mark';
@@ -10,6 +10,9 @@ import { capital } from '../words';
 import { Numbers } from './numbers';
 
 const SHOP = 'shop';
+const shopNames = Object.entries(shopGroups).map(
+  ([group, entries]) => [group, entries.map(({ name }) => name)] as const,
+);
 /** What is no wood that could be cut. */
 const notCut = new Set(['hull', 'pieces']);
 
@@ -37,10 +40,13 @@ export function PartSheets() {
       </details>`,
       )}
     <h3>The shop</h3>
-    <details id=${`part-${SHOP}`}>
-      <summary>What the cells share</summary>
-      ${rows(sizes.get(SHOP) ?? [])}
-    </details>
+    <p id=${`part-${SHOP}`}>What the cells share. Written here or in any cell that shows it, it holds in all.</p>
+    ${shopNames.map(
+      ([name, entries]) => html`<details>
+        <summary>${name}</summary>
+        ${rows(entries)}
+      </details>`,
+    )}
     <h3>What the hull gives</h3>
     <p>Worked out from the offsets and the scantlings.</p>
     ${others.map((part) => numbersOf(part, capital(wordsOf(part))))}

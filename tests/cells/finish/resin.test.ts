@@ -161,6 +161,18 @@ describe('resin', () => {
     expect(of(13).number('leftOver') * 1000).toBeCloseTo(2, 9);
   });
 
+  test('by weight it costs what the smallest pack that is sold does', () => {
+    // Two parts of 1160 kg/m³ and one of 1000 weigh 3.32 kg on 3 L: 30 for 1.10667 kg.
+    const litre = tryCell(resin);
+    expect(litre.number('smallestPack') * 1000).toBeCloseTo(1, 12);
+    expect(litre.number('pricePerMass')).toBeCloseTo((30 * 3) / 3.32, 9);
+    const four = tryCell(resin, { smallPack: '0 L' });
+    expect(four.number('smallestPack') * 1000).toBeCloseTo(4, 12);
+    expect(four.number('pricePerMass')).toBeCloseTo((96 * 3) / (4 * 3.32), 9);
+    const fifteen = tryCell(resin, { smallPack: '0 L', middlePack: '0 L' });
+    expect(fifteen.number('pricePerMass')).toBeCloseTo((300 * 3) / (15 * 3.32), 9);
+  });
+
   test('what stays on the hull is glass and resin, without the waste', () => {
     const entries = { ...bottomOnly, clothWeight: '200 g/m^2', glassShare: '50 %', fillCoats: '0' };
     expect(tryCell(resin, entries).number('addedMass')).toBeCloseTo(4, 9);
@@ -170,6 +182,7 @@ describe('resin', () => {
   test('nothing on the shelf: the packs wait for a size, the resin does not', () => {
     const tried = tryCell(resin, { smallPack: '0 L', middlePack: '0 L', largePack: '0 L' });
     expect(tried.issues['large']).toContain('give the size of at least one pack');
+    expect(tried.issues['pricePerMass']).toContain('give the size of at least one pack');
     expect(tried.number('total')).toBeGreaterThan(0);
   });
 

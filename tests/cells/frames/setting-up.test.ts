@@ -56,6 +56,14 @@ function readings({ out, ahead, height, swing, forward, toPort }: Put): Values {
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 describe('setting up', () => {
+  test('across it takes half of what is accepted along, until another is written', () => {
+    expect(tryCell(settingUp).number('halfAlong')).toBeCloseTo(0.0015, 12);
+    expect(tryCell(settingUp, { alongTolerance: '5 mm' }).number('acrossTolerance')).toBeCloseTo(0.0025, 12);
+    expect(
+      tryCell(settingUp, { alongTolerance: '5 mm', acrossTolerance: '1 mm' }).number('acrossTolerance'),
+    ).toBeCloseTo(0.001, 12);
+  });
+
   test('tells of any set-up what it was: swing, place along and across', () => {
     const put = fc.record({
       out: between(0.15, 1.2),

@@ -28,6 +28,11 @@ function lengths(cornerOut: number, [x, y, z]: Vec3) {
 const plan = { accepted: 0.003175, alongAccepted: 0.006 };
 
 describe('stem', () => {
+  test('along the boat it takes twice what is accepted of the difference, until another is written', () => {
+    expect(tryCell(stemCheck).number('twiceAccepted')).toBeCloseTo(0.006, 12);
+    expect(tryCell(stemCheck, { accepted: '4 mm' }).number('alongAccepted')).toBeCloseTo(0.008, 12);
+  });
+
   test('tells of any stem where it stands: off the centreline and along', () => {
     const put = fc.record({
       cornerOut: between(0.15, 1.2),

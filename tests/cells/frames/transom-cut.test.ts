@@ -107,7 +107,7 @@ describe('transom', () => {
 
   test('a boat with no transom at the bow says so', () => {
     const { issues } = tryCell(transomCut, { end: 'bowTransom' }, dory);
-    expect(issues['hullRake']).toBe('this boat has no transom at the bow: it ends in a stem there');
+    expect(issues['hullRise']).toBe('this boat has no transom at the bow: it ends in a stem there');
   });
 
   test('every starter’s stern has numbers, drawing and pattern', () => {

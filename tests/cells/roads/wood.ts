@@ -62,17 +62,7 @@ const ofJoints = (work: (joints: readonly Setting[], setting: Setting) => number
   const joints = jointsOf(setting);
   return joints ? work(joints, setting) : null;
 };
-const timbers = {
-  keelson: 'keelson',
-  chineLog: 'log',
-  sheerClamp: 'clamp',
-  rubRail: 'rail',
-  other: 'other',
-} as const;
-const sectionPriced = ({ n, word }: Setting) => {
-  const timber = timbers[word('pricedFor') as keyof typeof timbers];
-  return n(`${timber}Thickness`) * n(`${timber}Width`);
-};
+const sectionPriced = ({ n }: Setting) => n('boardWidth') * n('boardThickness');
 /** Which section the piece in hand is of, by its name. */
 const sectionOfPiece = (of: Setting, size: 'Thickness' | 'Width') => {
   const name = of.word('name');
@@ -184,11 +174,8 @@ export const wood: Roads = {
     thickened: ({ n, is }) => (is('glue', 'epoxy') ? n('total') / n('pasteYield') : 0),
     toBuy: ({ n }) => n('volume'),
     usualPitch: (of) => usualPitch(of, 'ply'),
-    boardSection: ({ n }) => n('boardWidth') * n('boardThickness'),
-    paid: priceOf(
-      ({ n }) => n('boardWidth') * n('boardThickness'),
-      ['each', 'boardSold', 'perLength', 'price'],
-    ),
+    boardSection: sectionPriced,
+    paid: priceOf(sectionPriced, ['each', 'boardSold', 'perLength', 'price']),
     glueCost: ({ n }) => n('gluePrice') * n('glueMass'),
     solidBought: ({ n }) => n('length') * n('width') * n('whole'),
     besidePitch: (of) => (of.n('pitch') === of.n('usualPitch') ? usualPitch(of, 'besidePly') : of.n('pitch')),
@@ -243,7 +230,7 @@ export const wood: Roads = {
           .find((board) => board === n('board')) ?? 0
       );
     },
-    pricedSection: sectionPriced,
+    boardSection: sectionPriced,
     paidB: priceOf(sectionPriced, ['eachB', 'stockB', 'perLengthB', 'priceB']),
     paidC: priceOf(sectionPriced, ['eachC', 'stockC', 'perLengthC', 'priceC']),
     paidD: priceOf(sectionPriced, ['eachD', 'stockD', 'perLengthD', 'priceD']),

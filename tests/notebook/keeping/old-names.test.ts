@@ -57,6 +57,16 @@ describe('in a boat file of version 1', () => {
     'joints.joint': 'starboard2',
     'rollingBevel.mark': 'mark7',
     'glue.joint': 'sideLogs',
+    'fasten.pitch': '65 mm',
+    'clamps.screwPitch': 'fasten.pitch - 5 mm',
+    'screwMap.pitch': '45 mm',
+    'resin.smallPack': '750 mL',
+    'resin.smallPrice': '24',
+    'boards.quoted': 'length',
+    'boards.pricedFor': 'chineLog',
+    'boards.perLengthA': '4 /m',
+    'butt.kind': 'strap',
+    'butt.glassVolume': '40 %',
   };
   const old = asVersion1(writeBoatFile({ name: 'Old', table: demoBoat, entries }));
 
@@ -70,6 +80,17 @@ describe('in a boat file of version 1', () => {
       'boards.piece': '3',
       'screwMap.screw': '12',
       'glue.joint': 'sideLogs',
+      'shop.screwPitch': '65 mm',
+      'clamps.screwPitch': 'shop.screwPitch - 5 mm',
+      'screwMap.pitch': '45 mm',
+      'shop.smallPack': '750 mL',
+      'shop.smallPrice': '24',
+      'boards.quoted': 'length',
+      'shop.boardThickness': 'chineLog.thickness',
+      'shop.boardWidth': 'chineLog.boardWidth',
+      'shop.perLengthA': '4 /m',
+      'butt.kind': 'strap',
+      'butt.glassShare': '1 / (1 + (1 / (40 %) - 1) * 1200 / 2560)',
     });
   });
 
@@ -82,9 +103,26 @@ describe('in a boat file of version 1', () => {
   });
 
   test('and are reckoned with', () => {
-    const { out, err } = reckon(['old.json', 'laminate.waste', 'boards.stockB'], () => old);
+    const asked = {
+      'fasten.pitch': 0.065,
+      'screwCount.pitch': 0.065,
+      'clamps.screwPitch': 0.06,
+      'screwMap.pitch': 0.045,
+      'resin.smallPack': 0.75e-3,
+      'resin.smallPrice': 24,
+      // 4 a metre for 19 by 38 mm.
+      'boards.paidA': 4 / (0.019 * 0.038),
+      // Of cloth of 300 g/m² two fifths by volume are glass of 2560 kg/m³.
+      'butt.plyThickness': 0.3 / 2560 / 0.4,
+    };
+    const { out, err } = reckon(
+      ['old.json', 'laminate.waste', 'boards.stockB', ...Object.keys(asked)],
+      () => old,
+    );
     expect(err).toBe('');
     const values = JSON.parse(out) as Record<string, { readonly value: number }>;
+    for (const [name, value] of Object.entries(asked))
+      expect([name, values[name]?.value]).toStrictEqual([name, expect.closeTo(value, 9)]);
     expect(values['laminate.waste']?.value).toBeCloseTo(0.4, 12);
     expect(values['boards.stockB']?.value).toBeCloseTo(3.3, 12);
   });

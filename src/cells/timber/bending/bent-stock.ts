@@ -29,6 +29,7 @@ export const bentStock = {
     min: '50 mm',
     max: '5 m',
     step: '10 mm',
+    note: 'the boat’s mean, for one figure all along; where a bay is wider, its own, and only here',
   }),
   species: chosenFromBoat('{part}.timber', { hint: 'dry, 12 % moisture' }),
   modulus: input('stress', 'Bending modulus', {

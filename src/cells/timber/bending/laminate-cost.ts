@@ -1,17 +1,14 @@
 /** What a stack of layers costs in wood, glue and money, and the same of other numbers of layers beside it. */
 import { choice, input, step } from '../../form/define';
-import { chosenFromShop, fromShop } from '../../form/from-shop';
-import { soldLength } from '../../common/sizes/lumber-sold';
+import { fromShop } from '../../form/from-shop';
 import { chanceBeside } from './laminate-chance';
 import { evenPitchOver, usualPitchOver } from './laminate-glue';
-import { byBoard, byLength, pricePerVolume } from '../../common/wood/wood-price';
+import { boardSection, priceInputs, pricePerVolume } from '../../common/wood/wood-price';
 
 const GEOMETRY = 'geometry';
 const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;
-
-const ofBoard = { when: 'quoted != "volume"' } as const;
 
 export const costInputs = {
   kerf: fromShop('kerf', { hint: 'of each layer; 0 only here where the yard sells that thickness' }),
@@ -23,34 +20,15 @@ export const costInputs = {
     step: '0.5 mm',
     note: 'common practice: both faces together',
   }),
-  quoted: chosenFromShop('quoted'),
+  ...priceInputs,
   price: fromShop('price', { when: 'quoted == "volume"' }),
-  perLength: byLength('Price of the wood by length'),
-  each: byBoard('Price of one board', '7'),
-  boardThickness: input('length', 'Thickness of the board priced', {
-    ...ofBoard,
-    preset: '19 mm',
-    presetInch: '3/4 in',
-    min: '1 mm',
-    max: '150 mm',
-    step: '1 mm',
-  }),
-  boardWidth: input('length', 'Width of the board priced', {
-    ...ofBoard,
-    preset: '89 mm',
-    presetInch: '3 1/2 in',
-    min: '3 mm',
-    max: '2 m',
-    step: '1 mm',
-  }),
-  boardSold: soldLength('Length of the board priced', {
-    preset: '2.4 m',
-    presetInch: '8 ft',
-    min: '300 mm',
-    max: '12 m',
-    when: 'quoted == "each"',
-  }),
+  perLength: fromShop('perLength', { when: 'quoted == "length"' }),
+  each: fromShop('eachA', { when: 'quoted == "each"' }),
+  boardSold: fromShop('lengthA', { when: 'quoted == "each"' }),
   gluePrice: input('pricePerMass', 'Price of the glue', {
+    // What stacks take comes out of the smallest pack; other glues than epoxy have no packs that the shop tells.
+    from: 'resin.pricePerMass',
+    fromBy: { choice: 'glue', links: { polyurethane: '', resorcinol: '', pva: '' } },
     preset: '20 /kg',
     presetInch: '9 /lb',
     min: '0 /kg',
@@ -78,9 +56,9 @@ export const costSteps = {
     'part of it that becomes dust and shavings',
     GEOMETRY,
   ),
-  boardSection: step('area', 'boardThickness * boardWidth', 'end of the board priced', GEOMETRY),
+  boardSection,
   paid: pricePerVolume(
-    { volume: 'price', length: 'perLength', each: 'each', section: 'boardSection', board: 'boardSold' },
+    { volume: 'price', length: 'perLength', each: 'each', board: 'boardSold' },
     'price of the wood by volume',
   ),
   woodCost: step('money', 'bought * paid', 'price of the wood', GEOMETRY),

@@ -108,7 +108,8 @@ export const screwStrength = defineCell({
         { id: 'tenMinutes', label: 'ten minutes in all' },
       ],
       preset: 'tenYears',
-      note: 'the code’s 2.0 for blows does not go for fastenings',
+      // A board is bent for minutes; what it is screwed to has to hold for as long as the boat lasts.
+      note: 'all the time together that it is loaded in service, not the hour of building; the code’s 2.0 for blows does not go for fastenings',
     }),
     service: choice('The wood in service is', {
       options: [

@@ -143,7 +143,7 @@ export const clampInputs = {
   }),
   tightness: fromShop('easyFrom', { when: ONE_RUN, hint: 'where it is tighter, clamps stand closer' }),
   measures,
-  screwPitch: fromShop('screwPitch', { when: FILLING, hint: 'where screws press' }),
+  screwPitch: fromShop('screwPitch', { when: FILLING, bound: 'most', hint: 'where screws press' }),
   mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
   leastPressure: ofGlue('pressure', 'Least pressure for it', 'leastPressure', ['0 kPa', '2000 kPa']),
   mostPressure: ofGlue('pressure', 'Greatest pressure for it', 'mostPressure', ['0 kPa', '3000 kPa']),

@@ -5,7 +5,6 @@ import { BEAD_EVERY, jointInputs } from './glued-joints';
 import { jointOptions } from './joint-list';
 import { ofGlue } from '../../common/glue/glues';
 import { BEADED, CUSTOM } from './glue-steps';
-import { soldPack } from '../../common/sizes/packs-sold';
 import { usualPace, glueNeedInputs } from '../../common/glue/glue-needs';
 
 export const glueInputs = {
@@ -52,9 +51,9 @@ export const glueInputs = {
     step: '0.5 mm',
     note: 'the nozzle is cut to it',
   }),
-  pack: soldPack('One pack or cartridge', {
+  pack: input('pack', 'One pack or cartridge', {
     from: '{self}.cartridge',
-    fromBy: { choice: 'glue', links: { epoxy: '', resorcinol: '', pva: '' } },
+    fromBy: { choice: 'glue', links: { epoxy: 'resin.smallestPack', resorcinol: '', pva: '' } },
     preset: '1 L',
     presetInch: '1 qt',
     min: '10 mL',

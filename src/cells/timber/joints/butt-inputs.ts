@@ -2,7 +2,8 @@
 import type { Option } from '../../../boat';
 import { PSI } from '../../../measure/si';
 import { sheathing } from '../../../trade/butt-plates';
-import { glassDensity } from '../../../trade/glass';
+import { glassDensity, layups } from '../../../trade/glass';
+import { citation, look } from '../../../trade/table';
 import { choice, input } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { fromShop } from '../../form/from-shop';
@@ -15,6 +16,9 @@ const inPsi = (pascals: number) => Math.round(pascals / PSI / 50) * 50;
 /** From a lowest to a highest strength, Pa. */
 const range = ([low, high]: readonly [number, number]) =>
   `${low / 1e6} to ${high / 1e6} MPa (${inPsi(low)} to ${inPsi(high)} psi)`;
+
+/** What the cell on resin has for cloth. */
+const handLaid = look(layups, 'clothSqueegeed', 'glassShare')!; // a row of that table
 
 export const buttKinds: readonly Option[] = [
   { id: 'block', label: 'block, glued and screwed' },
@@ -46,7 +50,8 @@ export const buttInputs = {
     step: '10 mm',
     note: 'across the panel, from keelson or chine to the next long timber',
   }),
-  bay: input('length', 'Frame spacing', {
+  // The joint stands in one bay, so that one is asked, not the boat's mean as for a board bent through all of them.
+  bay: input('length', 'This bay, line to line', {
     from: '{frame}.spacing',
     preset: '600 mm',
     min: '50 mm',
@@ -123,13 +128,13 @@ export const buttInputs = {
     step: '10 g/m²',
     note: 'heavier than what sheathes a hull, for it carries the joint: 6 oz/yd² is 203 g/m²',
   }),
-  glassVolume: input('share', 'Glass in the laminate, by volume', {
+  glassShare: input('share', 'Glass in the laminate, by weight', {
     when: STRAP,
-    preset: '35 %',
-    min: '10 %',
-    max: '65 %',
+    preset: `${100 * handLaid.value} %`,
+    min: '20 %',
+    max: '75 %',
     step: '1 %',
-    note: `laid by hand: ${PRACTICE}`,
+    note: `cloth laid by hand and squeegeed, as over the hull: ${citation(handLaid)}`,
   }),
   glassDensity: input('density', 'Density of glass', {
     when: STRAP,

@@ -1,6 +1,7 @@
 /** The working of the butt. */
 import { longestScrew } from '../../common/screws/screw-choice';
 import { printedPlate, plateEachSide } from '../../../trade/butt-plates';
+import { curedResinDensity } from '../../../trade/glass';
 import { type CellFunction, step } from '../../form/define';
 import { screwLengths } from '../../../trade/lengths-sold';
 import { INCH } from '../../../measure/si';
@@ -25,8 +26,6 @@ const [LEAST_BLOCK, BLOCK_STEP] = [
   '(soldIn == "inch" ? 6 in : 150 mm)',
   '(soldIn == "inch" ? 0.5 in : 10 mm)',
 ];
-
-const LAMINATE = 'volume of glass in the laminate';
 
 export const buttFunctions = {
   ...longestScrew,
@@ -61,9 +60,9 @@ export const buttSteps = {
   ),
   plyThickness: step(
     'length',
-    'fabric / (glassDensity * glassVolume)',
+    `fabric * (1 / glassDensity + (1 / glassShare - 1) / (${curedResinDensity.value} kg/m^3))`,
     'thickness of one ply of glass, cured',
-    LAMINATE,
+    'volumes of glass and resin; with these densities it is the form of ISO 12215-5, (w / 3.072) (2.56 / share - 1.36)',
   ),
   pliesExact: step(
     'ratio',

@@ -18,7 +18,7 @@ export const butt = defineCell({
   groups: {
     'The bay': ['jointLength', 'bay', 'siding', 'framePosition'],
     'The block': ['plateThickness', 'faces', 'limberGap', 'rowIn', 'pitch', 'soldIn'],
-    'The glass': ['plies', 'fabric', 'glassVolume', 'glassDensity', 'glassStrength', 'firstPly', 'stepDown'],
+    'The glass': ['plies', 'fabric', 'glassShare', 'glassDensity', 'glassStrength', 'firstPly', 'stepDown'],
     'How hard it pulls': ['pull', 'rollingShear', 'panelStrength'],
   },
   steps: buttSteps,

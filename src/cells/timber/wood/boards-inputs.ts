@@ -1,10 +1,10 @@
 /** What the boards are asked for: the plan of pieces part by part, what the yard sells, and the saw. */
 import { longParts } from '../../../boat/joinery/long-parts';
 import { soldKeys } from '../../../boat/quantities/shop-lumber';
-import { choice, input, type InputSpec, step } from '../../form/define';
+import { input, type InputSpec } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
-import { chosenFromShop, fromShop } from '../../form/from-shop';
-import { byBoard, byLength, pricePerVolume } from '../../common/wood/wood-price';
+import { fromShop } from '../../form/from-shop';
+import { boardSection, priceInputs, pricePerVolume } from '../../common/wood/wood-price';
 
 /** The boat's long parts; the keys of their inputs begin with these. */
 export const partKeys = {
@@ -31,8 +31,6 @@ const ofParts = longParts.flatMap(({ id, label }) => {
   const key = partKeys[id];
   const ofBoat = (from: string, when: string) => fromBoat(`${id}.${from}`, { when });
   const have = `${key}Pieces > 0`;
-  /** Also of a part that is had, where boards of its section are what is priced. */
-  const priced = `${have} or (quoted != "volume" and pricedFor == "${id}")`;
   const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   return [
     [
@@ -49,11 +47,11 @@ const ofParts = longParts.flatMap(({ id, label }) => {
     [`${key}Board`, ofBoat('boardLength', have)],
     [`${key}Port`, ofBoat('portFirst', have)],
     [`${key}Starboard`, ofBoat('starboardFirst', `${key}Pieces > 1`)],
-    [`${key}Thickness`, ofBoat('thickness', priced)],
+    [`${key}Thickness`, ofBoat('thickness', have)],
     [
       `${key}Width`,
       lengthOf(`${name}: width of its boards`, {
-        when: priced,
+        when: have,
         from: `${id}.boardWidth`,
         preset: '38 mm',
         min: '3 mm',
@@ -64,15 +62,12 @@ const ofParts = longParts.flatMap(({ id, label }) => {
   ] as const;
 });
 
-/** By the usual price per length, rounded. */
-const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
-
-const sold = soldKeys.flatMap((key, at) => {
+const sold = soldKeys.flatMap((key) => {
   return [
     [`stock${key}`, fromShop(`length${key}`)],
     [`price${key}`, fromShop(`price${key}`, { when: 'quoted == "volume"' })],
-    [`perLength${key}`, byLength(`Board ${at + 1}: price by length`)],
-    [`each${key}`, byBoard(`Board ${at + 1}: price each`, usualEach[key])],
+    [`perLength${key}`, fromShop(`perLength${key}`, { when: 'quoted == "length"' })],
+    [`each${key}`, fromShop(`each${key}`, { when: 'quoted == "each"' })],
   ] as const;
 });
 
@@ -83,13 +78,7 @@ const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly 
 const { keelsonStarboard: _, ...parts } = byKey(ofParts);
 
 export const boardsInputs = {
-  quoted: chosenFromShop('quoted'),
-  pricedFor: choice('Priced for', {
-    options: [...longParts, { id: 'other', label: 'other parts' }],
-    preset: 'keelson',
-    note: 'boards of its section; others cost the same by volume',
-    when: 'quoted != "volume"',
-  }),
+  ...priceInputs,
   ...byKey(sold),
   ...parts,
   otherPieces: input('count', 'Number of other parts', {
@@ -108,14 +97,14 @@ export const boardsInputs = {
     note: 'each in one piece',
   }),
   otherThickness: lengthOf('Other part thickness', {
-    when: 'otherPieces > 0 or (quoted != "volume" and pricedFor == "other")',
+    when: 'otherPieces > 0',
     preset: '19 mm',
     presetInch: '3/4 in',
     min: '1 mm',
     max: '150 mm',
   }),
   otherWidth: lengthOf('Other part width', {
-    when: 'otherPieces > 0 or (quoted != "volume" and pricedFor == "other")',
+    when: 'otherPieces > 0',
     preset: '38 mm',
     presetInch: '1 1/2 in',
     min: '3 mm',
@@ -134,19 +123,9 @@ export const boardsInputs = {
   piece: input('count', 'Piece of the cut list', { preset: '1', min: '1', max: '999', step: '1' }),
 };
 
-const section = (key: string) => `${key}Thickness * ${key}Width`;
-
 /** What each board length costs by volume, however it is quoted. */
 export const priceSteps = {
-  pricedSection: step(
-    'area',
-    longParts.reduceRight(
-      (rest, { id }) => `pricedFor == "${id}" ? ${section(partKeys[id])} : ${rest}`,
-      section('other'),
-    ),
-    'end of the board that prices by length and by board are for',
-    'geometry',
-  ),
+  boardSection,
   ...byKey(
     soldKeys.map(
       (key, at) =>
@@ -157,7 +136,6 @@ export const priceSteps = {
               volume: `price${key}`,
               length: `perLength${key}`,
               each: `each${key}`,
-              section: 'pricedSection',
               board: `stock${key}`,
             },
             `price by volume of board ${at + 1}`,

@@ -14,7 +14,8 @@ export const boards = defineCell({
   groups: {
     Prices: [
       'quoted',
-      'pricedFor',
+      'boardThickness',
+      'boardWidth',
       'priceA',
       'perLengthA',
       'eachA',

@@ -155,9 +155,12 @@ describe('where', () => {
 
 describe('warnings', () => {
   test('none as the cell proposes it', () => {
-    for (const kind of ['plate', 'strap']) expect(says({ kind })).toBe('');
+    expect(says({ kind: 'plate' })).toBe('');
+    expect(says({ kind: 'strap', thickness: '6 mm' })).toBe('');
     expect(says({ thickness: '6 mm' })).toBe('');
   });
+  test('a thick strap: three plies on 9 mm', () =>
+    expect(says({ kind: 'strap' })).toMatch(/^The strap is 1.1 mm thick on each face[^|]*$/));
   test('a bay too short', () => expect(says({ bay: '200 mm' })).toContain('does not fit'));
   test('nothing behind it', () => expect(says({ kind: 'bare' })).toContain('keeps about 25 %'));
   test('a short plate', () => expect(says({ kind: 'plate', plateLength: '150 mm' })).toContain('254 mm'));

@@ -146,7 +146,8 @@ describe('what it costs', () => {
       otherThickness: '3/4 in',
       otherWidth: '3 1/2 in',
       otherLength: '5 ft',
-      pricedFor: 'other',
+      boardThickness: '3/4 in',
+      boardWidth: '3 1/2 in',
       jointPrice: '0',
     };
     /** 8 ft of 3/4 by 3 1/2 in are 1.75 board feet. */
@@ -171,8 +172,8 @@ describe('what it costs', () => {
     test('0.89 a foot is 7.12 for 8 ft; a section of half the width costs half', () => {
       const foot = { ...one, quoted: 'length', perLengthA: '0.89/ft' };
       expect(tryCell(boards, foot).number('cost')).toBeCloseTo(7.12, 9);
-      const keelson = { keelsonThickness: '3/4 in', keelsonWidth: '7 in', pricedFor: 'keelson' };
-      expect(tryCell(boards, { ...foot, ...keelson }).number('cost')).toBeCloseTo(3.56, 9);
+      const wide = { boardThickness: '3/4 in', boardWidth: '7 in' };
+      expect(tryCell(boards, { ...foot, ...wide }).number('cost')).toBeCloseTo(3.56, 9);
     });
 
     test('each length has its own price, and a length that is not sold needs none', () => {
