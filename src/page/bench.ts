@@ -23,6 +23,7 @@ import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { BenchSheet } from './keeping/sheets';
 import type { Notice } from './notice';
+import type { Wall } from './on-wall/cover';
 import type { ToldRipple } from './ripple/lines';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
@@ -67,6 +68,8 @@ export interface Bench {
   readonly ownNotebooks: ReadonlySignal<OwnNotebooks | null>;
   /** The same as last seen, for while another sheet lies on the bench. */
   readonly resting: Signal<Resting | null>;
+  /** What covers the answers while the page is on the wall; null at a desk. */
+  readonly wall: Signal<Wall | null>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */

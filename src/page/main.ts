@@ -120,6 +120,7 @@ const bench: Bench = {
   remarks: computed(() => placing.value.remarks),
   ownNotebooks,
   resting,
+  wall: signal(null),
   inHand: signal(null),
   boatOpen,
   boatsOpen: signal(false),
@@ -203,7 +204,11 @@ listenForFinder(bench);
 effect(() => {
   document.title = `${bench.name.value} · Battenbook`;
 });
-render(use(App, { bench }), document.getElementById('page')!);
+const start = () => render(use(App, { bench }), document.getElementById('page')!);
+// Nothing is to be seen before it is covered.
+if (/[?&]wall\b/.test(location.search) || shelf?.getItem('battenbook wall') === 'on')
+  void import('./on-wall/wall').then(({ putOnWall }) => putOnWall(bench)).finally(start);
+else start();
 
 requestIdleCallback(
   () => {

@@ -1,8 +1,9 @@
 /** A cell at rest, on one screen: question, answers, what stops, the drawing beside the deciding fields, the sentence, the first caution; the rest a press away. */
 import { answerInWords, answersOf, type Instance, warningsOf } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
-import { tiedWith, useBench } from '../bench';
+import { type Bench, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
+import { cover } from '../on-wall/cover';
 import { later } from '../later';
 import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
@@ -34,36 +35,50 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     onFocusIn=${take}
     onPointerDown=${take}
   >
-    ${use(InSight, { instance })}
+    ${bench.wall.value ? null : use(InSight, { instance })}
     <header>
       <p class="cell-title">${cell.title}</p>
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
       ${use(CellKeys, { instance })}
     </header>
     ${use(Answers, { instance })}
-    <div class="minding">
-      ${use(Warnings, { instance })}
-      ${cell.offers ? use(OfferKeys, { instance }) : null}
-    </div>
-    ${cell.search ? use(SearchRow, { instance }) : null}
+    ${cover(
+      bench,
+      name,
+      'minding',
+      'what to mind',
+      () => html`<div class="minding">
+        ${use(Warnings, { instance })} ${cell.offers ? use(OfferKeys, { instance }) : null}
+      </div>`,
+    )}
+    ${cell.search ? cover(bench, name, 'search', 'the search', () => use(SearchRow, { instance })) : null}
     <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
-      ${use(Pictures, { instance, which: inView(cell) })}
+      ${cover(bench, name, 'picture', 'the drawing', () => use(Pictures, { instance, which: inView(cell) }))}
     </div>
-    ${viewOf(instance)}
-    ${use(InWords, { instance })}
+    ${viewOf(instance, bench)}
+    ${cover(bench, name, 'sentence', 'the sentence', () => use(InWords, { instance }))}
     ${use(Cautions, { cautions: cell.cautions })}
-    ${use(Folds, { instance })}
+    ${cover(bench, name, 'working', 'the working', () => use(Folds, { instance }))}
   </section>`;
 }
 
 function Answers({ instance }: { instance: Instance }) {
-  const graph = useBench().book.inHand.value;
-  return html`<dl class="answers">
+  const bench = useBench();
+  const graph = bench.book.inHand.value;
+  const list = bench.wall.value ? 'div' : 'dl';
+  return html`<${list} class="answers">
     ${answersOf(instance, (by) => graph.workOut(by)).map((answer) =>
-      use(Answer, { ...answer, name: `${instance.name}.${answer.of}`, key: answer.of }),
+      cover(
+        bench,
+        instance.name,
+        answer.of,
+        'the answer',
+        () => use(Answer, { ...answer, name: `${instance.name}.${answer.of}`, key: answer.of }),
+        answer.label,
+      ),
     )}
-  </dl>`;
+  <//>`;
 }
 
 /** Beside a drawing there is no room for a graph too: it is a press away. */
@@ -71,9 +86,11 @@ const inView = ({ draw }: Instance['cell']): readonly Which[] => (draw ? DRAWING
 const DRAWING = ['drawing'] as const;
 const CHART = ['chart'] as const;
 
-function viewOf(instance: Instance) {
+function viewOf(instance: Instance, bench: Bench) {
   const view = views[instance.cell.view ?? ''];
-  return view && !view.folded ? use(view.show, { instance }) : null;
+  return view && !view.folded
+    ? cover(bench, instance.name, 'view', 'the view', () => use(view.show, { instance }))
+    : null;
 }
 
 /** The sentence that sums the answer up; read out only for the cell in hand, or an edit would set all of them talking. */

@@ -12,6 +12,8 @@ const MisfitsView = later(async () => (await import('../as-built/misfits-view'))
 export function Alongside() {
   const bench = useBench();
   const [open, setOpen] = useState(false);
+  // There is no room for a rail, and what moved would give the answers away.
+  if (bench.wall.value) return use(bench.wall.value.Bar, {});
   // Where no boat is known, nothing of one stands alongside.
   if (bench.boatless.value)
     return html`<aside class="alongside without-boat" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;

@@ -9,6 +9,8 @@ import { unitChoices, unitWords } from './units';
 const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
 const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');
 
+const WallKey = later(async () => (await import('../on-wall/wall-key')).WallKey, 'wall-key');
+
 const choices: Readonly<Record<Colours, string>> = {
   'by the light': 'as this device is set',
   paper: 'paper',
@@ -60,6 +62,7 @@ function Desk() {
         </select>
       </label>
       ${use(BoatKeeping, {})}
+      ${use(WallKey, {})}
       <button type="button" onClick=${() => print()}>Print this notebook</button>
     </div>
   </details>`;

@@ -1,0 +1,67 @@
+/** Puts the page on the wall: its size, the plates over the answers, and the keys at the foot. */
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { Bench } from '../bench';
+import { html } from '../html';
+import type { PlateProps, Wall } from './cover';
+import { covering, WORKING } from './covered';
+import { keepOnWall } from './kept';
+import './on-wall.css';
+
+/** A window this wide is what the sizes in the style sheet are made for, px. */
+const WIDE = 1920;
+
+/** @param byHand whether somebody pressed the key for it, who is then led to the keys at the foot */
+export function putOnWall(bench: Bench, byHand = false): void {
+  const covered = covering((name) => bench.instances.value.get(name)?.cell);
+  const root = document.documentElement;
+  const fit = () => root.style.setProperty('--wall-zoom', String(Math.max(1, (2.8 * innerWidth) / WIDE)));
+  const partOf = (name: string): [string, string] => {
+    const [instance = '', key = ''] = name.split('.');
+    const isAnswer = bench.instances.value.get(instance)?.cell.answers.some(({ of }) => of === key);
+    return [instance, isAnswer ? key : WORKING];
+  };
+
+  function Plate({ instance, part, what, label, inside }: PlateProps) {
+    const isShown = covered.isShown(instance, part);
+    const of = label ? html`<b>${label}</b> ` : null;
+    return html`<div class=${isShown ? 'plate' : 'plate covered'}>
+      <button type="button" class="plate-key" aria-expanded=${isShown} onClick=${() => covered.turn(instance, part)}>
+        ${isShown ? html`Cover<span class="unseen"> ${label ?? what}</span>` : html`${of}<span>Show ${what}</span>`}
+      </button>
+      ${isShown ? (label ? html`<dl class="answers">${inside()}</dl>` : inside()) : null}
+    </div>`;
+  }
+
+  // The same key as the number's own, so that it keeps the focus when it is turned over.
+  const blank: Wall['blank'] = (of) =>
+    html`<button type="button" class="live blank" onClick=${() => covered.turn(...partOf(of))}>Show the answer</button>`;
+
+  function Bar() {
+    // The list of notebooks would fill the wall.
+    const first = useRef<HTMLButtonElement>(null);
+    useLayoutEffect(() => {
+      if (byHand) first.current?.focus();
+      const contents = document.querySelector<HTMLDetailsElement>('.contents > details');
+      if (contents) contents.open = false;
+    }, []);
+    return html`<aside class="wall-bar plain" aria-label="On the wall">
+      <button type="button" ref=${first} onClick=${() => covered.showAll(true)}>Show all answers</button>
+      <button type="button" onClick=${() => covered.showAll(false)}>Cover all answers</button>
+      <button type="button" onClick=${leave}>Leave the wall</button>
+    </aside>`;
+  }
+
+  function leave(): void {
+    removeEventListener('resize', fit);
+    delete root.dataset['wall'];
+    root.style.removeProperty('--wall-zoom');
+    keepOnWall(bench.shelf, false);
+    bench.wall.value = null;
+    document.getElementById('notebook')?.focus();
+  }
+
+  fit();
+  addEventListener('resize', fit);
+  root.dataset['wall'] = '';
+  bench.wall.value = { Plate, Bar, blank, hides: covered.hides };
+}
