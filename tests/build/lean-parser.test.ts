@@ -49,7 +49,7 @@ const plainOf = (tree: Tree): unknown =>
 
 /** Some value for every name, none of them round and none alike. */
 const valueOf = (name: string): number =>
-  [...name].reduce((sum, letter, at) => sum + letter.charCodeAt(0) / (at + 7.3), 0.1);
+  Array.from(name).reduce((sum, letter, at) => sum + letter.charCodeAt(0) / (at + 7.3), 0.1);
 
 /** All that a formula tells, as one text. */
 function told(read: Read, text: string, functions: Parameters<Read>[1] = {}): string {
