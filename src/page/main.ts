@@ -212,6 +212,7 @@ else start();
 
 requestIdleCallback(
   () => {
+    void import('./words/watch').then(({ watchWords }) => watchWords());
     void fetchTheRest();
     void import('./notebooks/watch').then(({ watchNotebooks }) => watchNotebooks(bench));
     void import('./layout/here').then(({ watchHere }) => watchHere(bench));

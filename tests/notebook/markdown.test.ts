@@ -357,6 +357,22 @@ describe('cells', () => {
   });
 });
 
+describe('small drawings', () => {
+  test('have a name', () => {
+    expect(read(fence('sketch chine-log')).blocks).toStrictEqual([
+      { type: 'sketch', of: 'chine-log', line: 1 },
+    ]);
+  });
+
+  test.each([
+    [fence('sketch'), 1, /Say which small drawing, as in "sketch scarf"/],
+    [fence('sketch Scarf joint'), 1, /Say which small drawing/],
+    [fence('sketch scarf', 'slope = 8'), 1, /leave the block empty/],
+  ])('say what is wrong in %j', (source, line, says) => {
+    expect(onlyFault(source)).toStrictEqual([line, expect.stringMatching(says)]);
+  });
+});
+
 describe('second versions', () => {
   test('have a title and changes', () => {
     const page = read(

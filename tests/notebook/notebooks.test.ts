@@ -11,6 +11,7 @@ import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { createFindings } from '../../src/notebook/graph/findings';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { parseNotebook } from '../../src/notebook/markdown';
+import { WORDS } from '../../src/notebook/text/glossary';
 import type { NotebookPage } from '../../src/notebook/text/page-text';
 import { freshState, noBoat } from '../../src/notebook/state/state';
 import { triesOf } from './places';
@@ -60,7 +61,8 @@ describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
 
   test('stands cells that exist, with entries for inputs that they have', () => {
     const places = one.places;
-    expect(places.length).toBeGreaterThan(0);
+    // The notebook of words tells what things are called, and works nothing out.
+    expect(places.length > 0).toBe(one.id !== WORDS);
     for (const { cell: id, presets } of places) {
       expect(Object.keys(cell(id).inputs)).toEqual(expect.arrayContaining(Object.keys(presets)));
     }

@@ -35,6 +35,7 @@ function saidIn(block: Block, graph: Graph): readonly Said[] {
     case 'cell':
     case 'code':
     case 'rule':
+    case 'sketch':
     case 'fault':
       return [];
   }

@@ -11,6 +11,7 @@ import { list } from './list';
 import { asTyped, paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
+import { sketch } from './sketch';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
@@ -20,6 +21,7 @@ export const kinds: readonly BlockKind[] = [
   trying,
   when,
   boat,
+  sketch,
   heading,
   paragraph,
   list,

@@ -40,6 +40,8 @@ export interface CodeSpan {
 export interface Link {
   readonly type: 'link';
   readonly to: string;
+  /** Of a word of the trade that leads to what it means: what that is, in a sentence. No text brings it along. */
+  readonly says?: string;
   readonly inside: readonly Inline[];
 }
 /** The value a quantity has at the moment, written in the units chosen. */
@@ -91,6 +93,7 @@ export type Block =
   | TryPlace
   | BoatPlace
   | WhenPlace
+  | SketchPlace
   | Fault;
 
 export interface Heading {
@@ -161,6 +164,14 @@ export interface BoatPlace {
   readonly type: 'boat';
   /** Id of the starter. */
   readonly boat: string;
+  readonly line: number;
+}
+
+/** Where a small drawing stands that shows what a word means. */
+export interface SketchPlace {
+  readonly type: 'sketch';
+  /** Which one: `chine-log`. */
+  readonly of: string;
   readonly line: number;
 }
 

@@ -23,7 +23,7 @@ export function inlines(all: readonly Inline[], { notebook }: Pick<Showing, 'not
       case 'code':
         return html`<code>${inline.text}</code>`;
       case 'link':
-        return html`<a href=${addressOf(inline.to, notebook)}>${inside(inline.inside)}</a>`;
+        return html`<a href=${addressOf(inline.to, notebook)} class=${inline.says && 'word'} data-says=${inline.says}>${inside(inline.inside)}</a>`;
       case 'value':
         return use(LiveValue, { of: inline.of, line: inline.line });
       case 'when':

@@ -11,6 +11,7 @@ import { list } from './list';
 import { paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
+import { sketch } from './sketch';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
@@ -25,6 +26,7 @@ const shown: { readonly [T in Block['type']]: Show<T> } = {
   paragraph,
   quote,
   rule,
+  sketch,
   table,
   try: trying,
   when,

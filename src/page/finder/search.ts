@@ -28,7 +28,8 @@ interface Where {
 
 export interface Index<T extends Findable> {
   readonly things: readonly T[];
-  readonly titles: readonly string[];
+  /** Of each thing the names that its title gives, one after a comma from another. */
+  readonly names: readonly (readonly string[])[];
   readonly words: ReadonlyMap<string, Where>;
   readonly tradeWords: ReadonlyMap<string, readonly (readonly string[])[]>;
 }
@@ -58,7 +59,7 @@ export function indexOf<T extends Findable>(
   });
   return {
     things,
-    titles: things.map(({ title }) => wordsIn(title).join(' ')),
+    names: things.map(({ title }) => [title, ...title.split(',')].map((name) => wordsIn(name).join(' '))),
     words,
     tradeWords: new Map(
       Object.entries(tradeWords).map(([word, phrases]) => [wordsIn(word).join(' '), phrases.map(wordsIn)]),
@@ -82,7 +83,7 @@ export function find<T extends Findable>(index: Index<T>, text: string, open: st
   const telling = all.filter((word) => !small.has(word));
   const asked = telling.length > 0 ? telling : all;
   if (asked.join('').length < 2) return [];
-  const { things, titles } = index;
+  const { things, names } = index;
   const perWord = asked.map((word) => nearnessTo(index, word));
   const typed = all.join(' ');
   const found = things.flatMap((thing, at) => {
@@ -90,12 +91,14 @@ export function find<T extends Findable>(index: Index<T>, text: string, open: st
     const worst = Math.max(...each);
     // Something of what is typed is in its name.
     if (worst >= near.not || Math.min(...each.map((one) => one % near.slip)) >= near.elsewhere) return [];
-    const title = titles[at] ?? '';
+    const called = names[at] ?? [];
+    const isIt = called.includes(typed);
     const order = [
-      title === typed && (asked.length > 1 || isWhole(thing.kind)) ? 0 : 1,
+      isIt && (asked.length > 1 || isWhole(thing.kind)) ? 0 : 1,
       worst,
-      kinds.indexOf(thing.kind),
-      title.startsWith(typed) ? 0 : title.includes(typed) ? 1 : 2,
+      // What a word means is told behind the questions that it is asked in.
+      kinds.indexOf(thing.kind === 'word' && isIt ? 'quick answer' : thing.kind),
+      called.some((name) => name.startsWith(typed)) ? 0 : called[0]?.includes(typed) ? 1 : 2,
       thing.notebook === open ? 0 : 1,
       at,
     ];
@@ -107,8 +110,8 @@ export function find<T extends Findable>(index: Index<T>, text: string, open: st
   );
 }
 
-/** Many a field or an answer bears one plain word, as `clamps`, that more than itself is called by. */
-const isWhole = (kind: Findable['kind']) => kind !== 'field' && kind !== 'answer';
+/** Many a field or an answer bears one plain word, as `clamps`, that more than itself is called by; and every word does. */
+const isWhole = (kind: Findable['kind']) => !['field', 'answer', 'word'].includes(kind);
 
 /** Of the same thing in several places the one in the open notebook, else the first. */
 export function eachOnce<T extends Findable>(found: readonly T[], open: string | null): readonly T[] {

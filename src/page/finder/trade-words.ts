@@ -120,7 +120,7 @@ export const tradeWords: Readonly<Record<string, readonly string[]>> = {
   pitch: ['screw screw', 'clamp clamp'],
   splitting: ['split'],
   cramp: ['clamp'],
-  squeeze: ['clamp', 'squeezed'],
+  squeeze: ['clamp'],
   adhesive: ['glue'],
   epoxy: ['resin', 'glue', 'fillet', 'filler', 'epoxy'],
   glue: ['glue', 'resin'],

@@ -119,7 +119,7 @@ describe('what is typed', () => {
   });
   const few = indexOf(
     [
-      thing('word', 'Scarf'),
+      thing('word', 'Scarf, scarf joint'),
       thing('heading', 'The scarf'),
       thing('answer', 'scarf'),
       thing('field', 'Slope of the scarfs'),
@@ -136,11 +136,11 @@ describe('what is typed', () => {
   const kindsOf = (text: string, open = 'one') =>
     find(few, text, open).map(({ kind, title }) => `${kind}: ${title}`);
 
-  test('what is called exactly so comes first, then questions, fields, answers, headings; a word begun comes last', () => {
+  test('questions come first and what the word means, then fields, answers, headings; a word begun comes last', () => {
     expect(kindsOf('scarf')).toStrictEqual([
-      'word: Scarf',
       'question: Scarf joint',
       'question: Where joints fall',
+      'word: Scarf, scarf joint',
       'quick answer: Scarf joint',
       'field: Slope of the scarfs',
       'answer: scarf',
@@ -148,6 +148,12 @@ describe('what is typed', () => {
       'question: Scarfing by saw',
       'question: Scarfing by hand',
     ]);
+  });
+
+  test('what is called exactly so comes first', () => {
+    expect(kindsOf('the scarf')[0]).toBe('heading: The scarf');
+    expect(kindsOf('where joints fall')[0]).toBe('question: Where joints fall');
+    expect(kindsOf('slope of the scarfs')[0]).toBe('field: Slope of the scarfs');
   });
 
   test('what stands in the open notebook goes before its equals', () => {
@@ -183,7 +189,7 @@ describe('what is typed', () => {
 
   test('one slip is forgiven where nothing is called so, two are not', () => {
     expect(kindsOf('scrafing')).toContain('question: Scarfing by saw');
-    expect(kindsOf('splcie')).toContain('word: Scarf');
+    expect(kindsOf('splcie')).toContain('word: Scarf, scarf joint');
     expect(kindsOf('srcafign')).toStrictEqual([]);
     expect(kindsOf('xyzzy')).toStrictEqual([]);
   });
