@@ -30,8 +30,8 @@ export const stemCheck = defineCell({
   question:
     'From the transom’s corners to the stem I tape two lengths: is the stem true, and which way do I move it?',
   inputs: {
-    portLength: taped('Port corner to the stem'),
-    starboardLength: taped('Starboard corner to the stem'),
+    portLength: taped('Port corner to stem'),
+    starboardLength: taped('Starboard corner to stem'),
     accepted: fromShop('trueWithin', { hint: 'of the difference' }),
     cornerOut: input('length', 'Half-breadth at the corners', {
       from: 'strongback.cornerOut',

@@ -97,6 +97,7 @@ function isCalledFor(place: HTMLElement, cell: HTMLElement, typed: boolean): boo
   if (top >= offsetTop && bottom <= offsetTop + height) return false;
   const room = field.getBoundingClientRect().top - offsetTop;
   if (room >= MOST) return true;
-  if (typed) scrollBy({ top: room - MOST, behavior: 'instant' });
+  // A little more than that: a window scrolls by whole pixels.
+  if (typed) scrollBy({ top: room - MOST - 4, behavior: 'instant' });
   return typed;
 }

@@ -83,9 +83,10 @@ const tables = /^(timber|plywood|adhesive|fillers|coating)\./;
 function giverMark({ instances }: Bench, giver: string, cell: string): string {
   const [part = ''] = giver.split('.');
   if (part === 'shop') return 'shop';
-  if (part === cell) return 'this cell';
   if (tables.test(giver)) return 'table';
-  return instances.value.get(part)?.cell.title ?? 'boat';
+  const instance = instances.value.get(part);
+  if (instance === undefined) return 'boat';
+  return part === cell ? 'this cell' : instance.cell.title;
 }
 
 function howBuilt(bench: Bench, graph: Graph, name: string): { mark: string; words: string } {

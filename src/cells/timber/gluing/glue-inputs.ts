@@ -10,7 +10,7 @@ import { usualPace, glueNeedInputs } from '../../common/glue/glue-needs';
 export const glueInputs = {
   joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),
   glue: chosenFromShop('glue'),
-  length: input('length', 'Length of the joint, all together', {
+  length: input('length', 'Length of the joint in all', {
     from: '{self}.jointLength',
     preset: '8.4 m',
     min: '0 m',
