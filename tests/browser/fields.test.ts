@@ -43,7 +43,7 @@ test('where a number comes from, in a mark and in words', { timeout: 120_000 }, 
     await tells(page, 'resin.waste', 'shop', 'the shop’s');
     await tells(page, 'resin.sideArea', 'boat', 'from side: area');
     await tells(page, 'scarf.boards', 'this cell', 'from boards by the plan of pieces');
-    await tells(page, 'scarf.slope', 'usual', 'usual value');
+    await tells(page, 'resin.laps', 'usual', 'usual value · cloth beyond the bare area');
     expect((await told(page, 'bevels.side'))[0]).toBe('Pattern of a frame');
   });
 
@@ -64,13 +64,18 @@ test('where a number comes from, in a mark and in words', { timeout: 120_000 }, 
   });
 
   await step('a number that nobody else has is typed and put back to the usual', async () => {
-    await type(page, 'scarf.slope', '12');
-    await tells(page, 'scarf.slope', 'typed', 'written here');
-    await type(page, 'scarf.slope', 'keelson.thickness / 2 mm');
-    await tells(page, 'scarf.slope', 'typed', 'written here, from keelson: thickness');
-    await pressOf(page, 'scarf.slope', 'Back to the usual');
-    await tells(page, 'scarf.slope', 'usual', 'usual value');
-    await holds(page, 'scarf.slope', '1 in 8');
+    await openGroups(cell(page, 'resin'));
+    await type(page, 'resin.laps', '12');
+    await tells(page, 'resin.laps', 'typed', 'written here');
+    await type(page, 'resin.laps', 'keelson.thickness / 200 mm');
+    await tells(page, 'resin.laps', 'typed', 'written here, from keelson: thickness');
+    await pressOf(page, 'resin.laps', 'Back to the usual');
+    await tells(page, 'resin.laps', 'usual', 'usual value · cloth beyond the bare area');
+    await holds(page, 'resin.laps', '10 %');
+    await reads(
+      await moreAbout(page, 'resin.laps'),
+      /Cloth beyond the bare area; common practice, no source\./,
+    );
   });
 
   await step('the words are seen while the field is in hand', async () => {

@@ -9,6 +9,7 @@ import { isIssue, write } from '../../measure';
 import type { Value } from '../../boat';
 import { optionsFor, sayValue, useBench } from '../bench';
 import { html, use } from '../html';
+import { redraw } from '../picture/redraw';
 import { waitsFor } from '../words';
 
 const FIELDS = '.input :is(input, select)';
@@ -56,7 +57,8 @@ function Figure({ name, value }: { name: string; value: Value }) {
 /** Has a cell looked at whenever what is seen of it may have changed, while a field of it has the focus. */
 function watch(cell: HTMLElement, look: (typed: boolean) => void): () => void {
   const again = () => look(false);
-  const typed = () => look(true);
+  // After the field has been held in its place, which would undo the room that it makes.
+  const typed = () => redraw(() => look(true));
   const screen = globalThis.visualViewport;
   let isWatching = false;
   const turn = (on: boolean) => {

@@ -62,7 +62,8 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
   const from = whence(bench, name, place);
   const words = inWords(from);
   const isChoice = quantity.kind === 'choice';
-  const hasMore = !isChoice || words !== '' || hint !== undefined || measure !== undefined || part !== null;
+  const tells = !isChoice || words !== '' || hint !== undefined || measure !== undefined;
+  const hasMore = tells || part !== null;
   const field = { id, quantity, says, describedBy: describedBy(id, says, words) };
   const opening = { isOpen, enter: hasMore ? () => setMore('entered') : undefined, close };
   return html`<div class=${`input${state}`} data-quantity=${place} onKeyDown=${(event: KeyboardEvent) => onRowKey(event, opening)}>
@@ -77,7 +78,7 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
     ${says === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(says)}.</p>`}
     ${use(Means, { quantity })}
     ${
-      isOpen && hasMore
+      isOpen && tells
         ? use(MoreAbout, {
             id,
             name,
