@@ -87,7 +87,7 @@ test('one that is opened is worked in like any other, and put away', async () =>
   await step('it is opened from a file', async () => {
     await open(page, 'Keel day.md', keelDay);
     await reads(title(page), 'Keel day');
-    await reads(said(page), /“Keel day” is opened, and kept with Ferry dory\./);
+    await reads(said(page), /“Keel day” is opened\. It is kept with Ferry dory\./);
     expect(new URL(page.url()).hash).toBe('#/keel-day');
     expect(await listed(page)).toStrictEqual([...before, 'Keel day yours']);
     await arrived(page);

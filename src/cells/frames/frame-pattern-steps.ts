@@ -9,6 +9,7 @@ import {
   pieces,
   type PiecesAsked,
   skinOver,
+  stands,
 } from '../common/frame/frame-facts';
 import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
@@ -25,13 +26,6 @@ export interface MemberAsked extends FrameAsked {
 
 const station = fact('the plan’s station', GEOMETRY, ({ frame }: { readonly frame: string }, { hull }) =>
   hull.station(frame),
-);
-
-const stands = fact(
-  'by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
-  'custom of the trade; common practice, no source',
-  ({ side }: { readonly side: string }, { ask }) =>
-    side === 'forward' || side === 'aft' ? side : ask(station).stands,
 );
 
 const skin = fact(

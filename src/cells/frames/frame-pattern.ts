@@ -3,7 +3,7 @@ import { choice, defineCell, input } from '../form/define';
 import { words } from '../form/in-words';
 import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat } from '../form/from-shop';
-import { limberDrill } from '../common/frame/limber-drill';
+import { frameInputs, memberJoints } from '../common/frame/frame-inputs';
 import { cutLimits, limitWords } from './cut-limits';
 import { frameView } from './frame-drawing';
 import { frameSteps } from './frame-pattern-steps';
@@ -36,14 +36,11 @@ export const framePattern = defineCell({
       note: 'the straight piece under one panel of the skin',
     }),
     joint: choice('Joint of members', {
-      options: [
-        { id: 'mitre', label: 'mitre' },
-        { id: 'butt', label: 'upper stands on lower' },
-      ],
+      options: memberJoints,
       preset: 'mitre',
       note: 'with plates on both faces either way; where panels meet flatter than 150° it is mitred',
     }),
-    moulded: fromBoat('frame.moulded'),
+    ...frameInputs(),
     levelLine: input('length', 'Level line above the base', {
       preset: '250 mm',
       presetInch: '10 in',
@@ -55,24 +52,6 @@ export const framePattern = defineCell({
     side: chosenFromBoat('frame.stands', {
       hint: 'moulds that get no bevel stand the other way',
     }),
-    siding: fromBoat('frame.siding'),
-    sideThickness: fromBoat('side.thickness'),
-    bottomThickness: fromBoat('bottom.thickness'),
-    bilgeThickness: fromBoat('bilge.thickness', {
-      when: 'bilge.thickness',
-      hint: 'between bottom and side, on a boat with two chines or more',
-    }),
-    keelsonWidth: fromBoat('keelson.width'),
-    keelsonThickness: fromBoat('keelson.thickness'),
-    limberWidth: fromBoat('frame.limberWidth'),
-    holeDiameter: limberDrill(),
-    logThickness: fromBoat('chineLog.thickness'),
-    logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
-    clampThickness: fromBoat('sheerClamp.thickness'),
-    clampWidth: fromBoat('sheerClamp.width', { hint: 'down the side' }),
-    gussetLeg: fromBoat('gusset.leg'),
-    gussetThickness: fromBoat('gusset.thickness'),
-    beyond: fromBoat('frame.aboveSheer'),
     screwClear: fromBoat('frame.screwClearance'),
     gapAllowed: input('length', 'Gap allowed under the skin', {
       bound: 'most',

@@ -9,6 +9,7 @@ import { openBoatFile } from '../boat/open-boat-file';
 import { notebooks } from '../library';
 import { amendBoat } from './amend';
 import { notebookText } from './file-text';
+import { keptWith } from './kept-with';
 
 export async function openFiles(bench: Bench, files: readonly File[]): Promise<void> {
   for (const file of files) {
@@ -35,7 +36,7 @@ async function openNotebookFile(bench: Bench, file: File): Promise<void> {
       tell(`${file.name} was not opened: ${full}.`);
       return state;
     }
-    tell(opened(page, id, state));
+    tell(opened(page, id, state, bench.shelf));
     location.hash = wayTo(id);
     return writeNotebook(state, id, text);
   });
@@ -59,11 +60,12 @@ function opened(
   { title }: NotebookPage,
   id: string,
   { name, notebooks: own }: { readonly name: string; readonly notebooks: OwnNotebooks },
+  shelf: Bench['shelf'],
 ): string {
   if (Object.hasOwn(own, id)) return `“${title}” is read anew. Undo brings back the text before.`;
   return notebooks.peek().some((head) => head.id === id)
     ? `“${title}” now stands in place of the one that comes along. Put it away to have that back.`
-    : `“${title}” is opened, and kept with ${name}.`;
+    : `“${title}” is opened. It ${keptWith(shelf, name)}.`;
 }
 
 function noRoom(all: OwnNotebooks): string | null {

@@ -5,6 +5,7 @@ import { html } from '../html';
 import { openText } from '../library';
 import { offerFile } from '../offer-file';
 import { amendBoat } from './amend';
+import { keptWith } from './kept-with';
 import { linesAmiss } from './lines-amiss';
 
 /** Lines told at the head; what is amiss stands at its own place too. */
@@ -15,7 +16,7 @@ export function OwnLine({ id }: { id: string }) {
   const putAway = () => amendBoat(bench, (state) => putNotebookAway(state, id, true));
   const save = () => offerFile(bench.ownNotebooks.peek()?.[id]?.text ?? '', `${id}.md`, 'text/markdown');
   return html`<div class="own-notebook">
-    <p>This notebook is yours. It is kept with ${whose(bench)}.</p>
+    <p>This notebook is yours. It ${keptWith(bench.shelf, whose(bench))}.</p>
     ${faultLines(bench)}
     <div class="keys">
       <button type="button" class="quiet" onClick=${putAway}>Put this notebook away</button>

@@ -1,5 +1,6 @@
 /** What cells know of a frame: its outline inside the skin, its members, its notches and plates, where no screw may stand. */
 import type { Hull } from '../../../boat';
+import { sideOf } from '../../../boat/hull/side-of';
 import { frameOutline } from '../../../boat/joinery/frame-outline';
 import { framePieces } from '../../../boat/joinery/frame-pieces';
 import { keepOutsIn } from '../../../boat/joinery/keep-outs';
@@ -48,6 +49,14 @@ export function skinOver(asked: SkinAsked, panel: string): number {
   if (panel === 'bottom') return asked.bottomThickness;
   return panel === 'side' ? asked.sideThickness : asked.bilgeThickness;
 }
+
+/** The side of its line on which it stands. */
+export const stands = fact(
+  'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
+  'custom of the trade; common practice, no source',
+  ({ frame, side }: { readonly frame: string; readonly side: string }, { hull }) =>
+    sideOf(hull.station(frame), side, false),
+);
 
 export const outline = fact(
   'the planes of the skin on both sides of the corner, moved in by their thickness',

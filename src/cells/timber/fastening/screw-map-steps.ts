@@ -3,7 +3,7 @@ import { screwFunctions, screwSteps, CUSTOM } from '../../common/screws/screw-ch
 import { ruleFunctions, ruleSteps } from './screw-rules';
 import { stiffnessBored } from '../../../trade/bored';
 import { tell, fact } from '../../form/fact';
-import { sideOf } from '../../../boat/hull/side-of';
+import { stands } from '../../common/frame/frame-facts';
 import { type CellFunction, step } from '../../form/define';
 import { screwsInHand, type ScrewsAsked, screwInHand, faceInWords, datumOf } from './screws-in-hand';
 
@@ -44,13 +44,6 @@ const byRule = (of: string, meaning: string) =>
     meaning,
     'as chosen',
   );
-
-const stands = fact(
-  'as chosen; by custom forward of its line before the widest frame, aft of it behind, so that bevels are only cut off',
-  'custom of the trade; common practice, no source',
-  ({ frame, side }: { readonly frame: string; readonly side: string }, { hull }) =>
-    sideOf(hull.station(frame), side, false),
-);
 
 export const screwMapFunctions = {
   ...screwFunctions,

@@ -3,7 +3,7 @@ import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wo
 import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
-import { limberDrill } from '../../common/frame/limber-drill';
+import { frameInputs, memberJoints } from '../../common/frame/frame-inputs';
 import { screwInputs, screwWarnings, screwCautions } from '../../common/screws/screw-choice';
 import { screwList } from './screws-in-hand';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
@@ -90,32 +90,17 @@ export const screwMap = defineCell({
       hint: 'or from the shank of a screw that lies in the frame',
     }),
     joint: choice('Joint of members', {
-      options: [
-        { id: 'mitre', label: 'mitre' },
-        { id: 'butt', label: 'upper stands on lower' },
-      ],
+      options: memberJoints,
       from: 'framePattern.joint',
       preset: 'mitre',
     }),
-    siding: fromBoat('frame.siding'),
-    moulded: fromBoat('frame.moulded'),
-    beyond: fromBoat('frame.aboveSheer', { when: 'fastened != "keelson"' }),
-    sideThickness: fromBoat('side.thickness'),
-    bottomThickness: fromBoat('bottom.thickness'),
-    bilgeThickness: fromBoat('bilge.thickness', {
-      when: 'bilge.thickness',
-      hint: 'between bottom and side, on a boat with two chines or more',
+    ...frameInputs({
+      beyond: 'fastened != "keelson"',
+      slot: 'fastened != "plate"',
+      clampThickness: 'fastened == "skin"',
+      clampWidth: 'fastened != "keelson"',
+      gussets: 'fastened == "plate"',
     }),
-    keelsonWidth: fromBoat('keelson.width', { when: 'fastened != "plate"' }),
-    keelsonThickness: fromBoat('keelson.thickness', { when: 'fastened != "plate"' }),
-    limberWidth: fromBoat('frame.limberWidth', { when: 'fastened != "plate"' }),
-    holeDiameter: limberDrill({ when: 'fastened != "plate"' }),
-    logThickness: fromBoat('chineLog.thickness'),
-    logWidth: fromBoat('chineLog.width', { hint: 'up the side' }),
-    clampThickness: fromBoat('sheerClamp.thickness', { when: 'fastened == "skin"' }),
-    clampWidth: fromBoat('sheerClamp.width', { hint: 'down the side', when: 'fastened != "keelson"' }),
-    gussetLeg: fromBoat('gusset.leg', { when: 'fastened == "plate"' }),
-    gussetThickness: fromBoat('gusset.thickness', { when: 'fastened == "plate"' }),
   },
   functions: screwMapFunctions,
   groups: {
