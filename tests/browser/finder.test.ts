@@ -1,6 +1,7 @@
 /** The finder: opened by a key, worked from the keyboard or by a finger, it leads to what was found. */
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
+import { violations } from './axe';
 import { onePage } from './harness';
 import { arrived, cell, field, isFocused, placeOf, row, step } from './steps';
 
@@ -29,6 +30,7 @@ describe('at a desk', () => {
     });
     await page.keyboard.type('taper');
     await expect.poll(() => chosen(page).innerText()).toMatch(/^question\s+How long is the taper/);
+    expect(await violations(page, 'dialog')).toStrictEqual([]);
     await step('arrows, Home and End go through the list and round its ends', async () => {
       const count = await options(page).count();
       expect(count).toBeGreaterThan(2);

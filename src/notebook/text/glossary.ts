@@ -29,5 +29,5 @@ function firstParagraph(blocks: readonly Block[]): string {
   return next?.type === 'paragraph' ? wordsOf(next.inside) : '';
 }
 
-/** The first sentence of what a word means. */
-export const sentenceOf = (says: string): string => /^.*?[.](?=\s|$)/s.exec(says)?.[0] ?? says;
+/** The first sentence of a text. */
+export const sentenceOf = (says: string): string => /^.*?[.?](?=\s|$)/s.exec(says)?.[0] ?? says;

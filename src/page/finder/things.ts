@@ -54,7 +54,7 @@ function ofPage(page: NotebookPage, cells: ReadonlyMap<string, Cell>, owned: Rea
   if (id === WORDS) return [whole, ...wordsIn(page).map(ofWord)];
   let under: string | null = null;
   const seen = new Set<string>();
-  const inText = page.blocks.flatMap((block): readonly Thing[] => {
+  const inText = page.blocks.flatMap((block, at): readonly Thing[] => {
     if (block.type === 'heading') {
       if (block.level === 2) under = wordsOf(block.inside);
       return ofHeading(block, page);
@@ -62,7 +62,10 @@ function ofPage(page: NotebookPage, cells: ReadonlyMap<string, Cell>, owned: Rea
     if (block.type !== 'cell' || seen.has(block.instance)) return [];
     seen.add(block.instance);
     const cell = cells.get(page.places.find(({ instance }) => instance === block.instance)?.cell ?? '');
-    return cell ? ofCell(cell, block.instance, page, under, owned) : [];
+    if (!cell) return [];
+    const before = page.blocks[at - 1];
+    const asked = before?.type === 'paragraph' ? sentenceOf(wordsOf(before.inside)) : cell.question;
+    return ofCell(cell, { instance: block.instance, page, under, asked }, owned);
   });
   return [whole, ...inText];
 }
@@ -84,21 +87,28 @@ function ofHeading({ level, id, inside }: Extract<Block, { type: 'heading' }>, p
   ];
 }
 
+/** Where a cell stands. */
+interface Placed {
+  readonly instance: string;
+  readonly page: NotebookPage;
+  /** The heading above it. */
+  readonly under: string | null;
+  /** The sentence before it. */
+  readonly asked: string;
+}
+
 /** @param owned names of the numbers that the boat's own sheet has: they are found there */
-function ofCell(
-  cell: Cell,
-  instance: string,
-  { id: notebook, title, boat }: NotebookPage,
-  under: string | null,
-  owned: ReadonlySet<string>,
-): Thing[] {
+function ofCell(cell: Cell, place: Placed, owned: ReadonlySet<string>): Thing[] {
+  const { instance, under } = place;
+  const { id: notebook, title, boat } = place.page;
   const isQuick = boat === 'none';
   const isPlain = instance === cell.id;
   const common = { also: cell.title, notebook };
   const question: Thing = {
     kind: isQuick ? 'quick answer' : 'question',
     title: cell.title,
-    more: cell.question,
+    // A quick answer is asked for by the words before it.
+    more: isQuick ? place.asked : cell.question,
     notebook,
     // The same cell under a name of its own asks of something else.
     same: isPlain ? `cell ${cell.id}` : `cell ${instance}`,

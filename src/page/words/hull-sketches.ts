@@ -151,7 +151,7 @@ export const hullSketches: Sketches = {
       says: 'The hull from the side and from the ends; the line of one station, and the section there, are drawn strong.',
       shapes: [
         ...seen('profile', (one) => one === name),
-        ...seen('body', (one) => one === name, [mm(hull().length / 2), -mm(hull().depth) * 1.5]),
+        ...seen('body', (one) => one === name, [mm(hull().length / 2), -mm(hull().depth) * 1.9]),
         label([mm(x), mm(top)], 'station', { toward: 'n' }),
       ],
     });
@@ -228,7 +228,7 @@ export const hullSketches: Sketches = {
       says: 'The hull from the side and from the ends; the flat end at the stern is drawn strong.',
       shapes: [
         ...seen('profile', (one) => one === hull().aft.name),
-        ...seen('body', (one) => one === hull().aft.name, [mm(hull().length / 2), -mm(hull().depth) * 1.5]),
+        ...seen('body', (one) => one === hull().aft.name, [mm(hull().length / 2), -mm(hull().depth) * 1.9]),
         label([mm(hull().aft.corners.at(-1)?.[0] ?? 0), mm(hull().aft.corners.at(-1)?.[2] ?? 0)], 'transom', {
           toward: 'n',
         }),

@@ -69,6 +69,14 @@ describe('over all notebooks', () => {
     expect(where('quick-answers')).toHaveLength(1);
   });
 
+  test('a quick answer is found by the words that ask for it there', () => {
+    const [taper] = found('how long is the taper of a scarf').filter(({ kind }) => kind === 'quick answer');
+    expect(taper).toMatchObject({
+      notebook: 'quick-answers',
+      more: expect.stringMatching(/taper.*[?]$/) as string,
+    });
+  });
+
   test('headings and notebooks are found', () => {
     expect(found('standing true')[0]).toMatchObject({ kind: 'notebook', title: 'Frames, standing true' });
     expect(found('dew, damp and cold')[0]).toMatchObject({ kind: 'heading', place: 'dew-damp-and-cold' });
