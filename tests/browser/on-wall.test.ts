@@ -81,6 +81,10 @@ test('all are shown and covered at once; the letters are 25 mm high at 5 m, and 
   await cell(page(), 'bend').locator('svg').first().waitFor();
   expect(await page().locator('.live.blank').count()).toBe(0);
   expect(await smallLetters()).toStrictEqual([]);
+  const units = page().getByLabel('Units');
+  await units.selectOption('ft-in 1/16, lb');
+  expect(await cutFigures()).toStrictEqual([]);
+  await units.selectOption('mm, kg');
   expect(await tooWide(page())).toBe(0);
   expect(await violations(page())).toStrictEqual([]);
   await shot(page(), 'on-wall-shown');
@@ -104,6 +108,22 @@ test.each([...notebooks])('by its link every answer of %s is covered', async (no
   expect(await every().locator(GIVEN_AWAY).count()).toBe(0);
   expect(await tooWide(every())).toBe(0);
 });
+/** Large figures that stand out of their place, or over the key beside them. */
+const cutFigures = (): Promise<string[]> =>
+  page()
+    .locator('.answers > .plate')
+    .evaluateAll((plates) =>
+      plates.flatMap((one) => {
+        const { right } = one.getBoundingClientRect();
+        const key = one.querySelector('.plate-key')!.getBoundingClientRect();
+        return [...one.querySelectorAll('.figure b')].flatMap((figure) => {
+          const box = figure.getBoundingClientRect();
+          const isOver = box.right > key.left && box.bottom > key.top && box.top < key.bottom;
+          return box.right > right + 1 || isOver ? [figure.textContent] : [];
+        });
+      }),
+    );
+
 /** Texts in letters that are less than 1/200 of 5 m high, on a picture 2 m wide: capitals are 0.66 of the type's size. */
 const smallLetters = (): Promise<string[]> =>
   page().evaluate(() => {

@@ -28,6 +28,8 @@ export interface FigureProps {
 /** A drawing beside fields: as high as it is wide, nearly, and never so low that it can't be read. */
 const HIGH = 0.92;
 const AT_LEAST = 390;
+/** On the wall, where it hangs 2.8 times as large, its lines are to be seen whole in a window of 1080, px. */
+const ON_WALL = 340;
 /** What its lines may always take, px, however much is written under them. */
 const LEAST_FIELD = 150;
 
@@ -37,7 +39,8 @@ pens.replaceSync(drawingStyle);
 document.adoptedStyleSheets.push(pens);
 
 export function Figure({ drawing, second, stale = false, maxHeight }: FigureProps) {
-  const { shown } = useBench();
+  const { shown, wall } = useBench();
+  const isOnWall = wall.value !== null;
   const host = useRef<HTMLElement>(null);
   const width = useWidth(host);
   const units: ScaleUnits = shown.value.length === 'mm' ? 'metric' : 'inch';
@@ -46,9 +49,11 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
     if (width === null) return null;
     const both = second ? overlay(drawing, second, versionWords) : drawing;
     const high = maxHeight ?? Math.max(AT_LEAST, HIGH * width);
-    last.current = within(high, both, { width, units }, last.current);
+    last.current = isOnWall
+      ? { field: ON_WALL, sheet: setOut(both, { width, units, maxHeight: maxHeight ?? ON_WALL }) }
+      : within(high, both, { width, units }, last.current);
     return toVNode(svgTree(last.current.sheet));
-  }, [drawing, second, width, units, maxHeight]);
+  }, [drawing, second, width, units, maxHeight, isOnWall]);
   return html`<figure class=${stale ? 'drawing stale' : 'drawing'} ref=${host}>
     ${svg}
     ${stale ? html`<figcaption>Drawn from the last numbers that could be drawn.</figcaption>` : null}
