@@ -96,7 +96,7 @@ describe('a number of the boat or the shop', () => {
 const different: Readonly<Record<string, string>> = {
   'areaDensity weight of the cloth':
     'cloth over a hull keeps water out; a strap carries the joint and is heavier',
-  'share glass in the laminate, by weight':
+  'share glass in laminate, by weight':
     'a strap is always of cloth, squeegeed; what is laid over the hull may be mat',
   'temperature coldest it cures': 'two cells ask it of the glue, one of the coating',
   'length width of the glue face':

@@ -17,7 +17,7 @@ export const shopFastening: readonly Declared[] = [
     ...pitch,
   }),
   shop('framePitch', 'length', {
-    label: 'Screw to screw on frames, at most',
+    label: 'On frames, screw to screw',
     meaning: 'widest that screws stand apart where the skin lies on a frame',
     source: 'with glue 100 to 125 mm (4 to 5 in): common practice',
     preset: '125 mm',

@@ -128,7 +128,7 @@ export const buttInputs = {
     step: '10 g/m²',
     note: 'heavier than what sheathes a hull, for it carries the joint: 6 oz/yd² is 203 g/m²',
   }),
-  glassShare: input('share', 'Glass in the laminate, by weight', {
+  glassShare: input('share', 'Glass in laminate, by weight', {
     when: STRAP,
     preset: `${100 * handLaid.value} %`,
     min: '20 %',
