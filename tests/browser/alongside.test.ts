@@ -1,7 +1,7 @@
 /** What stands alongside: the frame from width to width, the hull in the rail, what moved, and the dock of a phone. */
 import { expect, test } from 'vitest';
 import { onePage } from './harness';
-import { arrived, atRest, cell, field, placeOf, reload, tooWide, type } from './steps';
+import { arrived, atRest, cell, field, openNotebook, placeOf, reload, tooWide, type } from './steps';
 
 const page = onePage({ ...placeOf('short-build', {}), reducedMotion: 'reduce' });
 
@@ -103,4 +103,25 @@ test('on a phone the dock says the first answer and what it was, makes room for 
   expect(await page().locator('.ripple li').first().isVisible()).toBe(true);
   await dock.click();
   expect(await page().locator('.ripple li').first().isVisible()).toBe(false);
+});
+
+test('the contents list marks the heading under which the cell in hand stands', async () => {
+  const opened = await openNotebook('one-thick-or-two-thin', { reducedMotion: 'reduce' });
+  const cells = await opened
+    .locator('.cell[data-cell]')
+    .evaluateAll((all) => all.map((one) => (one as HTMLElement).dataset['cell']!));
+  const headings = new Set<string>();
+  for (const name of [cells[0]!, cells.at(-1)!]) {
+    await cell(opened, name).locator('.input :is(input, select)').first().focus();
+    const over = await cell(opened, name).evaluate(
+      (one) =>
+        [...document.querySelectorAll('.prose > h2')]
+          .filter((heading) => heading.getBoundingClientRect().top < one.getBoundingClientRect().top)
+          .at(-1)?.textContent,
+    );
+    const marked = opened.locator('.contents .within [aria-current="location"]');
+    await expect.poll(() => marked.allInnerTexts()).toStrictEqual([over]);
+    headings.add(over ?? '');
+  }
+  expect(headings.size).toBe(2);
 });
