@@ -11,20 +11,12 @@ import { cardTable } from '../card/card-table';
 import { html, use } from '../html';
 import { fieldOf } from '../input/owner';
 import { unitChoices } from '../layout/units';
+import type { BenchField } from './bench-field';
 import { Marks } from './marks';
 import { NumberInHand } from './number-in-hand';
 import { NumbersList } from './numbers-list';
 import { Reading } from './reading';
 import { useStayAwake } from './stay-awake';
-
-/** A number of the cell: the input it stands for, and the quantity that its field writes. */
-export interface BenchField {
-  readonly place: string;
-  readonly name: string;
-  readonly label: string;
-  /** The group it stands in; empty where it decides. */
-  readonly group: string;
-}
 
 /** What lies below the answers. */
 type At = { readonly kind: 'numbers' | 'marks' } | { readonly kind: 'number'; readonly place: string };

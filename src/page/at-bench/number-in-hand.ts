@@ -8,7 +8,7 @@ import { html, use } from '../html';
 import { entryFrom, entryOf, fieldValue, keyFrom, restText } from '../input/entry-text';
 import { StepKey } from '../input/step-key';
 import { capital } from '../words';
-import type { BenchField } from './at-bench';
+import type { BenchField } from './bench-field';
 import { FEET, padFor, type PadKey, pressed, RUB_OUT } from './keys';
 
 export interface NumberInHandProps {

@@ -2,7 +2,7 @@
 import { type Bench, sayOf, useBench } from '../bench';
 import { isIssue } from '../../measure';
 import { html } from '../html';
-import type { BenchField } from './at-bench';
+import type { BenchField } from './bench-field';
 
 export interface NumbersListProps {
   readonly fields: readonly BenchField[];

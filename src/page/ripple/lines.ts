@@ -4,18 +4,8 @@ import type { Moved, Ripple } from '../../notebook';
 import { type Bench, sayValue } from '../bench';
 import { notebookWith, openHead } from '../library';
 import { cellsInView } from './in-view';
-import { type InOrder, inOrder, type LineKind, type Place, type RippleLine } from './order';
-import type { Limit } from './snapshot';
-
-export type ToldLine = RippleLine & ({ readonly limit: Limit } | { readonly moved: Moved });
-
-/** What moved after an edit, as it is told. */
-export interface ToldRipple extends InOrder<ToldLine> {
-  readonly hull: Ripple<unknown>['hull'];
-  /** How many numbers moved, and how many limits are newly passed. */
-  readonly moved: number;
-  readonly passed: number;
-}
+import { inOrder, type LineKind, type Place } from './order';
+import type { Limit, ToldLine, ToldRipple } from './told';
 
 /** Of a hull, an edge and a panel: the numbers a builder knows a boat by. */
 const MAIN: Readonly<Record<string, readonly string[]>> = {

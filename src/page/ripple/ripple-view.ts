@@ -8,9 +8,9 @@ import { figuresOf } from './figures';
 import { html, use } from '../html';
 import { notebooks } from '../library';
 import { capital, inShort, inShortWithin, titleOf } from '../words';
-import type { ToldLine } from './lines';
 import type { Fold, LineKind } from './order';
-import { edgesOf, type Limit } from './snapshot';
+import { edgesOf } from './snapshot';
+import type { Limit, ToldLine } from './told';
 import { amiss, foldWords, hullWords, inBrief, isStill } from './words';
 
 /** Cells whose warnings are about her numbers, and not about a batten that nobody has chosen yet. */

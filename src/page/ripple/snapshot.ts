@@ -1,20 +1,11 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
 import { type Derived, lists, type Value } from '../../boat';
-import { compiled, type Instance, type Tell, valueOf, warningsOf, type WorkOut } from '../../cells';
+import { compiled, type Instance, valueOf, warningsOf, type WorkOut } from '../../cells';
 import { isIssue, plainShown, write } from '../../measure';
 import type { Catalogue, Graph, Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
-import { type AgainstLimit, againstLimit } from './limit';
-
-/** A warning as it applied at one moment. */
-export interface Limit {
-  /** The cell that warns, by its name in the notebook. */
-  readonly cell: string;
-  readonly weight: 'stop' | 'mind';
-  /** The warning's sentence, in whatever units are chosen when it is read. */
-  readonly tell: Tell;
-  readonly against: AgainstLimit | null;
-}
+import { againstLimit } from './limit';
+import type { Limit } from './told';
 
 export type Moment = Snapshot<Limit>;
 

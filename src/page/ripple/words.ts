@@ -1,5 +1,5 @@
 /** The ripple in a few words. */
-import type { ToldRipple } from './lines';
+import type { ToldRipple } from './told';
 
 export function isStill(ripple: ToldRipple | null): boolean {
   return !ripple || (ripple.hull === null && ripple.told.length === 0 && ripple.folded.length === 0);
