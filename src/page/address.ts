@@ -23,6 +23,15 @@ function readWay(): Way {
   return { notebook: decoded(notebook) || null, place: decoded(place) || null };
 }
 
+/**
+ * The cell that a place lies in, if these are the names of the cells that stand there: `scarf` itself, one of its
+ * quantities (`scarf.taper`), or a mark within it (`cell-scarf`, `question-scarf`).
+ */
+export function cellAt(place: string | null, names: readonly string[]): string | undefined {
+  const [word] = place?.replace(/^(?:cell|question)-/, '').split('.') ?? [];
+  return names.find((name) => name === word);
+}
+
 /** An address may have been cut short or typed; what can't be decoded leads to the top of the notebook. */
 function decoded(text: string): string | null {
   try {

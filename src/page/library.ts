@@ -9,7 +9,7 @@ import { type Cell, registry } from '../cells';
 import type { NotebookHead, NotebookPage } from '../notebook';
 import type * as Reader from '../notebook/markdown';
 import { type Placing, placing } from '../notebook/placing';
-import { way } from './address';
+import { cellAt, way } from './address';
 
 const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
   eager: true,
@@ -116,9 +116,25 @@ export function notebookWith(instance: string): NotebookHead | undefined {
   return notebooks.value.find((head) => head.places.some((placed) => placed.instance === instance));
 }
 
-/** Fetches a notebook with the first cell in it; the others follow together. */
-export async function openNotebook(head: NotebookHead): Promise<void> {
-  const [first, ...rest] = head.places.map((placed) => placed.cell);
+/** The cell that stands alone in a list of questions that is open there; undefined for the list itself, and for any other notebook. */
+export function questionAt({ form, places }: NotebookHead, place: string | null): string | undefined {
+  return (
+    form &&
+    cellAt(
+      place,
+      places.map(({ instance }) => instance),
+    )
+  );
+}
+
+/**
+ * Fetches a notebook with the first cell in it; the others follow together. Of a list of questions only the one that is
+ * open: the rest come when the page is at rest.
+ */
+export async function openNotebook(head: NotebookHead, place: string | null): Promise<void> {
+  const open = questionAt(head, place);
+  const shown = head.form ? head.places.filter(({ instance }) => instance === open) : head.places;
+  const [first, ...rest] = shown.map((placed) => placed.cell);
   await fetchAll([head.id], first === undefined ? [] : [first]);
   void fetchAll([], rest);
 }

@@ -1,7 +1,7 @@
 /** What a first visit fetches, compressed as servers send it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
-import { entriesOf, manifestOf, neededBy, opensOn, stylesOf } from '../tools/first-load';
+import { entriesOf, manifestOf, firstAnswer, neededBy, opensOn, stylesOf } from '../tools/first-load';
 import { builtSite } from '../tools/site.mjs';
 import type { Section } from './table';
 
@@ -14,8 +14,12 @@ export async function firstLoad(): Promise<Section> {
     .map((file) => `${file.parentPath.slice(site.length + 1)}/${file.name}`.replace(/^\//, ''));
   const scripts = (files: Iterable<string>) => [...files].filter((file) => file.endsWith('.js'));
   const rows: readonly (readonly [string, readonly string[]])[] = [
-    ['script before the first answer', scripts(first)],
-    ['styles before the first answer', stylesOf(site)],
+    ['script of the page as it opens', scripts(first)],
+    [
+      'script before the first answer',
+      scripts(neededBy(manifest, [...entriesOf(site, manifest), ...firstAnswer])),
+    ],
+    ['styles of the page as it opens', stylesOf(site)],
     ['all script, fetched when needed', scripts(everything)],
     ['the whole site, for use offline', everything],
   ];

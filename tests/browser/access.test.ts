@@ -12,6 +12,7 @@ import {
   isFocused,
   moreAbout,
   openNotebook,
+  openQuestion,
   openSheet,
   press,
   reads,
@@ -140,7 +141,7 @@ describe('by keyboard alone', () => {
   });
 
   test('Enter goes from field to field to the last in sight, past choices', async () => {
-    const page = await openNotebook('quick-answers');
+    const page = await openQuestion('quickBend');
     await field(page, 'quickBend.radius').focus();
     const names = await cell(page, 'quickBend')
       .locator('.input:has(.entry-line)')
@@ -205,7 +206,7 @@ describe('by keyboard alone', () => {
   });
 
   test('through the whole page: no trap, and nothing hidden takes the focus', async () => {
-    const page = await openNotebook('quick-answers');
+    const page = await openQuestion('quickScarf');
     // What is passed is noted in the page: to ask after each press takes longer than the press.
     const stops = await page.evaluate(() => {
       const notes = { around: false, hidden: [] as string[] };
@@ -251,7 +252,7 @@ describe('by the pointer', () => {
   });
 
   test('a tap selects where the field moves under the finger, as the keys of the last one go', async () => {
-    const page = await openNotebook('quick-answers', { touch: true, width: 390 });
+    const page = await openQuestion('quickScarf', { touch: true, width: 390 });
     await field(page, 'quickScarf.thickness').tap();
     await row(page, 'quickScarf.thickness').getByRole('button', { name: 'Letter keys' }).waitFor();
     const slope = field(page, 'quickScarf.slope');
@@ -260,7 +261,7 @@ describe('by the pointer', () => {
   });
 
   test('what a key has led to and selected stays whole under the first tap', async () => {
-    const page = await openNotebook('quick-answers', { touch: true, width: 390 });
+    const page = await openQuestion('quickScarf', { touch: true, width: 390 });
     const slope = field(page, 'quickScarf.slope');
     await field(page, 'quickScarf.thickness').tap();
     await page.keyboard.press('Enter');

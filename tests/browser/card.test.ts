@@ -4,17 +4,29 @@ import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { registry } from '../../src/cells/registry';
 import { inRoot } from '../tools/root.mjs';
-import { askForCard, cellsOf, closedUp, openToPrint, printed, type PrintedPage, textOn } from './card';
+import {
+  askForCard,
+  cellsOf,
+  closedUp,
+  keepFromPrinting,
+  openToPrint,
+  printed,
+  type PrintedPage,
+  textOn,
+} from './card';
 import {
   answer,
   cell,
   field,
   notebooks,
+  openQuestion,
   press,
   pressOf,
+  questionsOf,
   reads,
   row,
   step,
+  turnToQuestion,
   type,
   undoAll,
   unfold,
@@ -115,11 +127,15 @@ describe('every cell', () => {
   });
 
   test('from a phone, on Letter, in feet and inches', { timeout: 180_000 }, async () => {
-    const page = await openToPrint('quick-answers', { width: 390, touch: true });
+    const page = await openQuestion('quickScarf', { width: 390, touch: true, reducedMotion: 'reduce' });
+    await keepFromPrinting(page);
     await page.locator('.unit-pick').selectOption('ft-in 1/16, lb');
-    const names = await cellsOf(page);
+    const names = await questionsOf(page);
     expect(names.length).toBeGreaterThan(5);
-    for (const name of names) await expectCard(page, name, 'Letter');
+    for (const name of names) {
+      await turnToQuestion(page, name);
+      await expectCard(page, name, 'Letter');
+    }
   });
 });
 

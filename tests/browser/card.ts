@@ -31,13 +31,17 @@ export async function openToPrint(
   options: PageOptions = {},
 ): Promise<Page> {
   const page = await openPage({ reducedMotion: 'reduce', ...options, ...placeOf(notebook, options) });
-  await page.evaluate(() => {
-    window.print = () => {};
-  });
+  await keepFromPrinting(page);
   await page.locator('.cell[data-cell] .cell-keys button').first().waitFor();
   await expect.poll(() => page.locator('[aria-busy="true"]').count(), { timeout: 30_000 }).toBe(0);
   return page;
 }
+
+/** No dialog opens. */
+export const keepFromPrinting = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    window.print = () => {};
+  });
 
 export const cellsOf = (page: Page): Promise<string[]> =>
   page

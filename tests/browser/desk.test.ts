@@ -9,7 +9,7 @@ import {
   allColours,
   lookThrough,
   type Notebook,
-  notebooks,
+  readThrough,
   texts,
   tooWide,
   turnTo,
@@ -29,7 +29,7 @@ test('axe is awake: a key without a name is found', async () => {
   expect(found.join()).toMatch(/^button-name at/);
 });
 
-describe.each(notebooks)('%s', (notebook) => {
+describe.each(readThrough)('%s', (notebook) => {
   // With graphs and tables opened, as they are printed: what is at rest has a test of its own.
   beforeAll(async () => {
     await turnTo(page(), notebook);
@@ -122,7 +122,7 @@ describe.each(notebooks)('%s', (notebook) => {
   });
 
   // What the notebooks share is seen in all colours in the first of them.
-  test.each(notebook === 'quick-answers' ? allColours : (['light'] as const))('axe, %s', async (colours) => {
+  test.each(notebook === readThrough[0] ? allColours : (['light'] as const))('axe, %s', async (colours) => {
     await wear(page(), colours);
     await lookThrough(page());
     expect(await violations(page())).toStrictEqual([]);

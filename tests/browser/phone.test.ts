@@ -6,9 +6,10 @@ import {
   arrived,
   allColours,
   lookThrough,
-  notebooks,
+  readThrough,
   openFolds,
   openGroups,
+  tooSmall,
   tooWide,
   turnTo,
   unfold,
@@ -22,7 +23,7 @@ const page = onePage({
   storage: { 'battenbook dress': 'sun' },
 });
 
-describe.each(notebooks)('%s', (notebook) => {
+describe.each(readThrough)('%s', (notebook) => {
   beforeAll(async () => {
     await page().setViewportSize({ width: 360, height: 900 });
     await turnTo(page(), notebook);
@@ -61,7 +62,7 @@ describe.each(notebooks)('%s', (notebook) => {
       );
     expect(lines.length).toBeGreaterThan(10);
     expect(lines.filter(([, height, isCut]) => height < 44 || height > 46 || isCut)).toStrictEqual([]);
-    expect(await tooSmall()).toStrictEqual([]);
+    expect(await tooSmall(page())).toStrictEqual([]);
     await page().evaluate(() => {
       for (const group of document.querySelectorAll<HTMLDetailsElement>('details.field-group'))
         group.open = false;
@@ -69,7 +70,7 @@ describe.each(notebooks)('%s', (notebook) => {
   });
 
   // What the notebooks share is seen in all colours in the first of them.
-  test.each(notebook === 'quick-answers' ? allColours : (['dark'] as const))('axe, %s', async (colours) => {
+  test.each(notebook === readThrough[0] ? allColours : (['dark'] as const))('axe, %s', async (colours) => {
     await page().setViewportSize({ width: 390, height: 900 });
     await wear(page(), colours);
     await lookThrough(page());
@@ -78,42 +79,15 @@ describe.each(notebooks)('%s', (notebook) => {
 
   test('keys and fields are wide enough for a thumb', async () => {
     await page().setViewportSize({ width: 390, height: 900 });
-    const opening = [page().locator('.desk > summary')];
-    // A notebook without a boat has nothing alongside on a phone.
-    if (notebook !== 'quick-answers')
-      opening.push(page().getByRole('button', { name: /the hull and what moved/ }));
+    const opening = [
+      page().locator('.desk > summary'),
+      page().getByRole('button', { name: /the hull and what moved/ }),
+    ];
     const press = async () => {
       for (const one of opening) await one.click();
     };
     await press();
     onTestFinished(press);
-    expect(await tooSmall()).toStrictEqual([]);
+    expect(await tooSmall(page())).toStrictEqual([]);
   });
 });
-
-/** The keys and fields that a thumb can't hit. */
-const tooSmall = (): Promise<string[]> =>
-  page().evaluate(() => {
-    const found: string[] = [];
-    const all = document.querySelectorAll<HTMLElement>(
-      'button, input:not([type="range"], [type="file"]), select, summary, a[href]',
-    );
-    for (const element of all) {
-      // What a closed group holds is laid out as narrow as its name; with the groups open it is measured too.
-      if (!element.checkVisibility()) continue;
-      const { width, height } = element.getBoundingClientRect();
-      if (width === 0 || height === 0 || element.closest('.skip, .unseen')) continue;
-      // In running text a link is as high as its line, and the trade's rule for it is 24 px.
-      const inline = element.matches('.live, .jump, a, p button');
-      // A radio key is pressed by its label.
-      const target = element.matches('[type="radio"]') ? element.closest('label') : element;
-      const box = target?.getBoundingClientRect() ?? { width, height };
-      const least = inline ? 24 : 44;
-      // Half a pixel for rounding.
-      if (Math.min(box.height, inline ? 1e3 : box.width) < least - 0.5)
-        found.push(
-          `${element.tagName} ${element.className} "${element.textContent?.trim().slice(0, 30)}" ${Math.round(box.width)} x ${Math.round(box.height)}`,
-        );
-    }
-    return [...new Set(found)];
-  });

@@ -13,6 +13,9 @@ export const notebooks = [
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 
+/** Those that are read from top to bottom; of the list of questions one is open at a time (`quick.test.ts`). */
+export const readThrough = notebooks.filter((id) => id !== 'quick-answers');
+
 /**
  * Notebooks made for journeys (`tests/browser/notebooks`): two or three cells under their own names. A page of
  * twenty cells takes seconds to open and to draw anew; a journey that works with one of them needs no more.
@@ -50,13 +53,37 @@ export async function openNotebook(
   return page;
 }
 
+/** Opens one of the quick answers, alone, by the name of its cell. */
+export async function openQuestion(name: string, options: PageOptions = {}): Promise<Page> {
+  const page = await openPage({ ...options, at: `#/quick-answers/${name}` });
+  await cell(page, name).waitFor();
+  await arrived(page);
+  return page;
+}
+
+/** Turns to another quick answer in the page that is open. */
+export async function turnToQuestion(page: Page, name: string): Promise<void> {
+  await page.evaluate((of) => {
+    location.hash = `#/quick-answers/${of}`;
+  }, name);
+  await cell(page, name).waitFor();
+  await arrived(page);
+}
+
+/** Names of the questions in the list, in its order. */
+export const questionsOf = (page: Page): Promise<string[]> =>
+  page
+    .locator('.by-stage a[data-question]')
+    .evaluateAll((all) => all.map((one) => (one as HTMLElement).dataset['question'] ?? ''));
+
 /** What is being fetched, and the drawings that come at rest, those far from the window last. */
 const toCome = '[aria-busy="true"], .cell .pictures:not(:has(figure svg, .no-picture))';
 
 /** Waits until nothing on the page is still being fetched, and every cell has its drawing. */
 export async function arrived(page: Page): Promise<void> {
   const all = page.waitForFunction(
-    (waiting) => document.querySelector('.cell[data-cell]') && !document.querySelector(waiting),
+    (waiting) =>
+      document.querySelector('.cell[data-cell], .question-list') && !document.querySelector(waiting),
     toCome,
     { polling: 50, timeout: 30_000 },
   );
@@ -294,3 +321,29 @@ export async function wear(page: Page, colours: Colours): Promise<void> {
 /** By how many pixels the page can be moved sideways. */
 export const tooWide = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** The keys and fields that a thumb can't hit. */
+export const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const found: string[] = [];
+    const all = document.querySelectorAll<HTMLElement>(
+      'button, input:not([type="range"], [type="file"]), select, summary, a[href]',
+    );
+    for (const element of all) {
+      const { width, height } = element.getBoundingClientRect();
+      if (width === 0 || height === 0 || !element.checkVisibility() || element.closest('.skip, .unseen'))
+        continue;
+      // In running text a link is as high as its line, and the trade's rule for it is 24 px.
+      const inline = element.matches('.live, .jump, a, p button');
+      // A radio key is pressed by its label.
+      const target = element.matches('[type="radio"]') ? element.closest('label') : element;
+      const box = target?.getBoundingClientRect() ?? { width, height };
+      const least = inline ? 24 : 44;
+      // Half a pixel for rounding.
+      if (Math.min(box.height, inline ? 1e3 : box.width) < least - 0.5)
+        found.push(
+          `${element.tagName} ${element.className} "${element.textContent?.trim().slice(0, 30)}" ${Math.round(box.width)} x ${Math.round(box.height)}`,
+        );
+    }
+    return [...new Set(found)];
+  });

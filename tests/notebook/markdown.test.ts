@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseNotebook } from '../../src/notebook/markdown';
+import { headOf, parseNotebook } from '../../src/notebook/markdown';
 import { type Block, type Inline, type NotebookPage, wordsOf } from '../../src/notebook/text/page-text';
 import { faultsShownIn, liveValuesOf, triesOf } from './places';
 
@@ -47,6 +47,12 @@ describe('the head', () => {
     expect(parseNotebook('words', '../../..')).toMatchObject({ id: 'notebook' });
   });
 
+  test('says that it is a list of questions, and so does what is known of it unopened', () => {
+    const page = read('---\nboat: none\nform: questions\n---\n');
+    expect([page.form, headOf(page).form]).toStrictEqual(['questions', 'questions']);
+    expect('form' in headOf(read('---\nboat: none\n---\n'))).toBe(false);
+  });
+
   test('is not looked for below the first line', () => {
     expect(blocks('Above\n\n---\n\ntitle: no')).toStrictEqual([
       paragraph(text('Above')),
@@ -61,6 +67,8 @@ describe('the head', () => {
     ['---\ntitle: A\nnonsense\n---\n', 3, /a name, a colon and a text/],
     ['---\ntitle: A\norder: first\n---\n', 3, /whole number/],
     ['---\nstage: launching\n---\n', 2, /"stage" is one of shape, frames, timber, .*"launching" is none/],
+    ['---\nboat: none\nform: cards\n---\n', 3, /"form" is questions, or left out; "cards" is neither/],
+    ['---\nform: questions\n---\n', 2, /knows no boat: with "form: questions" goes "boat: none"/],
     ['---\ntitle: A\n\nHello', 1, /has no end/],
     [`---\norder: 1\ntitle: ${'A'.repeat(121)}\n---\n`, 3, /"title" may be 120 letters long/],
     [`---\nsummary: ${'A'.repeat(401)}\n---\n`, 2, /"summary" may be 400 letters long/],

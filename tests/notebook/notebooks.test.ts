@@ -1,8 +1,16 @@
 /** The notebooks that come with the page: what they name exists, and what they claim is so. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { demoBoat, starters, type Table, type Value } from '../../src/boat';
-import { type Cell, type Instance, isTold, plainInstance, warningsOf } from '../../src/cells';
+import { demoBoat, type Option, starters, type Table, type Value } from '../../src/boat';
+import {
+  type Cell,
+  type Instance,
+  isAsked,
+  isChoice,
+  isTold,
+  plainInstance,
+  warningsOf,
+} from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from '../cells/cell-of';
 import { isIssue, plainShown, write } from '../../src/measure';
@@ -14,6 +22,7 @@ import { parseNotebook } from '../../src/notebook/markdown';
 import { WORDS } from '../../src/notebook/text/glossary';
 import type { NotebookPage } from '../../src/notebook/text/page-text';
 import { freshState, noBoat } from '../../src/notebook/state/state';
+import { partsOf } from '../../src/page/quick/parts';
 import { triesOf } from './places';
 import { saidOn } from './said';
 import { epoxyDensity, flourDensity } from '../../src/trade/paste';
@@ -23,12 +32,11 @@ const root = new URL('../../', import.meta.url);
 const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');
 const files = readdirSync(new URL('notebooks', root)).filter((name) => name.endsWith('.md'));
 const texts = new Map(files.map((name) => [name, textOf(`notebooks/${name}`)]));
-/** The example of the guide, the only block of it that is a whole notebook. */
-const example =
-  [...textOf('docs/authoring.md').matchAll(/^````markdown\n(---\n[^]*?)^````$/gm)][0]?.[1] ?? '';
+/** The examples of the guide: those blocks of it that are whole notebooks. */
+const examples = [...textOf('docs/authoring.md').matchAll(/^````markdown\n(---\n[^]*?)^````$/gm)];
 const pages: readonly NotebookPage[] = [
   ...[...texts].map(([name, text]) => parseNotebook(text, name)),
-  parseNotebook(example, 'authoring example.md'),
+  ...examples.map(([, text = ''], at) => parseNotebook(text, `authoring example ${at + 1}.md`)),
 ];
 const page = (id: string) => pages.find((one) => one.id === id)!;
 
@@ -149,23 +157,63 @@ test('links to headings lead to headings of the page', () => {
 });
 
 describe('quick answers', () => {
-  test('holds every cell that can do without a hull once, none of them plain', () => {
-    const places = page('quick-answers').places;
-    // What asks the whole hull has no quick answer.
-    const quick = cells.filter(({ steps }) => !Object.values(steps).some(isTold));
-    expect(places.map((place) => place.cell).sort()).toStrictEqual(quick.map(({ id }) => id).sort());
-    expect(places.filter((place) => place.cell === place.instance)).toStrictEqual([]);
+  const quick = page('quick-answers');
+  const inside = placed(quick);
+  const graph = bookFor(quick, demoBoat).first.value;
+
+  test('holds every cell that can do without a hull, none of them plain', () => {
+    // What asks the whole hull has no quick answer; boards are cut for a list of lengths too.
+    const alone = cells.filter(({ id, steps }) => id === 'boards' || !Object.values(steps).some(isTold));
+    expect([...new Set(quick.places.map((place) => place.cell))].sort()).toStrictEqual(
+      alone.map(({ id }) => id).sort(),
+    );
+    expect(quick.places.filter((place) => place.cell === place.instance)).toStrictEqual([]);
   });
 
   test('knows nothing of the boat: on each boat the answers are the same', () => {
     const answers = (table: Table) => {
       const { first } = bookOf(table);
-      return placed(page('quick-answers')).flatMap(({ cell: { steps }, name }) =>
-        Object.keys(steps).map((key) => [`${name}.${key}`, first.value.value(`${name}.${key}`)]),
-      );
+      return inside
+        .filter(({ cell: { id } }) => id !== 'boards')
+        .flatMap(({ cell: { answers: given }, name }) =>
+          given.map(({ of }) => [`${name}.${of}`, first.value.value(`${name}.${of}`)]),
+        );
     };
     const onDory = answers(demoBoat);
     for (const { table } of starters) expect(answers(table)).toStrictEqual(onDory);
+  });
+
+  test('asks for no part of a boat: none is among what can be chosen, and none of her own fields stands there', () => {
+    const asked = inside.flatMap((instance) =>
+      Object.entries(instance.cell.inputs)
+        .filter(([key]) => isAsked(instance, key, graph))
+        .map(([key, spec]) => ({ name: `${instance.name}.${key}`, spec })),
+    );
+    expect(asked.length).toBeGreaterThan(150);
+    const speaking = asked.filter(({ spec }) => !isChoice(spec) && spec.ofBoat);
+    const choosing = asked.flatMap(({ name, spec }) => {
+      const { options = [] } = graph.quantity(name) as { options?: readonly Option[] };
+      const among = options.some(({ ofBoat }) => ofBoat);
+      return isChoice(spec) && (among || options.length < 2 || typeof spec.options === 'string')
+        ? [name]
+        : [];
+    });
+    expect([...speaking.map(({ name }) => name), ...choosing]).toStrictEqual([]);
+    // A scarf is asked for a board, where a boat has her keelson.
+    const { options } = graph.quantity('quickScarf.part') as { options: readonly Option[] };
+    expect(options.map(({ label }) => label)).toStrictEqual(['a board', 'plywood, for a panel', 'spar']);
+  });
+
+  test('asks each question in a sentence, under the stage of the work', () => {
+    const parts = partsOf(quick.blocks);
+    expect(parts.map(({ heading }) => heading?.id)).toStrictEqual([
+      undefined,
+      ...quick.headings.map(({ id }) => id),
+    ]);
+    const questions = parts.flatMap((part) => part.questions);
+    expect(questions.map(({ name }) => name)).toStrictEqual(quick.places.map(({ instance }) => instance));
+    for (const { asks } of questions) expect(asks).toMatch(/^[A-Z].{5,110}\?$/);
+    expect(new Set(questions.map(({ asks }) => asks)).size).toBe(questions.length);
   });
 });
 

@@ -40,5 +40,8 @@ export function neededBy(manifest: Manifest, keys: readonly string[], seen = new
   return seen;
 }
 
-/** What the page fetches by itself before a visitor can read the first answer: the notebook it opens on, and its first cell. */
-export const opensOn: readonly string[] = ['notebooks/quick-answers.md', 'src/cells/timber/joints/scarf.ts'];
+/** What the page fetches by itself before a visitor can read it: the notebook it opens on, and the list that this is. */
+export const opensOn: readonly string[] = ['notebooks/quick-answers.md', 'src/page/quick/questions.ts'];
+
+/** What comes with the first answer that is asked of it. */
+export const firstAnswer: readonly string[] = [...opensOn, 'src/cells/timber/joints/scarf.ts'];

@@ -19,6 +19,8 @@ export interface Option {
   readonly label: string;
   /** Speaks of a boat: where there is none it is not offered. */
   readonly ofBoat?: boolean;
+  /** What it reads where there is no boat: `a board` in place of `keelson`. */
+  readonly withoutBoat?: string;
   /** Parts of the boat that it speaks of, where that is not the part of its own name. */
   readonly about?: readonly string[];
 }

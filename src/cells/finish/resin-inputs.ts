@@ -8,17 +8,29 @@ import { citation } from '../../trade/table';
 const area = (label: string, from: string, preset: string, note: string) =>
   input('area', label, { from, preset, min: '0 m^2', max: '200 m^2', step: '0.1 m^2', note });
 
+const face = (...of: Parameters<typeof area>) => ({ ...area(...of), ofBoat: true });
+
 export const layers = (label: string, note: string) =>
   input('count', label, { preset: '1', min: '0', max: '6', step: '1', note });
 
 export const resinInputs = {
-  bottomArea: area('Bottom, one side', 'bottom.area', '0 m^2', 'laid flat; both sides are reckoned'),
-  bilgeArea: area('Bilge, one side', 'bilge.area', '0 m^2', 'laid flat; all panels between bottom and side'),
-  sideArea: area('Side, one side', 'side.area', '2.5 m^2', 'laid flat; both sides are reckoned'),
-  transomArea: area('Transom, whole', 'transom.area', '0 m^2', 'its outer face'),
-  bowArea: area('Bow transom, whole', 'bowTransom.area', '0 m^2', 'its outer face, if there is one'),
-  bottomLayers: layers('Layers of cloth on the bottom', '0 for bare wood, which is sealed and no more'),
-  sideLayers: layers('Layers on bilge, side, transom', '0 for bare wood, which is sealed and no more'),
+  bottomArea: face('Bottom, one side', 'bottom.area', '0 m^2', 'laid flat; both sides are reckoned'),
+  bilgeArea: face('Bilge, one side', 'bilge.area', '0 m^2', 'laid flat; all panels between bottom and side'),
+  sideArea: face('Side, one side', 'side.area', '2.5 m^2', 'laid flat; both sides are reckoned'),
+  transomArea: face('Transom, whole', 'transom.area', '0 m^2', 'its outer face'),
+  bowArea: face('Bow transom, whole', 'bowTransom.area', '0 m^2', 'its outer face, if there is one'),
+  flatArea: input('area', 'Flat area to sheathe', {
+    preset: '0 m^2',
+    min: '0 m^2',
+    max: '200 m^2',
+    step: '0.1 m^2',
+    note: 'besides the hull: a deck, a rudder',
+  }),
+  bottomLayers: {
+    ...layers('Layers of cloth on the bottom', '0 for bare wood, which is sealed and no more'),
+    ofBoat: true,
+  },
+  sideLayers: layers('Layers of cloth elsewhere', '0 for bare wood, which is sealed and no more'),
   laps: input('share', 'Laps and edges turned round', {
     preset: '10 %',
     min: '0 %',
@@ -60,7 +72,7 @@ export const resinInputs = {
     step: '10 µm',
     note: citation(fillFilm),
   }),
-  insideArea: area(
+  insideArea: face(
     'Inside to seal',
     'hull.surfaceArea',
     '10 m^2',

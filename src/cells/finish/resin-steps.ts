@@ -60,8 +60,8 @@ export const resinSteps = {
   bottomBoth: step('area', '2 * bottomArea', 'bottom, port and starboard', GEOMETRY),
   restBoth: step(
     'area',
-    '2 * (bilgeArea + sideArea) + transomArea + bowArea',
-    'bilges and sides, port and starboard, and transoms',
+    '2 * (bilgeArea + sideArea) + transomArea + bowArea + flatArea',
+    'bilges and sides, port and starboard, transoms, and what lies flat',
     GEOMETRY,
   ),
   sheathedArea: step(

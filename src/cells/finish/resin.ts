@@ -13,7 +13,7 @@ export const resin = defineCell({
   inputs: resinInputs,
   functions: resinFunctions,
   groups: {
-    'Other faces': ['bilgeArea', 'transomArea', 'bowArea'],
+    'Other faces': ['bilgeArea', 'transomArea', 'bowArea', 'flatArea'],
     'The cloth': ['sideLayers', 'laps', 'layup', 'glassShare'],
     'The coats': ['fillCoats', 'fillFilm', 'sealCoats', 'uptake', 'laterCoat', 'waste'],
     'Resin and hardener': ['basis', 'resinParts', 'hardenerParts', 'resinDensity', 'hardenerDensity'],
@@ -27,6 +27,7 @@ export const resin = defineCell({
       'largePrice',
     ],
   },
+  alone: ['flatArea', 'sideLayers'],
   steps: resinSteps,
   answers: [
     { of: 'total', label: 'mixed, in all', from: 'resin and hardener together, waste included' },
@@ -34,7 +35,12 @@ export const resin = defineCell({
     { of: 'hardener', label: 'hardener', from: 'by volume, to be measured apart from the resin' },
   ],
   inWords: [
-    'For both sides of the boat mix {total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top.',
+    {
+      when: 'bottomBoth + bilgeArea + sideArea > 0',
+      says: 'For both sides of the boat mix',
+      otherwise: 'Mix',
+    },
+    '{total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top.',
     {
       when: 'large + middle + small > 0',
       says: [

@@ -130,6 +130,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    * field in no group is one of the deciding ones, in view: five at most, in the order of the inputs.
    */
   readonly groups?: Readonly<Record<string, readonly Extract<keyof I, string>[]>>;
+  /** Fields that come first among those in view, in this order, where there is no boat to say the rest. */
+  readonly alone?: readonly Extract<keyof I, string>[];
   readonly steps: S;
   readonly functions?: Readonly<Record<string, CellFunction>>;
   /** One to three. */

@@ -11,17 +11,29 @@ export interface Grouped<T> {
 export const groupOf = ({ groups = {} }: Cell, key: string): string | undefined =>
   Object.keys(groups).find((name) => groups[name]?.includes(key));
 
-/** @param fields those that are asked, with their keys; in a group they stand as the group names them */
-export function grouped<T>(cell: Cell, fields: readonly (readonly [key: string, field: T])[]): Grouped<T> {
+/**
+ * @param fields those that are asked, with their keys; in a group they stand as the group names them
+ * @param isAlone whether the cell stands where there is no boat
+ */
+export function grouped<T>(
+  cell: Cell,
+  fields: readonly (readonly [key: string, field: T])[],
+  isAlone = false,
+): Grouped<T> {
   const { groups = {} } = cell;
+  const alone = isAlone ? (cell.alone ?? []) : [];
   const byKey = new Map(fields);
+  const some = (keys: readonly string[]) =>
+    keys.flatMap((key) => (byKey.has(key) ? [byKey.get(key) as T] : [])); // it has it
   return {
-    deciding: fields.filter(([key]) => groupOf(cell, key) === undefined).map(([, field]) => field),
+    deciding: [
+      ...some(alone),
+      ...fields
+        .filter(([key]) => groupOf(cell, key) === undefined && !alone.includes(key))
+        .map(([, field]) => field),
+    ],
     groups: Object.entries(groups)
-      .map(([name, keys]) => ({
-        name,
-        fields: keys.flatMap((key) => (byKey.has(key) ? [byKey.get(key) as T] : [])), // it has it
-      }))
-      .filter(({ fields: some }) => some.length > 0),
+      .map(([name, keys]) => ({ name, fields: some(keys.filter((key) => !alone.includes(key))) }))
+      .filter(({ fields: inside }) => inside.length > 0),
   };
 }

@@ -41,6 +41,8 @@ export interface InputSpec {
    * is written in it stays. A choice of one answer is not asked anyhow.
    */
   readonly when?: string;
+  /** Speaks of the boat alone: on a sheet without one it keeps its preset, and is not asked. */
+  readonly ofBoat?: boolean;
 }
 
 /** A choice between named things. */

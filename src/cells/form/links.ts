@@ -31,10 +31,19 @@ export function fillIn(template: string, chosen: (key: string) => string): strin
   return template.replace(/\{(\w+)\}/g, (_, key: string) => chosen(key));
 }
 
-/** The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none. */
-export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly Option[] {
+/**
+ * The options a choice offers on this boat; without a boat, a choice among her parts keeps its preset and is none.
+ * @param set the answer that the notebook gives, which may be one of a boat's
+ */
+export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null, set?: string): readonly Option[] {
   if (!lists) {
-    const own = typeof spec.options === 'string' ? [] : spec.options.filter(({ ofBoat }) => ofBoat !== true);
+    const fixed =
+      typeof spec.options === 'string' ? [] : spec.options.filter((one) => one.id === set && one.ofBoat);
+    if (fixed.length > 0) return fixed;
+    const own =
+      typeof spec.options === 'string'
+        ? []
+        : spec.options.filter(({ ofBoat }) => ofBoat !== true).map(elsewhere);
     return own.length > 0 ? own : [{ id: spec.preset, label: wordsOf(spec.preset) }];
   }
   if (typeof spec.options !== 'string') return spec.options;
@@ -42,6 +51,9 @@ export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null): readonly O
   const none = spec.none ?? (ofBoat.length === 0 ? spec.without : undefined);
   return none === undefined ? ofBoat : [{ id: 'none', label: none }, ...ofBoat];
 }
+
+const elsewhere = (option: Option): Option =>
+  option.withoutBoat === undefined ? option : { ...option, label: option.withoutBoat };
 
 /** A link falls back to the preset where there is nothing of its name: which is asked when it is read. */
 export function linkPreset(

@@ -84,7 +84,7 @@ function givenOf(
   const linked =
     (link !== undefined && linkPreset(instance, link, without, lists, spec.fromBy)) ||
     (twin === undefined ? {} : { presetFrom: presetNow });
-  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists) };
+  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists, own) };
   const { min, max, step } = spec;
   return {
     ...base,

@@ -30,16 +30,16 @@ export const compoundCut = defineCell({
   inputs: {
     end: choice('Which', {
       options: [
-        { id: 'transom', label: 'transom at the stern' },
-        { id: 'bowTransom', label: 'transom at the bow' },
+        { id: 'transom', label: 'transom at the stern', ofBoat: true },
+        { id: 'bowTransom', label: 'transom at the bow', ofBoat: true },
       ],
       preset: 'transom',
     }),
     at: choice('Where on its edge', {
       options: [
-        { id: 'foot', label: 'lower end of the side' },
-        { id: 'middle', label: 'middle, by the mean' },
-        { id: 'head', label: 'upper end of the side' },
+        { id: 'foot', label: 'lower end of the side', ofBoat: true },
+        { id: 'middle', label: 'middle, by the mean', ofBoat: true },
+        { id: 'head', label: 'upper end of the side', ofBoat: true },
       ],
       preset: 'middle',
       note: 'a side that winds meets the transom at another angle below than above',

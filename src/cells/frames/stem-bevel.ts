@@ -38,7 +38,10 @@ export const stemBevel = defineCell({
       ],
       preset: 'stem',
     }),
-    place: choice('Height', { options: places, preset: 'tenth5' }),
+    place: choice('Height', {
+      options: places.map((place) => ({ ...place, ofBoat: true })),
+      preset: 'tenth5',
+    }),
     entry: input('angle', 'Angle of the skin to the centreline', {
       from: '{post}.{place}.entry',
       preset: '30 deg',

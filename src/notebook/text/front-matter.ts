@@ -13,7 +13,7 @@ export interface Head {
   readonly lines: number;
 }
 
-const keys = ['title', 'summary', 'stage', 'order', 'boat'] as const;
+const keys = ['title', 'summary', 'stage', 'order', 'boat', 'form'] as const;
 type Key = (typeof keys)[number];
 const isKey = (key: string): key is Key => (keys as readonly string[]).includes(key);
 
@@ -33,6 +33,9 @@ const isStage = (text: string): text is Stage => stages.includes(text);
 /** What a notebook may say it is about; one that says nothing follows the builder's own boat. */
 export const boatsToBring = starters.map(({ id }) => id);
 const boats = ['none', ...boatsToBring];
+
+/** The one form that a notebook may have beside the plain one. */
+const QUESTIONS = 'questions';
 
 /** Letters that the list of notebooks has room for. */
 export const LONGEST_TITLE = 120;
@@ -95,6 +98,17 @@ export function readFrontMatter(text: string): Head {
     fault(boat.line, says, lines[boat.line - 1] ?? '');
     written.delete('boat');
   }
+  const form = written.get('form');
+  const says =
+    form && form.value !== QUESTIONS
+      ? `"form" is ${QUESTIONS}, or left out; "${form.value}" is neither.`
+      : form && written.get('boat')?.value !== 'none'
+        ? `A list of questions knows no boat: with "form: ${QUESTIONS}" goes "boat: none".`
+        : null;
+  if (form && says !== null) {
+    fault(form.line, says, lines[form.line - 1] ?? '');
+    written.delete('form');
+  }
   const taken = end > 0 ? end + 1 : end < 0 ? 1 : 0;
   return {
     written: {
@@ -103,6 +117,7 @@ export function readFrontMatter(text: string): Head {
       stage: isStage(stage) ? stage : null,
       order: Number(written.get('order')?.value ?? LAST),
       boat: written.get('boat')?.value ?? null,
+      ...(written.has('form') && { form: QUESTIONS }),
     },
     faults,
     rest: lines.slice(taken).join('\n'),

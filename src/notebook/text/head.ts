@@ -7,7 +7,7 @@ export interface NotebookHead extends FrontMatter {
   readonly places: readonly Pick<CellPlace, 'cell' | 'instance'>[];
 }
 
-export function headOf({ id, title, summary, stage, order, boat, places }: NotebookPage): NotebookHead {
+export function headOf({ id, title, summary, stage, order, boat, form, places }: NotebookPage): NotebookHead {
   const named = places.map(({ cell, instance }) => ({ cell, instance }));
-  return { id, title, summary, stage, order, boat, places: named };
+  return { id, title, summary, stage, order, boat, ...(form && { form }), places: named };
 }

@@ -195,6 +195,8 @@ export interface FrontMatter {
   readonly order: number;
   /** The starter that it tells of, `none` where it knows no boat; null where it follows the builder's own. */
   readonly boat: string | null;
+  /** Shown as a list of questions, one of which opens alone; left out where it is read from top to bottom. */
+  readonly form?: 'questions';
 }
 
 /** A calculator cell that a notebook sets up. */

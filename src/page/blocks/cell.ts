@@ -21,8 +21,8 @@ function PlacedCell({ instance, line }: { instance: string; line: number }) {
     ${told}
     ${
       placed
-        ? // Whether a heading of the second level stands above it.
-          use(CellView, { instance: placed, under: (text?.headings.length ?? 0) > 0 })
+        ? // Whether a heading of the second level stands above it; one that is open alone has none.
+          use(CellView, { instance: placed, under: !text?.form && (text?.headings.length ?? 0) > 0 })
         : html`<p class="cell fetching" aria-busy="true">Fetching the cell…</p>`
     }
   <//>`;

@@ -171,7 +171,7 @@ function warningsFrom(instance: Instance, versions: Versions, bench: Bench): Car
 /** The deciding ones first, then group by group. */
 function inputsOf(instance: Instance, bench: Bench): CardInput[] {
   const asked = askedOf(instance, bench).map(([key]) => [key, key] as const);
-  const { deciding, groups } = grouped(instance.cell, asked);
+  const { deciding, groups } = grouped(instance.cell, asked, bench.boatless.value);
   const of = (keys: readonly string[], group: string) =>
     keys.map((key) => inputOf(instance, key, group, bench));
   return [...of(deciding, ''), ...groups.flatMap(({ name, fields }) => of(fields, name))];

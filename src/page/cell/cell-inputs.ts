@@ -27,7 +27,7 @@ export function CellInputs({ instance }: { instance: Instance }) {
         },
       ] as const,
   );
-  const { deciding, groups } = grouped<Field>(instance.cell, asked);
+  const { deciding, groups } = grouped<Field>(instance.cell, asked, bench.boatless.value);
   return html`<div>
     ${use(Fields, { fields: deciding })}
 <div class="field-groups">

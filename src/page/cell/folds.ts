@@ -2,6 +2,7 @@
 import { useEffect } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import { wordsOf } from '../../measure';
+import { type Bench, optionsFor, useBench } from '../bench';
 import { Disclosure, type DisclosureProps } from '../disclosure';
 import { html, use } from '../html';
 import { later } from '../later';
@@ -19,16 +20,23 @@ const CHART = ['chart'] as const;
 const Working = later(async () => (await import('./working')).Working, 'working');
 
 export function Folds({ instance }: { instance: Instance }) {
+  const bench = useBench();
   useEffect(() => {
     const call = requestIdleCallback(() => fetchForPaper(instance), { timeout: 4000 });
     return () => cancelIdleCallback(call);
   }, [instance]);
   return html`<div class="folds">
-    ${foldsOf(instance).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
+    ${foldsOf(instance, hasRows(instance, bench)).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
   </div>`;
 }
 
-function foldsOf(instance: Instance): DisclosureProps[] {
+/** Of one answer a table says nothing that the answers above don't: a choice among a boat's parts, where there is none. */
+function hasRows({ cell: { table }, name }: Instance, { book }: Bench): boolean {
+  if (!table || table.rows) return table !== undefined;
+  return optionsFor(book.inHand.value, `${name}.${table.over}`).length > 1;
+}
+
+function foldsOf(instance: Instance, hasTable: boolean): DisclosureProps[] {
   const { cell, name } = instance;
   const { table } = cell;
   const view = views[cell.view ?? ''];
@@ -53,7 +61,7 @@ function foldsOf(instance: Instance): DisclosureProps[] {
           },
         ]
       : []),
-    ...(table
+    ...(table && hasTable
       ? [
           {
             summary: inShort(table.caption),

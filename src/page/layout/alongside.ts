@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
+import { openHead } from '../library';
 
 const HullInSight = later(async () => (await import('../boat/hull-in-sight')).HullInSight, 'hull-in-sight');
 const VersionsView = later(async () => (await import('./versions-view')).VersionsView, 'versions');
@@ -14,6 +15,8 @@ export function Alongside() {
   const [open, setOpen] = useState(false);
   // There is no room for a rail, and what moved would give the answers away.
   if (bench.wall.value) return use(bench.wall.value.Bar, {});
+  // A question that is open alone has the page to itself.
+  if (openHead()?.form) return null;
   // Where no boat is known, nothing of one stands alongside.
   if (bench.boatless.value)
     return html`<aside class="alongside without-boat" aria-label="Versions and what moves">${use(VersionsView, {})} ${use(RippleView, {})}</aside>`;

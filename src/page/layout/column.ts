@@ -12,6 +12,8 @@ const Notices = later(async () => (await import('./notices')).Notices, 'notices'
 const PrintHead = later(async () => (await import('./print-head')).PrintHead, 'print-head');
 const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatSheet, 'boat-sheet');
 
+const Questions = later(async () => (await import('../quick/questions')).Questions, 'questions');
+
 const OwnLine = later(async () => (await import('../notebooks/own-line')).OwnLine, 'own-line');
 const NotHere = later(async () => (await import('../notebooks/not-here')).NotHere, 'not-here');
 
@@ -38,7 +40,7 @@ export function Column({ head }: { head: NotebookHead }) {
     <h1 id="notebook-title" tabindex="-1">${head.title}</h1>
     ${head.summary ? html`<p class="summary">${head.summary}</p>` : null}
     ${bench.ownNotebooks.value && isOwn(head.id) ? use(OwnLine, { id: head.id }) : null}
-    ${page ? use(Prose, { page, key: page.id }) : fetching()}
+    ${page ? use(page.form ? Questions : Prose, { page, key: page.id }) : fetching()}
   </main>`;
 }
 
@@ -46,7 +48,8 @@ export const fetching = () => html`<p class="prose fetching" aria-busy="true">Fe
 
 /** The text of the notebook, once it is there. */
 function useText(head: NotebookHead): NotebookPage | undefined {
-  useEffect(() => void openNotebook(head), [head]);
+  const { place } = way.value;
+  useEffect(() => void openNotebook(head, place), [head, place]);
   return openText();
 }
 

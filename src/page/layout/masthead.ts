@@ -4,6 +4,7 @@ import { type Colours, useBench } from '../bench';
 import { openFinder } from '../finder/listen';
 import { html, use } from '../html';
 import { later } from '../later';
+import { openHead } from '../library';
 import { unitChoices, unitWords } from './units';
 
 const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
@@ -22,7 +23,7 @@ export function Masthead() {
   const bench = useBench();
   return html`<header class="masthead plain">
     <a class="name" href="#/">Battenbook</a>
-    ${use(BoatPick, {})}
+${openHead()?.form ? null : use(BoatPick, {})}
     <button type="button" class="find" aria-haspopup="dialog" onClick=${() => openFinder(bench)}>Find<kbd aria-hidden="true">/</kbd></button>
     <div class="keys">${use(UndoKeys, {})} ${use(UnitPick, {})} ${use(Desk, {})}</div>
   </header>`;

@@ -104,7 +104,7 @@ export const gluing: Roads = {
     pieceLength: ({ n }) => n('jointLength') / n('pieces'),
     usualBeads: ({ n }) => {
       let beads = 0;
-      while (beads * 40 * MM < n('jointWidth') - 1e-12) beads += 1;
+      while (beads * 40 * MM < n('width') - 1e-12) beads += 1;
       return beads;
     },
     usualFilm: ({ word }) => printed(`glue-lines.glueLines.${word('glue')}`),
@@ -137,7 +137,13 @@ export const gluing: Roads = {
   resin: {
     bottomBoth: ({ n }) => n('bottomArea') + n('bottomArea'),
     restBoth: ({ n }) =>
-      n('bilgeArea') + n('sideArea') + n('sideArea') + n('bilgeArea') + n('transomArea') + n('bowArea'),
+      n('bilgeArea') +
+      n('sideArea') +
+      n('sideArea') +
+      n('bilgeArea') +
+      n('transomArea') +
+      n('bowArea') +
+      n('flatArea'),
     usualShare: ({ word }) => printed(`glass.layups.${word('layup')}.glassShare`),
     skinThickness: ({ n }) => {
       const layers = n('bottomLayers') > n('sideLayers') ? n('bottomLayers') : n('sideLayers');

@@ -39,7 +39,7 @@ export const fasten = defineCell({
     skin: choice('Panel screwed on', { options: 'panels', from: '{along}.panel', preset: 'side' }),
     topThickness: fromBoat('{skin}.thickness', { label: 'Thickness screwed on' }),
     into: choice('Screwed into', {
-      options: landingTimbers,
+      options: landingTimbers.map((timber) => ({ ...timber, ofBoat: true })),
       from: '{along}.landsOn',
       preset: 'chineLog',
     }),

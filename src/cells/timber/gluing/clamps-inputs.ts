@@ -29,6 +29,7 @@ const ofJoint = (
 const radiusOf = (part: string, label: string) =>
   input('length', `${label}: tightest radius`, {
     when: `(${joinedAlong(part)}) and places <= 1 and radius == jointRadius`,
+    ofBoat: true,
     from: `${part}.edgeRadius`,
     preset: '1 km',
     min: '20 mm',

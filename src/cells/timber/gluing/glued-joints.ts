@@ -93,7 +93,7 @@ export const jointSteps = {
     GEOMETRY,
   ),
   pieceLength: step('length', 'jointLength / pieces', 'length of the joint on one of them', GEOMETRY),
-  usualBeads: step('count', `ceil(jointWidth / (${BEAD_EVERY}))`, 'beads side by side', BEADS),
+  usualBeads: step('count', `ceil(width / (${BEAD_EVERY}))`, 'beads side by side', BEADS),
 };
 
 /** Names in formulas that are worked out of others, spelt out. */
@@ -129,16 +129,26 @@ const run = (key: string, label: string, from: string) =>
     max: '400 m',
     step: '100 mm',
     when: countsIn(key),
+    ofBoat: true,
   });
-const ofBoat = (key: string, name: string) => fromBoat(name, { when: countsIn(key) });
+const ofBoat = (key: string, name: string) => fromBoat(name, { when: countsIn(key), ofBoat: true });
 const pieces = (key: string, label: string, from: string) =>
-  input('count', label, { from, preset: '0', min: '0', max: '40', step: '1', when: countsIn(key) });
+  input('count', label, {
+    from,
+    preset: '0',
+    min: '0',
+    max: '40',
+    step: '1',
+    when: countsIn(key),
+    ofBoat: true,
+  });
 
 /** What the formulas ask of the boat; 0 where it has no such part. */
 export const jointInputs = {
   frames: pieces('frames', 'Frames', 'hull.frames'),
   ends: input('count', 'Ends that timbers land on', {
     when: countsIn('ends'),
+    ofBoat: true,
     preset: '2',
     min: '0',
     max: '2',
@@ -164,6 +174,7 @@ export const jointInputs = {
   bottomThickness: fromBoat('{bottom}.thickness', {
     label: 'Bottom thickness',
     when: countsIn('bottomThickness'),
+    ofBoat: true,
   }),
   sideThickness: ofBoat('sideThickness', 'side.thickness'),
 };

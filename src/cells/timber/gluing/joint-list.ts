@@ -163,13 +163,13 @@ const betweenLayers: readonly Joint[] = [
 
 export const single: readonly Joint[] = [...joints, ...betweenLayers];
 const named = (list: readonly Joint[]): readonly Option[] =>
-  list.map(({ id, label, about }) => ({ id, label, about }));
+  list.map(({ id, label, about }) => ({ id, label, about, ofBoat: true }));
 
 /** Joints that are closed one at a time. */
 export const singleJoints = named(single);
 
 export const jointOptions: readonly Option[] = [
   ...named(joints),
-  { id: 'all', label: 'all of these, timbers solid', about: Object.values(parts) },
+  { id: 'all', label: 'all of these, timbers solid', about: Object.values(parts), ofBoat: true },
   ...named(betweenLayers),
 ];

@@ -16,7 +16,13 @@ export const scarf = defineCell({
   question: 'How long is the taper, how much board does it eat, and how strong is the joint?',
   inputs: {
     part: choice('What is joined', {
-      options: [...longParts, { id: 'panel', label: 'plywood, for a panel' }, { id: 'spar', label: 'spar' }],
+      options: [
+        ...longParts.map((part) =>
+          part.id === 'keelson' ? { ...part, withoutBoat: 'a board' } : { ...part, ofBoat: true },
+        ),
+        { id: 'panel', label: 'plywood, for a panel' },
+        { id: 'spar', label: 'spar' },
+      ],
       preset: 'keelson',
     }),
     thickness: fromBoat('{part}.thickness', {

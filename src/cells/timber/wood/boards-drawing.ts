@@ -4,7 +4,7 @@ import { type Drawing, drawing, line, mm, note, rect, rectHatch, type Shape } fr
 import { lengthsOn, taken } from '../../../kernel/cutting';
 import { isIssue } from '../../../measure';
 import type { OnHand } from '../../form/define';
-import { best, type BoughtSection, type Cut } from './boards-facts';
+import { asksHull, best, type BoughtSection, type Cut } from './boards-facts';
 import type { BoardsValues } from './boards-steps';
 
 /** A board with the pieces cut from it; the first has this number in the cut list. */
@@ -27,7 +27,7 @@ const ROWS_OF_LETTER = 16;
 export function drawBoards(v: BoardsValues, on: OnHand): Drawing {
   const title = 'The boards and their cuts';
   const sections = attempt(() => {
-    if (!on.hull) throw new Error('There is no hull to cut boards for.');
+    if (!on.hull && asksHull(v)) throw new Error('There is no hull to cut boards for.');
     return on.ask(best);
   });
   if (isIssue(sections)) return drawing({ title, says: sections.issue, shapes: [note(sections.issue)] });

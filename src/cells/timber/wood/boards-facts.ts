@@ -14,7 +14,7 @@ import {
 } from '../../../kernel/cutting';
 import type { ListRow, ValuesOf } from '../../form/define';
 import { fact } from '../../form/fact';
-import { type boardsInputs, partKeys, type priceSteps } from './boards-inputs';
+import { type boardsInputs, otherKeys, partKeys, type priceSteps } from './boards-inputs';
 
 /** A piece to cut: its name, and which ends are scarfed. */
 export type Cut = Pick<TimberPiece, 'name' | 'length' | 'scarfed'>;
@@ -51,7 +51,7 @@ const MICRON = 1e-6;
 export const sections = fact(
   'the pieces as laid, by the section bought for them',
   PLAN,
-  (v: BoardsAsked, { hull }) => {
+  (v: BoardsAsked, at) => {
     const stocks = soldKeys
       .map((key) => ({ length: v[`stock${key}`], price: v[`paid${key}`] }))
       .filter(({ length }) => length > 0);
@@ -65,7 +65,8 @@ export const sections = fact(
       bySection.set(id, section);
       section.cuts.push(...cuts);
     };
-    for (const { id } of longParts) add(partKeys[id], longCuts(hull, v, id));
+    for (const { id } of longParts)
+      if (v[`${partKeys[id]}Pieces`] > 0) add(partKeys[id], longCuts(at.hull, v, id));
     add('other', otherCuts(v));
     if (bySection.size === 0) throw new Error('no part is to be cut: give a number of pieces');
     return [...bySection.values()].map(({ thickness, width, cuts }): Section => ({
@@ -85,7 +86,6 @@ export const sections = fact(
 function longCuts(hull: Hull, v: BoardsAsked, part: keyof typeof partKeys): readonly Cut[] {
   const key = partKeys[part];
   const wanted = v[`${key}Pieces`];
-  if (wanted === 0) return [];
   const timbers = timberPieces(hull, part, {
     board: v[`${key}Board`],
     taper: v.slope * v[`${key}Thickness`],
@@ -98,12 +98,21 @@ function longCuts(hull: Hull, v: BoardsAsked, part: keyof typeof partKeys): read
   return timbers.slice(0, wanted).flat();
 }
 
-/** Short parts of the builder's own, each in one piece. */
+/** Whether a part of the boat is among what is cut: her hull says how long it is. */
+export const asksHull = (
+  v: Pick<BoardsAsked, `${(typeof partKeys)[keyof typeof partKeys]}Pieces`>,
+): boolean => Object.values(partKeys).some((key) => v[`${key}Pieces`] > 0);
+
+/** Parts of the builder's own list, each in one piece. */
 function otherCuts(v: BoardsAsked): readonly Cut[] {
-  const pieces = v.otherPieces;
-  return Array.from({ length: pieces }, (_, i) => ({
-    name: pieces === 1 ? 'other part' : `other part ${i + 1}`,
-    length: v.otherLength + v.trim,
+  // A line counts when those above it do.
+  const end = otherKeys.findIndex((key) => v[`${key}Pieces`] === 0);
+  const lengths = otherKeys
+    .slice(0, end < 0 ? undefined : end)
+    .flatMap((key) => Array.from({ length: v[`${key}Pieces`] }, () => v[`${key}Length`]));
+  return lengths.map((length, i) => ({
+    name: lengths.length === 1 ? 'other part' : `other part ${i + 1}`,
+    length: length + v.trim,
     scarfed: { aft: false, fore: false },
   }));
 }

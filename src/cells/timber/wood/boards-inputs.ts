@@ -14,6 +14,9 @@ export const partKeys = {
   rubRail: 'rail',
 } as const;
 
+const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly P[]) =>
+  Object.fromEntries(pairs) as { readonly [Pair in P as Pair[0]]: Pair[1] }; // the keys are those of the pairs
+
 const lengthOf = (
   label: string,
   { preset, min, max, step = '1 mm', ...more }: Omit<InputSpec, 'kind' | 'label'>,
@@ -29,7 +32,7 @@ const lengthOf = (
 /** What is asked of each part: how many, how it is laid, and the section bought for it. */
 const ofParts = longParts.flatMap(({ id, label }) => {
   const key = partKeys[id];
-  const ofBoat = (from: string, when: string) => fromBoat(`${id}.${from}`, { when });
+  const ofBoat = (from: string, when: string) => fromBoat(`${id}.${from}`, { when, ofBoat: true });
   const have = `${key}Pieces > 0`;
   const name = `${label.charAt(0).toUpperCase()}${label.slice(1)}`;
   return [
@@ -37,6 +40,7 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Pieces`,
       input('count', `Number of ${label}s`, {
         from: `${id}.pieces`,
+        ofBoat: true,
         preset: '0',
         min: '0',
         max: '12',
@@ -52,11 +56,48 @@ const ofParts = longParts.flatMap(({ id, label }) => {
       `${key}Width`,
       lengthOf(`${name}: width of its boards`, {
         when: have,
+        ofBoat: true,
         from: `${id}.boardWidth`,
         preset: '38 mm',
         min: '3 mm',
         max: '2 m',
         note: 'its own, or more where it is cut to shape from a wider board',
+      }),
+    ],
+  ] as const;
+});
+
+/** Other parts are listed by their lengths; each line is asked when the one above it is filled in. */
+export const otherKeys = ['other', 'second', 'third', 'fourth'] as const;
+
+const others = otherKeys.flatMap((key, at) => {
+  const filled = (lines: number) =>
+    otherKeys
+      .slice(0, lines)
+      .map((line) => `${line}Pieces > 0`)
+      .join(' and ');
+  const name = `Length ${at + 1}`;
+  return [
+    [
+      `${key}Pieces`,
+      input('count', `${name}: how many`, {
+        ...(at > 0 && { when: filled(at) }),
+        preset: '0',
+        min: '0',
+        max: '12',
+        step: '1',
+      }),
+    ],
+    [
+      `${key}Length`,
+      lengthOf(name, {
+        when: filled(at + 1),
+        preset: '1 m',
+        presetInch: '3 ft',
+        min: '100 mm',
+        max: '12 m',
+        step: '10 mm',
+        note: 'each in one piece',
       }),
     ],
   ] as const;
@@ -71,9 +112,6 @@ const sold = soldKeys.flatMap((key) => {
   ] as const;
 });
 
-const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly P[]) =>
-  Object.fromEntries(pairs) as { readonly [Pair in P as Pair[0]]: Pair[1] }; // the keys are those of the pairs
-
 // A keelson lies on the centreline: it has no fellow to starboard.
 const { keelsonStarboard: _, ...parts } = byKey(ofParts);
 
@@ -81,21 +119,7 @@ export const boardsInputs = {
   ...priceInputs,
   ...byKey(sold),
   ...parts,
-  otherPieces: input('count', 'Number of other parts', {
-    preset: '0',
-    min: '0',
-    max: '12',
-    step: '1',
-  }),
-  otherLength: lengthOf('Other parts: length of each', {
-    when: 'otherPieces > 0',
-    preset: '1 m',
-    presetInch: '3 ft',
-    min: '100 mm',
-    max: '12 m',
-    step: '10 mm',
-    note: 'each in one piece',
-  }),
+  ...byKey(others),
   otherThickness: lengthOf('Other part thickness', {
     when: 'otherPieces > 0',
     preset: '19 mm',
@@ -111,9 +135,10 @@ export const boardsInputs = {
     max: '2 m',
   }),
   trim: fromBoat('pieces.trim'),
-  slope: fromBoat('pieces.slope'),
+  slope: fromBoat('pieces.slope', { ofBoat: true }),
   kerf: fromShop('kerf'),
   jointPrice: input('money', 'What a joint is worth to you', {
+    ofBoat: true,
     preset: '2',
     min: '0',
     max: '1000',

@@ -1,15 +1,16 @@
 /** What to buy for the long parts: which boards, and how the plan of pieces is cut from them. */
+import { soldKeys } from '../../../boat/quantities/shop-lumber';
 import { defineCell } from '../../form/define';
 import { drawBoards } from './boards-drawing';
-import { cutRows, problem } from './boards-facts';
-import { boardsInputs } from './boards-inputs';
+import { asksHull, cutRows, problem } from './boards-facts';
+import { boardsInputs, otherKeys } from './boards-inputs';
 import { boardsSteps } from './boards-steps';
 
 export const boards = defineCell({
   id: 'boards',
   stage: 'timber',
   title: 'Boards to buy',
-  question: 'Which boards do I buy for the long parts, and how do I cut them?',
+  question: 'Which boards do I buy, and how do I cut the pieces from them?',
   inputs: boardsInputs,
   groups: {
     Prices: [
@@ -42,16 +43,34 @@ export const boards = defineCell({
       'clampWidth',
     ],
     'The rub rail': ['railPieces', 'railBoard', 'railPort', 'railStarboard', 'railThickness', 'railWidth'],
-    'Other parts': ['otherPieces', 'otherLength', 'otherThickness', 'otherWidth'],
+    'Other parts': [
+      ...otherKeys.flatMap((key) => [`${key}Pieces`, `${key}Length`] as const),
+      'otherThickness',
+      'otherWidth',
+    ],
   },
+  alone: [
+    ...otherKeys.flatMap((key) => [`${key}Pieces`, `${key}Length`] as const),
+    ...soldKeys.flatMap((key) => [`stock${key}`, `each${key}`] as const),
+  ],
   steps: boardsSteps,
   answers: [
     { of: 'boards', label: 'boards', from: 'of the sections in the cut list, in the lengths sold' },
     { of: 'cost', label: 'cost', from: 'boards at your yard’s prices, and the joints' },
-    { of: 'joints', label: 'scarfs', from: 'in all parts together' },
+    {
+      of: 'joints',
+      label: 'scarfs',
+      from: 'in all parts together',
+      when: 'keelsonPieces + logPieces + clampPieces + railPieces > 0',
+    },
   ],
   inWords: [
-    'Buy {boards} boards for {cost} and cut {pieces} pieces from them, with {joints} scarfs to make; {wasted} of the wood is left over.',
+    'Buy {boards} boards for {cost} and cut {pieces} pieces from them',
+    {
+      when: 'keelsonPieces + logPieces + clampPieces + railPieces > 0',
+      says: ', with {joints} scarfs to make',
+    },
+    '; {wasted} of the wood is left over.',
     {
       when: 'proved == "yes"',
       says: 'No way to cut these pieces costs less with these boards and prices.',
@@ -104,6 +123,6 @@ export const boards = defineCell({
   search: {
     by: 'boards',
     seeks: 'the cheapest way to cut',
-    problem: (_, { hull, ask }) => (hull ? ask(problem) : ''),
+    problem: (v, { hull, ask }) => (hull || !asksHull(v) ? ask(problem) : ''),
   },
 });

@@ -34,11 +34,11 @@ export const moisture = defineCell({
   inputs: {
     part: choice('Part', {
       options: [
-        { id: 'keelson', label: 'keelson' },
-        { id: 'chineLog', label: 'chine log' },
-        { id: 'sheerClamp', label: 'sheer clamp' },
-        { id: 'rubRail', label: 'rub rail' },
-        { id: 'thwart', label: 'thwart' },
+        { id: 'keelson', label: 'keelson', ofBoat: true },
+        { id: 'chineLog', label: 'chine log', ofBoat: true },
+        { id: 'sheerClamp', label: 'sheer clamp', ofBoat: true },
+        { id: 'rubRail', label: 'rub rail', ofBoat: true },
+        { id: 'thwart', label: 'thwart', ofBoat: true },
       ],
       preset: 'keelson',
     }),
