@@ -1,0 +1,71 @@
+/** What an edit has the browser lay out and paint: no more than it must, and no part of it twice. */
+import { expect, test } from 'vitest';
+import { atRest, field, openNotebook, type } from './steps';
+
+test('a cell is laid out and painted by itself, and nothing of it is cut off at its edge', async () => {
+  const page = await openNotebook('short-build');
+  const cells = page.locator('.cell[data-cell]');
+  const contained = await cells.evaluateAll((all) => all.map((one) => getComputedStyle(one).contain));
+  expect(contained.length).toBeGreaterThan(3);
+  expect(new Set(contained)).toStrictEqual(new Set(['content']));
+  const over = await cells.evaluateAll((all) =>
+    all.flatMap((one) => {
+      const edge = one.getBoundingClientRect();
+      return [...one.querySelectorAll('*')]
+        .filter((part) => part.checkVisibility() && !part.closest('.unseen, .cell-table'))
+        .filter((part) => {
+          const { left, right, bottom, width } = part.getBoundingClientRect();
+          return width > 1 && (left < edge.left - 1 || right > edge.right + 1 || bottom > edge.bottom + 1);
+        })
+        .map((part) => part.outerHTML.slice(0, 100));
+    }),
+  );
+  expect(over).toStrictEqual([]);
+});
+
+test('an edit reads no layout between writes', async () => {
+  const page = await openNotebook('short-build');
+  await field(page, 'scarf.slope').scrollIntoViewIfNeeded();
+  await type(page, 'scarf.slope', '1 in 9');
+  await atRest(page);
+  const protocol = await page.context().newCDPSession(page);
+  const events: TraceEvent[] = [];
+  protocol.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])));
+  await protocol.send('Tracing.start', { traceConfig: { includedCategories: ['devtools.timeline'] } });
+  await field(page, 'scarf.slope').focus();
+  await page.keyboard.press('Backspace');
+  await page.keyboard.press('8');
+  await atRest(page);
+  const ended = new Promise((resolve) => protocol.once('Tracing.tracingComplete', resolve));
+  await protocol.send('Tracing.end');
+  await ended;
+  const layouts = events.filter(({ name }) => name === 'Layout');
+  expect(layouts.length).toBeGreaterThan(0);
+  const ours = events.filter(
+    ({ name, args }) => name === 'FunctionCall' && args?.data?.url?.includes('/assets/'),
+  );
+  expect(ours.length).toBeGreaterThan(0);
+  // What a frame measures it has laid out once, and paints as it is.
+  const frames = events.filter(({ name }) => name === 'FireAnimationFrame');
+  const forced = layouts.filter(
+    (layout) =>
+      ours.some((call) => isWithin(layout, call)) && !frames.some((frame) => isWithin(layout, frame)),
+  );
+  expect(forced.map(({ args }) => args)).toStrictEqual([]);
+});
+
+interface TraceEvent {
+  readonly name: string;
+  readonly pid: number;
+  readonly tid: number;
+  /** Begin and length, microseconds. */
+  readonly ts: number;
+  readonly dur?: number;
+  readonly args?: { readonly data?: { readonly url?: string } };
+}
+
+const isWithin = (inner: TraceEvent, outer: TraceEvent): boolean =>
+  inner.pid === outer.pid &&
+  inner.tid === outer.tid &&
+  inner.ts >= outer.ts &&
+  inner.ts + (inner.dur ?? 0) <= outer.ts + (outer.dur ?? 0);
