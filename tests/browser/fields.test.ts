@@ -45,6 +45,9 @@ test('where a number comes from, in a mark and in words', { timeout: 120_000 }, 
     await tells(page, 'scarf.boards', 'this cell', 'from boards by the plan of pieces');
     await tells(page, 'resin.laps', 'usual', 'usual value · cloth beyond the bare area');
     expect((await told(page, 'bevels.side'))[0]).toBe('Pattern of a frame');
+    // Of an answer to a choice it may go without saying: then there is no key, and no way to one is promised.
+    await tells(page, 'scarf.part', '', '');
+    expect(await row(page, 'scarf.part').locator('.more-key, [aria-keyshortcuts]').count()).toBe(0);
   });
 
   await step('typed, only here, back to it, measured', async () => {

@@ -55,7 +55,7 @@ export function PartSheets() {
   function rows(entries: readonly string[]) {
     const labelOf = (name: string) =>
       (find(name) as Given).label ?? capital(wordsOf(name.split('.')[1] ?? name)); // entries are given
-    return html`<div class="inputs wide">
+    return html`<div class="inputs">
       ${entries.map((name) => use(InputRow, { key: name, name, label: labelOf(name) }))}
     </div>`;
   }

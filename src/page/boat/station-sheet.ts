@@ -30,7 +30,7 @@ export function StationSheet() {
       </select>
     </label>
     ${use(CutMark, { key: `${station.id} cut`, part: station.id })}
-    <div class="inputs wide">
+    <div class="inputs">
       ${panels.map((panel, index) => {
         const inner = edges[index];
         const outer = edges[index + 1];
@@ -73,7 +73,7 @@ function EdgeOffsets({ station, edge, isKeel }: EdgeOffsetsProps) {
   const given = columns.filter((column) => !(isKeel && column === 'halfBreadth'));
   return html`<fieldset class="edge">
     <legend>${capital(edge.label)}</legend>
-    <div class="inputs close">
+    <div class="inputs">
       ${given.map((column) => {
         const name = offsetName(station, edge.id, column);
         return use(InputRow, { key: name, name, label: columnLabels[column] });

@@ -4,7 +4,6 @@ import type { Given } from '../../boat';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { fieldValue } from './entry-text';
-import { TO_ROW_KEYS } from './row-keys';
 
 export interface FieldProps {
   readonly id: string;
@@ -13,9 +12,11 @@ export interface FieldProps {
   readonly says: string | null;
   /** Ids of what is read after its name. */
   readonly describedBy: string | undefined;
+  /** What leads from it to the row's keys, where it has any. */
+  readonly shortcut: string | undefined;
 }
 
-export function ChoiceField({ id, quantity, says, describedBy }: FieldProps) {
+export function ChoiceField({ id, quantity, says, describedBy, shortcut }: FieldProps) {
   const { book } = useBench();
   const value = fieldValue(book.inHand.value, quantity.name);
   const change = (event: TargetedEvent<HTMLSelectElement>) => {
@@ -25,7 +26,7 @@ export function ChoiceField({ id, quantity, says, describedBy }: FieldProps) {
   return html`<select
     id=${id}
     value=${typeof value === 'string' ? value : ''}
-    aria-keyshortcuts=${TO_ROW_KEYS}
+    aria-keyshortcuts=${shortcut}
     onChange=${change}
     aria-invalid=${says === null ? undefined : 'true'}
     aria-describedby=${describedBy}

@@ -11,14 +11,13 @@ import { entryFrom, moneyIn, restText } from './entry-text';
 import { holdInPlace } from './hold-in-place';
 import { keypadFor, LetterKeys } from './keypad';
 import { goToNext } from './next-field';
-import { TO_ROW_KEYS } from './row-keys';
 import { stepEntry } from './step-entry';
 import { takeAll, useTakeAll } from './take-all';
 
 /** Marks that a key goes at once. */
 const STEPS: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 };
 
-export function EntryField({ id, quantity, says, describedBy }: FieldProps) {
+export function EntryField({ id, quantity, says, describedBy, shortcut }: FieldProps) {
   const bench = useBench();
   const { book, shown } = bench;
   const { name, kind } = quantity;
@@ -79,7 +78,7 @@ export function EntryField({ id, quantity, says, describedBy }: FieldProps) {
       value=${text}
       aria-invalid=${says === null ? undefined : 'true'}
       aria-describedby=${describedBy}
-      aria-keyshortcuts=${TO_ROW_KEYS}
+      aria-keyshortcuts=${shortcut}
       ...${taking}
       onInput=${type}
       onBlur=${() => {

@@ -13,7 +13,7 @@ import { EntryField } from './entry-field';
 import { fieldValue, restText } from './entry-text';
 import { describedBy, FieldLine } from './field-line';
 import { ownerOf } from './owner';
-import { focusField, onRowKey } from './row-keys';
+import { focusField, onRowKey, TO_ROW_KEYS } from './row-keys';
 import { inWords, whence } from './whence';
 
 const AsBuiltRow = later(async () => (await import('./as-built-row')).AsBuiltRow, 'as-built');
@@ -64,7 +64,13 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
   const isChoice = quantity.kind === 'choice';
   const tells = !isChoice || words !== '' || hint !== undefined || measure !== undefined;
   const hasMore = tells || part !== null;
-  const field = { id, quantity, says, describedBy: describedBy(id, says, words) };
+  const field = {
+    id,
+    quantity,
+    says,
+    describedBy: describedBy(id, says, words),
+    shortcut: hasMore ? TO_ROW_KEYS : undefined,
+  };
   const opening = { isOpen, enter: hasMore ? () => setMore('entered') : undefined, close };
   return html`<div class=${`input${state}`} data-quantity=${place} onKeyDown=${(event: KeyboardEvent) => onRowKey(event, opening)}>
     ${use(FieldLine, {
