@@ -229,7 +229,7 @@ test('a frame that is cut', { timeout: 120_000 }, async () => {
   });
 
   await step('beside the cells that ask for a frame it is one press; the boat file carries it', async () => {
-    await moreAbout(page, 'bevels.frame');
+    await row(page, 'bevels.frame').locator('.more-key').click();
     await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
     await reads(row(page, 'bevels.frame').locator('.cut-mark p'), 'Frame 3: cut. All still fits it.');
     // Turned to another frame, the cell speaks of that one, and nothing is out of fit.
@@ -266,7 +266,7 @@ test('on a phone the keys are a thumb high, and the strip says how much no longe
     const { width, height } = (await row(page, 'scarf.thickness').locator(touched).first().boundingBox())!;
     expect(Math.min(width, height)).toBeGreaterThanOrEqual(44);
   }
-  await moreAbout(page, 'bevels.frame');
+  await row(page, 'bevels.frame').locator('.more-key').click();
   await row(page, 'bevels.frame').getByRole('button', { name: 'Mark frame 3 as cut' }).click();
   await type(page, 'bevels.siding', '30');
   await reads(page.locator('.hull-in-sight .brief'), /no longer fit/);
