@@ -5,7 +5,7 @@ import { isIssue, read, type Reading, type Shown, write, wordsOf } from '../../m
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
 import { html, use } from '../html';
-import { describedBy, FieldLine, moreId } from '../input/field-line';
+import { describedBy, FieldLine } from '../input/field-line';
 import { onRowKey } from '../input/row-keys';
 import { useTakeAll } from '../input/take-all';
 import { capital, waitsFor } from '../words';
@@ -76,7 +76,7 @@ export function FlareRow({ at, panel, label }: { at: FlareAt; panel: string; lab
       turn: () => setOpen(!open),
     })}
     ${told === null ? null : html`<p class="says" id=${`${id}-says`} role="status">${capital(told)}.</p>`}
-    ${open ? html`<div class="more-about" id=${moreId(id)}><p>${capital(words)}.</p></div>` : null}
+    ${open ? html`<div class="more-about"><p>${capital(words)}.</p></div>` : null}
   </div>`;
 }
 

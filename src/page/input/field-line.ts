@@ -19,8 +19,6 @@ export interface FieldLineProps {
 }
 
 export const wordsId = (id: string) => `${id}-from`;
-/** Of what the field's own key opens. */
-export const moreId = (id: string) => `${id}-more`;
 
 export function FieldLine({ id, label, field, mark, words, open = false, turn }: FieldLineProps) {
   return html`<div class="line">
@@ -29,7 +27,7 @@ export function FieldLine({ id, label, field, mark, words, open = false, turn }:
     ${mark ? html`<span class="mark" aria-hidden="true">${mark}</span>` : null}
     ${
       turn
-        ? html`<button type="button" tabindex="-1" data-row-key class="more-key" aria-label=${`More about ${small(label)}`} aria-expanded=${open} aria-controls=${open ? moreId(id) : undefined} onClick=${turn}>…</button>`
+        ? html`<button type="button" tabindex="-1" data-row-key class="more-key" aria-label=${`More about ${small(label)}`} aria-expanded=${open} onClick=${turn}>…</button>`
         : null
     }
     ${words ? html`<span class="from" id=${wordsId(id)}>${words}</span>` : null}

@@ -86,7 +86,6 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
     ${
       isOpen && tells
         ? use(MoreAbout, {
-            id,
             name,
             place,
             from,

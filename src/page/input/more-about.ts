@@ -4,14 +4,12 @@ import type { Given } from '../../boat';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
-import { moreId } from './field-line';
 import { departure } from './owner';
 import { focusField } from './row-keys';
 import { Steps } from './steps';
 import type { Piece, Whence } from './whence';
 
 export interface MoreAboutProps {
-  readonly id: string;
   /** What the field writes. */
   readonly name: string;
   /** The input that it stands for, in a cell that shows a number of the boat's. */
@@ -28,7 +26,7 @@ export interface MoreAboutProps {
   readonly close: () => void;
 }
 
-export function MoreAbout({ id, name, place, from, slider, hint, measure, enter, close }: MoreAboutProps) {
+export function MoreAbout({ name, place, from, slider, hint, measure, enter, close }: MoreAboutProps) {
   const bench = useBench();
   const { book } = bench;
   const part = useRef<HTMLDivElement>(null);
@@ -39,7 +37,7 @@ export function MoreAbout({ id, name, place, from, slider, hint, measure, enter,
   }, []);
   const depart = () => book.write({ [place]: departure(book.inHand.peek(), quantity, bench) });
   const words = kind === 'choice' ? 'Used another' : 'Measured';
-  return html`<div class="more-about" id=${moreId(id)} ref=${part}>
+  return html`<div class="more-about" ref=${part}>
     ${from.pieces.length > 0 ? html`<p>${from.pieces.map(said)}.</p>` : null}
     ${source === '' ? null : html`<p>${capital(source)}.</p>`}
     ${hint === undefined ? null : html`<p class="hint">${capital(hint)}.</p>`}
