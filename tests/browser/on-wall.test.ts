@@ -2,7 +2,18 @@
 import { expect, test } from 'vitest';
 import { violations } from './axe';
 import { onePage, shot } from './harness';
-import { arrived, cell, field, notebooks, placeOf, reload, tooWide, turnTo, type } from './steps';
+import {
+  arrived,
+  cell,
+  field,
+  notebooks,
+  placeOf,
+  reload,
+  tooWide,
+  turnTo,
+  turnToQuestion,
+  type,
+} from './steps';
 
 const page = onePage({
   ...placeOf('short-build', {}),
@@ -104,6 +115,8 @@ test('it is kept, and left by its key', async () => {
 
 test.each([...notebooks])('by its link every answer of %s is covered', async (notebook) => {
   await turnTo(every(), notebook);
+  // Of the quick answers one is open at a time.
+  if (notebook === 'quick-answers') await turnToQuestion(every(), 'quickBend');
   expect(await every().locator('.cell .plate.covered').count()).toBeGreaterThan(0);
   expect(await every().locator(GIVEN_AWAY).count()).toBe(0);
   expect(await tooWide(every())).toBe(0);
