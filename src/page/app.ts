@@ -12,7 +12,7 @@ export function App({ bench }: { bench: Bench }) {
   // The address's hash names notebooks, so the link must not change it.
   const skip = (event: Event) => {
     event.preventDefault();
-    void import('./layout/go-to').then(({ showPlace }) => showPlace('notebook-title'));
+    void import('./go-to').then(({ showPlace }) => showPlace('notebook-title'));
   };
   return use(
     BenchContext.Provider,

@@ -23,8 +23,8 @@ import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { BenchSheet } from './keeping/sheets';
 import type { Notice } from './notice';
-import type { Wall } from './on-wall/plate';
-import type { ToldRipple } from './ripple/told';
+import type { Wall } from './plate';
+import type { ToldRipple } from './told/told';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
 

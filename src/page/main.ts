@@ -130,7 +130,7 @@ const bench: Bench = {
   ripple: signal(null),
   misfits: signal([]),
   otherMisfits: signal([]),
-  goTo: (name) => void import('./layout/go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
+  goTo: (name) => void import('./go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
   openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
 };
 
@@ -212,7 +212,7 @@ else start();
 
 requestIdleCallback(
   () => {
-    void import('./words/watch').then(({ watchWords }) => watchWords());
+    void import('./glossary/watch').then(({ watchWords }) => watchWords());
     void fetchTheRest();
     void import('./notebooks/watch').then(({ watchNotebooks }) => watchNotebooks(bench));
     void import('./layout/here').then(({ watchHere }) => watchHere(bench));

@@ -10,7 +10,7 @@ import { type Bench, BenchContext, useBench } from '../bench';
 import { cardTable } from '../card/card-table';
 import { html, use } from '../html';
 import { fieldOf } from '../input/owner';
-import { unitChoices } from '../layout/units';
+import { unitChoices } from '../units';
 import type { BenchField } from './bench-field';
 import { Marks } from './marks';
 import { NumberInHand } from './number-in-hand';

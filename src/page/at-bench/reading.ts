@@ -1,7 +1,7 @@
 /** The answers as they are read at arm's length, each with its datum and face, and what stops the work. */
 import { answersOf, type Instance, warningsOf } from '../../cells';
 import { tiedWith, useBench } from '../bench';
-import { Answer } from '../cell/answer';
+import { Answer } from '../answer/answer';
 import { html, use } from '../html';
 
 export function Reading({ instance }: { instance: Instance }) {

@@ -4,7 +4,7 @@ import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
 import { later } from '../later';
 import { capital } from '../words';
-import { LinesFigure } from './lines-figure';
+import { LinesFigure } from '../hull/lines-figure';
 import { PartSheets } from './part-sheets';
 import { StationSheet } from './station-sheet';
 

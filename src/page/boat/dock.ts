@@ -11,7 +11,7 @@ import { html, use } from '../html';
 import { figuresOf } from '../ripple/figures';
 import { inBrief } from '../ripple/words';
 import { inShortWithin } from '../words';
-import { HullViews } from './hull-views';
+import { HullViews } from '../hull/hull-views';
 
 export interface DockProps {
   readonly hull: Hull | null;

@@ -1,18 +1,17 @@
 /** The hull, always in sight in small, lighting up the part that the cell in hand speaks of; on a phone under a dock. */
 import { useState } from 'preact/hooks';
 import { lists } from '../../boat';
-import { aboutOf, type Instance } from '../../cells';
 import { wordsOf } from '../../measure';
-import type { Graph } from '../../notebook';
 import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
-import { useNarrow } from '../layout/narrow';
+import { useNarrow } from '../narrow';
 import { later } from '../later';
 import { capital } from '../words';
 import { useGoodHull } from '../good-hull';
 import { Dock } from './dock';
-import { litParts } from './hull-lines';
-import { HullViews } from './hull-views';
+import { litParts } from '../hull/hull-lines';
+import { HullViews } from '../hull/hull-views';
+import { litBy } from '../hull/lit-by';
 
 const HullInRound = later(async () => (await import('../hull3d/hull-in-round')).HullInRound, 'views');
 
@@ -52,14 +51,6 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
         </div>`
     }
   </div>`;
-}
-
-/** Names of the parts that a cell speaks of, with its choices put in. */
-export function litBy({ cell, name }: Instance, graph: Graph): string[] {
-  return aboutOf(cell, (key) => {
-    const chosen = graph.value(`${name}.${key}`);
-    return typeof chosen === 'string' ? chosen : '';
-  });
 }
 
 /** What lights up, by name: `chine log · chine`; her own edges, panels and stations as her table calls them. */

@@ -7,7 +7,7 @@ import { cover } from '../on-wall/cover';
 import { later } from '../later';
 import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
-import { Answer } from './answer';
+import { Answer } from '../answer/answer';
 import { views } from './views';
 
 const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');

@@ -5,7 +5,7 @@ import { isIssue, type MathNode, mathOf, wordsOf } from '../../measure';
 import { sayOf, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
-import { WaitsFor } from './waits-for';
+import { WaitsFor } from '../answer/waits-for';
 
 export function Working({ instance }: { instance: Instance }) {
   return html`<ol class="steps">

@@ -1,7 +1,7 @@
 /** The way to what was found. */
 import { wayTo } from '../address';
 import type { Bench } from '../bench';
-import { showPlace } from '../layout/go-to';
+import { showPlace } from '../go-to';
 import type { Thing } from './things';
 
 export function goTo({ notebook, place }: Thing, bench: Bench): void {

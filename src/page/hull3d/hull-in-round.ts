@@ -1,6 +1,6 @@
 /** The hull in the round, in the rail: turned by hand, or where this browser has no WebGL, a still picture from side to side. */
 import { useCallback, useId, useMemo, useState } from 'preact/hooks';
-import type { HullViewsProps } from '../boat/hull-views';
+import type { HullViewsProps } from '../hull/hull-views';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';

@@ -6,7 +6,7 @@ import { later } from '../later';
 import { openHead } from '../library';
 
 const HullInSight = later(async () => (await import('../boat/hull-in-sight')).HullInSight, 'hull-in-sight');
-const VersionsView = later(async () => (await import('./versions-view')).VersionsView, 'versions');
+const VersionsView = later(async () => (await import('../versions-view')).VersionsView, 'versions');
 const RippleView = later(async () => (await import('../ripple/ripple-view')).RippleView, 'ripple');
 const MisfitsView = later(async () => (await import('../as-built/misfits-view')).MisfitsView, 'misfits');
 

@@ -18,7 +18,7 @@ const OwnLine = later(async () => (await import('../notebooks/own-line')).OwnLin
 const NotHere = later(async () => (await import('../notebooks/not-here')).NotHere, 'not-here');
 
 /** Fetched when somebody goes somewhere: not before the first answer. */
-const ways = () => import('./go-to');
+const ways = () => import('../go-to');
 
 export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();

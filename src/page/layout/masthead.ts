@@ -5,7 +5,7 @@ import { openFinder } from '../finder/listen';
 import { html, use } from '../html';
 import { later } from '../later';
 import { openHead } from '../library';
-import { unitChoices, unitWords } from './units';
+import { unitChoices, unitWords } from '../units';
 
 const BoatPick = later(async () => (await import('../boat/boat-pick')).BoatPick, 'boat-pick');
 const BoatKeeping = later(async () => (await import('../boat/boat-keeping')).BoatKeeping, 'file-keys');

@@ -2,7 +2,7 @@
 import type { NotebookHead } from '../../notebook';
 import { useBench, versionWords } from '../bench';
 import { html } from '../html';
-import { unitWords } from './units';
+import { unitWords } from '../units';
 
 export function PrintHead({ head }: { head: NotebookHead }) {
   const { book, boatless, name, shown } = useBench();

@@ -2,7 +2,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Bench } from '../bench';
 import { html } from '../html';
-import type { PlateProps, Wall } from './plate';
+import type { PlateProps, Wall } from '../plate';
 import { covering, WORKING } from './covered';
 import { keepOnWall } from './kept';
 import './on-wall.css';

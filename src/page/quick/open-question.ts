@@ -11,7 +11,7 @@ import { later } from '../later';
 import type { Question } from './parts';
 import { startAgain, typedIn } from './start-again';
 
-const VersionsView = later(async () => (await import('../layout/versions-view')).VersionsView, 'versions');
+const VersionsView = later(async () => (await import('../versions-view')).VersionsView, 'versions');
 
 export function OpenQuestion({ page, question }: { page: NotebookPage; question: Question }) {
   const bench = useBench();

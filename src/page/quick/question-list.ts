@@ -63,5 +63,5 @@ export function QuestionList({ page, parts, open }: QuestionListProps) {
 /** Within the list, as often as it is pressed. */
 function goTo(event: Event, id: string): void {
   event.preventDefault();
-  void import('../layout/go-to').then(({ showPlace }) => showPlace(id));
+  void import('../go-to').then(({ showPlace }) => showPlace(id));
 }

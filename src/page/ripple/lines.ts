@@ -4,8 +4,8 @@ import type { Moved, Ripple } from '../../notebook';
 import { type Bench, sayValue } from '../bench';
 import { notebookWith, openHead } from '../library';
 import { cellsInView } from './in-view';
-import { inOrder, type LineKind, type Place } from './order';
-import type { Limit, ToldLine, ToldRipple } from './told';
+import { inOrder, type LineKind, type Place } from '../told/order';
+import type { Limit, ToldLine, ToldRipple } from '../told/told';
 
 /** Of a hull, an edge and a panel: the numbers a builder knows a boat by. */
 const MAIN: Readonly<Record<string, readonly string[]>> = {

@@ -8,9 +8,9 @@ import { figuresOf } from './figures';
 import { html, use } from '../html';
 import { notebooks } from '../library';
 import { capital, inShort, inShortWithin, titleOf } from '../words';
-import type { Fold, LineKind } from './order';
+import type { Fold, LineKind } from '../told/order';
 import { edgesOf } from './snapshot';
-import type { Limit, ToldLine } from './told';
+import type { Limit, ToldLine } from '../told/told';
 import { amiss, foldWords, hullWords, inBrief, isStill } from './words';
 
 /** Cells whose warnings are about her numbers, and not about a batten that nobody has chosen yet. */

@@ -4,8 +4,8 @@ import { compiled, type Instance, valueOf, warningsOf, type WorkOut } from '../.
 import { isIssue, plainShown, write } from '../../measure';
 import type { Catalogue, Graph, Snapshot } from '../../notebook';
 import type { Bench } from '../bench';
-import { againstLimit } from './limit';
-import type { Limit } from './told';
+import { againstLimit } from '../told/limit';
+import type { Limit } from '../told/told';
 
 export type Moment = Snapshot<Limit>;
 

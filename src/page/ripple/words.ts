@@ -1,5 +1,5 @@
 /** The ripple in a few words. */
-import type { ToldRipple } from './told';
+import type { ToldRipple } from '../told/told';
 
 export function isStill(ripple: ToldRipple | null): boolean {
   return !ripple || (ripple.hull === null && ripple.told.length === 0 && ripple.folded.length === 0);

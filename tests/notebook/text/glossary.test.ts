@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { cells } from '../../../src/cells/all';
 import { parseNotebook } from '../../../src/notebook/markdown';
 import { sentenceOf, WORDS, wordsIn } from '../../../src/notebook/text/glossary';
-import { finderOf } from '../../../src/page/words/linked';
+import { finderOf } from '../../../src/page/glossary/linked';
 
 const root = new URL('../../../', import.meta.url);
 const textOf = (path: string) => readFileSync(new URL(path, root), 'utf8');

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Block, Inline } from '../../../src/notebook';
 import { parseNotebook } from '../../../src/notebook/markdown';
-import { finderOf, linked } from '../../../src/page/words/linked';
+import { finderOf, linked } from '../../../src/page/glossary/linked';
 
 const word = (heading: string) => ({
   word: heading,

@@ -1,7 +1,7 @@
 // The order in which a ripple is told, on invented ones: common sense of what a builder wants to know first, no source.
 
 import { expect, test } from 'vitest';
-import { inOrder, type LineKind, type Place, type RippleLine } from '../../../src/page/ripple/order';
+import { inOrder, type LineKind, type Place, type RippleLine } from '../../../src/page/told/order';
 
 interface Named extends RippleLine {
   readonly name: string;

@@ -1,8 +1,8 @@
 /** Two versions: keep this and try another; hold one, swap them, keep one. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { Version } from '../../notebook';
-import { useBench } from '../bench';
-import { html } from '../html';
+import type { Version } from '../notebook';
+import { useBench } from './bench';
+import { html } from './html';
 
 /** As the answers to "you are changing". */
 const words: Readonly<Record<Version, string>> = { first: 'the version kept', second: 'the version tried' };

@@ -3,7 +3,7 @@ import { effect } from '@preact/signals';
 import type { NotebookPage } from '../../notebook';
 import { WORDS, wordsIn } from '../../notebook/text/glossary';
 import { allOnShelf } from '../library';
-import { wordLinks } from '../prose';
+import { wordLinks } from '../word-links';
 import { finderOf, linked } from './linked';
 import { sayOnPointing } from './said';
 import './words.css';

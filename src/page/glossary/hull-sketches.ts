@@ -14,7 +14,7 @@ import {
   view,
   type View,
 } from '../../drawing';
-import { hullLines } from '../boat/hull-lines';
+import { hullLines } from '../hull/hull-lines';
 import { curve, type Sketches } from './small-drawing';
 
 let made: Hull | null = null;

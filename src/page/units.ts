@@ -1,5 +1,5 @@
 /** The choices of units that the page offers, by the words for them. */
-import type { Shown } from '../../measure';
+import type { Shown } from '../measure';
 
 type Units = Pick<Shown, 'length' | 'fraction' | 'mass'>;
 

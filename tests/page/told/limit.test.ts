@@ -2,7 +2,7 @@
 
 import { expect, test } from 'vitest';
 import { cells } from '../../../src/cells/all';
-import { againstLimit } from '../../../src/page/ripple/limit';
+import { againstLimit } from '../../../src/page/told/limit';
 import type { WorkOut } from '../../../src/cells';
 
 const bend = cells.find(({ id }) => id === 'bend')!;

@@ -1,8 +1,8 @@
 /** The way to a quantity: to its place on the page if it has one, to another notebook, or to the boat's own sheet. */
-import { lists } from '../../boat';
-import type { Bench } from '../bench';
-import { notebookWith, openHead } from '../library';
-import { wayTo } from '../address';
+import { lists } from '../boat';
+import type { Bench } from './bench';
+import { notebookWith, openHead } from './library';
+import { wayTo } from './address';
 
 /** How long a place may take to be fetched and drawn before the search ends, ms. */
 const PATIENCE = 3000;

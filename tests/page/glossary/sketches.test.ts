@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { collisions, setOut } from '../../../src/drawing';
 import { plainShown, writeInPicture } from '../../../src/measure';
 import { parseNotebook } from '../../../src/notebook/markdown';
-import { sketches } from '../../../src/page/words/sketches';
+import { sketches } from '../../../src/page/glossary/sketches';
 
 const text = readFileSync(new URL('../../../notebooks/words.md', import.meta.url), 'utf8');
 const asked = parseNotebook(text, 'words.md').blocks.flatMap((block) =>
