@@ -100,7 +100,7 @@ interface Placed {
 /** @param owned names of the numbers that the boat's own sheet has: they are found there */
 function ofCell(cell: Cell, place: Placed, owned: ReadonlySet<string>): Thing[] {
   const { instance, under } = place;
-  const { id: notebook, title, boat } = place.page;
+  const { id: notebook, title, boat, form } = place.page;
   const isQuick = boat === 'none';
   const isPlain = instance === cell.id;
   const common = { also: cell.title, notebook };
@@ -113,7 +113,8 @@ function ofCell(cell: Cell, place: Placed, owned: ReadonlySet<string>): Thing[] 
     // The same cell under a name of its own asks of something else.
     same: isPlain ? `cell ${cell.id}` : `cell ${instance}`,
     where: [title, under].filter((one) => one !== null).join(' · '),
-    place: `cell-${instance}`,
+    // In a list of questions each has an address of its own.
+    place: form === 'questions' ? instance : `cell-${instance}`,
   };
   const where = `${cell.title} · ${title}`;
   const fields = Object.entries(cell.inputs).flatMap(([key, spec]): Thing[] => {

@@ -70,7 +70,7 @@ const plain = new Set(
   (
     'abreast aloud alt allowable askew boilers bracket bronze calculation cartridge chisel chiselled clashes cloudy coefficient ' +
     'correction correlation cosine creaks crumbles culprit customary damp deducted diameter differ differs doubtful ' +
-    'duration enclose extraction farthest flue foremost fractions gloss halved halves handbook hasten hoist ' +
+    'duration enclose extraction farthest flue foremost gloss halved halves handbook hasten hoist ' +
     'inward keyboard lain leftovers magnet measurement mend mends metre millimetre monoxide dioxide outdoors outline outrank ' +
     'outward paraffin potful puddle rectangle rigid rim risen sags scrapings sideways sixteenth slacken slant sled ' +
     'softens spheres sprang spreadsheet stability staggered steadiness steep thermometer thickness tighten ' +
