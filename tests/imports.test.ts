@@ -65,6 +65,7 @@ const packages: Record<string, readonly string[]> = {
   preact: ['page'],
   htm: ['page'],
   '@observablehq/plot': ['page'],
+  '@panzoom/panzoom': ['page'],
   '@fontsource/source-sans-3': ['page'],
   '@fontsource/source-serif-4': ['page'],
   valibot: ['boat', 'notebook', 'page'],

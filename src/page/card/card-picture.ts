@@ -16,7 +16,7 @@ import {
 import { type Bench, versionWords } from '../bench';
 import { html } from '../html';
 import type { drawChart } from '../picture/chart';
-import { toVNode } from '../picture/figure';
+import { toVNode } from '../picture/vnode';
 import { picturesOf } from '../picture/pictures-of';
 import { sameData } from '../picture/same-data';
 import { graphsOf } from './versions';

@@ -3,7 +3,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { Hull } from '../../boat';
 import { setOut, type SvgNode, svgTree, thumbnail } from '../../drawing';
 import { html } from '../html';
-import { toVNode } from '../picture/figure';
+import { toVNode } from '../picture/vnode';
 import { useWidth } from '../picture/width';
 import { hullLines } from './hull-lines';
 

@@ -4,7 +4,7 @@ import type { HullViewsProps } from '../hull/hull-views';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
-import { toVNode } from '../picture/figure';
+import { toVNode } from '../picture/vnode';
 import { capital } from '../words';
 import { useColoursInUse } from './colours-in-use';
 import './hull.css';

@@ -13,7 +13,7 @@ import { litParts } from '../hull/hull-lines';
 import { sameShape } from '../hull/lines-figure';
 import { html, use } from '../html';
 import { later } from '../later';
-import { toVNode } from '../picture/figure';
+import { toVNode } from '../picture/vnode';
 import { capital } from '../words';
 import { modelOf } from './hull-model';
 import './hull.css';

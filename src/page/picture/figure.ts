@@ -1,19 +1,14 @@
-/** A drawing to scale, as wide as its place, following every change; the second version dashed over it. */
-import { h, type VNode } from 'preact';
-import { useMemo, useRef } from 'preact/hooks';
-import {
-  type Drawing,
-  drawingStyle,
-  overlay,
-  type ScaleUnits,
-  setOut,
-  type Sheet,
-  type SvgNode,
-  svgTree,
-} from '../../drawing';
+/** A drawing to scale, as wide as its place, following every change; the second version dashed over it. A press enlarges it. */
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { type Drawing, drawingStyle, overlay, type ScaleUnits, setOut, svgTree } from '../../drawing';
 import { useBench, versionWords } from '../bench';
-import { html } from '../html';
+import { html, use } from '../html';
+import { later } from '../later';
+import { type Fitted, fitted } from './fitted';
+import { toVNode } from './vnode';
 import { useWidth } from './width';
+
+const Enlarged = later(async () => (await import('./enlarged')).Enlarged, 'enlarged-to-come');
 
 export interface FigureProps {
   readonly drawing: Drawing;
@@ -25,13 +20,11 @@ export interface FigureProps {
   readonly maxHeight?: number;
 }
 
-/** A drawing beside fields: as high as it is wide, nearly, and never so low that it can't be read. */
+/** A drawing beside fields: nearly as high as it is wide, and never so low that it can't be read. */
 const HIGH = 0.92;
 const AT_LEAST = 390;
 /** On the wall, where it hangs 2.8 times as large, its lines are to be seen whole in a window of 1080, px. */
 const ON_WALL = 340;
-/** What its lines may always take, px, however much is written under them. */
-const LEAST_FIELD = 150;
 
 /** Pens and fills belong to the drawings; the page only lends them its colours. */
 const pens = new CSSStyleSheet();
@@ -42,49 +35,42 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
   const { shown, wall } = useBench();
   const isOnWall = wall.value !== null;
   const host = useRef<HTMLElement>(null);
+  const key = useRef<HTMLButtonElement>(null);
+  const [large, setLarge] = useState(false);
   const width = useWidth(host);
   const units: ScaleUnits = shown.value.length === 'mm' ? 'metric' : 'inch';
   const last = useRef<Fitted | undefined>(undefined);
-  const svg = useMemo(() => {
+  const both = useMemo(() => (second ? overlay(drawing, second, versionWords) : drawing), [drawing, second]);
+  const drawn = useMemo(() => {
     if (width === null) return null;
-    const both = second ? overlay(drawing, second, versionWords) : drawing;
     const high = maxHeight ?? Math.max(AT_LEAST, HIGH * width);
     last.current = isOnWall
       ? { field: ON_WALL, sheet: setOut(both, { width, units, maxHeight: maxHeight ?? ON_WALL }) }
-      : within(high, both, { width, units }, last.current);
-    return toVNode(svgTree(last.current.sheet));
-  }, [drawing, second, width, units, maxHeight, isOnWall]);
+      : fitted(high, both, { width, units }, last.current);
+    return { svg: toVNode(svgTree(last.current.sheet)), bar: barOf(last.current) };
+  }, [both, width, units, maxHeight, isOnWall]);
+  const close = () => {
+    setLarge(false);
+    key.current?.focus();
+  };
   return html`<figure class=${stale ? 'drawing stale' : 'drawing'} ref=${host}>
-    ${svg}
+    ${drawn?.svg}
+    ${
+      drawn &&
+      html`<button type="button" class="enlarge" ref=${key} aria-label=${`Enlarge: ${drawing.title}`} onClick=${() => setLarge(true)}>
+        <span style=${{ top: `${drawn.bar}px` }}>
+          <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d="M9.5 1.5h5v5M14.5 1.5l-5 5M6.5 14.5h-5v-5M1.5 14.5l5-5" /></svg>
+          Enlarge
+        </span>
+      </button>`
+    }
+    ${large ? use(Enlarged, { drawing: both, units, onClose: close }) : null}
     ${stale ? html`<figcaption>Drawn from the last numbers that could be drawn.</figcaption>` : null}
   </figure>`;
 }
 
-interface Fitted {
-  readonly sheet: Sheet;
-  /** What the drawing's lines were given of the height. */
-  readonly field: number;
-}
-
-/** Set out so that it stays within a height, caption and all. What stands under the lines is known only once it is. */
-function within(
-  high: number,
-  drawing: Drawing,
-  options: { readonly width: number; readonly units: ScaleUnits },
-  last: Fitted | undefined,
-): Fitted {
-  const held = last?.sheet.width === options.width ? last : undefined;
-  const set = (field: number): Fitted => ({
-    field,
-    sheet: setOut(drawing, { ...options, maxHeight: field, ...(held ? { like: held.sheet } : {}) }),
-  });
-  const first = set(held?.field ?? high);
-  const over = first.sheet.height - high;
-  return over > 0 ? set(Math.max(LEAST_FIELD, first.field - over)) : first;
-}
-
-/** Turns the drawing's own tree into vnodes. */
-export function toVNode(node: SvgNode | string): VNode | string {
-  if (typeof node === 'string') return node;
-  return h(node.tag, node.attrs, ...node.kids.map(toVNode));
+/** Where the scale bar stands, px from the top: beside it there is room for the key. */
+function barOf({ sheet }: Fitted): number {
+  const bar = sheet.marks.find(({ className }) => className === 'bar-text');
+  return bar?.kind === 'text' ? bar.y : sheet.height;
 }
