@@ -1,5 +1,6 @@
 /** Every notebook in a wide window: on paper, its drawings read out, the rules of access, nothing cut off. */
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { type AtRest, cellsAtRest, questionsAtRest, shareWithin, tableOf, unreadable } from './at-rest';
 import { violations } from './axe';
 import { onePage } from './harness';
 import { lights, onPaper } from './paper';
@@ -21,6 +22,9 @@ import {
 
 const page = onePage({ reducedMotion: 'reduce', storage: { 'battenbook dress': 'sun' } });
 
+/** All cells of all notebooks, as they open. */
+const rows: AtRest[] = [];
+
 test('axe is awake: a key without a name is found', async () => {
   await arrived(page());
   await page().evaluate(() => document.querySelector('main')!.prepend(document.createElement('button')));
@@ -33,6 +37,7 @@ describe.each(readThrough)('%s', (notebook) => {
   // With graphs and tables opened, as they are printed: what is at rest has a test of its own.
   beforeAll(async () => {
     await turnTo(page(), notebook);
+    rows.push(...(await cellsAtRest(page(), notebook)));
     await openFolds(page());
   });
 
@@ -121,6 +126,11 @@ describe.each(readThrough)('%s', (notebook) => {
     expect(await page().locator('figure.chart:not(:has(details.chart-data))').count()).toBe(0);
   });
 
+  test('what is written in drawings and graphs lies over nothing else written, and none of it is cut', async () => {
+    await lookThrough(page());
+    expect(await unreadable(page())).toStrictEqual([]);
+  });
+
   // What the notebooks share is seen in all colours in the first of them.
   test.each(notebook === readThrough[0] ? allColours : (['light'] as const))('axe, %s', async (colours) => {
     await wear(page(), colours);
@@ -155,4 +165,19 @@ describe.each(readThrough)('%s', (notebook) => {
     await arrived(page());
     expect(await tooWide(page())).toBe(0);
   });
+});
+
+/** A window of the size that this page has, and what no cell may pass, px. */
+const SCREEN = 900;
+const MOST = 1350;
+/** A drawing is read first. */
+const LEAST_PICTURE = 420;
+
+test('at rest nine cells of ten fit one window, none passes one and a half, and each drawing is large enough', async () => {
+  rows.push(...(await questionsAtRest(page())));
+  console.log(`At 1280 x 900, px:\n${tableOf(rows)}`);
+  expect(rows.length).toBeGreaterThan(60);
+  expect(rows.filter(({ height }) => height > MOST)).toStrictEqual([]);
+  expect(shareWithin(rows, SCREEN)).toBeGreaterThanOrEqual(0.9);
+  expect(rows.filter(({ picture }) => picture < LEAST_PICTURE)).toStrictEqual([]);
 });

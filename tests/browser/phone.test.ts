@@ -1,5 +1,6 @@
 /** Every notebook on a phone: the rules of access, nothing wider than the window, keys for a thumb. */
 import { beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { type AtRest, cellsAtRest, questionsAtRest, tableOf, unreadable } from './at-rest';
 import { violations } from './axe';
 import { onePage } from './harness';
 import {
@@ -23,11 +24,16 @@ const page = onePage({
   storage: { 'battenbook dress': 'sun' },
 });
 
+/** All cells of all notebooks, as they open. */
+const rows: AtRest[] = [];
+
 describe.each(readThrough)('%s', (notebook) => {
   beforeAll(async () => {
-    await page().setViewportSize({ width: 360, height: 900 });
+    await page().setViewportSize({ width: 390, height: 844 });
     await turnTo(page(), notebook);
+    rows.push(...(await cellsAtRest(page(), notebook)));
     await openFolds(page());
+    await page().setViewportSize({ width: 360, height: 900 });
   });
 
   test('nothing is wider than a window of 360 px, also with working and inputs opened', async () => {
@@ -69,6 +75,11 @@ describe.each(readThrough)('%s', (notebook) => {
     });
   });
 
+  test('what is written in drawings and graphs lies over nothing else written, and none of it is cut', async () => {
+    await lookThrough(page());
+    expect(await unreadable(page())).toStrictEqual([]);
+  });
+
   // What the notebooks share is seen in all colours in the first of them.
   test.each(notebook === readThrough[0] ? allColours : (['dark'] as const))('axe, %s', async (colours) => {
     await page().setViewportSize({ width: 390, height: 900 });
@@ -90,4 +101,16 @@ describe.each(readThrough)('%s', (notebook) => {
     onTestFinished(press);
     expect(await tooSmall(page())).toStrictEqual([]);
   });
+});
+
+/** A phone's window as the cells were measured in it, px. */
+const SCREEN = 844;
+
+test('at rest nine cells of ten fit two windows, with answers and deciding fields in the first', async () => {
+  await page().setViewportSize({ width: 390, height: SCREEN });
+  rows.push(...(await questionsAtRest(page())));
+  console.log(`At 390 x 844, px:\n${tableOf(rows)}`);
+  expect(rows.length).toBeGreaterThan(60);
+  const fit = rows.filter(({ height, fields }) => height <= 2 * SCREEN && fields <= SCREEN);
+  expect(fit.length / rows.length).toBeGreaterThanOrEqual(0.9);
 });

@@ -28,9 +28,9 @@ export function CellInputs({ instance }: { instance: Instance }) {
       ] as const,
   );
   const { deciding, groups } = grouped<Field>(instance.cell, asked, bench.boatless.value);
-  return html`<div>
-    ${use(Fields, { fields: deciding })}
-<div class="field-groups">
+  return html`<div class="entries">
+    <div class="deciding">${use(Fields, { fields: deciding })}</div>
+    <div class="field-groups">
       ${groups.map(({ name, fields }) => use(FieldGroup, { key: name, name, fields, isNew: seen.current }))}
     </div>
   </div>`;

@@ -55,9 +55,9 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     <div class=${cell.wide ? 'cell-body wide' : 'cell-body'}>
       ${use(CellInputs, { instance })}
       ${cover(bench, name, 'picture', 'the drawing', () => use(Pictures, { instance, which: inView(cell) }))}
+      ${cover(bench, name, 'sentence', 'the sentence', () => use(InWords, { instance }))}
     </div>
     ${viewOf(instance, bench)}
-    ${cover(bench, name, 'sentence', 'the sentence', () => use(InWords, { instance }))}
     ${use(Cautions, { cautions: cell.cautions })}
     ${cover(bench, name, 'working', 'the working', () => use(Folds, { instance }))}
   </section>`;

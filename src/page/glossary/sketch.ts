@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { setOut, svgTree } from '../../drawing';
 import { sayWith, useBench } from '../bench';
 import { html } from '../html';
-import { toVNode } from '../picture/figure';
+import { toVNode } from '../picture/vnode';
 import { sketches } from './sketches';
 import './words.css';
 

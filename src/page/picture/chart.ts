@@ -25,7 +25,9 @@ type Marks = NonNullable<Parameters<typeof plot>[0]>['marks'];
 const SIZE = 13;
 const FONT = "'Source Sans 3', Arial, sans-serif";
 const ABOVE = 28;
-const BELOW = 42;
+const BELOW = 44;
+/** Of the lower axis's name from the axis: less than there is below, so that no tail of a letter is cut. */
+const NAME_BELOW = 37;
 
 export function drawChart(chart: Chart, second: Chart | undefined, place: ChartPlace): DrawnChart {
   const { width, shown } = place;
@@ -60,7 +62,13 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
     marks: [
       gridX(at(xTicks), { stroke: 'var(--chalk)', strokeOpacity: 1 }),
       gridY(at(yTicks), { stroke: 'var(--chalk)', strokeOpacity: 1 }),
-      axisX(at(xTicks), { ...axis, tickFormat: textAt(xTicks), label: chart.x.label, labelAnchor: 'center' }),
+      axisX(at(xTicks), {
+        ...axis,
+        tickFormat: textAt(xTicks),
+        label: chart.x.label,
+        labelAnchor: 'center',
+        labelOffset: NAME_BELOW,
+      }),
       axisY(at(yTicks), { ...axis, tickFormat: textAt(yTicks), label: chart.y.label, labelAnchor: 'top' }),
       ...limitMarks(chart),
       ...lineMarks(chart, 'first'),

@@ -20,9 +20,11 @@ export interface FigureProps {
   readonly maxHeight?: number;
 }
 
-/** A drawing beside fields: nearly as high as it is wide, and never so low that it can't be read. */
-const HIGH = 0.92;
-const AT_LEAST = 390;
+/** A drawing beside fields: nearly as high as it is wide, and never so low that it can't be read, px. */
+const HIGH = 0.9;
+const AT_LEAST = 350;
+/** One over the whole width, on a phone. */
+const MOST = 1.9;
 /** On the wall, where it hangs 2.8 times as large, its lines are to be seen whole in a window of 1080, px. */
 const ON_WALL = 340;
 
@@ -43,7 +45,7 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
   const both = useMemo(() => (second ? overlay(drawing, second, versionWords) : drawing), [drawing, second]);
   const drawn = useMemo(() => {
     if (width === null) return null;
-    const high = maxHeight ?? Math.max(AT_LEAST, HIGH * width);
+    const high = maxHeight ? Math.min(maxHeight, MOST * width) : Math.max(AT_LEAST, HIGH * width);
     last.current = isOnWall
       ? { field: ON_WALL, sheet: setOut(both, { width, units, maxHeight: maxHeight ?? ON_WALL }) }
       : fitted(high, both, { width, units }, last.current);

@@ -17,6 +17,8 @@ interface Options {
 
 /** What its lines may always take, px, however much is written under them. */
 const LEAST_FIELD = 150;
+/** How much higher than before is much. */
+const MUCH = 1.25;
 
 /**
  * @param high what all may take, px; more where what is written leaves the lines less than they need
@@ -35,7 +37,16 @@ export function fitted(
     sheet: setOut(drawing, { ...options, maxHeight: field, ...(held ? { like: held.sheet } : {}) }),
   });
   const first = set(held?.field ?? high);
-  // What stands under the lines is known only once they are set out.
+  // While a slider moves the lines keep their size; they are sized anew for what has become much higher.
+  if (held && first.sheet.height <= MUCH * Math.max(high, held.sheet.height)) return first;
+  // What stands under the lines is known only once they are set out, and it grows where they leave letters no room.
   const over = first.sheet.height - high;
-  return over > 0 ? set(Math.max(LEAST_FIELD, first.field - over)) : first;
+  if (over <= 0) return first;
+  const all = [first];
+  for (const less of [over, over / 2, 1.5 * over]) {
+    const lower = set(Math.max(LEAST_FIELD, first.field - less));
+    if (lower.sheet.height <= high) return lower;
+    all.push(lower);
+  }
+  return all.reduce((best, one) => (one.sheet.height < best.sheet.height ? one : best));
 }

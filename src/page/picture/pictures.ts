@@ -38,7 +38,7 @@ function useDrawing(instance: Instance, which: readonly Which[]): () => VNode {
 
 /** What a drawing over the whole width may take in height, px, and a tall one. */
 const WIDE = 480;
-const TALL = 720;
+const TALL = 690;
 
 function heightOf({ wide = false }: Instance['cell']): number | undefined {
   if (wide === 'tall') return TALL;
