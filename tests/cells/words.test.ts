@@ -46,7 +46,8 @@ const texts = [
     ),
   ),
   ...allOf(wholeCatalogue(demoBoat)).given.map(({ name, meaning }) => [name, meaning] as const),
-  ...notebookTexts.map(({ file, prose }) => [file, prose] as const),
+  // The glossary tells a word by other words: that is what it is for.
+  ...notebookTexts.filter(({ file }) => file !== 'words.md').map(({ file, prose }) => [file, prose] as const),
 ];
 
 /** The word that is settled, and how else the same thing has been called. */
