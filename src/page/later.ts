@@ -1,4 +1,4 @@
-/** A component that is fetched after the answers stand: its place is kept until it comes. */
+/** A component that is fetched after the answers stand: its place is kept, or another stands in it, until it comes. */
 import { type FunctionComponent, h } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 
@@ -7,11 +7,13 @@ export type Later<P> = FunctionComponent<P> & { readonly fetch: () => Promise<Fu
 
 /**
  * @param load fetches the component
- * @param className of the empty box that keeps its place
+ * @param className of the box that keeps its place
+ * @param meanwhile what stands in the box; left out, nothing
  */
 export function later<P extends object>(
   load: () => Promise<FunctionComponent<P>>,
   className: string,
+  meanwhile?: FunctionComponent<P>,
 ): Later<P> {
   let ready: FunctionComponent<P> | null = null;
   const fetch = async () => (ready = await load());
@@ -38,6 +40,6 @@ export function later<P extends object>(
         { class: 'notice' },
         'This part did not arrive. Load the page again when you are online.',
       );
-    return h('div', { class: className, 'aria-busy': 'true' });
+    return h('div', { class: className, 'aria-busy': 'true' }, meanwhile && h(meanwhile, props));
   }
 }

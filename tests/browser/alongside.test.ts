@@ -1,7 +1,7 @@
 /** What stands alongside: the frame from width to width, the hull in the rail, what moved, and the dock of a phone. */
 import { expect, test } from 'vitest';
 import { onePage } from './harness';
-import { arrived, atRest, cell, field, openNotebook, placeOf, reload, tooWide, type } from './steps';
+import { arrived, atRest, cell, field, openNotebook, placeOf, tooWide, type } from './steps';
 
 const page = onePage({ ...placeOf('short-build', {}), reducedMotion: 'reduce' });
 
@@ -43,8 +43,32 @@ test('one press turns the hull between her views and the round, and the browser 
   expect(await turn.getAttribute('aria-pressed')).toBe('true');
   expect(await hull.locator('.views svg').count()).toBe(0);
   await atRest(page());
-  await reload(page());
+  // Until what turns her has come, the three views stand in its place.
+  let letGo = () => {};
+  const held = new Promise<void>((go) => {
+    letGo = go;
+  });
+  await page().route(/hull-by-hand/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page().reload();
+  await hull.locator('.views svg').waitFor();
+  letGo();
+  await arrived(page());
   await hull.locator('.hull-canvas canvas, .hull-still').first().waitFor();
+  await page().unroute(/hull-by-hand/);
+  // What is lit is told by its colour in every dress, in full sun too, where all else is black on white.
+  const alike = (dress: string) =>
+    hull.locator('.hull-view').evaluate((view, colours) => {
+      document.documentElement.dataset['colours'] = colours;
+      const style = getComputedStyle(view);
+      return style.getPropertyValue('--hull-ink') === style.getPropertyValue('--red-lead');
+    }, dress);
+  for (const dress of ['paper', 'slate', 'sun']) expect(await alike(dress), `lit in ${dress}`).toBe(false);
+  await page().evaluate(() => {
+    delete document.documentElement.dataset['colours'];
+  });
   await turn.click();
   await hull.locator('.views svg').waitFor();
 });

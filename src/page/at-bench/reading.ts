@@ -3,6 +3,7 @@ import { answersOf, type Instance, warningsOf } from '../../cells';
 import { tiedWith, useBench } from '../bench';
 import { Answer } from '../answer/answer';
 import { html, use } from '../html';
+import { capital } from '../words';
 
 export function Reading({ instance }: { instance: Instance }) {
   const bench = useBench();
@@ -16,7 +17,7 @@ export function Reading({ instance }: { instance: Instance }) {
     <div role="status">
       ${warnings.map(
         ({ warning, says }) => html`<p class=${`warning ${warning.weight}`}>
-          <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${warning.limit}</span>
+          <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${capital(warning.limit)}</span>
         </p>`,
       )}
     </div>

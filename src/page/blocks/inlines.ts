@@ -10,12 +10,16 @@ import { When } from './when';
 
 const TickBox = later(async () => (await import('./tick-box')).TickBox, 'tick-to-come');
 
+/** What ends a phrase stays on the line of the figure before it: a figure is a key, after which a browser may break. */
+const CLOSING = /^[.,;:!?)]+/;
+const closing = (next?: Inline) => (next?.type === 'text' && CLOSING.exec(next.text)?.[0]) || '';
+
 export function inlines(all: readonly Inline[], { notebook }: Pick<Showing, 'notebook'>): (VNode | string)[] {
   const inside = (some: readonly Inline[]) => inlines(some, { notebook });
-  return all.map((inline) => {
+  return all.map((inline, i) => {
     switch (inline.type) {
       case 'text':
-        return inline.text;
+        return all[i - 1]?.type === 'value' ? inline.text.replace(CLOSING, '') : inline.text;
       case 'strong':
         return html`<strong>${inside(inline.inside)}</strong>`;
       case 'emphasis':
@@ -25,7 +29,7 @@ export function inlines(all: readonly Inline[], { notebook }: Pick<Showing, 'not
       case 'link':
         return html`<a href=${addressOf(inline.to, notebook)} class=${inline.says && 'word'} data-says=${inline.says}>${inside(inline.inside)}</a>`;
       case 'value':
-        return use(LiveValue, { of: inline.of, line: inline.line });
+        return html`<span class="whole">${use(LiveValue, { of: inline.of, line: inline.line })}${closing(all[i + 1])}</span>`;
       case 'when':
         return use(When, {
           condition: inline.holds,

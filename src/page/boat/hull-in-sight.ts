@@ -13,7 +13,16 @@ import { litParts } from '../hull/hull-lines';
 import { HullViews } from '../hull/hull-views';
 import { litBy } from '../hull/lit-by';
 
-const HullInRound = later(async () => (await import('../hull3d/hull-in-round')).HullInRound, 'views');
+/** The three views stand until all that turns her has come. */
+const HullInRound = later(
+  async () => {
+    const round = await import('../hull3d/hull-in-round');
+    await round.fetchHands();
+    return round.HullInRound;
+  },
+  'round-to-come',
+  HullViews,
+);
 
 /** Where this browser keeps how the hull was last looked at. */
 const KEY = 'battenbook hull';

@@ -108,7 +108,7 @@ function Warnings({ instance }: { instance: Instance }) {
   return html`<div class="warnings" role="status">
     ${applies.map(
       ({ warning, says }) => html`<p class=${`warning ${warning.weight}`}>
-        <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${warning.limit}</span>
+        <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${capital(warning.limit)}</span>
       </p>`,
     )}
   </div>`;

@@ -123,7 +123,7 @@ function paintsOf(host: Element): Paints {
   const style = getComputedStyle(host);
   const paint = (name: string) => style.getPropertyValue(name).trim();
   return {
-    ink: paint('--ink'),
+    ink: paint('--hull-ink'),
     skin: paint('--hull-skin'),
     lit: paint('--red-lead'),
     litSkin: paint('--hull-lit'),

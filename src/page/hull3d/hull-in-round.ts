@@ -15,6 +15,9 @@ import { hasWebGl } from './webgl';
 
 const HullByHand = later(async () => (await import('./hull-by-hand')).HullByHand, 'hull-canvas');
 
+/** Fetches what turns her by hand, where this browser can show it. */
+export const fetchHands = async (): Promise<unknown> => hasWebGl() && HullByHand.fetch();
+
 export function HullInRound({ hull, lit, name }: HullViewsProps) {
   const bench = useBench();
   const colours = useColoursInUse(bench.colours.value);

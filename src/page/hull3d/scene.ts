@@ -52,7 +52,7 @@ export interface HullScene {
 /** Widths of lines, px. */
 const EDGE = 2.2;
 const FRAME = 1.2;
-const LIT = 3.4;
+const LIT = 4.2;
 /** Lines stand off the skin towards the eye by this share of the hull's reach, so that it does not swallow them. */
 const OFF_SKIN = 0.008;
 /** Room round the hull. */
