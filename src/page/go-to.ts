@@ -60,7 +60,9 @@ export function showPlace(place: string, otherwise: readonly string[] = []): voi
 
 function placeOf(place: string): Element | null {
   const found =
-    document.getElementById(place) ?? document.querySelector(`[data-quantity="${CSS.escape(place)}"]`);
+    document.getElementById(place) ??
+    document.querySelector(`[data-quantity="${CSS.escape(place)}"]`) ??
+    document.getElementById(`cell-${place}`);
   if (!found) openWhatHolds(place);
   return found;
 }
@@ -72,15 +74,37 @@ function openWhatHolds(name: string): void {
   }
 }
 
+/** On a longer way cells fill in as they go by, and the place is no longer where the glide was bound for. */
+function mayGlide(element: Element): boolean {
+  const { top, bottom } = element.getBoundingClientRect();
+  const isNear = bottom > -innerHeight && top < 2 * innerHeight;
+  return isNear && !matchMedia('(prefers-reduced-motion: reduce)').matches;
+}
+
 function show(element: Element | null): boolean {
   if (!(element instanceof HTMLElement)) return false;
   for (let at: Element | null = element; at; at = at.parentElement)
     if (at instanceof HTMLDetailsElement) at.open = true;
   const isField = element.dataset['quantity'] !== undefined;
-  const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
-  element.scrollIntoView({ block: isField ? 'center' : 'start', behavior: still ? 'instant' : 'smooth' });
+  const block = isField ? 'center' : 'start';
+  const glides = mayGlide(element);
+  element.scrollIntoView({ block, behavior: glides ? 'smooth' : 'instant' });
   const target = (isField && element.querySelector<HTMLElement>('input, select')) || element;
   if (target === element && !element.matches('[tabindex], a, button, input, select')) element.tabIndex = -1;
   target.focus({ preventScroll: true });
+  if (!glides) holdInView(element, block);
   return true;
+}
+
+/** Keeps the place where it was brought while what stands above it fills in, until the reader does anything. */
+function holdInView(element: Element, block: ScrollLogicalPosition): void {
+  const over = new AbortController();
+  const { signal } = over;
+  const watcher = new ResizeObserver(() => element.scrollIntoView({ block, behavior: 'instant' }));
+  watcher.observe(document.body);
+  signal.addEventListener('abort', () => watcher.disconnect());
+  const stop = () => over.abort();
+  for (const act of ['wheel', 'touchstart', 'pointerdown', 'keydown', 'input', 'focusin'])
+    addEventListener(act, stop, { signal, capture: true, passive: true });
+  setTimeout(stop, PATIENCE);
 }

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { violations } from './axe';
-import { onePage } from './harness';
+import { onePage, openPage } from './harness';
 import { arrived, cell, field, isFocused, placeOf, row, step } from './steps';
 
 const asked = (page: Page) => page.getByRole('combobox', { name: 'A word of the trade' });
@@ -101,6 +101,25 @@ describe('at a desk', () => {
       .toMatch(/^Nothing is called/);
     await page.keyboard.press('Escape');
     await expect.poll(() => asked(page).count()).toBe(0);
+  });
+});
+
+test('a cell far down stays at the top of the window while the cells above it fill in', async () => {
+  const page = await openPage({ at: '#/the-build/cell-bend' });
+  const top = async () => {
+    await page.waitForFunction(() => !document.querySelector('.cell [aria-busy]'));
+    const box = await cell(page, 'bend').boundingBox();
+    return Math.round((box?.y ?? Infinity) / 100);
+  };
+  await step('from a fresh open', () => expect.poll(top).toBe(0));
+  await step('from the other end of the notebook, by the cell’s bare name', async () => {
+    await page.keyboard.press('Home');
+    await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
+    await page.evaluate(() => {
+      location.hash = '#/the-build/bend';
+    });
+    await expect.poll(() => isFocused(cell(page, 'bend'))).toBe(true);
+    await expect.poll(top).toBe(0);
   });
 });
 

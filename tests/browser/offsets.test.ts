@@ -461,6 +461,7 @@ test('stations come and go, and are cut', async () => {
     await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
     const sheet = page.locator('.boat-sheet');
     await sheet.locator('.pick select').selectOption('frame2');
+    await reads(sheet.locator('[data-quantity="frame2.sheer.halfBreadth"] .mark'), 'plan');
     await sheet.getByRole('button', { name: 'Mark frame 2 as cut' }).click();
     await sheet.locator('.close-sheet').click();
     const sheer = box(page, 'frame2.sheer.halfBreadth');

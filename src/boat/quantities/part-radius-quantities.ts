@@ -21,17 +21,17 @@ export function partRadiusQuantities(layout: Layout): readonly Derived[] {
 }
 
 const labels = {
-  keelson: 'keelson',
-  chineLog: 'chine logs',
-  sheerClamp: 'sheer clamps',
-  rubRail: 'rub rails',
+  keelson: 'keelson runs',
+  chineLog: 'chine logs run',
+  sheerClamp: 'sheer clamps run',
+  rubRail: 'rub rails run',
 };
 
 function radiusOf(part: keyof typeof labels, along: readonly string[]): Derived {
   return fromHull(
     `${part}.edgeRadius`,
     'length',
-    `tightest radius of the edge along which the ${labels[part]} run, 1 km (3280 ft) where it is straight`,
+    `tightest radius of the edge along which the ${labels[part]}, 1 km (3280 ft) where it is straight`,
     (hull) => Math.min(STRAIGHT, ...along.map((edge) => hull.edge(edge).leastRadius?.radius ?? STRAIGHT)),
   );
 }

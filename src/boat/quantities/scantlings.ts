@@ -145,6 +145,7 @@ export const partKinds: readonly PartKind[] = [
     number: {
       kind: 'count',
       meaning: 'number',
+      whole: { label: 'Number of thwarts', meaning: 'number of the thwarts' },
       preset: '2',
       min: '0',
       max: '10',

@@ -14,10 +14,10 @@ export function BoatSheet({ onClose }: { onClose: () => void }) {
   const { name, table } = useBench();
   const { note, offsetsTo } = table.value;
   return html`<section class="boat-sheet" aria-labelledby="boat-sheet-title">
+    <button type="button" class="close-sheet" aria-label="Close the boat’s sheet" onClick=${onClose}>Close</button>
     <h2 id="boat-sheet-title" tabindex="-1">${name.value}</h2>
     <p>${note ? `${capital(note)}. ` : ''}The table of offsets is given to the ${offsetsTo}.</p>
     ${use(LinesFigure, {})} ${use(StationSheet, {})} ${use(PartSheets, {})}
     ${use(Disclosure, { summary: 'A new table of offsets', className: 'new-boat', inside: () => use(NewTable, {}) })}
-    <button type="button" class="close-sheet" onClick=${onClose}>Close the boat’s sheet</button>
   </section>`;
 }

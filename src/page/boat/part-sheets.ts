@@ -29,27 +29,31 @@ export function PartSheets() {
   return html`<section>
     <h3>Scantlings</h3>
     <p>Sizes and materials of the parts. Where the plan says otherwise, write the plan’s size here once; every cell follows. What calipers read on the wood goes under <i>measured</i>, and what is cut can be marked so: then it stays, and you are told what no longer fits it.</p>
-    ${[...sizes]
-      .filter(([part]) => part !== SHOP)
-      .map(
-        ([part, entries]) => html`<details id=${`part-${part}`}>
-        <summary>${capital(wordsOf(part))}</summary>
-        ${rows(entries)}
-        ${notCut.has(part) ? null : use(CutMark, { part })}
-        ${numbersOf(part)}
-      </details>`,
-      )}
+    <div class="sheet-groups">
+      ${[...sizes]
+        .filter(([part]) => part !== SHOP)
+        .map(
+          ([part, entries]) => html`<details id=${`part-${part}`}>
+          <summary>${capital(wordsOf(part))}</summary>
+          ${rows(entries)}
+          ${notCut.has(part) ? null : use(CutMark, { part })}
+          ${numbersOf(part)}
+        </details>`,
+        )}
+    </div>
     <h3>The shop</h3>
     <p id=${`part-${SHOP}`}>What the cells share. Written here or in any cell that shows it, it holds in all.</p>
-    ${shopNames.map(
-      ([name, entries]) => html`<details>
-        <summary>${name}</summary>
-        ${rows(entries)}
-      </details>`,
-    )}
+    <div class="sheet-groups">
+      ${shopNames.map(
+        ([name, entries]) => html`<details>
+          <summary>${name}</summary>
+          ${rows(entries)}
+        </details>`,
+      )}
+    </div>
     <h3>What the hull gives</h3>
     <p>Worked out from the offsets and the scantlings.</p>
-    ${others.map((part) => numbersOf(part, capital(wordsOf(part))))}
+    <div class="sheet-groups">${others.map((part) => numbersOf(part, capital(wordsOf(part))))}</div>
   </section>`;
 
   function rows(entries: readonly string[]) {

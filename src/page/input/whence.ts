@@ -1,5 +1,5 @@
 /** Where a field's number comes from: a short mark beside it, and the words that it stands for. */
-import type { Given } from '../../boat';
+import { columns, type Given } from '../../boat';
 import type { Graph } from '../../notebook';
 import { type Bench, sayOf } from '../bench';
 import { inShortWithin } from '../words';
@@ -70,10 +70,17 @@ export function whence(bench: Bench, name: string, place: string): Whence {
   if (entry.names[0] !== undefined)
     return { mark: built?.mark ?? giverMark(bench, entry.names[0], cell), pieces: isBuilt(from('from ')) };
   const { kind, source: note = '' } = graph.quantity(name) as Given; // it has an entry
+  if (built === null && isOffset(name)) return { mark: 'plan', pieces: ['by the plan'] };
   // Of an answer to a choice it goes without saying.
   const usual = kind === 'choice' ? '' : 'usual';
   if (built !== null) return { mark: built.mark, pieces: [built.words], note };
   return { mark: usual, pieces: usual ? [`${usual} value`] : [], note };
+}
+
+/** A number of the boat's table of offsets: no other entry's name has three words. */
+function isOffset(name: string): boolean {
+  const [, , column = ''] = name.split('.');
+  return (columns as readonly string[]).includes(column);
 }
 
 /** The tables of the trade, by the first word of what stands in them. */
