@@ -46,7 +46,8 @@ export function clearOf(outline: readonly Vec2[], at: Vec2): number {
   return inside ? -nearest : nearest;
 }
 
-function distanceToSide(from: Vec2, to: Vec2, at: Vec2): number {
+/** From a place to the nearest point of the line between two others, in their unit. */
+export function distanceToSide(from: Vec2, to: Vec2, at: Vec2): number {
   const y = to[0] - from[0];
   const z = to[1] - from[1];
   const squared = y * y + z * z;

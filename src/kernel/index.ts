@@ -8,7 +8,7 @@ export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, pushesOn, vi
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
-export { chordAt, clearOf, common, convexOutline, narrowed, widened } from './convex';
+export { chordAt, clearOf, common, convexOutline, distanceToSide, narrowed, widened } from './convex';
 export { curveOf } from './curve';
 export type { Curve } from './curve';
 export { differences, dividedDifferences, missWhenLifted } from './differences';

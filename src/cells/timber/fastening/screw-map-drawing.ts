@@ -1,28 +1,26 @@
 /** The joint in the frame with its screws: where each stands, which were moved and from where, and what is kept free. */
 import { attempt } from '../../../boat';
 import type { FrameOutline, Member } from '../../../boat/joinery/frame-outline';
-import { type FrameScrew, stillToCome } from '../../../boat/joinery/frame-screws';
+import { stillToCome } from '../../../boat/joinery/frame-screws';
 import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import {
-  arrow,
   centreLine,
-  circle,
   dim,
   type Drawing,
   drawing,
   hatch,
   label,
   line,
-  mark,
   mm,
   note,
-  type Point,
   type Shape,
 } from '../../../drawing';
 import { common, type Vec2, widened } from '../../../kernel';
 import { isIssue } from '../../../measure';
 import type { OnHand } from '../../form/define';
 import { KEEP_OUT } from '../../common/frame/keep-outs-drawing';
+import { numberedAtPlace, rowsInWords, type ScrewRow, screwRows } from './screw-symbols';
+import { crossesAt, moved, onPaper, ring, SCREWS, screwShapes } from './screw-symbols-drawing';
 import { datumOf, faceInWords, type ScrewsAsked, type ScrewsInHand, screwsInHand } from './screws-in-hand';
 
 type On = Pick<OnHand, 'say' | 'hull' | 'ask'>;
@@ -33,13 +31,6 @@ export interface ScrewsDrawn extends ScrewsAsked {
   readonly topThickness: number;
   readonly leastWood: number;
 }
-type StandingScrew = ScrewsInHand['standing'][number];
-
-const SCREWS = { layer: 'screws' } as const;
-
-const onPaper = ([y, z]: Vec2): Point => [mm(y), mm(z)];
-const ring = (points: readonly Vec2[]): Point[] => points.map(onPaper);
-const moved = ([y, z]: Vec2, by: number, [dy, dz]: Vec2): Vec2 => [y + by * dy, z + by * dz];
 
 export function screwMapView(v: ScrewsDrawn, { say, hull, ask }: On): Drawing {
   const made = attempt(() => {
@@ -53,13 +44,13 @@ export function screwMapView(v: ScrewsDrawn, { say, hull, ask }: On): Drawing {
   const shifted = standing.filter(({ clash }) => clash !== '');
   return drawing({
     title: `${titleOf(made)}: ${standing.length} screws`,
-    says: `Screws that the rows ask for: ${screws.length}; standing: ${standing.length}, the nearest with ${length(v.leastWood)} of wood to a later cut; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
+    says: `Standing: ${standing.length} of ${screws.length}; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
     shapes: [
       jointShapes(made, v),
-      screws.map((screw) => screwShapes(screw, made, v)),
-      numbered(standing, 14).map(([i, { at }]) => label(onPaper(at), String(i + 1), SCREWS)),
+      screwShapes(made, v),
+      numberedAtPlace(screwRows(screws)).map(({ number, at }) => label(onPaper(at), String(number), SCREWS)),
       reading(made, v, length),
-      note(notesOf(made, screws)),
+      note(notesOf(made, v, length)),
     ],
   });
 }
@@ -76,11 +67,11 @@ export function screwMapPatterns(v: ScrewsDrawn, { say, hull, ask }: On): readon
       says: `Full size, ${faceOf(made.outline)} face; turn it over on the centreline for the other side of the boat.`,
       shapes: [
         jointShapes(made, v),
-        made.screws.map((screw) => screwShapes(screw, made, v)),
-        numbered(made.standing, 14).map(([i, screw]) =>
-          label(onPaper(screw.at), `${i + 1}: ${length(screw.along)}, ${length(screw.inward)} in`, SCREWS),
+        screwShapes(made, v),
+        numberedAtPlace(screwRows(made.screws)).map(({ number, at, along, inward }) =>
+          label(onPaper(at), `${number}: ${length(along)}, ${length(inward)} in`, SCREWS),
         ),
-        note(`${titleOf(made)}. Along each member from ${datumOf(made)}. ${notesOf(made, made.screws)}`),
+        note(`${titleOf(made)}. Along each member from ${datumOf(made)}. ${notesOf(made, v, length)}`),
       ],
     }),
   ];
@@ -96,26 +87,39 @@ function titleOf({ joint, outline }: ScrewsInHand): string {
   return `${frame}: gusset at the ${outline.members[joint.chine]!.panel.inner.label}`; // laid out, so it is there
 }
 
-/** All, or where there are many the first, the last and what was moved. */
-function numbered(standing: readonly StandingScrew[], most: number): (readonly [number, StandingScrew])[] {
-  const all = standing.map((screw, i) => [i, screw] as const);
-  if (all.length <= most) return all;
-  const chosen = all.filter(([i, { clash }]) => clash !== '' || i === 0 || i === all.length - 1);
-  return chosen.length <= most ? chosen : [all[0]!, all.at(-1)!];
+function notesOf(
+  { joint, outline, screws }: ScrewsInHand,
+  v: ScrewsDrawn,
+  length: (m: number) => string,
+): string {
+  const face = faceOf(outline);
+  const rows = screwRows(screws);
+  const crosses = crossesAt(screws, joint, v);
+  const lost = screws.filter(({ at }) => !at).length;
+  const fromOther = joint.fastened === 'plate' && screws.some(({ from }) => from === 'other');
+  return [
+    `One side of the boat, seen on the ${face} face.`,
+    rowsInWords(rows),
+    fromOther ? `Dashed ring: from the ${face === 'after' ? 'forward' : 'after'} face.` : '',
+    shiftsInWords(rows, length),
+    crosses.some(({ of }) => of) ? 'Small cross: its place in the row.' : '',
+    lost > 0 ? `Left out: ${lost}${crosses.some(({ of }) => !of) ? ', large cross' : ''}.` : '',
+    'Dashed outline: kept free for later cuts.',
+  ]
+    .filter((said) => said !== '')
+    .join(' ');
 }
 
-function notesOf({ joint, outline }: ScrewsInHand, screws: readonly FrameScrew[]): string {
-  const face = faceOf(outline);
-  const seen = `Seen on the ${face} face, one side of the boat; the other is its mirror.`;
-  const faces =
-    joint.fastened === 'plate' && screws.some(({ from }) => from === 'other')
-      ? ` Dashed rings: screws from the ${face === 'after' ? 'forward' : 'after'} face.`
-      : '';
-  const shifted = screws.some(({ clash, at }) => clash !== '' && at)
-    ? ' Lozenge and arrow: moved, from the thin ring.'
-    : '';
-  const lost = screws.some(({ at }) => !at) ? ' Cross: left out, no place.' : '';
-  return `${seen}${faces}${shifted}${lost} Dashed outlines: wood kept free for later cuts.`;
+/** So many shifts are said one by one; the table has them all. */
+const EACH_SHIFT = 2;
+
+function shiftsInWords(rows: readonly ScrewRow[], length: (m: number) => string): string {
+  const shifted = rows.flatMap(({ screws }) => screws).filter(({ clash }) => clash !== '');
+  if (shifted.length === 0) return '';
+  const by = shifted.map(({ moved: far }) => far);
+  return shifted.length > EACH_SHIFT
+    ? `Dot: moved ${length(Math.min(...by))} to ${length(Math.max(...by))}.`
+    : `Dot: moved, ${shifted.map(({ number, moved: far }) => `${number} by ${length(far)}`).join(', ')}.`;
 }
 
 /** What is drawn, as a box in the plane of the station. */
@@ -195,55 +199,6 @@ function keptFree({ cut, at, outline, depth, clearance }: KeepOut, frame: FrameO
   const { inner, outer, inward } = memberOf(at, frame);
   return [inner, outer, moved(outer, depth + clearance, inward), moved(inner, depth + clearance, inward)];
 }
-
-function screwShapes(screw: FrameScrew, { joint }: ScrewsInHand, v: ScrewsDrawn): Shape[] {
-  const head = mm(v.head) / 2;
-  const { at, wanted, clash, from, member } = screw;
-  const was = onPaper(wanted);
-  if (!at) {
-    return [
-      circle(was, head, { pen: 'thin', ...SCREWS }),
-      ...[1, -1].map((hand) =>
-        line(
-          [
-            [was[0] - 1.4 * head, was[1] - hand * 1.4 * head],
-            [was[0] + 1.4 * head, was[1] + hand * 1.4 * head],
-          ],
-          { pen: 'visible', ...SCREWS },
-        ),
-      ),
-    ];
-  }
-  const here = onPaper(at);
-  const shift: Shape[] =
-    clash === ''
-      ? []
-      : [
-          circle(was, head, { pen: 'thin', ...SCREWS }),
-          arrow(was, here),
-          line(lozenge(here, 1.7 * head), { pen: 'visible', closed: true, ...SCREWS }),
-        ];
-  if (joint.fastened === 'plate')
-    return [
-      circle(here, head, { pen: from === 'other' ? 'hidden' : 'visible', ...SCREWS }),
-      mark(here, { form: 'dot', ...SCREWS }),
-      ...shift,
-    ];
-  const into: Vec2 = joint.fastened === 'skin' ? member.inward : [0, 1];
-  const [out, point] = [onPaper(moved(at, -v.topThickness, into)), onPaper(moved(at, v.hold, into))];
-  return [
-    line([out, point], { pen: 'outline', ...SCREWS }),
-    mark(here, { form: 'dot', ...SCREWS }),
-    ...shift,
-  ];
-}
-
-const lozenge = ([x, y]: Point, reach: number): Point[] => [
-  [x - reach, y],
-  [x, y - reach],
-  [x + reach, y],
-  [x, y + reach],
-];
 
 /** Both tapes of the screw in hand. */
 function reading(

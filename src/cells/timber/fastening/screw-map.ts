@@ -153,7 +153,7 @@ export const screwMap = defineCell({
     ...screwWarnings,
     {
       when: 'placed > 0 and 2 * placed < asked',
-      says: 'Fewer than half of the screws find a place that keeps edges, ends and spaces and clears the later cuts: {placed} of {asked}. Crosses show where the others would have stood.',
+      says: 'Fewer than half of the screws find a place that keeps edges, ends and spaces and clears the later cuts: {placed} of {asked}. Where there is room for it a cross shows where one would have stood.',
       limit: 'the rule chosen, and the wood kept between screws and later cuts',
       weight: 'mind',
     },
