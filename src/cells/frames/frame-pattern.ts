@@ -128,7 +128,7 @@ export const framePattern = defineCell({
     },
     {
       when: 'leastLeg > gussetLeg and leastLeg <= 2 * gussetLeg',
-      says: 'With legs of {gussetLeg} the gusset does not reach over the inner corner of the joint; {leastLeg} just does, and glue wants more.',
+      says: 'With legs of {gussetLeg}, the gusset does not reach over the inner corner of the joint: {leastLeg} is the least that does, and glue wants more.',
       limit: 'geometry',
       weight: 'mind',
     },
