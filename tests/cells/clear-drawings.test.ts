@@ -20,8 +20,8 @@ const boats: readonly (readonly [string, Table])[] = [
 const inches: Shown = { length: 'feet', fraction: 16, mass: 'lb', money: '$' };
 
 /** The sheets a drawing is seen on, px: a phone of 390, beside the inputs or over the column at 1280, a card's 190 mm. */
-function sheetsFor({ wide = false }: Cell): readonly SetOut[] {
-  const maxHeight = wide === 'tall' ? 1000 : wide ? 640 : 420;
+function sheetsFor({ wide = false, tall = false }: Cell): readonly SetOut[] {
+  const maxHeight = wide ? (tall ? 1000 : 640) : 420;
   return [
     { width: 324, maxHeight },
     { width: wide ? 610 : 330, maxHeight },

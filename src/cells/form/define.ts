@@ -158,8 +158,10 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    * light up. By the first a card is headed and, if it is a frame or a panel, marked as cut.
    */
   readonly about: readonly string[];
-  /** The picture takes the whole width of the column, above the inputs: a jig. Tall: and the height that takes: a lines plan. */
-  readonly wide?: boolean | 'tall';
+  /** The picture takes the whole width of the column, above the inputs: a lines plan. */
+  readonly wide?: boolean;
+  /** The picture is a list of rows, and may take their height. */
+  readonly tall?: boolean;
   readonly draw?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Drawing;
   readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
   /** Changes worth looking at as a second version. */

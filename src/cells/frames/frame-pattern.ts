@@ -64,7 +64,7 @@ export const framePattern = defineCell({
     }),
   },
   groups: {
-    'The frame': ['side', 'siding', 'beyond', 'screwClear', 'gapAllowed'],
+    'The frame': ['side', 'levelLine', 'siding', 'beyond', 'screwClear', 'gapAllowed'],
     'The panels': ['sideThickness', 'bottomThickness', 'bilgeThickness'],
     'Keelson and limbers': ['keelsonWidth', 'keelsonThickness', 'limberWidth', 'holeDiameter'],
     'Logs and clamps': ['logThickness', 'logWidth', 'clampThickness', 'clampWidth'],
@@ -170,7 +170,6 @@ export const framePattern = defineCell({
     },
   ],
   about: ['{frame}', '{member}', 'frame', 'gusset'],
-  wide: true,
   draw: frameView,
   patterns: { are: 'The frame at full size', draw: framePatterns },
 });

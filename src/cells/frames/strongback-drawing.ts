@@ -74,11 +74,11 @@ export function strongbackView(
   const frames = standings.all.length;
   return drawing({
     title: 'The jig from above and from the side, the boat upside down on it',
-    says: `${frames} stations on a jig ${say(of('jigLength'))} long, its top ${say(of('jigTop'))} above the floor. ${capital(here.station.label)}: line at ${say(of('running'))} from the after end, sheer marks ${say(of('leg'))} up and ${say(of('sheerOut'))} out, ${say(of('nailLength'))} from the nail; the jig’s diagonals ${say(of('jigDiagonal'))}.`,
+    says: `${frames} stations on a jig ${say(of('jigLength'))} long. ${capital(here.station.label)}: line at ${say(of('running'))} from the after end, sheer marks ${say(of('leg'))} up and ${say(of('sheerOut'))} out, ${say(of('nailLength'))} from the nail; the jig’s diagonals ${say(of('jigDiagonal'))}.`,
     shapes: [
       sideView(made.hull, standings.all, here, v, sheet, say),
       planView(standings.all, here, fore, v, sheet, say),
-      note('Forward is to the right. Top, the jig from above; below, from the side, with running distances.'),
+      note('Forward to the right; above, the jig from above; below, from the side, with running distances.'),
     ],
   });
 }

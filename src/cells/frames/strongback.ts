@@ -135,31 +135,29 @@ export const strongback = defineCell({
     reach: { ...size('Highest you care to work over', '1.4 m', '0.5 m', '2.5 m'), presetInch: '54 in' },
   },
   groups: {
-    'The frame': ['side', 'face', 'siding', 'markLine'],
-    'The panels': ['sideThickness', 'bottomThickness'],
+    'Frame and panels': ['side', 'face', 'siding', 'markLine', 'sideThickness', 'bottomThickness'],
     'Height of the jig': ['clearance', 'stemHead', 'reach'],
-    'The rails': ['railDepth', 'starboardLow', 'foreLow'],
-    'Legs and spalls': ['spallBeyond', 'legOverlap'],
-    'The lumber': ['stock', 'waste'],
+    'The rails': ['railDepth', 'overhang', 'starboardLow', 'foreLow'],
+    'Legs, spalls and lumber': ['spallBeyond', 'legOverlap', 'stock', 'waste'],
   },
   steps: strongbackSteps,
   answers: [
     {
       of: 'running',
       label: 'line, along the jig',
-      from: 'from the after end of the jig, along its centreline; then squared across and a cross drawn on the side where the wood stands',
+      from: 'from the after end of the jig, along its centreline',
       tolerance: '3 mm',
     },
     {
       of: 'legPort',
       label: 'leg, port',
-      from: 'plumb from the jig’s top to the sheer mark inside the skin, on the boat’s own port side',
+      from: 'plumb from the jig’s top to the sheer mark inside the skin, the boat’s own port',
       tolerance: '1.5 mm',
     },
     {
       of: 'legStarboard',
       label: 'leg, starboard',
-      from: 'plumb from the jig’s top to the sheer mark inside the skin, on the boat’s own starboard side',
+      from: 'plumb from the jig’s top to the sheer mark inside the skin, the boat’s own starboard',
       tolerance: '1.5 mm',
     },
   ],
@@ -215,7 +213,7 @@ export const strongback = defineCell({
     },
     {
       when: 'topHeight > reach',
-      says: 'The bottom stands {topHeight} above the floor: lower the jig, or plan for steps to stand on while you plane and sheathe it.',
+      says: 'The bottom stands {topHeight} above the floor: lower the jig, or plan for steps to plane and sheathe it from.',
       limit: 'the height you care to work over; common practice, no source',
       weight: 'mind',
     },
@@ -235,7 +233,7 @@ export const strongback = defineCell({
   cautions: [
     'Prop each frame fore and aft before you let go of it, and never leave one standing on its legs alone: a frame falls flat and takes its neighbours along.',
     'Port and starboard are the boat’s own. Upside down they change hands: looking forward, her port side lies to your right. Write both words on the jig before the first frame stands.',
-    'Measure every station from the one end, never from the last mark, and square each line across both rails from the centreline.',
+    'Measure every station from the one end, never from the last mark, and square each line across both rails from the centreline; draw a cross on the side where the wood stands.',
     'Level the rails both ways, fix the jig to the floor or load it: the long timbers pull hard enough to drag it out of line.',
     'Lift a frame or the transom with two people. Saw no foot to a point, take off every screw’s tip that comes through, and pad the corners of spalls at shin and head height.',
   ],
@@ -247,6 +245,5 @@ export const strongback = defineCell({
     },
   ],
   about: ['{station}', 'sheer', 'frame'],
-  wide: true,
   draw: strongbackView,
 });
