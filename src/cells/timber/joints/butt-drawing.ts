@@ -7,7 +7,6 @@ import {
   hatch,
   label,
   line,
-  mark,
   mm,
   note,
   type Point,
@@ -122,10 +121,34 @@ function screwsOf(v: ButtDrawn, { half, joint, gap }: Sizes): Shape[] {
   const count = Math.min(v.perRow, MOST_DRAWN);
   const room = joint - 2 * gap - 2 * rowIn;
   const at = (i: number) => (room > 0 && count > 1 ? gap + rowIn + (room * i) / (count - 1) : joint / 2);
+  const apart = [2 * rowIn, half - 2 * rowIn, count > 1 ? room / (count - 1) : joint].filter(
+    (gapTo) => gapTo > 0,
+  );
+  const arm = ARM * Math.min(...apart);
   return [-half + rowIn, -rowIn, rowIn, half - rowIn].flatMap((x) =>
-    Array.from({ length: count }, (_, i) => mark([x, at(i)], { form: 'cross', layer: 'screws' })),
+    Array.from({ length: count }, (_, i) => crossAt([x, at(i)], arm)).flat(),
   );
 }
+
+/** Of the distance to the nearest screw: drawn to scale, crosses stand apart in the smallest drawing. */
+const ARM = 0.3;
+
+const crossAt = ([x, y]: Point, arm: number): Shape[] => [
+  line(
+    [
+      [x - arm, y],
+      [x + arm, y],
+    ],
+    { layer: 'screws' },
+  ),
+  line(
+    [
+      [x, y - arm],
+      [x, y + arm],
+    ],
+    { layer: 'screws' },
+  ),
+];
 
 function sectionView(
   v: ButtDrawn,
