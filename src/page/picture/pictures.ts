@@ -39,7 +39,7 @@ function useDrawing(instance: Instance, which: readonly Which[]): () => VNode {
 /** What a drawing over the whole width may take in height, px, and a tall one, there or beside the fields. */
 const WIDE = 480;
 const WIDE_AND_TALL = 690;
-const TALL = 560;
+const TALL = 540;
 
 function heightOf({ wide = false, tall = false }: Instance['cell']): number | undefined {
   if (wide) return tall ? WIDE_AND_TALL : WIDE;
