@@ -44,6 +44,35 @@ test('no notice of the page is printed', async () => {
   expect(await notices.isVisible()).toBe(false);
 });
 
+test('on a sheet upright and across, the question stands under the title and the drawing under the fields, none cut', async () => {
+  const page = await openNotebook('scarf-and-resin');
+  await page.emulateMedia({ media: 'print' });
+  for (const width of [680, 1000]) {
+    await page.setViewportSize({ width, height: 900 });
+    const amiss = await page.locator('.cell[data-cell]').evaluateAll((cells) =>
+      cells.flatMap((cell) => {
+        const box = (what: string) => cell.querySelector(what)!.getBoundingClientRect();
+        const cut = [...cell.querySelectorAll('select')].filter((select) => {
+          const { width: stands } = select.getBoundingClientRect();
+          select.style.maxWidth = 'none';
+          select.style.width = 'max-content';
+          const { width: wants } = select.getBoundingClientRect();
+          select.removeAttribute('style');
+          return stands > 0 && wants > stands + 1;
+        });
+        return [
+          ...(box('.question').top < box('.cell-title').bottom - 1 ? ['question beside title'] : []),
+          ...(box('.pictures').top < box('.entries').bottom - 1 && !cell.querySelector('.cell-body.wide')
+            ? ['drawing beside fields']
+            : []),
+          ...cut.map((select) => `${select.id} cut`),
+        ];
+      }),
+    );
+    expect(amiss, `${width} px`).toStrictEqual([]);
+  }
+});
+
 test('no paper is left bare under a drawing, nor by what holds its place on the page', async () => {
   const page = await openNotebook('offsets');
   await page.emulateMedia({ media: 'print' });
