@@ -48,6 +48,7 @@ async function openLines(options: PageOptions & { readonly webGl?: boolean } = {
       await page.addInitScript(watchWebGl, options.webGl ?? true);
     },
   });
+  await cell(page, 'lines').locator('.fold.round > summary').click();
   const hull = cell(page, 'lines').locator('.hull-view');
   await hull.scrollIntoViewIfNeeded();
   return { page, hull, scripts };
