@@ -150,9 +150,9 @@ test('still until asked for, then turned by keys and mouse', async () => {
     const { x, y, width, height } = (await canvas.boundingBox())!;
     await page.mouse.move(x + width / 2, y + height / 2);
     const before = await page.evaluate(() => scrollY);
-    await page.mouse.wheel(0, 40);
-    await expect.poll(() => page.evaluate(() => scrollY)).not.toBe(before);
     await page.mouse.wheel(0, -40);
+    await expect.poll(() => page.evaluate(() => scrollY)).not.toBe(before);
+    await page.mouse.wheel(0, 40);
     await expect.poll(() => page.evaluate(() => scrollY)).toBe(before);
     await reads(seenFrom(hull), 'Seen from the starboard bow, 24° above level.');
     await page.mouse.down();
