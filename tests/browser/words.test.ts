@@ -1,6 +1,6 @@
 /** Words of the trade: the first use in a text leads to what they mean, and says it where it stands. */
 import { expect, test } from 'vitest';
-import { onePage } from './harness';
+import { onePage, openPage } from './harness';
 import { arrived, isFocused, placeOf, step } from './steps';
 
 const open = onePage(placeOf('short-build', {}));
@@ -39,4 +39,15 @@ test('a word says what it means to the pointer and to the focus, and leads to it
   await expect.poll(() => isFocused(page.locator('#chine-log-log'))).toBe(true);
   const drawn = page.getByRole('img', { name: /^Chine log\. A section through the corner/ });
   await expect.poll(() => drawn.isVisible()).toBe(true);
+});
+
+test('where no cell stands, the hull and the small drawings are lines all the same', async () => {
+  const page = await openPage({ small: true, at: '#/words' });
+  await page.locator('.hull-in-sight path').first().waitFor({ state: 'attached' });
+  await page.locator('.prose svg.drawing path').first().waitFor({ state: 'attached' });
+  const fills = await page
+    .locator(':is(.hull-in-sight, .prose) svg path[class*="pen-outline"]')
+    .evaluateAll((all) => all.map((one) => getComputedStyle(one).fill));
+  expect(fills.length).toBeGreaterThan(2);
+  expect(new Set(fills)).toStrictEqual(new Set(['none']));
 });

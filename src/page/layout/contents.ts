@@ -25,7 +25,7 @@ export function Contents({ open }: { open: NotebookHead | undefined }) {
             <a href=${wayTo(page.id)} aria-current=${page === open ? 'page' : undefined}>${page.title}${isOwn(page.id) ? html` <span class="yours">yours</span>` : null}</a>
             ${
               page === open && headings.length > 0
-                ? html`<ul class="within">${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)} aria-current=${id === here.value ? 'location' : undefined}>${text}</a></li>`)}</ul>`
+                ? html`<ul class=${headings.every(({ text }) => text.length === 1) ? 'within letters' : 'within'}>${headings.map(({ id, text }) => html`<li><a href=${wayTo(page.id, id)} aria-current=${id === here.value ? 'location' : undefined}>${text}</a></li>`)}</ul>`
                 : null
             }
           </li>`,

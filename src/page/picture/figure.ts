@@ -1,6 +1,6 @@
 /** A drawing to scale, as wide as its place, following every change; the second version dashed over it. A press enlarges it. */
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { type Drawing, drawingStyle, overlay, type ScaleUnits, setOut, svgTree } from '../../drawing';
+import { type Drawing, overlay, type ScaleUnits, setOut, svgTree } from '../../drawing';
 import { useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
@@ -27,11 +27,6 @@ const AT_LEAST = 350;
 const MOST = 1.9;
 /** On the wall, where it hangs 2.8 times as large, its lines are to be seen whole in a window of 1080, px. */
 const ON_WALL = 340;
-
-/** Pens and fills belong to the drawings; the page only lends them its colours. */
-const pens = new CSSStyleSheet();
-pens.replaceSync(drawingStyle);
-document.adoptedStyleSheets.push(pens);
 
 export function Figure({ drawing, second, stale = false, maxHeight }: FigureProps) {
   const { shown, wall } = useBench();
