@@ -22,6 +22,7 @@ export * from './joinery/parts';
 export { type BoatQuantities, boatQuantities } from './quantities/quantities';
 export {
   type Declared,
+  countsNow,
   type Derived,
   type Found,
   type Given,
@@ -32,6 +33,7 @@ export {
 } from './quantities/quantity';
 export { type Starter, starter, starters } from './starters';
 export { demoBoat } from './starters/demo';
+export { partKinds } from './quantities/scantlings';
 export { shopGroups } from './quantities/shop';
 export { usualDraught } from './quantities/draught';
 export { isPost, type Role, type Station } from './hull/station';

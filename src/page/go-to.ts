@@ -1,5 +1,5 @@
 /** The way to a quantity: to its place on the page if it has one, to another notebook, or to the boat's own sheet. */
-import { lists } from '../boat';
+import { countsNow, lists, shopGroups } from '../boat';
 import type { Bench } from './bench';
 import { notebookWith, openHead } from './library';
 import { wayTo } from './address';
@@ -32,7 +32,19 @@ export function goToQuantity(wanted: string, bench: Bench): void {
 function openSheetAt(name: string, part: string, bench: Bench): void {
   if (lists(bench.table.peek()).stations.some((station) => station.id === part)) bench.station.value = part;
   bench.boatOpen.value = true;
-  showPlace(name === 'boat' ? 'boat-sheet-title' : name, [`part-${part}`, 'boat-sheet-title']);
+  showPlace(name === 'boat' ? 'boat-sheet-title' : askedFor(name, bench), [
+    `part-${part}`,
+    'boat-sheet-title',
+  ]);
+}
+
+/** The number itself, or the choice that it hangs on where it is not asked as things stand. */
+function askedFor(name: string, { book }: Bench): string {
+  const graph = book.inHand.peek();
+  const entry = Object.values(shopGroups)
+    .flat()
+    .find((one) => one.name === name);
+  return entry?.asked && !countsNow(entry, (of) => graph.value(of)) ? entry.asked.by : name;
 }
 
 /** Back to the field that the last jump began at, or to the top of the notebook. */

@@ -183,3 +183,38 @@ test('a group opens by itself for a field that a choice brings, and for a way th
   expect(await isOpen('bend', 'modulus')).toBe(true);
   expect(await textOf(cell(page, 'bend').locator('.question'))).toMatch(/bend/);
 });
+
+test('the shop’s sheet asks for prices in the way that the yard quotes, and keeps the others', async () => {
+  const page = await openNotebook('short-build', { reducedMotion: 'reduce' });
+  await page.getByRole('button', { name: 'The boat’s own sheet' }).click();
+  const group = page.locator('.boat-sheet details').filter({ hasText: 'Prices of wood' });
+  await group.locator('summary').first().click();
+  const quoted = row(page, 'shop.quoted').locator('select');
+  const asked = () =>
+    group
+      .locator('[data-quantity]')
+      .evaluateAll((rows) => rows.map((at) => at.getAttribute('data-quantity')!.replace('shop.', '')));
+  const bySort = (sort: string) => ['A', 'B', 'C', 'D'].map((key) => `${sort}${key}`);
+  const section = ['boardThickness', 'boardWidth'];
+
+  await expect.poll(asked).toStrictEqual(['quoted', 'price', ...bySort('price')]);
+  await type(page, 'shop.priceB', '1700');
+  await quoted.selectOption('length');
+  await expect.poll(asked).toStrictEqual(['quoted', 'perLength', ...section, ...bySort('perLength')]);
+  await quoted.selectOption('each');
+  await expect.poll(asked).toStrictEqual(['quoted', ...section, ...bySort('each')]);
+
+  await step('one that is found leads to the choice that it hangs on', async () => {
+    await page.keyboard.press('Control+k');
+    await page.getByRole('combobox', { name: 'A word of the trade' }).fill('board 1: price by length');
+    await page
+      .getByRole('option', { name: /Board 1: price by length/ })
+      .first()
+      .click();
+    await expect.poll(() => isFocused(quoted)).toBe(true);
+  });
+
+  await quoted.selectOption('volume');
+  await expect.poll(asked).toStrictEqual(['quoted', 'price', ...bySort('price')]);
+  await holds(page, 'shop.priceB', '1700/m³');
+});

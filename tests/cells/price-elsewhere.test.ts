@@ -1,6 +1,6 @@
 /** A price of another kind than the field's is refused with the way to where that kind is asked. */
 import { expect, test } from 'vitest';
-import { demoBoat } from '../../src/boat';
+import { countsNow, demoBoat, shopGroups } from '../../src/boat';
 import { boards } from '../../src/cells/timber/wood/boards';
 import { laminate } from '../../src/cells/timber/bending/laminate';
 import { plainShown, type Shown } from '../../src/measure';
@@ -45,3 +45,22 @@ test.each(fields)(
     }
   },
 );
+
+test.each(ways)('priced %s, the shop’s sheet asks for what the cells ask for, and nothing else', (way) => {
+  const prices = Object.values(shopGroups)
+    .flat()
+    .filter(({ asked }) => asked);
+  const inSheet = prices.filter((one) => countsNow(one, () => way)).map(({ name }) => name);
+  const inCells = [boards, laminate].flatMap((cell) =>
+    Object.values(cell.inputs)
+      .filter(
+        ({ when = '' }) =>
+          when === `quoted == "${way}"` || (way !== 'volume' && when === WHERE_SECTION_COUNTS),
+      )
+      .flatMap(({ from = '' }) => from),
+  );
+  // A choice beside the prices that is not known yet hides none of them.
+  expect(prices.filter((one) => countsNow(one, () => ({ issue: 'none' })))).toStrictEqual(prices);
+  expect(new Set(inCells.filter((name) => !name.startsWith('shop.length')))).toStrictEqual(new Set(inSheet));
+});
+const WHERE_SECTION_COUNTS = 'quoted != "volume"';

@@ -1,6 +1,6 @@
 /** Ways in which yards quote boards, and how a price in one of them gets to its field from another's. */
 import type { KindId } from '../../measure';
-import type { Given } from './quantity';
+import type { Declared, Given } from './quantity';
 
 export const priceWays = [
   { id: 'volume', label: 'by volume', kind: 'timberPrice' },
@@ -16,3 +16,11 @@ export const pricedOtherwise = (kind: KindId): NonNullable<Given['otherwise']> =
   priceWays
     .filter((way) => way.kind !== kind)
     .map((way) => ({ kind: way.kind, says: `choose “${way.label}” under “${PRICES}”` }));
+
+/** For what counts where the yard quotes in one of these ways. */
+export const pricedBy = (
+  ...under: readonly (typeof priceWays)[number]['id'][]
+): NonNullable<Declared['asked']> => ({
+  by: 'shop.quoted',
+  under,
+});

@@ -68,6 +68,17 @@ export interface Declared extends Given {
   readonly presetInch?: string;
   /** The preset where there is no boat to work it out from. */
   readonly withoutBoat?: string;
+  /** A choice, and those of its answers under which this counts; where it does not, its sheet does not ask it. */
+  readonly asked?: { readonly by: string; readonly under: readonly string[] };
+}
+
+/**
+ * Whether a number counts as things stand, and so is asked. What is written where it is not asked stays written.
+ * @param valueOf the value of a quantity by its name
+ */
+export function countsNow({ asked }: Declared, valueOf: (name: string) => Value): boolean {
+  const answer = asked && valueOf(asked.by);
+  return typeof answer !== 'string' || asked!.under.includes(answer); // an answer has been asked for
 }
 
 /** A quantity that follows from others. */

@@ -6,7 +6,7 @@ import { roundPreset } from './round-preset';
 /** What is said of it. */
 interface Said extends Pick<
   Declared,
-  'label' | 'source' | 'min' | 'max' | 'step' | 'otherwise' | 'options' | 'withoutBoat'
+  'label' | 'source' | 'min' | 'max' | 'step' | 'otherwise' | 'options' | 'withoutBoat' | 'asked'
 > {
   readonly preset: string;
   /** The preset of who works in feet and inches, where no rule gives it. */

@@ -1,5 +1,5 @@
 /** What the yard sells, what it asks for it, and what the saw takes. */
-import { pricedOtherwise, PRICES, priceWays } from './price-ways';
+import { pricedOtherwise, PRICES, pricedBy, priceWays } from './price-ways';
 import type { Declared } from './quantity';
 import { shop } from './shop-entry';
 
@@ -21,6 +21,7 @@ const PRICED = 'by length and by the board; other sections cost the same by volu
 const perVolume = {
   source: MADE_UP,
   otherwise: pricedOtherwise('timberPrice'),
+  asked: pricedBy('volume'),
   min: '0 /m³',
   max: '100000 /m³',
   step: '50 /m³',
@@ -29,6 +30,7 @@ const perVolume = {
 const perLength = {
   source: MADE_UP,
   otherwise: pricedOtherwise('pricePerLength'),
+  asked: pricedBy('length'),
   min: '0 /m',
   max: '1000 /m',
   step: '0.1 /m',
@@ -72,6 +74,7 @@ const boardPrices: readonly Declared[] = soldKeys.flatMap((key, i) => [
     source: MADE_UP,
     preset: usualEach[key],
     otherwise: pricedOtherwise('money'),
+    asked: pricedBy('each'),
     min: '0',
     max: '10000',
     step: '0.5',
@@ -123,6 +126,7 @@ export const woodPrices: readonly Declared[] = [
   shop('boardThickness', 'length', {
     label: 'Thickness of the boards priced',
     source: PRICED,
+    asked: pricedBy('length', 'each'),
     preset: '19 mm',
     presetInch: '3/4 in',
     min: '1 mm',
@@ -132,6 +136,7 @@ export const woodPrices: readonly Declared[] = [
   shop('boardWidth', 'length', {
     label: 'Width of the boards priced',
     source: PRICED,
+    asked: pricedBy('length', 'each'),
     preset: '89 mm',
     presetInch: '3 1/2 in',
     min: '3 mm',

@@ -1,6 +1,6 @@
 /** The hull, its edges and panels, the parts and the shop: for each its entries and the numbers that follow. */
-import { type Given, lists, partOf, shopGroups } from '../../boat';
-import { wordsOf } from '../../measure';
+import { countsNow, type Declared, type Given, lists, partOf, shopGroups } from '../../boat';
+import { isIssue, wordsOf } from '../../measure';
 import { useBench } from '../bench';
 import { CutMark } from '../as-built/cut-mark';
 import { Disclosure } from '../disclosure';
@@ -10,9 +10,6 @@ import { capital } from '../words';
 import { Numbers } from './numbers';
 
 const SHOP = 'shop';
-const shopNames = Object.entries(shopGroups).map(
-  ([group, entries]) => [group, entries.map(({ name }) => name)] as const,
-);
 /** What is no wood that could be cut. */
 const notCut = new Set(['hull', 'pieces']);
 
@@ -44,10 +41,10 @@ export function PartSheets() {
     <h3>The shop</h3>
     <p id=${`part-${SHOP}`}>What the cells share. Written here or in any cell that shows it, it holds in all.</p>
     <div class="sheet-groups">
-      ${shopNames.map(
+      ${Object.entries(shopGroups).map(
         ([name, entries]) => html`<details>
           <summary>${name}</summary>
-          ${rows(entries)}
+          ${use(ShopRows, { entries })}
         </details>`,
       )}
     </div>
@@ -76,6 +73,19 @@ export function PartSheets() {
       inside,
     });
   }
+}
+
+/** Of prices only those in the way that the yard quotes; or one at fault, which has to be seen to be mended. */
+function ShopRows({ entries }: { entries: readonly Declared[] }) {
+  const graph = useBench().book.inHand.value;
+  const isAtFault = ({ name }: Declared) => {
+    const value = graph.value(name);
+    return isIssue(value) && value.waitsFor === undefined;
+  };
+  const shown = entries.filter((entry) => countsNow(entry, (name) => graph.value(name)) || isAtFault(entry));
+  return html`<div class="inputs">
+    ${shown.map(({ name, label }) => use(InputRow, { key: name, name, label }))}
+  </div>`;
 }
 
 /** Names under their first words. */
