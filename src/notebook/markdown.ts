@@ -14,6 +14,7 @@ import { LONGEST_NOTEBOOK } from '../boat/file/own-notebooks';
 import { type Head, LAST, LONGEST_TITLE, readFrontMatter } from './text/front-matter';
 import { linesIn, readInlines } from './text/inline';
 import { type Block, type Fault, type NotebookPage, wordsOf } from './text/page-text';
+import { curled } from './text/quotes';
 import { idOf } from './text/slug';
 
 export { headOf } from './text/head';
@@ -67,11 +68,12 @@ function page(
 ): NotebookPage {
   const heading = blocks.find((block) => block.type === 'heading');
   const words = heading ? wordsOf(heading.inside).trim().slice(0, LONGEST_TITLE) : '';
-  const title = written.title ?? (words || id.replaceAll('-', ' '));
+  const title = written.title === null ? words || id.replaceAll('-', ' ') : curled(written.title);
   return {
     id,
     ...written,
     title,
+    summary: curled(written.summary),
     blocks,
     places: [...found.places.values()],
     headings: found.headings,

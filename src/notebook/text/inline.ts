@@ -3,18 +3,30 @@ import type { MarkedToken, Token } from 'marked';
 import type { Noted } from './block-kind';
 import { readCondition } from './condition';
 import type { Inline } from './page-text';
+import { curled } from './quotes';
 
 const NAME = /^[a-z][A-Za-z0-9]*(\.[a-z][A-Za-z0-9]*)+$/;
 const DEEPEST = 12;
 /** Numbers and comparisons that follow the boat, in one notebook; the longest that comes along has a tenth. */
 const MOST_NUMBERS = 1000;
 
-/** @param line the line of the notebook on which the first token stands */
-export function readInlines(tokens: readonly Token[], line: number, found: Noted, depth = 0): Inline[] {
+/**
+ * @param line the line of the notebook on which the first token stands
+ * @param before the letter before it, if there is one
+ */
+export function readInlines(
+  tokens: readonly Token[],
+  line: number,
+  found: Noted,
+  depth = 0,
+  before = '',
+): Inline[] {
   let at = line;
+  let last = before;
   const inlines = tokens.flatMap((token) => {
-    const read = readInline(token as MarkedToken, at, found, depth);
+    const read = readInline(token as MarkedToken, at, found, depth, last);
     at += linesIn(token.raw);
+    last = token.raw.slice(-1);
     return read;
   });
   return joined(inlines);
@@ -32,9 +44,9 @@ function joined(inlines: readonly Inline[]): Inline[] {
   return whole;
 }
 
-function readInline(token: MarkedToken, line: number, found: Noted, depth: number): Inline[] {
+function readInline(token: MarkedToken, line: number, found: Noted, depth: number, before: string): Inline[] {
   if (depth > DEEPEST) return [text(token.raw)];
-  const within = (tokens: readonly Token[]) => readInlines(tokens, line, found, depth + 1);
+  const within = (tokens: readonly Token[]) => readInlines(tokens, line, found, depth + 1, before);
   const fault = (says: string): Inline => {
     const one = { type: 'fault', line, says, text: token.raw } as const;
     found.faults.push(one);
@@ -44,7 +56,7 @@ function readInline(token: MarkedToken, line: number, found: Noted, depth: numbe
   switch (token.type) {
     case 'text':
       if (token.tokens) return within(token.tokens);
-      return [text(token.escaped ? token.text : withCharacters(token.text))];
+      return [text(token.escaped ? token.text : withCharacters(curled(token.text, before)))];
     case 'escape':
       return [text(token.text)];
     case 'strong':
@@ -99,7 +111,7 @@ function readWordsWhen(code: string, line: number, fault: Tell): Inline {
   if (typeof holds === 'string') return fault(holds);
   if (words.trim() === '')
     return fault('After what must hold stands a colon and the words that are said then.');
-  const said = (words: string) => (words.trim() === '' ? [] : [text(words.trim())]);
+  const said = (words: string) => (words.trim() === '' ? [] : [text(curled(words.trim()))]);
   return { type: 'when', holds, inside: said(words), otherwise: said(otherwise), line };
 }
 

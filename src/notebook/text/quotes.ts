@@ -1,0 +1,29 @@
+/** Straight quotes and apostrophes of prose as a printer sets them; the marks of feet and inches stay. */
+
+/** After these a quote opens. */
+const OPENS = /^$|[\s([{“‘—–/]$/;
+/** A straight single quote that closes: after what is no space, before what is no letter. */
+const CLOSES = /\S'(?![\p{Letter}\p{Number}])/u;
+
+/**
+ * @param words as typed; code is none of it
+ * @param before the letter before them, if there is one: in `"*so*"` the second quote closes
+ */
+export function curled(words: string, before = ''): string {
+  let isOpen = false;
+  return words.replace(/['"]/g, (quote, at: number) => {
+    const last = at === 0 ? before : words.charAt(at - 1);
+    const rest = words.slice(at + 1);
+    const opens = OPENS.test(last);
+    if (quote === '"') {
+      if (isMeasure(last) && !(isOpen && !rest.includes('"'))) return quote;
+      isOpen = opens;
+      return opens ? '“' : '”';
+    }
+    if (opens) return CLOSES.test(rest) ? '‘' : '’'; // else letters are left out: ’tis
+    return isMeasure(last) && !/^s\b/.test(rest) ? quote : '’';
+  });
+}
+
+/** `5'` and `3 1/2"`, also with a fraction in one letter. */
+const isMeasure = (last: string) => /[\p{Number}]/u.test(last);
