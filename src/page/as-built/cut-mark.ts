@@ -1,10 +1,10 @@
 /** The key that marks a part as cut, or as not cut after all; beneath it what no longer fits. */
-import { wordsOf } from '../../measure';
 import { cutAs, givensOf } from '../../notebook/graph/cut-part';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { MisfitList } from './misfit-list';
+import { partWords } from './part-words';
 
 export interface CutMarkProps {
   /** First word of the names of the part's quantities: `frame3`. */
@@ -16,16 +16,17 @@ export interface CutMarkProps {
 export function CutMark({ part, brief = false }: CutMarkProps) {
   const { book, instances, misfits } = useBench();
   const isCut = Object.hasOwn(book.asBuilt.value.cut, part);
-  const words = wordsOf(part);
+  const { the, areMany } = partWords(part);
+  const stays = areMany ? 'They stay as they are' : 'It stays as it is';
   const turn = () =>
     book.markCut(part, isCut ? null : cutAs(part, book.inHand.peek(), instances.peek().values()));
   const own = isCut ? misfits.value.filter((misfit) => misfit.part === part) : [];
   return html`<div class=${`cut-mark${isCut ? ' is-cut' : ''}`}>
     <p role="status">
-      ${isCut ? html`<b>${capital(words)}: cut.</b> ${brief ? '' : 'It stays as it is, whatever is edited. '}${fits(own.length)}` : ''}
+      ${isCut ? html`<b>${capital(the)}: cut.</b> ${brief ? '' : `${stays}, whatever is edited. `}${fits(own.length, areMany ? 'them' : 'it')}` : ''}
     </p>
     <button type="button" onClick=${turn}>
-      ${isCut ? `${capital(words)}: not cut after all` : `Mark ${words} as cut`}
+      ${isCut ? `${capital(the)}: not cut after all` : `Mark ${the} as cut`}
     </button>
     ${isCut && !brief ? use(NotHeld, { part }) : null}
     ${own.length > 0 && !brief ? use(MisfitList, { misfits: own }) : null}
@@ -45,7 +46,7 @@ function NotHeld({ part }: { part: string }) {
   </p>`;
 }
 
-function fits(misfits: number): string {
-  if (misfits === 0) return 'All still fits it.';
-  return misfits === 1 ? 'One number no longer fits it.' : `${misfits} numbers no longer fit it.`;
+function fits(misfits: number, them: string): string {
+  if (misfits === 0) return `All still fits ${them}.`;
+  return misfits === 1 ? `One number no longer fits ${them}.` : `${misfits} numbers no longer fit ${them}.`;
 }

@@ -1,10 +1,10 @@
 /** Alongside the notebook: what no longer fits the parts that are cut, in the version kept and the one tried. */
-import { wordsOf } from '../../measure';
 import type { Misfit } from '../../notebook/graph/misfits';
 import { type Bench, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { MisfitList } from './misfit-list';
+import { partWords } from './part-words';
 import { tell } from './words';
 
 export function MisfitsView() {
@@ -17,14 +17,18 @@ export function MisfitsView() {
     <h2>${parts.length > 0 ? 'No longer fits what is cut' : 'All that is cut still fits'}</h2>
     ${parts.map(
       (part) => html`<div key=${part}>
-        <h3>${capital(wordsOf(part))} is cut</h3>
+        <h3>${capital(partWords(part).the)} ${partWords(part).areMany ? 'are' : 'is'} cut</h3>
         ${inEach(versions, part, bench)}
       </div>`,
     )}
-    ${parts.length > 0 ? null : html`<p>${capital(cut.map((part) => wordsOf(part)).join(', '))}.</p>`}
-    <p class="unseen" role="status">${parts.map((part) => capital(wordsOf(part))).join(', ')}${parts.length > 0 ? ' no longer fits.' : ''}</p>
+    ${parts.length > 0 ? null : html`<p>${capital(allOf(cut))}.</p>`}
+    <p class="unseen" role="status">${parts.length > 0 ? `${capital(allOf(parts))} no longer ${areMany(parts) ? 'fit' : 'fits'}.` : ''}</p>
   </section>`;
 }
+
+const allOf = (parts: readonly string[]): string => parts.map((part) => partWords(part).the).join(', ');
+
+const areMany = (parts: readonly string[]): boolean => parts.length > 1 || partWords(parts[0]!).areMany;
 
 interface InVersion {
   readonly word: string;
