@@ -138,7 +138,7 @@ export const strongback = defineCell({
     'Frame and panels': ['side', 'face', 'siding', 'markLine', 'sideThickness', 'bottomThickness'],
     'Height of the jig': ['clearance', 'stemHead', 'reach'],
     'The rails': ['railDepth', 'overhang', 'starboardLow', 'foreLow'],
-    'Legs, spalls and lumber': ['spallBeyond', 'legOverlap', 'stock', 'waste'],
+    'Legs and lumber': ['spallBeyond', 'legOverlap', 'stock', 'waste'],
   },
   steps: strongbackSteps,
   answers: [

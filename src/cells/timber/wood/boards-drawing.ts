@@ -1,9 +1,10 @@
 /** The boards one above the other, each with its number, and every piece with its own from the cut list. */
 import { attempt } from '../../../boat';
 import { type Drawing, drawing, line, mm, note, rect, rectHatch, type Shape } from '../../../drawing';
+import { lengthsOn, taken } from '../../../kernel/cutting';
 import { isIssue } from '../../../measure';
 import type { OnHand } from '../../form/define';
-import { asksHull, best, type BoughtSection, type Cut, leftOf } from './boards-facts';
+import { asksHull, best, type BoughtSection, type Cut } from './boards-facts';
 import type { BoardsValues } from './boards-steps';
 
 /** A board with the pieces cut from it; the first has this number in the cut list. */
@@ -13,13 +14,12 @@ interface NumberedBoard {
   readonly section: BoughtSection;
   readonly length: number;
   readonly cuts: readonly Cut[];
+  readonly left: number;
 }
 
 /** Sizes as shares of the longest board, so that on the narrowest sheet a text fits its row. */
-const PITCH = 1 / 8;
+const PITCH = 1 / 6;
 const BAR = 0.92 * PITCH;
-/** Between boards of two sections, in rows. */
-const GAP = 0.5;
 /** Width of a letter, and of what all rows together leave it where they fill the lowest sheet. */
 const LETTER = 1 / 24;
 const ROWS_OF_LETTER = 16;
@@ -33,21 +33,24 @@ export function drawBoards(v: BoardsValues, on: OnHand): Drawing {
   if (isIssue(sections)) return drawing({ title, says: sections.issue, shapes: [note(sections.issue)] });
   const boards = boardsOf(sections);
   const longest = mm(Math.max(...boards.map(({ length }) => length)));
-  const rows = boards.length + GAP * (sections.length - 1);
+  const rows = boards.length + sections.length;
   const sizes = {
     kerf: mm(v.kerf),
     slope: v.slope,
     pitch: PITCH * longest,
     letter: LETTER * longest * Math.max(1, rows / ROWS_OF_LETTER),
   };
+  let row = 0;
   return drawing({
     title,
-    says: sections.map((section) => inWords(section, boards, on)).join(' '),
+    says: boards.map((board) => inWords(board, on)).join(' '),
     shapes: [
-      boards.map((board, at) => {
-        const row = at + GAP * sections.indexOf(board.section);
-        return boardShapes(board, { ...sizes, y: -sizes.pitch * row }, on);
-      }),
+      sections.map((section) => [
+        headShape(section, { ...sizes, y: -sizes.pitch * row++ }, on),
+        boards
+          .filter((board) => board.section === section)
+          .map((board) => boardShapes(board, { ...sizes, y: -sizes.pitch * row++ }, on)),
+      ]),
       note(
         'Numbered as in the cut list, after ends to the left. Tapered beyond a line across. Hatched: left over.',
       ),
@@ -67,6 +70,7 @@ function boardsOf(sections: readonly BoughtSection[]): readonly NumberedBoard[] 
         section,
         length,
         cuts: board.parts.map((part) => section.cuts[part]!),
+        left: Math.max(0, length - taken(lengthsOn(board, section.problem), section.problem.kerf)),
       };
       first += board.parts.length;
       return drawn;
@@ -82,10 +86,12 @@ interface Place {
   readonly y: number;
 }
 
-function sizeOf({ thickness, width }: BoughtSection, on: OnHand): string {
+/** The section of the boards in the rows below it. */
+function headShape({ thickness, width }: BoughtSection, { letter, y }: Place, on: OnHand): Shape {
   // Of a size that is bought what the tape leaves out comes first.
   const size = (metres: number) => on.say(metres, 'length').replace(/^(.+) (strong|scant)$/, '$2 $1');
-  return `${size(thickness)} × ${size(width)}`;
+  const text = `${size(thickness)} × ${size(width)}`;
+  return note(text, { at: [(text.length * letter) / 2, y] });
 }
 
 function boardShapes(board: NumberedBoard, { kerf, slope, pitch, letter, y }: Place, on: OnHand): Shape[] {
@@ -133,15 +139,7 @@ function nameWithin(room: number, number: number, { name }: Cut): string {
   return texts.find((text) => text.length < room) ?? `${number}`;
 }
 
-/** The boards of a section by their numbers, what is bought of them, the longest first, and the longest piece that is left over of it. */
-function inWords(section: BoughtSection, boards: readonly NumberedBoard[], on: OnHand): string {
-  const bought = boards.filter((board) => board.section === section);
-  const lengths = [...new Set(bought.map(({ length }) => length))].toSorted((a, b) => b - a);
-  const listed = lengths.map(
-    (length) => `${bought.filter((one) => one.length === length).length} of ${on.say(length, 'stockLength')}`,
-  );
-  const left = Math.max(...section.plan.boards.map((board) => leftOf(board, section)));
-  const [first, last] = [bought[0]!.number, bought.at(-1)!.number]; // a section has a piece, and a board for it
-  const numbers = first === last ? `Board ${first}` : `Boards ${first} to ${last}`;
-  return `${numbers}, ${sizeOf(section, on)}: ${listed.join(', ')}; at most ${on.say(left, 'length')} left of one.`;
+function inWords({ number, first, length, cuts, left }: NumberedBoard, on: OnHand): string {
+  const listed = cuts.map((cut, at) => `${first + at}, ${cut.name} at ${on.say(cut.length, 'length')}`);
+  return `Board ${number}, ${on.say(length, 'stockLength')}: ${listed.join('; ')}; ${on.say(left, 'length')} left over.`;
 }

@@ -10,9 +10,7 @@ import {
   type CuttingPlan,
   type CuttingProblem,
   faultsOfPlan,
-  lengthsOn,
   shopPlan,
-  taken,
 } from '../../../kernel/cutting';
 import type { ListRow, ValuesOf } from '../../form/define';
 import { fact } from '../../form/fact';
@@ -39,8 +37,6 @@ export interface CutHere extends Cut {
   /** The board, 1 first, through all sections. */
   readonly board: number;
   readonly section: BoughtSection;
-  /** Of that board, m. */
-  readonly left: number;
 }
 
 /** The inputs and the prices by volume, as facts read them. */
@@ -154,12 +150,6 @@ export const best = fact(
   },
 );
 
-/** What is left of a board when its pieces are cut from it, m. */
-export function leftOf(board: CuttingPlan['boards'][number], { problem: of }: Section): number {
-  const { length } = of.stocks[board.stock]!; // a plan is checked
-  return Math.max(0, length - taken(lengthsOn(board, of), of.kerf));
-}
-
 /** The cut list: the pieces in the order of the cuts. */
 export const cutList = fact(
   'board by board, from the end of each',
@@ -167,10 +157,9 @@ export const cutList = fact(
   (_: BoardsAsked, { ask }): readonly CutHere[] => {
     let board = 0;
     return ask(best).flatMap((section) =>
-      section.plan.boards.flatMap((cut) => {
+      section.plan.boards.flatMap(({ parts }) => {
         board += 1;
-        const left = leftOf(cut, section);
-        return cut.parts.map((part) => ({ ...section.cuts[part]!, board, section, left })); // a part a cut
+        return parts.map((part) => ({ ...section.cuts[part]!, board, section })); // a part a cut
       }),
     );
   },

@@ -93,9 +93,6 @@ export const boardsSteps = {
   length: tell(cut, 'length', 'length to cut', (found) => found?.length ?? 0, {
     how: 'as laid: tapers, and what is left for trimming, included',
   }),
-  left: tell(cut, 'length', 'left over of that board', (found) => found?.left ?? 0, {
-    how: 'less its pieces, and a kerf between each two',
-  }),
   scarfed: tell(cut, 'choice', 'ends to be tapered', (found) => (found ? ends(found) : 'neither end'), {
     how: 'where the next piece of its timber laps it',
   }),

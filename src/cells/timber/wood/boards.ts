@@ -48,7 +48,6 @@ export const boards = defineCell({
       'otherThickness',
       'otherWidth',
     ],
-    'Piece in hand': ['piece'],
   },
   alone: [
     ...otherKeys.flatMap((key) => [`${key}Pieces`, `${key}Length`] as const),
@@ -89,7 +88,6 @@ export const boards = defineCell({
       { of: 'scarfed', label: 'taper' },
       { of: 'sectionThickness', label: 'thick' },
       { of: 'sectionWidth', label: 'wide' },
-      { of: 'left', label: 'left of its board' },
     ],
   },
   warnings: [
@@ -120,6 +118,7 @@ export const boards = defineCell({
     { text: 'Lengths of the pieces, from the edges of the hull and the plan of pieces', known: 'geometry' },
   ],
   about: ['keelson', 'chineLog', 'sheerClamp', 'rubRail'],
+  wide: true,
   tall: true,
   draw: drawBoards,
   search: {
