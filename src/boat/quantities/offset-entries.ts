@@ -36,7 +36,7 @@ export function offsetEntries(table: Table): Given[] {
 }
 
 const columnMeanings: Readonly<Record<Column, string>> = {
-  x: 'distance forward',
+  x: 'position along the boat',
   halfBreadth: 'half-breadth',
   height: 'height',
 };

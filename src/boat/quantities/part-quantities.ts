@@ -145,7 +145,7 @@ function quantitiesOf(part: Part): Derived[] {
     fromBoth(
       `${name}.centre.${axis}`,
       'length',
-      `${axis === 'x' ? 'distance forward' : 'height'} of the middle of the ${label}`,
+      `${axis === 'x' ? 'position along the boat' : 'height'} of the middle of the ${label}`,
       SIZES,
       (hull, read) => {
         const all = ask(read, hull);
@@ -199,7 +199,7 @@ function structure(parts: readonly string[]): Derived[] {
   const centre = (axis: 'x' | 'z'): Derived => ({
     name: `hull.structureCentre.${axis}`,
     kind: 'length',
-    meaning: `${axis === 'x' ? 'distance forward' : 'height'} of the centre of gravity of the bare wooden hull`,
+    meaning: `${axis === 'x' ? 'position along the boat' : 'height'} of the centre of gravity of the bare wooden hull`,
     source: 'moments of the parts',
     from: answering((read) => {
       const moment = parts.reduce((sum, part) => {

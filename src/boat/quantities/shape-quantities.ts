@@ -39,7 +39,12 @@ function hullQuantities({ stations }: Layout): Derived[] {
       (hull) => hull.depth,
     ),
     fromHull('hull.volume', 'displacement', 'volume of the hull up to the sheer', (hull) => hull.volume),
-    fromHull('hull.widestAt', 'length', 'distance forward of the widest station', (hull) => hull.widest.x),
+    fromHull(
+      'hull.widestAt',
+      'length',
+      'position of the widest station along the boat',
+      (hull) => hull.widest.x,
+    ),
     fromHull('hull.skinArea', 'area', 'area of the skin, both sides of the boat, without transoms', skinArea),
     fromHull(
       'hull.surfaceArea',
@@ -86,7 +91,7 @@ function edgeQuantities({ name, label }: Named): Derived[] {
     fromHull(
       `${name}.leastRadiusAt`,
       'length',
-      `distance forward of the tightest bend of the ${label}`,
+      `position along the boat of the tightest bend of the ${label}`,
       bend(({ x }) => x),
     ),
     fromHull(
@@ -140,7 +145,7 @@ function panelQuantities({ name, label }: Named): Derived[] {
     fromHull(
       `${name}.leastRadiusAt`,
       'length',
-      `distance forward of the tightest bend of the ${label}`,
+      `position along the boat of the tightest bend of the ${label}`,
       (hull) => {
         const { leastRadius } = hull.panel(name);
         return leastRadius?.x ?? issue(`the ${label} is flat, so it has no tightest bend`);
@@ -155,7 +160,7 @@ function panelQuantities({ name, label }: Named): Derived[] {
     fromHull(
       `${name}.twistAt`,
       'length',
-      `distance forward of the greatest twist of the ${label}`,
+      `position along the boat of the greatest twist of the ${label}`,
       (hull) => hull.panel(name).twist.x,
     ),
     fromHull(
@@ -175,7 +180,7 @@ function panelQuantities({ name, label }: Named): Derived[] {
     fromHull(
       `${name}.centre.x`,
       'length',
-      `distance forward of the middle of the ${label}`,
+      `position along the boat of the middle of the ${label}`,
       (hull) => hull.panel(name).centre[0],
     ),
     fromHull(

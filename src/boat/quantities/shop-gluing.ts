@@ -45,6 +45,7 @@ export const shopGluing: readonly Declared[] = [
   }),
   shop('caul', 'length', {
     label: 'Caul under the clamps',
+    meaning: 'thickness of the caul under the clamps',
     source:
       'a strip of wood that spreads the pressure; waxed, or over film, so that it does not stick; 0 without one',
     preset: '18 mm',
@@ -58,6 +59,7 @@ export const shopGluing: readonly Declared[] = [
 export const shopEpoxy: readonly Declared[] = [
   shop('primer', 'areaDensity', {
     label: 'Neat epoxy first, each face',
+    meaning: 'neat epoxy that each face is wetted with first',
     source: citation(primer),
     preset: `${primer.value * 1000} g/m^2`,
     min: '0 g/m^2',
@@ -66,6 +68,7 @@ export const shopEpoxy: readonly Declared[] = [
   }),
   shop('fillerShare', 'share', {
     label: 'Filler to epoxy, by weight',
+    meaning: 'share of filler to epoxy by weight',
     source: citation(flourShare),
     preset: `${flourShare.value * 100} %`,
     min: '0 %',

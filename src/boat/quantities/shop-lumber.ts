@@ -42,7 +42,7 @@ const usualEach = { A: '7', B: '9', C: '11', D: '13' } as const;
 const soldBoards: readonly Declared[] = soldKeys.map((key, i) =>
   shop(`length${key}`, 'stockLength', {
     label: `Board ${i + 1}: length sold`,
-    meaning: `length of board sold, ${i + 1}`,
+    meaning: `length of board ${i + 1} as sold`,
     source: '0 where it is not sold; sold by 0.3 m or by two feet: common practice',
     preset: soldLengths[key][0],
     presetInch: soldLengths[key][1],
@@ -56,21 +56,21 @@ const soldBoards: readonly Declared[] = soldKeys.map((key, i) =>
 const boardPrices: readonly Declared[] = soldKeys.flatMap((key, i) => [
   shop(`price${key}`, 'timberPrice', {
     label: `Board ${i + 1}: price by volume`,
-    meaning: `price of that board by volume, ${i + 1}`,
+    meaning: `price of board ${i + 1} by volume`,
     preset: 'shop.price',
     withoutBoat: '1500 /m³',
     ...perVolume,
   }),
   shop(`perLength${key}`, 'pricePerLength', {
     label: `Board ${i + 1}: price by length`,
-    meaning: `price of that board by length, ${i + 1}`,
+    meaning: `price of board ${i + 1} by length`,
     preset: 'shop.perLength',
     withoutBoat: '3 /m',
     ...perLength,
   }),
   shop(`each${key}`, 'money', {
     label: `Board ${i + 1}: price each`,
-    meaning: `price of that board as it is, ${i + 1}`,
+    meaning: `price of board ${i + 1} as it stands`,
     source: MADE_UP,
     preset: usualEach[key],
     otherwise: pricedOtherwise('money'),

@@ -26,7 +26,7 @@ function placeOf({ name, label }: Named, hasNext: boolean): Derived[] {
   const position = fromHull(
     `${name}.position`,
     'length',
-    `distance forward of ${label} at the keel`,
+    `position of ${label} along the boat, at the keel`,
     (hull) => hull.station(name).x,
   );
   if (!hasNext) return [position];

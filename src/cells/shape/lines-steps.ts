@@ -149,7 +149,7 @@ export const linesSteps = {
     ({ panels }) => 2 * panels.reduce((sum, { area }) => sum + area, 0),
     { how: 'all panels laid flat, both sides of the boat' },
   ),
-  place: tell(here, 'length', 'distance forward of the station', ({ x }) => x, {
+  place: tell(here, 'length', 'position of the station along the boat', ({ x }) => x, {
     how: 'where the station crosses the keel',
   }),
   ...sectionSteps,
