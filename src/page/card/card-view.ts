@@ -39,7 +39,7 @@ export function pageView(card: Card, part: Part, rung: Rung, { table, told, pict
     ${part.page === 'first' ? [html`<h1>${card.question}</h1>`, answersView(card)] : null}
     ${part.words.map((said) => html`<p class="card-words">${headed(said)}</p>`)}
     ${part.warnings.map(
-      (said) => html`<p class="card-warning"><b>${said.head}: </b>${headed(said)} (${said.limit})</p>`,
+      (said) => html`<p class="card-warning"><b>${said.head}: </b>${headed(said)} ${said.limit}</p>`,
     )}
     ${pictures.length > 0 ? html`<div class=${beside ? 'card-pictures beside' : 'card-pictures'}>${pictures}</div>` : null}
     ${part.noPicture ? html`<p>${part.noPicture}</p>` : null}

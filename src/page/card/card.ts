@@ -159,7 +159,7 @@ function warningsFrom(instance: Instance, versions: Versions, bench: Bench): Car
       word: versionWords[version],
       text: says,
       head: warning.weight === 'stop' ? 'Stop' : 'Mind',
-      limit: warning.limit,
+      limit: capital(warning.limit),
     })),
   );
   const times = (text: string) => all.filter((one) => one.text === text).length;
