@@ -111,9 +111,11 @@ export function allOnShelf(): {
 /** Whether every cell is there, and so every quantity that a notebook may name; tracked. */
 export const isAllThere = (): boolean => fetched.value.size === registry.length;
 
-/** The notebook in which an instance stands; a plain cell may stand in several: the first. */
+/** The notebook in which an instance stands; a plain cell may stand in several: the open one, else the first. */
 export function notebookWith(instance: string): NotebookHead | undefined {
-  return notebooks.value.find((head) => head.places.some((placed) => placed.instance === instance));
+  return [openHead(), ...notebooks.value].find((head) =>
+    head?.places.some((placed) => placed.instance === instance),
+  );
 }
 
 /** The cell that stands alone in a list of questions that is open there; undefined for the list itself, and for any other notebook. */

@@ -45,12 +45,9 @@ function placeIn(
   inView: ReadonlySet<string>,
 ): { readonly place: Place; readonly notebook: string } {
   if (!bench.instances.peek().has(part)) return { place: 'boat', notebook: '' };
-  const open = openHead();
-  const isOpen = open?.places.some(({ instance }) => instance === part) ?? false;
+  const home = notebookWith(part);
   const place = part === bench.inHand.peek() ? 'in hand' : inView.has(part) ? 'in view' : 'open';
-  return isOpen && open
-    ? { place, notebook: open.id }
-    : { place: 'elsewhere', notebook: notebookWith(part)?.id ?? '' };
+  return { place: home && home === openHead() ? place : 'elsewhere', notebook: home?.id ?? '' };
 }
 
 function kindOf({ quantity: { name } }: Moved, bench: Bench): LineKind {
