@@ -3,7 +3,7 @@ import { overlay, setOut, thumbnail, type Drawing, type SetOut } from '../../src
 import { bend, boats, crowded, limber, lines, scarf, skiffLines } from './demonstrations';
 import { svgText } from './svg-text';
 
-// Looked at as pictures when they change: `npx vitest run --project unit -u tests/drawing/figures` writes them anew.
+// Looked at as pictures when they change: `npx vitest run tests/drawing/figures --project unit -u` writes them anew.
 const figures: readonly (readonly [name: string, drawing: Drawing, options: SetOut])[] = [
   ...boats.flatMap((boat) => [
     [`scarf-${boat}-phone`, scarf(19, 8, boat), { width: 324 }] as const,
