@@ -24,7 +24,7 @@ test('a sentence is said of the boats it is true of, and follows what is typed',
 test('a story of one boat is told with her on the bench, with what it tries', async () => {
   const page = await openNotebook('misread');
   const tried = page.locator('.try-this', { hasText: 'the 5 of 851 mm is read as a 0' });
-  await reads(prose(page), /This is the ferry dory's story/);
+  await reads(prose(page), /This is the ferry dory’s story/);
   expect(await tried.count()).toBe(1);
   await choose(page, 'Class skiff');
   await expect.poll(() => tried.count()).toBe(0);

@@ -53,7 +53,7 @@ export const shopBends: readonly Declared[] = [
     step: '1 %',
   }),
   shop('strongAreStiff', 'ratio', {
-    label: 'Correlation of strength and stiffness',
+    label: 'Correlation with stiffness',
     source:
       '447 small clear pieces of southern pine, Wood and Fiber Science (2018); 0 if you trust no such tie, which makes breaking likelier',
     preset: '0.77',
