@@ -46,6 +46,8 @@ test('a drill and a screw, in millimetres and in inches: headline, sentence, pro
 
 test('other units are no edit: what the shop’s sizes move is not told as moved by the next one', async () => {
   const page = await openNotebook('fastening');
+  // What tells what moved comes when the page has been idle.
+  await atRest(page);
   await type(page, 'fasten.pitch', '70 mm');
   const ripple = page.locator('.ripple').first();
   await expect.poll(() => ripple.innerText()).toMatch(/screws to buy \d+, was/i);
