@@ -10,7 +10,7 @@ import { type Bench, BenchContext, useBench } from '../bench';
 import { cardTable } from '../card/card-table';
 import { html, use } from '../html';
 import { fieldOf } from '../input/owner';
-import { unitChoices } from '../units';
+import { unitChoices, unitWords } from '../units';
 import type { BenchField } from './bench-field';
 import { Marks } from './marks';
 import { NumberInHand } from './number-in-hand';
@@ -106,10 +106,7 @@ function turnUnits({ shown }: Bench): void {
   const now = shown.peek();
   if (now.length === 'mm') shown.value = { ...now, ...unitChoices[inches] };
   else {
-    const [words] = Object.entries(unitChoices).find(
-      ([, one]) => one.length === now.length && one.fraction === now.fraction && one.mass === now.mass,
-    ) ?? [inches];
-    inches = words;
+    inches = unitWords(now);
     shown.value = { ...now, ...unitChoices['mm, kg'] };
   }
 }

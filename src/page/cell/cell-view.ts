@@ -1,5 +1,5 @@
 /** A cell at rest, on one screen: question, answers, what stops, the drawing beside the deciding fields, the sentence, the first caution; the rest a press away. */
-import { answerInWords, answersOf, type Instance, warningsOf } from '../../cells';
+import { answerInWords, answersOf, type Instance } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
 import { type Bench, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
@@ -8,6 +8,7 @@ import { later } from '../later';
 import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
 import { Answer } from '../answer/answer';
+import { Warnings } from '../answer/warnings';
 import { views } from './views';
 
 const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');
@@ -99,17 +100,4 @@ function InWords({ instance }: { instance: Instance }) {
   const words = bench.book.inHand.value.workOut((read) => answerInWords(instance, read, tiedWith(bench)));
   const live = bench.inHand.value === instance.name ? 'polite' : 'off';
   return html`<p class="in-words" aria-live=${live}>${isIssue(words) ? `${capital(words.issue)}.` : words}</p>`;
-}
-
-function Warnings({ instance }: { instance: Instance }) {
-  const bench = useBench();
-  const graph = bench.book.inHand.value;
-  const applies = warningsOf(instance, (by) => graph.workOut(by), tiedWith(bench));
-  return html`<div class="warnings" role="status">
-    ${applies.map(
-      ({ warning, says }) => html`<p class=${`warning ${warning.weight}`}>
-        <b>${warning.weight === 'stop' ? 'Stop: ' : 'Mind: '}</b>${says} <span class="limit">${capital(warning.limit)}</span>
-      </p>`,
-    )}
-  </div>`;
 }
