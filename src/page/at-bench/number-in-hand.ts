@@ -1,11 +1,13 @@
 /** One number of the cell in hand, with its keypad; a choice has a key for each of its answers. */
 import type { TargetedEvent } from 'preact';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Given } from '../../boat';
 import { isIssue } from '../../measure';
 import { useBench } from '../bench';
 import { html, use } from '../html';
-import { entryFrom, entryOf, fieldValue, keyFrom, restText } from '../input/entry-text';
+import { useDraft } from '../input/draft';
+import { fieldValue } from '../input/entry-text';
+import { stepEntry } from '../input/step-entry';
 import { StepKey } from '../input/step-key';
 import { capital } from '../words';
 import type { BenchField } from './bench-field';
@@ -48,36 +50,19 @@ function ChoiceInHand({ field, quantity, onBack, onNext }: InHandProps) {
 }
 
 function EntryInHand({ field, quantity, onBack, onNext }: InHandProps) {
-  const { book, shown } = useBench();
-  const graph = book.inHand.value;
+  const bench = useBench();
+  const { book, shown } = bench;
   const input = useRef<HTMLInputElement>(null);
-  /** What is being typed; null while what stands there is the number as it is, which the next key replaces. */
-  const [draft, setDraft] = useState<string | null>(null);
-  const { name, kind } = quantity;
-  const value = fieldValue(graph, name);
-  const number = typeof value === 'number' ? value : null;
+  const { draft, text, type, drop, leave } = useDraft(quantity);
+  const value = fieldValue(book.inHand.value, quantity.name);
   const says = isIssue(value) && value.waitsFor === undefined ? `${capital(value.issue)}.` : '';
-  const keys = padFor(quantity, shown.value);
-  const text = draft ?? restText(graph, quantity, shown.value);
-
-  const write = (entry: string | null, run: string) => book.write({ [name]: entry }, `${run} ${name}`);
-  const type = (typed: string) => {
-    setDraft(typed);
-    write(entryFrom(typed, quantity, book.inHand.peek(), shown.peek()), 'type');
-  };
-  const settle = () => {
-    setDraft(null);
-    book.settle();
-  };
   const step = (count: number) => {
-    const now = fieldValue(book.inHand.peek(), name);
-    if (typeof now !== 'number') return;
-    setDraft(null);
-    write(entryOf(keyFrom(now, count, quantity, shown.peek()), kind, shown.peek()), 'step');
+    drop();
+    stepEntry(bench, quantity, count, null);
   };
   const key = (event: KeyboardEvent) => {
     if (event.key === 'Enter') {
-      settle();
+      leave();
       if (says === '') onNext();
       return;
     }
@@ -107,18 +92,19 @@ function EntryInHand({ field, quantity, onBack, onNext }: InHandProps) {
       value=${text}
       aria-invalid=${says === '' ? undefined : 'true'}
       aria-describedby="bench-says"
-      onInput=${(event: TargetedEvent<HTMLInputElement>) => type(event.currentTarget.value)}
+      onInput=${(event: TargetedEvent<HTMLInputElement>) => type(event.currentTarget.value, null)}
       onKeyDown=${key}
     />
     <p class="bench-says" id="bench-says" role="status">${says}</p>
     <div class="bench-pad" role="group" aria-label="Keypad">
-      ${keys.map((padKey) => (padKey === null ? html`<span></span>` : keyView(padKey)))}
+      ${padFor(quantity, shown.value).map((padKey) => (padKey === null ? html`<span></span>` : keyView(padKey)))}
       ${turnKeys(onBack, onNext)}
     </div>
   </section>`;
 
   function keyView(padKey: PadKey) {
-    const press = () => type(pressed(draft ?? (padKey === RUB_OUT ? text : ''), padKey));
+    // The number that stands there gives way to what is typed; it can be rubbed out mark by mark too.
+    const press = () => type(pressed(draft ?? (padKey === RUB_OUT ? text : ''), padKey), null);
     // The caret stays in the number: a key of the pad takes no focus.
     return html`<button type="button" class=${/^\d$/.test(padKey) ? 'digit' : ''} aria-label=${spoken(padKey)} onPointerDown=${keepFocus} onClick=${press}>
       ${faceOf(padKey)}
@@ -129,7 +115,7 @@ function EntryInHand({ field, quantity, onBack, onNext }: InHandProps) {
     return use(StepKey, {
       sign,
       label: `${count > 0 ? 'more' : 'less'}: ${field.label}`,
-      disabled: number === null,
+      disabled: typeof value !== 'number',
       act: () => step(count),
     });
   }

@@ -3,9 +3,10 @@
  * measured there is theirs, and every cell follows. *Only here* departs from it.
  */
 import type { Given } from '../../boat';
-import { isIssue, writeExact } from '../../measure';
+import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
+import { entryOf } from './entry-text';
 
 /** What fills an input as long as nothing is written in it: another quantity, by its name. */
 export function giverOf(graph: Graph, name: string): string | undefined {
@@ -44,5 +45,5 @@ export function departure(graph: Graph, { name, kind }: Given, { shown }: Bench)
   const value = graph.value(name);
   if (typeof value === 'string') return value;
   if (isIssue(value) || (names.length === 0 && built === undefined)) return text;
-  return writeExact(value, kind, shown.peek());
+  return entryOf(value, kind, shown.peek());
 }

@@ -1,8 +1,9 @@
 /** What was typed in a cell that stands by itself, as entries of the boat's own cell of the same kind. */
 import { type BoatLists, type Table, lists } from '../../boat';
 import { type Cell, type Instance, isChoice, optionsOf } from '../../cells';
-import { isIssue, type Shown, writeExact } from '../../measure';
+import { isIssue, type Shown } from '../../measure';
 import type { BookState, Changes, Graph } from '../../notebook';
+import { entryOf } from '../input/entry-text';
 import { typedIn } from './start-again';
 
 export interface Carried {
@@ -61,7 +62,7 @@ function textOf(graph: Graph, full: string, shown: Shown): string | null {
   if (!entry || isIssue(value)) return null;
   return entry.names.length === 0 || typeof value === 'string'
     ? entry.text
-    : writeExact(value, graph.quantity(full)!.kind, shown); // it has an entry
+    : entryOf(value, graph.quantity(full)!.kind, shown); // it has an entry
 }
 
 function whyNot(
