@@ -8,9 +8,9 @@ const CHORD = 'curve == "chord"';
 export const curveInputs = {
   curve: choice('The curve', {
     options: [
-      { id: 'edge', label: 'an edge of the boat', ofBoat: true },
-      { id: 'own', label: 'a radius of your own' },
-      { id: 'chord', label: 'a chord and its rise' },
+      { id: 'edge', label: 'edge of the boat', ofBoat: true },
+      { id: 'own', label: 'your own radius' },
+      { id: 'chord', label: 'chord and its rise' },
     ],
     preset: 'edge',
     note: 'of an edge the tightest place counts; a radius typed below holds in any case',

@@ -145,8 +145,8 @@ export const bend = defineCell({
       [
         { when: 'chance >= 0.5', says: 'More boards break than hold.' },
         {
-          when: 'chance < 0.0001',
-          says: 'Of clear, straight boards fewer than 1 in 10 000 would break.',
+          when: 'oneIn >= 100000',
+          says: 'Of clear, straight boards fewer than 1 in {oneIn} would break.',
         },
       ],
       'Of clear, straight boards about 1 in {oneIn} would break.',

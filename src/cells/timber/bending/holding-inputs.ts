@@ -11,7 +11,7 @@ export const holdingInputs = {
   along: { ...bentStock.along, preset: 'chine' },
   ends: choice('Its ends', {
     options: [
-      { id: 'free', label: 'held, but free to turn' },
+      { id: 'free', label: 'held, free to turn' },
       { id: 'fast', label: 'held fast, turned as the curve leads on' },
     ],
     preset: 'free',

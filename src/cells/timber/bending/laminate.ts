@@ -88,14 +88,15 @@ export const laminate = defineCell({
     },
     firstOf(
       [
-        { when: 'chanceAny < 0.0001', says: 'Fewer than 1 such stack in 10 000 would lose a layer;' },
-        { when: 'chanceAny >= 0.5', says: 'Many such stacks would lose a layer;' },
+        { when: 'oneIn >= 100000', says: 'Fewer than 1 such stack in {oneIn}' },
+        { when: 'chanceAny >= 0.5', says: 'Many such stacks' },
       ],
-      'At most about 1 such stack in {oneIn} would lose a layer;',
+      'At most about 1 such stack in {oneIn}',
     ),
+    'would lose a layer;',
     firstOf(
       [
-        { when: 'solidChance < 0.0001', says: 'of solid boards fewer than 1 in 10 000 would break.' },
+        { when: 'solidOneIn >= 100000', says: 'of solid boards fewer than 1 in {solidOneIn} would break.' },
         { when: 'solidChance >= 0.5', says: 'of solid boards more would break than hold.' },
       ],
       'of solid boards about 1 in {solidOneIn} would break.',
