@@ -74,8 +74,8 @@ interface Place {
 }
 type Places = Readonly<Record<View, Place>>;
 
-/** Height of a row of text, by the hull's length: what 14 px are on a sheet as narrow as a phone. */
-const ROW = 0.066;
+/** Height of a row of text with its air, by the hull's length: what 14 px are on a sheet as narrow as a phone. */
+const ROW = 0.077;
 /** How far the straight lines of the grid run past the hull, in rows. */
 const PAST = 0.3;
 /** Between the views, and over the first, in rows of text. */
@@ -215,7 +215,7 @@ function isSlanted(shape: Shape): boolean {
 function headings(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
   const { left, right, top, bottom } = profile.box;
   const middle = (left + right) / 2;
-  const foot = body.at[1] + body.box.bottom - 2.5 * row;
+  const foot = body.at[1] + body.box.bottom - 2.65 * row;
   const outward = Math.max(body.box.right, -body.box.left);
   return [
     note(of.heading, { at: [middle, top + GAPS.head * row] }),
@@ -277,7 +277,7 @@ function edgeNames({ edges }: FullLines, { plan }: Places, row: number): Shape[]
 function cutNames(of: FullLines, { profile, plan, body }: Places, past: number, row: number): Shape[] {
   const again = true;
   const half = (name: string) => (LETTER * name.length * row) / 2;
-  const levels = spread(of.waterlines.map(({ at }) => profile.at[1] + mm(at)), 0.98 * row); // prettier-ignore
+  const levels = spread(of.waterlines.map(({ at }) => profile.at[1] + mm(at)), 1.15 * row); // prettier-ignore
   const widest = Math.max(0, ...of.buttocks.map(({ name }) => 2 * half(name)));
   const offs = spread(of.buttocks.map(({ at }) => body.at[0] + body.times * mm(at)), widest + 0.3 * row); // prettier-ignore
   const right = profile.box.right + past;
@@ -285,11 +285,11 @@ function cutNames(of: FullLines, { profile, plan, body }: Places, past: number, 
   return [
     ...of.waterlines.flatMap(({ name, at }, i) => [
       line([[right, profile.at[1] + mm(at)], [right + 0.8 * row, levels[i]!]], { pen: 'thin' }), // prettier-ignore
-      note(name, { at: [right + row + half(name), levels[i]!] }),
+      note(name, { at: [right + 1.5 * row + half(name), levels[i]!] }),
     ]),
     ...of.buttocks.flatMap(({ name, at }, i) => [
       line([[body.at[0] + body.times * mm(at), under], [offs[i]!, under - 0.5 * row]], { pen: 'thin' }), // prettier-ignore
-      note(name, { at: [offs[i]!, under - 1.1 * row] }),
+      note(name, { at: [offs[i]!, under - 1.25 * row] }),
     ]),
     ...of.waterlines.flatMap((cut) => {
       const fore = farthest(cut, 0);

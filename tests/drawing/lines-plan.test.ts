@@ -133,15 +133,35 @@ describe('a box', () => {
     const places = close.map(({ name }) => noteAt({ ...plan, waterlines: close }, name)![1]);
     expect(places.toSorted((a, b) => a - b)).toStrictEqual(places);
     const apart = places.slice(1).map((y, i) => y - places[i]!);
-    // A row of text is 0.066 of the hull's length, 4 m.
-    expect(Math.min(...apart)).toBeCloseTo(0.98 * 0.066 * 4000, 6);
+    // A row of text is 0.077 of the hull's length, 4 m; between two of them there is air.
+    expect(Math.min(...apart)).toBeCloseTo(1.15 * 0.077 * 4000, 6);
     // As far above as below where they would be.
     expect(places.reduce((sum, y) => sum + y, 0)).toBeCloseTo(1000 * (0.2 + 0.21 + 0.22 + 0.35), 6);
   });
 
+  test('on a phone too every fanned name stands where it is put, clear of its neighbours and of its own leader', () => {
+    const waterlines = [0.1, 0.2, 0.22, 0.3, 0.4].map((at, i) => ({ name: `WL ${i}`, at, lines: [] }));
+    const plan = fullLinesPlan({ ...boxPlan(0.1), waterlines });
+    const moved: string[] = [];
+    for (const width of [290, 310, 340]) {
+      const { marks, origin, scale } = setOut(plan, { width });
+      for (const [of, shape] of plan.shapes.entries()) {
+        if (shape.shape !== 'note' || !shape.at || !/^(WL|B) /u.test(shape.text)) continue;
+        const text = marks.find((one) => one.kind === 'text' && one.of === of);
+        if (text?.kind !== 'text') throw new Error(`${shape.text} is not on the sheet`);
+        const aside = text.x - (origin[0] + scale * shape.at[0]);
+        const below = text.y - (origin[1] - scale * shape.at[1]);
+        // A note is centred on its place: its foot lies within half its height below.
+        if (Math.abs(aside) > 1 || Math.abs(below) > text.size / 2)
+          moved.push(`${shape.text} at ${width}: ${aside}, ${below}`);
+      }
+    }
+    expect(moved).toStrictEqual([]);
+  });
+
   test('reduced ten times, is a tenth as large in every view', () => {
     const whole = linesOf(boxPlan(0.1)).filter(({ part }) => part !== undefined);
-    const small = linesOf({ ...reduced(boxPlan(0.1), 10), row: 26.4 }).filter(
+    const small = linesOf({ ...reduced(boxPlan(0.1), 10), row: 30.8 }).filter(
       ({ part }) => part !== undefined,
     );
     expect(small).toHaveLength(whole.length);

@@ -10,6 +10,8 @@ import { type LongLine, lineViews } from './long-line';
 type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 /** Length of the longest arrow, of the line's length. */
 const LONGEST = 0.14;
+/** Where words stand under the base, clear of arrows that come from below and of their numbers, of the length. */
+const UNDER = -0.24;
 /** Of so many arrows each has its number beside it; of more, every second or third: the same in both versions. */
 const TOLD = 9;
 
@@ -35,7 +37,7 @@ export function drawForces(v: BattenValues, { hull, say, ask }: Saying): Drawing
     title: `The batten on the ${line.edge.label}, ${viewWord(line)}`,
     says: `Arrows: which way each duck pushes the batten, and how hard; the hardest ${say(greatest, 'force')}. Ring: it bends hardest, round ${say(v.radius, 'length')}.`,
     shapes: [
-      baseLine(line, paper),
+      baseLine(line, paper, UNDER * paper.span),
       lineOn(floorCurve(line.freeBatten, paper), 'outline', line.edge.name),
       past(line, paper, v.past).map((points) => lineOn(points, 'hidden')),
       mark(paper.at(x, y), { form: 'ring' }),

@@ -18,6 +18,7 @@ export function drawLine(v: FairValues, { hull, say, ask }: Saying): Drawing {
   }
   const line = ask(lineInHand);
   const paper = paperFor(line);
+  const teeth = comb(line, paper);
   const odd = hull.station(v.oddStation);
   const { proposed } = v;
   const move = `${say(Math.abs(proposed), 'length')} ${wayOf(proposed, line.view)}`;
@@ -36,8 +37,8 @@ export function drawLine(v: FairValues, { hull, say, ask }: Saying): Drawing {
         : `At ${odd.label} a move of ${move} sets the run right (dashed).`
     } Hollows: ${v.hollowCount}.`,
     shapes: [
-      grid(line, paper, hull.stations),
-      comb(line, paper),
+      grid(line, paper, hull.stations, teeth),
+      teeth,
       lineOn(curve(line, paper), 'outline', line.edge.name),
       hollowsOf(hull, line, paper, v, say),
       proposed === 0 ? [] : found,

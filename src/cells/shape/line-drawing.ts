@@ -1,6 +1,6 @@
 /** A long line drawn as on the loft floor, but stretched across so that its shape can be seen. */
 import type { Station } from '../../boat';
-import { centreLine, line, mark, mm, note, type Pen, type Point, type Shape } from '../../drawing';
+import { centreLine, extents, line, mark, mm, note, type Pen, type Point, type Shape } from '../../drawing';
 import { type Batten, bendBatten, placeInView, type Vec3, viewCurvature } from '../../kernel';
 import type { LongLine } from './long-line';
 import { shortName } from './station-names';
@@ -8,8 +8,8 @@ import { shortName } from './station-names';
 /** Places drawn a bay. */
 const LOOKS = 12;
 
-/** Where words stand under the base, clear of a comb that hangs down, of the length. */
-const UNDER = -0.24;
+/** From the lowest of the drawing down to the words under it, of the length: on a phone too they stand clear. */
+const UNDER = 0.06;
 
 export interface LinePaper {
   /** How many times as large across as along. */
@@ -59,32 +59,41 @@ export function comb(drawn: LongLine, paper: LinePaper): Shape[] {
   ];
 }
 
-/** The base, the stations and their points; the frames by their numbers. */
-export function grid(drawn: LongLine, paper: LinePaper, stations: readonly Station[]): Shape[] {
+/** The base, the stations and their points; the frames by their numbers, close under the base or a comb that hangs below it. */
+export function grid(
+  drawn: LongLine,
+  paper: LinePaper,
+  stations: readonly Station[],
+  teeth: readonly Shape[],
+): Shape[] {
   const { x, values } = drawn;
   const base = Math.min(...values);
+  const words = wordsUnder(teeth, paper);
   return [
     ...x.flatMap((along, i) => [
       line([paper.at(along, base), paper.at(along, values[i]!)], { pen: 'dimension' }),
       mark(paper.at(along, values[i]!), { form: 'dot' }),
     ]),
-    ...baseLine(drawn, paper),
-    ...namedFrames(x, stations).map(({ name, along }) =>
-      note(name, { at: [mm(along), paper.at(along, base)[1] + UNDER * paper.span] }),
-    ),
+    ...baseLine(drawn, paper, words),
+    ...namedFrames(x, stations).map(({ name, along }) => note(name, { at: [mm(along), words] })),
   ];
 }
 
-/** The base, which end is which, and how far the drawing is stretched. */
-export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper): Shape[] {
+/** The height of the words under the base, and under what hangs below it. */
+function wordsUnder(shapes: readonly Shape[], paper: LinePaper): number {
+  const { bottom } = extents({ title: '', says: '', shapes: [mark([0, 0]), ...shapes] });
+  return bottom - UNDER * paper.span;
+}
+
+/** The base, which end is which in words so high, and how far the drawing is stretched. */
+export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper, words: number): Shape[] {
   const base = Math.min(...values);
   const start = paper.at(x[0]!, base);
   const end = paper.at(x.at(-1)!, base);
-  const down = UNDER * paper.span;
   return [
     centreLine(start, end),
-    note('aft', { at: [start[0], start[1] + down] }),
-    note('forward', { at: [end[0], end[1] + down] }),
+    note('aft', { at: [start[0], words] }),
+    note('forward', { at: [end[0], words] }),
     note(
       `The ${edge.label} in ${view}, aft to the left; drawn ${timesAsLarge(paper.across)} across as along.`,
     ),

@@ -16,6 +16,8 @@ import { fairRun, hollows, type Vec2 } from '../../../src/kernel';
 import { plainShown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { createGraph } from '../../../src/notebook/graph/graph';
+import { isText } from '../../../src/drawing/shapes';
+import { extents } from '../../../src/drawing';
 import '../../kernel/near';
 import { measured, provesItsDrawing } from '../proofs';
 import { tryCell, type Tried } from '../try-cell';
@@ -577,3 +579,22 @@ function polygonArea(points: readonly Vec2[]): number {
   }, 0);
   return Math.abs(twice) / 2;
 }
+
+test('the stations are named close under the drawing, below a comb that hangs under the base', () => {
+  for (const { table } of starters) {
+    for (const view of ['plan', 'profile']) {
+      const drawn = tryCell(fair, { view }, table).drawing!;
+      const drawnLines = { ...drawn, shapes: drawn.shapes.filter((shape) => !isText(shape)) };
+      const { bottom, left, right } = extents(drawnLines);
+      const names = drawn.shapes.flatMap((shape) =>
+        shape.shape === 'note' && shape.at ? [shape.at[1]] : [],
+      );
+      expect(names.length).toBeGreaterThan(2);
+      for (const at of names) {
+        // On a phone a row of text is about a twentieth of the length.
+        expect(bottom - at).toBeGreaterThan(0.04 * (right - left));
+        expect(bottom - at).toBeLessThan(0.08 * (right - left));
+      }
+    }
+  }
+});
