@@ -1,12 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { collisions, type LineShape, type NoteShape, setOut } from '../../src/drawing';
-import {
-  fullLinesPlan,
-  type FullLines,
-  type PlanEdge,
-  type PlanStation,
-  reduced,
-} from '../../src/drawing/lines-plan';
+import { fullLinesPlan, reduced } from '../../src/drawing/lines-plan';
+import type { FullLines, PlanEdge, PlanStation } from '../../src/drawing/lines-plan-places';
 
 /** A box 4 m long, 1 m broad and 0.5 m deep that stands `up` above its base line. */
 function boxPlan(up = 0, stations = 5, name: (i: number) => string = (i) => `${i}`): FullLines {

@@ -1,7 +1,8 @@
 /** The lines plan and the curve of areas of the cell `lines`. */
 import type { Hull } from '../../boat';
 import { type Drawing, drawing, mark } from '../../drawing';
-import { fullLinesPlan, type FullLines, type PlanEdge, reduced } from '../../drawing/lines-plan';
+import { fullLinesPlan, reduced } from '../../drawing/lines-plan';
+import type { FullLines, PlanEdge } from '../../drawing/lines-plan-places';
 import type { Chart, OnHand } from '../form/define';
 import { afloat, here as stationHere, levels, sectionHere, sections, uprights } from './lines-facts';
 import type { LinesValues } from './lines-steps';

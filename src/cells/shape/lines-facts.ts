@@ -1,7 +1,7 @@
 /** What the cell `lines` knows of the hull: how she floats, and the cuts that the plan shows. */
 import { afloatAt, draughtAt, heightsOf } from '../../boat/hull/afloat';
 import { portSkin } from '../../boat/hull/port-skin';
-import type { PlanCut, PlanStation } from '../../drawing/lines-plan';
+import type { PlanCut, PlanStation } from '../../drawing/lines-plan-places';
 import { fact } from '../form/fact';
 import type { LinesAsked } from './lines-inputs';
 import { endName, shortName } from './station-names';
