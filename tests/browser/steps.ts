@@ -10,6 +10,8 @@ export const notebooks = [
   'fair-lines',
   'frames-standing-true',
   'bend-join-fasten',
+  'the-skin',
+  'cloth-resin-paint',
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 

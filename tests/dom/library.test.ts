@@ -11,6 +11,7 @@ afterEach(() => {
 test.each([
   ['bend-join-fasten', 'bend', 'bend-join-fasten'],
   ['the-build', 'bend', 'the-build'],
+  ['cloth-resin-paint', 'resin', 'cloth-resin-paint'],
   ['fair-lines', 'bend', 'the-build'],
   ['bend-join-fasten', 'chineBend', 'one-thick-or-two-thin'],
 ])('from %s, %s stands in %s', (open, instance, notebook) => {
