@@ -28,3 +28,13 @@ export function onceEach<T extends {} | null, K>(make: (key: K) => T): (key: K) 
     return fresh;
   };
 }
+
+/** Makes a thing for each object when it is first asked for; it goes when the object does. */
+export function onceFor<T extends {}, K extends WeakKey>(make: (key: K) => T): (key: K) => T {
+  const made = new WeakMap<K, T>();
+  return (key) => {
+    const known = made.get(key) ?? make(key);
+    made.set(key, known);
+    return known;
+  };
+}

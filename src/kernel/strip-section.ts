@@ -1,3 +1,4 @@
+import { bowed } from './fine-edge';
 import { findRoot } from './roots';
 import type { StripEdge } from './ruling';
 import type { Strip } from './strip';
@@ -148,8 +149,5 @@ function onSheet(strip: Strip, edge: StripEdge, k: number, point: Vec3): Vec2 {
   if (done + left === 0) return a;
   const share = done / (done + left);
   const turn = (1 - share) * strip.turn[edge][k]! + share * strip.turn[edge][k + 1]!;
-  // An edge that turns left bows to the right of its chord: half the curvature times both distances.
-  const bow = (turn * done * left) / 2 / (done + left);
-  const chord = between2(a, b, share);
-  return [chord[0] + bow * (b[1] - a[1]), chord[1] - bow * (b[0] - a[0])];
+  return bowed(a, b, share, turn);
 }

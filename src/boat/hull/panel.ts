@@ -33,9 +33,6 @@ export interface Panel extends Named {
   readonly area: number;
   /** The pattern laid flat, outside up on the port side: a point of each edge for each ruling, m. */
   readonly flat: { readonly inner: readonly Vec2[]; readonly outer: readonly Vec2[] };
-  /** Sides of the upright box round the pattern, its length along the inner edge's chord, m. */
-  readonly flatLength: number;
-  readonly flatWidth: number;
   /** Least radius across the rulings and the x of that ruling's middle; null where the panel is flat. */
   readonly leastRadius: { readonly radius: number; readonly x: number } | null;
   /** Greatest angle between the normals at the ends of one ruling, and the x of that ruling's middle. */
@@ -57,7 +54,6 @@ export interface Panel extends Named {
 
 export function makePanel(named: Named, index: number, inner: Edge, outer: Edge): Panel {
   const strip = once(() => spanStrip(curveOf(inner.batten), curveOf(outer.batten)));
-  const box = once(() => boxOf([...strip().flat.first, ...strip().flat.second]));
   const mesh = once(() => meshOfStrips([strip()]).mesh);
   const centre = once(() => {
     const found = surfaceCentroid(mesh());
@@ -82,12 +78,6 @@ export function makePanel(named: Named, index: number, inner: Edge, outer: Edge)
     },
     get flat() {
       return { inner: strip().flat.first, outer: strip().flat.second };
-    },
-    get flatLength() {
-      return box().length;
-    },
-    get flatWidth() {
-      return box().width;
     },
     get leastRadius() {
       const least = strip().leastRadius;
@@ -132,10 +122,4 @@ function normalOn(strip: Strip, which: 'first' | 'second', parameter: number): V
     return fan[(rest < 0 ? fan.length : rest) - 1]![end];
   }
   return unit(subtract(scale(before[end], 2), earlier[end]));
-}
-
-function boxOf(points: readonly Vec2[]): { length: number; width: number } {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return { length: Math.max(...xs) - Math.min(...xs), width: Math.max(...ys) - Math.min(...ys) };
 }

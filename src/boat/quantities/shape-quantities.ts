@@ -4,6 +4,7 @@
 import { type Issue, issue } from '../../measure';
 import { leastBendRadius } from '../../trade/plywood';
 import type { Edge } from '../hull/edge';
+import { flatPanel } from '../hull/flat-panel';
 import { fromHull } from './make-derived';
 import type { Hull } from '../hull/hull';
 import type { Layout } from './lists';
@@ -166,14 +167,14 @@ function panelQuantities({ name, label }: Named): Derived[] {
     fromHull(
       `${name}.flatLength`,
       'length',
-      `length of the pattern of the ${label}`,
-      (hull) => hull.panel(name).flatLength,
+      `length of the pattern of the ${label}, along the straight edge over which it stands least high`,
+      (hull) => flatPanel(hull.panel(name)).length,
     ),
     fromHull(
       `${name}.flatWidth`,
       'length',
-      `width of the pattern of the ${label}`,
-      (hull) => hull.panel(name).flatWidth,
+      `least width of the pattern of the ${label}, square to that edge`,
+      (hull) => flatPanel(hull.panel(name)).width,
     ),
     limit('across', 'bent across the face grain'),
     limit('along', 'bent along the face grain'),

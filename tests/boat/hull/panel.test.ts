@@ -34,8 +34,6 @@ describe('a cylinder cut on a slope', () => {
     corners.forEach(([x, y], i) =>
       expect(Math.hypot(x - wanted[i]![0]!, y - wanted[i]![1]!)).toBeLessThan(0.00001),
     );
-    expect(panel.flatLength).toBeCloseTo(4.8, 4);
-    expect(panel.flatWidth).toBeCloseTo(0.5 + rise, 4);
   });
 
   test('bends to its radius and does not twist', () => {
