@@ -1,6 +1,6 @@
 /** The working of the resin. */
 import { type CellFunction, step } from '../form/define';
-import { cheapestPacks } from '../../trade/packs';
+import { packFunctions } from '../common/sizes/cheapest-packs';
 import { layups, glassDensity, curedResinDensity } from '../../trade/glass';
 import { citation } from '../../trade/table';
 
@@ -17,19 +17,6 @@ const CURED = `${curedResinDensity.value} kg/m^3`;
 
 export const NIEDERER = 'B. Niederer, "Estimating Epoxy Amounts"';
 
-/** How many of the pack in this place the cheapest purchase holds. */
-const packsOf = (place: number, how: string): CellFunction => ({
-  takes: ['volume', 'volume', 'money', 'volume', 'money', 'volume', 'money'],
-  gives: 'count',
-  how,
-  run: (need, small = 0, smallPrice = 0, middle = 0, middlePrice = 0, large = 0, largePrice = 0) =>
-    cheapestPacks(need ?? 0, [
-      { holds: small, price: smallPrice },
-      { holds: middle, price: middlePrice },
-      { holds: large, price: largePrice },
-    ]).counts[place] ?? 0,
-});
-
 const toBuy = 'total, smallPack, smallPrice, middlePack, middlePrice, largePack, largePrice';
 
 /** `layup == "mat" ? 0.3 : …` from the table, the first row for the rest. */
@@ -41,9 +28,7 @@ const usualShare = layups.rows
   );
 
 export const resinFunctions = {
-  smallPacks: packsOf(0, 'small packs in the cheapest purchase that covers the need'),
-  middlePacks: packsOf(1, 'middle packs in the cheapest purchase that covers the need'),
-  largePacks: packsOf(2, 'large packs in the cheapest purchase that covers the need'),
+  ...packFunctions,
   smallestSold: {
     takes: ['volume', 'volume', 'volume'],
     gives: 'volume',
