@@ -49,6 +49,7 @@ export const registry: readonly Shelved[] = [
   { id: 'filler', load: async () => (await import('./finish/filler')).filler },
   { id: 'weather', load: async () => (await import('./finish/weather')).weather },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
+  { id: 'batch', load: async () => (await import('./finish/batch')).batch },
 ];
 
 keepNames(registry.map(({ id }) => id));

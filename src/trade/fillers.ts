@@ -69,12 +69,6 @@ export const fillers: TradeTable<'density' | 'bulk' | 'share'> = {
   ],
 };
 
-/** Mixed epoxy that one cup takes, kg: more of it heats itself. */
-export const cupful: Cited = practice(0.35, '350 to 500 g (12 to 18 oz), of which the surer');
-
-/** Pot life of 100 g of a medium hardener at 25 °C (77 °F), s. */
-export const potLife: Cited = practice(1200, '20 to 30 min, of which the shorter');
-
 /** Part of the pot life in which the paste is still good to work. */
 export const workable: Cited = practice(0.6, 'six tenths of the pot life');
 

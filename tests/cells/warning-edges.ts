@@ -233,6 +233,16 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'inHand >= (1 + waste) * sealing and inHand > 0 L and inHand < (1 + waste) * (sealing + wetOut)',
     'inHand >= (1 + waste) * (sealing + wetOut) and inHand > 0 L and inHand < total',
   ],
+  batch: [
+    'mixing >= goodFor * potLife',
+    'pot == "cup" and most > 500 g',
+    'pot == "tray" and most > trayful',
+    'pot == "tray" and depth > 10 mm',
+    '(hardener == "fast" or air > 300.15 K) and pot == "cup" and most > cupful and most <= 500 g',
+    'air < 288.15 K',
+    'air > 308.15 K',
+    'mixing < 60 s',
+  ],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };

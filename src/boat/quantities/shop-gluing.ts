@@ -2,6 +2,7 @@
 import { adhesives, clampForce, primer, usualGlue } from '../../trade/adhesives';
 import { waste } from '../../trade/epoxy';
 import { glueDensity } from '../../trade/glue-lines';
+import { hardeners, usualHardener } from '../../trade/hardeners';
 import { epoxyDensity, flourDensity, flourShare } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import type { Declared } from './quantity';
@@ -57,6 +58,13 @@ export const shopGluing: readonly Declared[] = [
 ];
 
 export const shopEpoxy: readonly Declared[] = [
+  shop('hardener', 'choice', {
+    label: 'Hardener',
+    meaning: 'speed of the hardener in use',
+    source: 'as its label calls it',
+    options: hardeners.rows.map(({ id, label }) => ({ id, label })),
+    preset: usualHardener,
+  }),
   shop('primer', 'areaDensity', {
     label: 'Neat epoxy first, each face',
     meaning: 'neat epoxy that each face is wetted with first',

@@ -3,7 +3,8 @@ import { step } from '../form/define';
 import { MIXING } from '../common/glue/glue-needs';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { DOUBLING } from '../common/glue/glues';
-import { workable, cupful } from '../../trade/fillers';
+import { workable } from '../../trade/fillers';
+import { potful } from '../../trade/pots';
 import { citation } from '../../trade/table';
 
 const GEOMETRY = 'geometry';
@@ -60,7 +61,7 @@ export const fillerSteps = {
     'count',
     'ceil(epoxyMass / cup - 0.000001)',
     'pots, so that none heats itself',
-    citation(cupful),
+    citation(potful.cup),
   ),
   pots: step('count', 'net > 0 L ? max(1, byWork, byCup) : 0', 'pots, one after the other', GEOMETRY),
   resinEach: step(

@@ -1,10 +1,12 @@
 /** Filler: paste for the recesses over screw heads, for gaps and seams, and in how many pots it is mixed. */
 import { input, choice, defineCell } from '../form/define';
 import { constantsOf } from '../../boat/quantities/constants-of';
-import { fillers, potLife, cupful, mostGrains, deepestPour } from '../../trade/fillers';
+import { fillers, mostGrains, deepestPour } from '../../trade/fillers';
+import { hardeners, usualHardener } from '../../trade/hardeners';
+import { potful } from '../../trade/pots';
 import { headDegrees } from '../../trade/screws';
 import { scrapings } from '../../trade/paste';
-import { citation } from '../../trade/table';
+import { citation, look } from '../../trade/table';
 import { fromShop } from '../form/from-shop';
 import { mm, drawing, note } from '../../drawing';
 import { filledHole } from './filler-drawing';
@@ -145,20 +147,22 @@ export const filler = defineCell({
     }),
     air: fromShop('air'),
     potLife: input('minutes', 'Pot life, at 25 °C (77 °F)', {
-      preset: `${potLife.value / 60} min`,
+      from: 'batch.lifeAt25',
+      preset: `${(look(hardeners, usualHardener, 'potLife')?.value ?? 0) / 60} min`,
       min: '2 min',
       max: '8 h',
       step: '5 min',
-      note: `of 100 g (3 1/2 oz), from the sheet; ${citation(potLife)}`,
+      note: 'of 100 g (3 1/2 oz), from the sheet',
     }),
     cup: input('mass', 'Epoxy in one cup, at most', {
-      preset: `${cupful.value * 1000} g`,
+      from: 'batch.cupful',
+      preset: `${potful.cup.value * 1000} g`,
       presetInch: '12 oz',
       min: '10 g',
       max: '5 kg',
       step: '50 g',
       bound: 'most',
-      note: citation(cupful),
+      note: citation(potful.cup),
     }),
     perHole: perPiece('Time to fill one hole', '5 s'),
     perMetre: perPiece('Time to fill a metre (3 ft 3 in)', '1 min'),

@@ -150,4 +150,27 @@ export const gluing: Roads = {
       return layers > 0 ? n('plyThickness') * layers + n('fillFilm') * n('fillCoats') : 0;
     },
   },
+  batch: {
+    slower: ({ n }) => Math.exp((Math.LN2 * (n('labelAt') - n('air'))) / 10),
+    lifeAt25: ({ n }) => n('labelLife') * Math.exp((Math.LN2 * (n('labelAt') - 273.15 - 25)) / 10),
+    heating: ({ n }) => Math.exp((Math.LN2 * (n('air') - 273.15 - 25)) / 10),
+    cupful: ({ n, is }) => {
+      const small = is('hardener', 'fast') || n('air') > 27 + 273.15;
+      return printed(`pots.potful${is('measures', 'inch') ? 'Ounces' : ''}.${small ? 'hotCup' : 'cup'}`);
+    },
+    trayful: ({ n, is }) => {
+      const small = is('hardener', 'fast') || n('air') > 27 + 273.15;
+      return printed(`pots.potful${is('measures', 'inch') ? 'Ounces' : ''}.${small ? 'hotTray' : 'tray'}`);
+    },
+    usualPace: ({ word }) => printed(`pots.spreading.${word('work')}.pace`),
+    // As many square metres, or metres, as there are paces in it.
+    spreading: ({ n, is }) => {
+      const goes = is('work', 'fillets') ? n('runs') : n('covers');
+      return goes * n('pace');
+    },
+    volume: ({ n }) => n('batch') / n('epoxyDensity'),
+    depth: ({ n, is }) =>
+      n('volume') /
+      (is('pot', 'tray') ? n('trayLength') * n('trayWidth') : Math.PI * (n('cupWidth') / 2) ** 2),
+  },
 };

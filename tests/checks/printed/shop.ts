@@ -150,9 +150,36 @@ export const shop: Printed = {
   'fillers.fillers.phenolicBubbles.density': 225,
   'fillers.fillers.phenolicBubbles.bulk': 105,
   'fillers.fillers.phenolicBubbles.share': 0.2,
-  // 350 to 500 g; 20 to 30 min at 25 °C; six tenths of it; 10 to 12 mm; poured spheres.
-  'fillers.cupful': 350 * GRAMS,
-  'fillers.potLife': 20 * MIN,
+  // At 25 °C 10 to 15, 20 to 30, 40 to 60 min, of which the shorter.
+  'hardeners.hardeners.fast.potLife': 10 * MIN,
+  'hardeners.hardeners.medium.potLife': 20 * MIN,
+  'hardeners.hardeners.slow.potLife': 40 * MIN,
+  // 350 to 500 g in a cup, 150 to 250 g fast or above 27 °C, up to 800 g in a tray; the surer in a cup. As ounces say it.
+  'pots.potful.cup': 350 * GRAMS,
+  'pots.potful.hotCup': 150 * GRAMS,
+  'pots.potful.tray': 800 * GRAMS,
+  'pots.potful.hotTray': 250 * GRAMS,
+  'pots.potfulOunces.cup': 12 * OUNCE,
+  'pots.potfulOunces.hotCup': 5 * OUNCE,
+  'pots.potfulOunces.tray': 28 * OUNCE,
+  'pots.potfulOunces.hotTray': 8 * OUNCE,
+  'pots.mostInCup': 500 * GRAMS,
+  'pots.hotFrom': 27 + 273.15,
+  'pots.cupWidth': 80 * MM,
+  'pots.cupWidthInch': 3 * IN,
+  // By roller 0.4 m2 a minute, cloth 0.15, fillets 0.45 m a minute: the middles.
+  'pots.spreading.seal.pace': MIN / 0.4,
+  'pots.spreading.wet.pace': MIN / 0.15,
+  'pots.spreading.fill.pace': MIN / 0.4,
+  'pots.spreading.fillets.pace': MIN / 0.45,
+  // An aircraft-kit maker's manual: below 15 °C, at most 35 °C, half as thick 5 °C warmer. A maker: a minute of stirring.
+  'pots.slowBelow': 15 + 273.15,
+  'pots.warmedTo': 35 + 273.15,
+  'pots.halfAsThick': 5,
+  'pots.leastStirring': MIN,
+  // Thermochimica Acta 447 (2006): 55 to 60 kJ/mol.
+  'pots.activation': 55,
+  // Six tenths of the pot life; 10 to 12 mm; poured spheres.
   'fillers.workable': 0.6,
   'fillers.deepestPour': 10 * MM,
   'fillers.mostGrains': 0.6,
