@@ -12,6 +12,8 @@ function inSi(symbol: string): number {
 /** Metres. */
 export const INCH: number = inSi('in');
 export const FOOT: number = inSi('ft');
+/** Kilograms, avoirdupois. */
+export const OUNCE: number = inSi('oz');
 /** Pascals. */
 export const PSI: number = inSi('psi');
 /** Millimetres. */

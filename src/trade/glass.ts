@@ -4,12 +4,12 @@
  * Cloth is sold by ounces per square yard, mat by ounces per square foot: nine times as much for the
  * same figure. Weights are those of dry glass; shares are by mass.
  */
-import { FOOT } from '../measure/si';
+import { FOOT, OUNCE } from '../measure/si';
 import type { Cited, TradeTable } from './table';
 
 /** g/m2 in 1 oz/yd2 and in 1 oz/ft2, from the international ounce, foot and yard. */
-const PER_YARD = 28.349523125 / (3 * FOOT) ** 2;
-const PER_FOOT = 28.349523125 / FOOT ** 2;
+const PER_YARD = (OUNCE * 1000) / (3 * FOOT) ** 2;
+const PER_FOOT = (OUNCE * 1000) / FOOT ** 2;
 const UNITS = 'international avoirdupois ounce and foot';
 
 const grams = (value: number, source: string, known: Cited['known']): { weight: Cited } => ({

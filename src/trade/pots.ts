@@ -1,5 +1,5 @@
 /** How much epoxy one pot may hold and how fast a pair of hands spreads it. The maker's sheet outranks every figure here. */
-import { INCH } from '../measure/si';
+import { INCH, OUNCE } from '../measure/si';
 import type { Cited, TradeTable } from './table';
 
 const practice = (value: number, said: string): Cited => ({
@@ -7,7 +7,6 @@ const practice = (value: number, said: string): Cited => ({
   source: `common practice, no source: ${said}`,
   known: 'common practice',
 });
-const OUNCE = 0.028349523125;
 
 /** Most mixed epoxy in one pot, kg; and the same as it is said by ounces. */
 export const potful = {
@@ -27,7 +26,7 @@ export const potfulOunces = {
 export const mostInCup: Cited = practice(0.5, '350 to 500 g (12 to 18 oz)');
 
 /** In air warmer than this pots are made smaller, K. */
-export const hotFrom: Cited = practice(300.15, 'above 27 °C (81 °F)');
+export const hotFrom: Cited = practice(300.15, 'above 27 °C (80 °F)');
 
 /** Width of a mixing cup at its foot, m; and by inches. */
 export const cupWidth: Cited = practice(0.08, 'a cup that holds half a litre (a pint)');

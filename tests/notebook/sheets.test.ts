@@ -58,6 +58,7 @@ describe('a notebook without a boat', () => {
         'adhesive',
         'coating',
         'fillers',
+        'hardener',
         'plywood',
         'timber',
       ]);

@@ -12,6 +12,7 @@ const taken = new Set([
   'adhesive',
   'coating',
   'fillers',
+  'hardener',
   'lumber',
   'pieces',
   'bending',

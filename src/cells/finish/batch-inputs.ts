@@ -1,6 +1,7 @@
 /** What the cell of the batch asks for. */
 import { choice, input } from '../form/define';
 import { chosenFromShop, fromShop } from '../form/from-shop';
+import { INCH } from '../../measure/si';
 import { measures } from '../common/sizes/custom-sizes';
 import { workable } from '../../trade/fillers';
 import { hardeners, usualHardener } from '../../trade/hardeners';
@@ -8,7 +9,7 @@ import { activation, cupWidth, cupWidthInch, leastStirring, potful, spreading } 
 import { citation, look } from '../../trade/table';
 
 const MM = 1000;
-const INCH = 0.0254;
+
 const CUSTOM = 'common practice, no source';
 const FILLETS = 'work == "fillets"';
 const usualLife = look(hardeners, usualHardener, 'potLife')?.value ?? 0;
@@ -27,8 +28,7 @@ export const batchInputs = {
     note: 'resin and hardener together, of this work',
   }),
   air: fromShop('air', {
-    label: 'Warmth of the resin',
-    hint: 'where it was warmed, or comes from a cold store, its own, and only here',
+    hint: 'of resin that was warmed, or comes from a cold store, its own warmth, and only here',
   }),
   hardener: chosenFromShop('hardener'),
   pot: choice('Pot', {

@@ -3,12 +3,12 @@ import { step } from '../form/define';
 import { DOUBLING } from '../common/glue/glues';
 import { MIXING } from '../common/glue/glue-needs';
 import { custom } from '../common/sizes/custom-sizes';
+import { OUNCE } from '../../measure/si';
 import { workable } from '../../trade/fillers';
 import { halfAsThick, hotFrom, potful, potfulOunces, slowBelow, spreading, warmedTo } from '../../trade/pots';
 import { citation } from '../../trade/table';
 
 const GEOMETRY = 'geometry';
-const OUNCE = 0.028349523125;
 /** What the label's figures and the trade's are told at. */
 const WARM = '298.15 K';
 
