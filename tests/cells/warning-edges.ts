@@ -243,6 +243,11 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'air > 308.15 K',
     'mixing < 60 s',
   ],
+  paint: [
+    'paint == "varnish" and coats < 5',
+    'thinner > (paint == "varnish" ? 0.5 : 0.2)',
+    'handLoss < 10 %',
+  ],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };
