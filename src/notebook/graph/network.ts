@@ -11,6 +11,8 @@
  * was worked out from is the same in both, so is its value.
  */
 
+import { IdLists } from './id-lists';
+
 /** A node; small numbers from 0, dense. */
 export type Id = number;
 
@@ -29,6 +31,8 @@ export interface Network<T> {
   readonly underway: (id: Id) => readonly Id[] | null;
   /** What a node was worked out from the last time, in the order in which it asked. */
   readonly linksOf: (id: Id) => readonly Id[];
+  /** The same for who only looks. */
+  readonly links: Pick<IdLists, 'pool' | 'starts' | 'sizes'>;
 }
 
 export interface Nodes<T> {
@@ -38,8 +42,8 @@ export interface Nodes<T> {
   readonly same: (a: T, b: T) => boolean;
   /** What is held for a node that is asked for on the way to its own value: a value, or a fault that is thrown. */
   readonly circle: (way: readonly Id[]) => T;
-  /** The names of nodes, by their ids, and the node of a name. */
-  readonly names?: readonly (string | undefined)[];
+  /** The names of nodes, by their ids, empty where one has none; and the node of a name. */
+  readonly names?: readonly string[];
   readonly idOf?: (name: string) => Id;
   /** The network that this one lies over. */
   readonly over?: Network<T>;
@@ -54,7 +58,8 @@ const DOUBTED = 1;
 const SETTLED = 2;
 const UNDERWAY = 3;
 
-const nothing: readonly Id[] = [];
+/** Where a node has asked for something else than the last time, none of its old links lies ahead. */
+const DIFFERS = -1;
 
 export function createNetwork<T>({
   work,
@@ -71,22 +76,24 @@ export function createNetwork<T>({
   let cameAt = new Float64Array(64);
   let settledAt = new Float64Array(64);
   const values: T[] = [];
-  const links: (readonly Id[])[] = [];
-  const readers: Id[][] = [];
+  const links = new IdLists();
+  const readers = new IdLists();
 
-  // The nodes being worked out, one for the other: which, what it asked for the last time, how many of those it has
-  // asked for again in the same order, and what it asked for from the first that differs on, null as long as none does.
-  let depth = -1;
+  // The nodes being worked out, each for the one before; and of the last: where in the pool of links stands what it
+  // asked for the last time, how far it has asked for the same again, and what else it has asked for since.
   const askers: Id[] = [];
-  const before: (readonly Id[])[] = [];
-  const kept: number[] = [];
-  const fresh: (Id[] | null)[] = [];
+  let depth = -1;
+  let first = 0;
+  let next = 0;
+  /** Past the last; before all from where it asks for something else. */
+  let end = DIFFERS;
+  const fresh: Id[] = [];
+  let freshFrom = 0;
+  let freshTo = 0;
 
-  function grow(id: Id): void {
-    while (links.length <= id) {
-      links.push(nothing);
-      readers.push([]);
-    }
+  function reach(id: Id): void {
+    links.reach(id);
+    readers.reach(id);
     if (id < states.length) return;
     const room = Math.max(id + 1, 2 * states.length);
     const [wereStates, cameAtWas, settledAtWas] = [states, cameAt, settledAt];
@@ -107,16 +114,15 @@ export function createNetwork<T>({
 
   function link(id: Id): void {
     if (depth < 0) return;
-    const more = fresh[depth];
-    if (more) {
-      // What is asked for twice running is one link.
-      if (more.at(-1) !== id) more.push(id);
+    if (next < end && links.pool[next] === id) {
+      next += 1;
       return;
     }
-    const old = before[depth]!; // deep enough
-    const at = kept[depth]!;
-    if (old[at] === id) kept[depth] = at + 1;
-    else if (at === 0 || old[at - 1] !== id) fresh[depth] = [id];
+    // What is asked for twice running is one link.
+    if (freshTo > freshFrom ? fresh[freshTo - 1] === id : next > first && links.pool[next - 1] === id) return;
+    end = DIFFERS;
+    fresh[freshTo] = id;
+    freshTo += 1;
   }
 
   function ask(id: Id): T {
@@ -126,11 +132,10 @@ export function createNetwork<T>({
 
   /** What is asked for here is most often what was asked for here the last time: that needs no looking up. */
   function askFor(name: string): T {
-    if (depth >= 0 && fresh[depth] === null) {
-      const at = kept[depth]!; // deep enough
-      const id = before[depth]![at];
-      if (id !== undefined && names[id] === name) {
-        kept[depth] = at + 1;
+    if (next < end) {
+      const id = links.pool[next]!; // within the links
+      if (names[id] === name) {
+        next += 1;
         return states[id] === SETTLED ? values[id]! : value(id);
       }
     }
@@ -138,15 +143,12 @@ export function createNetwork<T>({
   }
 
   function settle(id: Id): void {
-    if (id >= links.length) grow(id);
-    const was = states[id]!; // grown
+    if (id >= states.length) reach(id);
+    const was = states[id]!; // reached
     let state = was;
     states[id] = UNDERWAY;
     depth += 1;
     askers[depth] = id;
-    before[depth] = links[id]!; // grown
-    kept[depth] = 0;
-    fresh[depth] = null;
     try {
       if (was === STALE || hasNews(id)) {
         const found = (over && sharedValue(id, over)) ?? worked(id);
@@ -165,8 +167,11 @@ export function createNetwork<T>({
 
   /** Settles what a node was worked out from, in the order in which it asked: up to the first news it would ask the same again. */
   function hasNews(id: Id): boolean {
-    const since = settledAt[id]!; // grown
-    for (const other of links[id]!) {
+    const since = settledAt[id]!; // reached
+    const from = links.starts[id]!;
+    const to = from + links.sizes[id]!;
+    for (let at = from; at < to; at += 1) {
+      const other = links.pool[at]!; // within the links
       const state = states[other];
       if (state === UNDERWAY) return true;
       if (state !== SETTLED) settle(other);
@@ -176,58 +181,75 @@ export function createNetwork<T>({
   }
 
   function worked(id: Id): T {
-    const found = work(id);
-    const old = links[id]!; // grown
-    const same = kept[depth]!; // it is the deepest again
-    const more = fresh[depth];
-    if (more) relink(id, same === 0 ? more : [...old.slice(0, same), ...more], same);
-    else if (same < old.length) relink(id, old.slice(0, same), same);
-    return found;
+    const firstBefore = first;
+    const nextBefore = next;
+    const endBefore = end;
+    const freshBefore = freshFrom;
+    first = links.starts[id]!; // reached
+    next = first;
+    end = first + links.sizes[id]!;
+    freshFrom = freshTo;
+    try {
+      const found = work(id);
+      if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
+      return found;
+    } finally {
+      freshTo = freshFrom;
+      first = firstBefore;
+      next = nextBefore;
+      end = endBefore;
+      freshFrom = freshBefore;
+    }
   }
 
   /** The value of the network below, where all that it was worked out from is the same here. */
   function sharedValue(id: Id, below: Network<T>): T | undefined {
     if (isOwn(id) || below.underway(id)) return undefined;
     const found = below.value(id);
-    const others = below.linksOf(id);
-    for (const other of others) {
+    const others = below.links;
+    const from = others.starts[id]!; // worked out there
+    const count = others.sizes[id]!;
+    for (let at = from; at < from + count; at += 1) {
+      const other = others.pool[at]!; // within the links
       if (states[other] === UNDERWAY || !same(value(other), below.value(other))) return undefined;
     }
-    const old = links[id]!; // grown
-    if (old !== others) {
-      let alike = 0;
-      while (alike < old.length && old[alike] === others[alike]) alike += 1;
-      relink(id, others, alike);
-    }
+    const start = links.starts[id]!; // reached
+    const size = links.sizes[id]!;
+    let alike = 0;
+    while (alike < size && alike < count && links.pool[start + alike] === others.pool[from + alike])
+      alike += 1;
+    if (alike < Math.max(size, count)) relink(id, alike, below.linksOf(id).slice(alike));
     return found;
   }
 
-  /** @param alike how many links from the first on are the same as before */
-  function relink(id: Id, now: readonly Id[], alike: number): void {
-    const old = links[id]!; // grown
-    for (let at = alike; at < old.length; at += 1) forget(old[at]!, id);
-    for (let at = alike; at < now.length; at += 1) readers[now[at]!]!.push(id);
-    links[id] = now;
-  }
-
-  function forget(id: Id, reader: Id): void {
-    const all = readers[id]!;
-    const last = all.pop()!; // it was linked
-    if (last !== reader) all[all.lastIndexOf(reader)] = last;
+  /** @param kept how many links from the first on are the same as before, and what comes after them now */
+  function relink(id: Id, kept: number, now: readonly Id[]): void {
+    const start = links.starts[id]!; // reached
+    const size = links.sizes[id]!;
+    for (let at = kept; at < size; at += 1) readers.drop(links.pool[start + at]!, id);
+    links.cut(id, kept);
+    for (const other of now) {
+      links.push(id, other);
+      readers.push(other, id);
+    }
   }
 
   const doubted: Id[] = [];
   function mark(id: Id): void {
-    if (id >= links.length) return;
+    if (id >= states.length) return;
     clock += 1;
     states[id] = STALE;
     doubted.push(id);
-    for (let at = doubted.pop(); at !== undefined; at = doubted.pop())
-      for (const reader of readers[at]!) {
+    for (let at = doubted.pop(); at !== undefined; at = doubted.pop()) {
+      const from = readers.starts[at]!; // reached
+      const to = from + readers.sizes[at]!;
+      for (let one = from; one < to; one += 1) {
+        const reader = readers.pool[one]!; // within the readers
         if (states[reader] !== SETTLED) continue;
         states[reader] = DOUBTED;
         doubted.push(reader);
       }
+    }
   }
 
   function underway(id: Id): readonly Id[] | null {
@@ -238,5 +260,5 @@ export function createNetwork<T>({
 
   const way = () => askers.slice(0, depth + 1);
 
-  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links[id] ?? nothing };
+  return { ask, askFor, value, mark, way, underway, links, linksOf: (id) => links.of(id) };
 }

@@ -47,8 +47,10 @@ export interface Places {
   /** The node of a fact, and how it is found by who asks now. */
   readonly fact: (name: string, find: Fact['find']) => Id;
   readonly at: (id: Id) => Place;
-  /** The names whose values the nodes are; undefined for other nodes. */
-  readonly names: readonly (string | undefined)[];
+  /** The names whose values the nodes are; empty for other nodes. */
+  readonly names: readonly string[];
+  /** What the nodes are the values of, where that is worked out by a function of its own; null for other nodes. */
+  readonly derived: readonly (Derived | null)[];
   /** Goes over to another catalogue. */
   readonly follow: (catalogue: Catalogue) => void;
   /** Tells of each node of a name that is something else in one catalogue than in the other. */
@@ -60,13 +62,17 @@ export interface Places {
 export function placesIn(start: Catalogue): Places {
   let catalogue = start;
   const places: Place[] = [];
-  const names: (string | undefined)[] = [];
+  const names: string[] = [];
+  const derived: (Derived | null)[] = [];
+  const nextAfter: Id[] = [];
   const ids = new Map<string, Id>();
   const byWord = new Map<string, Named[]>();
   const facts = new Map<string, Fact>();
 
   function give(place: Place): Id {
-    names.push(place.is === 'value' ? place.named.name : undefined);
+    names.push(place.is === 'value' ? place.named.name : '');
+    derived.push(place.is === 'value' ? derivedIn(place.named) : null);
+    nextAfter.push(places.length);
     return places.push(place) - 1;
   }
   for (const is of others) give({ is });
@@ -80,8 +86,18 @@ export function placesIn(start: Catalogue): Places {
     return named.value;
   }
 
-  // One look-up by name and no more, for who wants the value.
-  const idOf = (name: string): Id => ids.get(name) ?? come(name);
+  // Names are asked for in the same order time and again: what came after the last one before is tried first.
+  let last: Id = otherId('names');
+  function idOf(name: string): Id {
+    const guess = nextAfter[last]!; // ids come from here
+    if (names[guess] === name) last = guess;
+    else {
+      const id = ids.get(name) ?? come(name);
+      nextAfter[last] = id;
+      last = id;
+    }
+    return last;
+  }
   const namedAt = (id: Id): Named => (places[id] as { readonly named: Named }).named; // the node of a value
   const among = (words: Iterable<string>): Named[] => [...words].flatMap((word) => byWord.get(word) ?? []);
 
@@ -103,11 +119,15 @@ export function placesIn(start: Catalogue): Places {
     },
     at: (id) => places[id]!, // ids come from here
     names,
+    derived,
     follow: (next) => {
       if (next === catalogue) return;
       const words = wordsBetween(catalogue, next);
       catalogue = next;
-      for (const one of among(words)) one.of = next.find(one.name);
+      for (const one of among(words)) {
+        one.of = next.find(one.name);
+        derived[one.value] = derivedIn(one);
+      }
     },
     tellBetween: (was, is, tell) => {
       const words = wordsBetween(was, is);
@@ -125,3 +145,5 @@ export function placesIn(start: Catalogue): Places {
     },
   };
 }
+
+const derivedIn = ({ of }: Named): Derived | null => (of && !('preset' in of) ? of : null);

@@ -34,6 +34,8 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
   const found = findings?.found ?? (() => null);
 
   function work(id: Id): Held {
+    const derived = places.derived[id];
+    if (derived) return derivedValue(derived);
     const place = places.at(id);
     switch (place.is) {
       case 'value':
@@ -63,9 +65,13 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
   function valueOf(named: Named): Value {
     const { of } = named;
     if (!of) return issue(unknownName(named.name, around.known(), around.meaningOf));
-    if ('preset' in of) return givenValue(of, named);
+    return 'preset' in of ? givenValue(of, named) : derivedValue(of);
+  }
+
+  function derivedValue(of: Derived): Value {
     try {
-      return finite(of.meaning, of.from(read));
+      const value = of.from(read);
+      return Number.isFinite(value) ? value : finite(of.meaning, value);
     } catch (fault) {
       return whyOf(fault);
     }

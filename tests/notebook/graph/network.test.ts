@@ -82,6 +82,38 @@ describe('a chain with a branch', () => {
     expect([network.linksOf(0), network.linksOf(2)]).toStrictEqual([[1], []]);
   });
 
+  test('asks by name without looking the name up, where it was asked for in the same place the last time', () => {
+    const names = ['a', 'b', 'c', 'd'];
+    let turned = false;
+    let lookedUp: string[] = [];
+    const network: Network<number> = createNetwork<number>({
+      work: (id) => {
+        if (id > 0) return id;
+        const asked = turned ? ['b', 'd', 'c'] : ['b', 'c', 'd'];
+        return asked.reduce((sum, name) => sum + network.askFor(name), 0);
+      },
+      same: () => false,
+      circle: noCircle,
+      names,
+      idOf: (name) => {
+        lookedUp.push(name);
+        return names.indexOf(name);
+      },
+    });
+    const again = (): string[] => {
+      lookedUp = [];
+      network.mark(1);
+      expect(network.value(0)).toBe(6);
+      return lookedUp;
+    };
+    expect(again()).toStrictEqual(['b', 'c', 'd']);
+    expect(again()).toStrictEqual([]);
+    turned = true;
+    expect(again()).toStrictEqual(['d', 'c']);
+    expect(network.linksOf(0)).toStrictEqual([1, 3, 2]);
+    expect(again()).toStrictEqual([]);
+  });
+
   test('that fails in mid-work is worked out anew the next time', () => {
     let fails = true;
     const network: Network<number> = createNetwork<number>({
