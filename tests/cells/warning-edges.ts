@@ -229,9 +229,11 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'layup == "mat"',
     'net < 2 L and waste < 20 %',
     'clothWeight >= 339 g/m^2 and sheathedArea > 0 m^2 and fillCoats < 3',
-    'inHand > 0 L and inHand < (1 + waste) * sealing',
-    'inHand >= (1 + waste) * sealing and inHand > 0 L and inHand < (1 + waste) * (sealing + wetOut)',
-    'inHand >= (1 + waste) * (sealing + wetOut) and inHand > 0 L and inHand < total',
+    'inHand > 0 L and inHand < (glueEpoxy + filletEpoxy + fillerEpoxy) / mixDensity',
+    'inHand > 0 L and inHand >= pastes and inHand < pastes + (1 + waste) * sealing',
+    'inHand > 0 L and inHand >= pastes + (1 + waste) * sealing and inHand < pastes + (1 + waste) * (sealing + wetOut)',
+    'inHand >= pastes + (1 + waste) * (sealing + wetOut) and inHand > 0 L and inHand < total',
+    'inHand > 0 L and inHand >= total and inHand < total + spread',
   ],
   batch: [
     'mixing >= goodFor * potLife',
@@ -260,6 +262,7 @@ const inPlate = { ...thin, fastened: 'plate', faces: 'both', gussetThickness: '6
  * A stem is moved on trial and is not.
  */
 export const ways: Readonly<Record<string, readonly Readonly<Record<string, string>>[]>> = {
+  resin: [{ inHand: '11.5 L' }, { inHand: '12.2 L' }, { inHand: '20 L' }],
   fair: [
     { tried: 'stem', shift: '30 mm' },
     { tried: 'stem', shift: '0 mm' },

@@ -14,6 +14,7 @@ const bare = {
   laps: '0 %',
   uptake: '0 mL/m^2',
   waste: '0 %',
+  margin: '0 %',
 };
 const job = (entries: Record<string, string>) => tryCell(resin, { ...bare, ...entries });
 /** One square metre of bottom under one layer. */

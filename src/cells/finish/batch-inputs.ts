@@ -20,6 +20,7 @@ export const batchInputs = {
     preset: 'wet',
   }),
   mass: input('mass', 'Epoxy to spread in all', {
+    from: 'resin.{work}.stageMass',
     preset: '4 kg',
     presetInch: '9 lb',
     min: '0 g',
@@ -115,6 +116,7 @@ export const batchInputs = {
   }),
   takes: input('areaDensity', 'Epoxy that the area takes', {
     when: 'work != "fillets"',
+    from: 'resin.{work}.takes',
     preset: '200 g/m^2',
     presetInch: '6 oz/yd^2',
     min: '10 g/m^2',
@@ -124,6 +126,7 @@ export const batchInputs = {
   }),
   perMetre: input('mass', 'Epoxy in 1 m (3 ft 3 in) of fillet', {
     when: FILLETS,
+    from: 'fillet.perMetre',
     preset: '25 g',
     presetInch: '1 oz',
     min: '1 g',

@@ -25,13 +25,14 @@ export const fillerSteps = {
   inHoles: step('volume', 'holes * hole', 'filler over all heads', GEOMETRY),
   inGaps: step('volume', 'gapLength * gapWidth * gapDepth', 'filler in the gaps', GEOMETRY),
   inSeams: step('volume', 'seamLength * seamWidth * seamDepth / 2', 'filler in the seams', 'geometry: a V'),
+  inSkim: step('volume', 'skimArea * skimFilm', 'filler on a face, all over', GEOMETRY),
   deepest: step(
     'length',
-    'max(holes > 0 ? recess : 0 mm, gapLength > 0 m ? gapDepth : 0 mm, seamLength > 0 m ? seamDepth : 0 mm)',
+    'max(holes > 0 ? recess : 0 mm, gapLength > 0 m ? gapDepth : 0 mm, seamLength > 0 m ? seamDepth : 0 mm, skimArea > 0 m^2 ? skimFilm : 0 mm)',
     'deepest of them',
     GEOMETRY,
   ),
-  net: step('volume', 'inHoles + inGaps + inSeams', 'filler that stays', GEOMETRY),
+  net: step('volume', 'inHoles + inGaps + inSeams + inSkim', 'filler that stays', GEOMETRY),
   paste: step('volume', '(1 + waste) * net', 'paste to mix, with scrapings', 'scrapings added to the net'),
   pasteYield: step(
     'ratio',
@@ -47,7 +48,7 @@ export const fillerSteps = {
   pot: step('minutes', 'potLife * 2^((298.15 K - air) / (10 K))', 'pot life in this air', DOUBLING, 'most'),
   work: step(
     'minutes',
-    'holes * perHole + (gapLength + seamLength) / (1 m) * perMetre',
+    'holes * perHole + (gapLength + seamLength) / (1 m) * perMetre + skimArea / (1 m^2) * perArea',
     'time to fill all of it',
     GEOMETRY,
   ),

@@ -51,7 +51,8 @@ export const filler = defineCell({
   id: 'filler',
   stage: 'finish',
   title: 'Filler for holes and gaps',
-  question: 'How much filler do the screw holes, gaps and seams take, and in how many pots do I mix it?',
+  question:
+    'How much filler do screw holes, gaps, seams and hollow faces take, and in how many pots do I mix it?',
   inputs: {
     filler: choice('Filler', {
       options: fillers.rows.map(({ id, label }) => ({ id, label })),
@@ -104,6 +105,19 @@ export const filler = defineCell({
       '3 mm',
       '1/8 in',
       'to the point of the V; the gap outside a chine is reckoned with its fillet',
+    ),
+    skimArea: input('area', 'Face filled all over', {
+      preset: '0 m^2',
+      min: '0 m^2',
+      max: '200 m^2',
+      step: '0.1 m^2',
+      note: 'to be faired all over, both sides together: panels for their areas',
+    }),
+    skimFilm: across(
+      'Layer left when sanded',
+      '0.5 mm',
+      '1/64 in',
+      'on the mean: more over hollows, none on humps',
     ),
     bears: choice('What lies on the filler', {
       options: [
@@ -165,13 +179,15 @@ export const filler = defineCell({
       note: citation(potful.cup),
     }),
     perHole: perPiece('Time to fill one hole', '5 s'),
+    perArea: perPiece('Time to fill 1 m² (11 ft²)', '10 min'),
     perMetre: perPiece('Time to fill a metre (3 ft 3 in)', '1 min'),
   },
   groups: {
     'The holes': ['head', 'shape', 'angle'],
     'Gaps and seams': ['gapWidth', 'gapDepth', 'seamWidth', 'seamDepth'],
+    'A face all over': ['skimArea', 'skimFilm'],
     'The paste': ['bears', 'waste', 'fillerShare', 'fillerDensity', 'bulk', 'epoxyDensity', 'hardenerPer100'],
-    'One pot': ['air', 'potLife', 'cup', 'perHole', 'perMetre'],
+    'One pot': ['air', 'potLife', 'cup', 'perHole', 'perMetre', 'perArea'],
   },
   steps: fillerSteps,
   answers: [
@@ -219,7 +235,7 @@ export const filler = defineCell({
     },
   ],
   cautions: [
-    'Fumed silica and hollow spheres fly, and go deep into the lungs: a P2 or N95 mask when you stir them in, held low in the pot, and a P100 or FFP3 mask when you sand.',
+    'Fumed silica and hollow spheres fly, and go deep into the lungs: a P2 or N95 mask when you stir them in, held low in the pot, and a P100 or FFP3 mask when you sand. At work the US limit for pure fumed silica is 0.8 mg/m³ of air, 80 over the per cent of silica in it (29 CFR 1910.1000, Table Z-3).',
     'Epoxy sensitises for life: nitrile gloves and sleeves, no solvent on the skin, and no sanding before it is cured through. The sheets of can and bag outrank this cell.',
     'A pot left standing heats itself and may smoke: spread it at once, and carry a hot one outdoors.',
     'No low-density filler under fastenings or in a joint that bears.',

@@ -2,16 +2,14 @@
 import { drawing, mm, note } from '../../drawing';
 import { filletRadius, flourShare, flourSpread, radiusToPanel, scrapings } from '../../trade/paste';
 import { citation } from '../../trade/table';
-import { choice, defineCell, input, step } from '../form/define';
+import { choice, defineCell, input } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
 import { bothSides } from '../common/sizes/both-sides';
-import { custom, measures } from '../common/sizes/custom-sizes';
-import { packsToBuy } from '../common/sizes/packs-sold';
+import { measures } from '../common/sizes/custom-sizes';
+import { filletAngles } from '../../boat/quantities/fillet-quantities';
 import { filletSection } from './fillet-drawing';
-
-const GEOMETRY = 'geometry';
-const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
+import { filletSteps } from './fillet-steps';
 
 const thickness = (label: string, panel: string) =>
   fromBoat(`{${panel}}.thickness`, { label, hint: 'measure the sheet in hand' });
@@ -33,12 +31,12 @@ export const fillet = defineCell({
       note: `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
     }),
     angle: input('angle', 'Inside angle', {
-      from: '{along}.meanAngle',
+      from: '{along}.filletAngle',
       preset: '90 deg',
       min: '30 deg',
       max: '179 deg',
       step: '1 deg',
-      note: 'between the faces, square to the seam; of a chine the mean along it',
+      note: 'between the faces, square to the seam; of a chine that which takes as much as all its stations do',
     }),
     length: input('length', 'Length of the seam', {
       from: '{along}.length',
@@ -60,6 +58,25 @@ export const fillet = defineCell({
       preset: 'open',
       note: 'between the square edges, where the panels touch at their inside corners only',
     }),
+    laid: choice('Fillets on this boat', {
+      options: [
+        { id: 'none', label: 'none: logs lie behind her seams' },
+        { id: 'here', label: 'along this seam' },
+        { id: 'all', label: 'along all her chines', ofBoat: true },
+      ],
+      preset: 'none',
+      note: 'what is counted with the resin',
+    }),
+    at: choice('Station', { options: 'stations', preset: 'frame3' }),
+    angleHere: input('angle', 'Inside angle at the station', {
+      from: '{at}.{along}.angle',
+      preset: '90 deg',
+      min: '1 deg',
+      max: '180 deg',
+      step: '1 deg',
+      note: 'square to the seam, by the skin’s own planes',
+      ofBoat: true,
+    }),
     measures,
     waste: input('share', 'Scrapings, on top', {
       preset: `${scrapings.value * 100} %`,
@@ -74,79 +91,21 @@ export const fillet = defineCell({
   },
   groups: {
     'The panels': ['lower', 'lowerThickness', 'upper', 'upperThickness', 'outside'],
-    'The paste': ['waste', 'fillerShare', 'fillerDensity', 'epoxyDensity', 'measures'],
+    'Station by station': ['at', 'angleHere'],
+    'The paste': ['laid', 'waste', 'fillerShare', 'fillerDensity', 'epoxyDensity', 'measures'],
   },
-  steps: {
-    thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),
-    usualRadius: step(
-      'length',
-      `max(${custom(`${mm(filletRadius.value)} mm`, '3/8 in')}, ${radiusToPanel.value} * thinner)`,
-      'radius usual between these panels',
-      `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
-    ),
-    section: step(
-      'area',
-      'radius^2 * (1 / tan(angle / 2) - (180° - angle) / rad / 2)',
-      'section of the fillet, square to the seam',
-      'geometry: the kite between corner and centre, less the sector of the tool',
-    ),
-    width: step(
-      'length',
-      'radius / tan(angle / 2)',
-      'width of the fillet on each face, from the corner',
-      GEOMETRY,
-    ),
-    throat: step(
-      'length',
-      'radius * (1 / sin(angle / 2) - 1)',
-      'thickness from the corner to the hollow of the fillet',
-      GEOMETRY,
-    ),
-    evenRadius: step(
-      'length',
-      'radius * (sqrt(2) - 1) / (1 / sin(angle / 2) - 1)',
-      'radius that makes the fillet as thick here as this tool does in a square corner',
-      GEOMETRY,
-    ),
-    wedge: step(
-      'area',
-      'lowerThickness * upperThickness / 2 * sin(angle)',
-      'section of the gap outside, between square edges',
-      'geometry: the triangle between the edges and the line across them',
-    ),
-    net: step(
-      'volume',
-      'sides * length * (section + (outside == "filled" ? wedge : 0 m^2))',
-      'paste that stays in the seams',
-      GEOMETRY,
-    ),
-    paste: step(
-      'volume',
-      '(1 + waste) * net',
-      'paste to mix, with scrapings',
-      'scrapings as a share added to the net amount',
-    ),
-    pasteYield: step(
-      'ratio',
-      '1 + fillerShare * epoxyDensity / fillerDensity',
-      'paste from one volume of epoxy',
-      MIXING,
-    ),
-    pasteDensity: step(
-      'density',
-      '(1 + fillerShare) * epoxyDensity / pasteYield',
-      'density of the paste',
-      MIXING,
-    ),
-    epoxy: step(
-      'volume',
-      'paste / pasteYield',
-      'mixed epoxy in the paste, resin and hardener together',
-      MIXING,
-    ),
-    toBuy: packsToBuy('epoxy', 'epoxy to buy for it, resin and hardener together'),
-    fillerMass: step('mass', 'fillerShare * epoxy * epoxyDensity', 'filler to weigh out', MIXING),
+  steps: filletSteps,
+  table: {
+    caption: 'The corner at each station: tape the width on both faces',
+    over: 'at',
+    columns: [
+      { of: 'angleHere', label: 'inside angle' },
+      { of: 'widthHere', label: 'width on each face' },
+      { of: 'throatHere', label: 'throat' },
+      { of: 'sectionHere', label: 'section' },
+    ],
   },
+  brings: filletAngles,
   answers: [
     { of: 'paste', label: 'paste', from: 'for all these seams, scrapings included' },
     {

@@ -4,6 +4,8 @@ import { fromShop } from '../form/from-shop';
 import { layups } from '../../trade/glass';
 import { fillFilm, uptake, laterCoat, partDensity } from '../../trade/epoxy';
 import { citation } from '../../trade/table';
+import { marginInput } from './resin-scatter';
+import { stageInputs } from './resin-stages';
 
 const area = (label: string, from: string, preset: string, note: string) =>
   input('area', label, { from, preset, min: '0 m^2', max: '200 m^2', step: '0.1 m^2', note });
@@ -100,6 +102,8 @@ export const resinInputs = {
     note: citation(laterCoat),
   }),
   waste: fromShop('glueWaste'),
+  ...stageInputs,
+  margin: marginInput,
   basis: choice('The label gives its ratio', {
     options: [
       { id: 'volume', label: 'by volume' },

@@ -3,6 +3,9 @@ import { type CellFunction, step } from '../form/define';
 import { packFunctions } from '../common/sizes/cheapest-packs';
 import { layups, glassDensity, curedResinDensity } from '../../trade/glass';
 import { citation } from '../../trade/table';
+import { reachSteps } from './resin-reach';
+import { scatterSteps } from './resin-scatter';
+import { stageSteps } from './resin-stages';
 
 const GEOMETRY = 'geometry';
 
@@ -17,7 +20,7 @@ const CURED = `${curedResinDensity.value} kg/m^3`;
 
 export const NIEDERER = 'B. Niederer, "Estimating Epoxy Amounts"';
 
-const toBuy = 'total, smallPack, smallPrice, middlePack, middlePrice, largePack, largePrice';
+const toBuy = 'toBuy, smallPack, smallPrice, middlePack, middlePrice, largePack, largePrice';
 
 /** `layup == "mat" ? 0.3 : …` from the table, the first row for the rest. */
 const usualShare = layups.rows
@@ -113,10 +116,16 @@ export const resinSteps = {
     'filling the weave',
     `${NIEDERER}, for the film of a coat`,
   ),
-  net: step('volume', 'sealing + wetOut + filling', 'all stages, nothing wasted', GEOMETRY),
+  net: step('volume', 'sealing + wetOut + filling', 'sealing and sheathing, nothing wasted', GEOMETRY),
+  pastes: step(
+    'volume',
+    '(glueEpoxy + filletEpoxy + fillerEpoxy) / mixDensity',
+    'glue lines, fillets and filler, with what each wastes',
+    GEOMETRY,
+  ),
   total: step(
     'volume',
-    '(1 + waste) * net',
+    '(1 + waste) * net + pastes',
     'mixed resin with waste',
     'waste as a share added to the net amount',
   ),
@@ -124,6 +133,9 @@ export const resinSteps = {
   hardener: step('volume', 'total / (resinByVolume + 1)', 'hardener to pour', MIXING),
   resinMass: step('mass', 'resin * resinDensity', 'resin by weight', GEOMETRY),
   hardenerMass: step('mass', 'hardener * hardenerDensity', 'hardener by weight', GEOMETRY),
+  ...stageSteps,
+  ...reachSteps,
+  ...scatterSteps,
   small: step('count', `smallPacks(${toBuy})`, 'small packs to buy', 'least cost, all purchases compared'),
   middle: step('count', `middlePacks(${toBuy})`, 'middle packs to buy', 'least cost, all purchases compared'),
   large: step('count', `largePacks(${toBuy})`, 'large packs to buy', 'least cost, all purchases compared'),
@@ -147,8 +159,8 @@ export const resinSteps = {
   ),
   leftOver: step(
     'volume',
-    'small * smallPack + middle * middlePack + large * largePack - total',
-    'bought beyond the need',
+    'inHand + small * smallPack + middle * middlePack + large * largePack - total',
+    'left over, if the rules hold',
     GEOMETRY,
   ),
   glassVolumeShare: step(

@@ -5,20 +5,24 @@ import { counted, sheathing } from './sheathing-drawing';
 import { defineCell } from '../form/define';
 import { resinInputs } from './resin-inputs';
 
+const STOCK = 'the stock in hand';
+
 export const resin = defineCell({
   id: 'resin',
   stage: 'finish',
   title: 'Resin and hardener',
-  question: 'How much resin and hardener do I need to seal the wood and sheathe the hull with glass?',
+  question:
+    'How much resin and hardener do I need, stage by stage, and how far does the stock in the shop go?',
   inputs: resinInputs,
   functions: resinFunctions,
   groups: {
-    'Other faces': ['bilgeArea', 'transomArea', 'bowArea', 'flatArea'],
-    'The cloth': ['sideLayers', 'laps', 'layup', 'glassShare'],
+    'The faces': ['bottomArea', 'bilgeArea', 'sideArea', 'transomArea', 'bowArea', 'flatArea'],
+    'The cloth': ['laps', 'layup', 'glassShare'],
     'The coats': ['fillCoats', 'fillFilm', 'sealCoats', 'uptake', 'laterCoat', 'waste'],
+    'Glue, fillets, filler': ['glueEpoxy', 'filletEpoxy', 'fillerEpoxy', 'stage'],
     'Resin and hardener': ['basis', 'resinParts', 'hardenerParts', 'resinDensity', 'hardenerDensity'],
     'As the shop sells it': [
-      'inHand',
+      'margin',
       'smallPack',
       'smallPrice',
       'middlePack',
@@ -40,7 +44,16 @@ export const resin = defineCell({
       says: 'For both sides of the boat mix',
       otherwise: 'Mix',
     },
-    '{total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top.',
+    '{total} in all, {resin} of resin and {hardener} of hardener, or on a scale {hardenerPer100} of hardener to 100 of resin: {sealing} to seal, {wetOut} to wet out {clothArea} of cloth, {filling} to fill the weave, and {waste} on top',
+    {
+      when: 'pastes > 0 L',
+      says: '; glue, fillets and filler take {pastes} of it.',
+      otherwise: '.',
+    },
+    {
+      when: 'spread > 0 L',
+      says: 'Rules like these scatter: it may take as little as {least} or as much as {most}. Have {wanted} on the shelf.',
+    },
     {
       when: 'large + middle + small > 0',
       says: [
@@ -59,6 +72,19 @@ export const resin = defineCell({
       otherwise: 'There is nothing to buy.',
     },
   ],
+  table: {
+    caption: 'Stage by stage, in the order of the work, waste included',
+    over: 'stage',
+    only: 'stageVolume',
+    columns: [
+      { of: 'stageArea', label: 'area', where: 'stageArea' },
+      { of: 'stageRule', label: 'on each, without waste', where: 'stageArea' },
+      { of: 'stageVolume', label: 'mixed' },
+      { of: 'stageMass', label: 'by weight' },
+      { of: 'stageResin', label: 'resin' },
+      { of: 'stageHardener', label: 'hardener' },
+    ],
+  },
   warnings: [
     {
       when: 'glassShare > 60 %',
@@ -85,21 +111,33 @@ export const resin = defineCell({
       weight: 'mind',
     },
     {
-      when: 'inHand > 0 L and inHand < (1 + waste) * sealing',
-      says: 'The {inHand} in the shop run out while you are sealing.',
-      limit: 'the stock in hand',
+      when: 'inHand > 0 L and inHand < pastes',
+      says: 'The {inHand} in the shop run out in glue lines, fillets and filler: buy {toBuy} more.',
+      limit: STOCK,
       weight: 'mind',
     },
     {
-      when: 'inHand >= (1 + waste) * sealing and inHand > 0 L and inHand < (1 + waste) * (sealing + wetOut)',
-      says: 'The {inHand} in the shop run out in the middle of wetting out the cloth, which is the worst place: buy before you begin.',
-      limit: 'the stock in hand',
+      when: 'inHand > 0 L and inHand >= pastes and inHand < sealEnds',
+      says: 'The {inHand} in the shop run out while you are sealing: buy {toBuy} more.',
+      limit: STOCK,
+      weight: 'mind',
+    },
+    {
+      when: 'inHand > 0 L and inHand >= sealEnds and inHand < wetEnds',
+      says: 'The {inHand} in the shop run out while you are wetting out the cloth, when {wets} of {clothArea} are wet. That is the worst place: buy {toBuy} before you begin.',
+      limit: STOCK,
       weight: 'stop',
     },
     {
-      when: 'inHand >= (1 + waste) * (sealing + wetOut) and inHand > 0 L and inHand < total',
-      says: 'The {inHand} in the shop run out while you are filling the weave.',
-      limit: 'the stock in hand',
+      when: 'inHand >= wetEnds and inHand > 0 L and inHand < total',
+      says: 'The {inHand} in the shop run out while you are filling the weave, after {fillsCoats} of {fillCoats} coats: buy {toBuy} more.',
+      limit: STOCK,
+      weight: 'mind',
+    },
+    {
+      when: 'inHand > 0 L and inHand >= total and inHand < most',
+      says: 'The {inHand} in the shop are enough by the rules, but rules scatter, and it may come to {most}: keep {toBuy} more at hand.',
+      limit: 'the scatter of the rules',
       weight: 'mind',
     },
   ],
@@ -108,7 +146,6 @@ export const resin = defineCell({
     'The label and the data sheet of the can in hand outrank every figure here. Never alter the ratio to hasten or slow the cure.',
     'A potful left standing heats itself and can smoke and burn: mix what you can spread, pour it out at once into a wide tray, and carry a hot pot outdoors. Leftovers cure in thin layers before they go in the bin.',
     'Sand cured glass and epoxy only with a P100 or FFP3 mask and dust extraction; within the first days it is not cured through and its dust sensitises too.',
-    'Glue lines, fillets and fairing filler are not in this figure.',
   ],
   sources: [
     {
@@ -150,15 +187,21 @@ export const resin = defineCell({
     });
   },
   chart: (v, on) => {
-    const ends = [v.sealing, v.wetOut, v.filling].reduce<number[]>(
-      (sums, stage) => [...sums, (sums.at(-1) ?? 0) + (1 + v.waste) * stage],
-      [],
-    );
-    const names = ['sealed', 'wetted out', 'filled'];
+    const done = (
+      [
+        ['glued', v.glueEpoxy / v.mixDensity],
+        ['filleted', v.filletEpoxy / v.mixDensity],
+        ['holes filled', v.fillerEpoxy / v.mixDensity],
+        ['sealed', (1 + v.waste) * v.sealing],
+        ['wetted out', (1 + v.waste) * v.wetOut],
+        ['weave filled', (1 + v.waste) * v.filling],
+      ] as const
+    ).filter(([, volume]) => volume > 0);
+    const ends = done.map((_, i) => done.slice(0, i + 1).reduce((sum, [, volume]) => sum + volume, 0));
     return {
       title: 'Mixed so far, stage by stage, waste included',
-      says: `Sealing takes ${on.say(v.sealing, 'volume')}, wetting out ${on.say(v.wetOut, 'volume')}, filling ${on.say(v.filling, 'volume')}; with waste ${on.say(v.total, 'volume')} in all.`,
-      x: { label: 'stage done', kind: 'count', from: 0, to: 3 },
+      says: `Sealing takes ${on.say(v.sealing, 'volume')}, wetting out ${on.say(v.wetOut, 'volume')}, filling the weave ${on.say(v.filling, 'volume')}; with glue, fillets, filler and waste ${on.say(v.total, 'volume')} in all.`,
+      x: { label: 'stages done', kind: 'count', from: 0, to: Math.max(1, done.length) },
       y: { label: 'mixed so far', kind: 'volume', from: 0 },
       lines: [
         {
@@ -167,7 +210,11 @@ export const resin = defineCell({
           as: 'line',
         },
       ],
-      points: ends.map((end, i) => ({ x: i + 1, y: end, label: `${names[i]}: ${on.say(end, 'volume')}` })),
+      points: done.map(([name], i) => ({
+        x: i + 1,
+        y: ends[i] ?? 0,
+        label: `${name}: ${on.say(ends[i] ?? 0, 'volume')}`,
+      })),
       ...(v.inHand > 0 ? { limits: [{ at: v.inHand, axis: 'y' as const, label: 'in the shop' }] } : {}),
     };
   },

@@ -53,6 +53,17 @@ describe('filler', () => {
     expect(tried.number('deepest') * 1000).toBeCloseTo(5, 9);
   });
 
+  test('a skim is its area times its film, takes its time and counts with the rest', () => {
+    const tried = tryCell(filler, { ...holes, skimArea: '4 m^2', skimFilm: '0.5 mm', perArea: '10 min' });
+    expect(tried.number('inSkim') * 1000).toBeCloseTo(2, 12);
+    expect(tried.number('net')).toBeCloseTo(tried.number('inHoles') + 2e-3, 15);
+    const without = tryCell(filler, holes);
+    expect(tried.number('work') - without.number('work')).toBeCloseTo(2400, 9);
+    expect(
+      tryCell(filler, { ...holes, holes: '0', skimArea: '1 m^2', skimFilm: '3 mm' }).number('deepest'),
+    ).toBe(0.003);
+  });
+
   test('what is weighed into the pots makes up the paste, by volume and by weight', () => {
     fc.assert(
       fc.property(

@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { lists, starters } from '../../../src/boat';
+import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
 import { fillet } from '../../../src/cells/finish/fillet';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
 
 const says = (entries: Record<string, string>) =>
@@ -41,6 +42,65 @@ describe('fillet', () => {
       // Midpoints miss the steep start of the circle by a power of the strip's width.
       expect(Math.abs((section * 1e4) / sum - 1)).toBeLessThan(1e-5);
     }
+  });
+
+  test('a seam by its own angles: station by station, not by their mean', () => {
+    for (const { table } of starters) {
+      const hull = buildHull(offsetsOf(table));
+      for (const { id: along } of lists(table).chines) {
+        const edge = hull.edge(along);
+        // Each bay by the closed form at its two stations.
+        let sum = 0;
+        for (let i = 1; i < edge.arcs.length; i += 1) {
+          const ratio = (station: number) => {
+            const half = hull.stations[station]!.angle(along) / 2;
+            return 1 / Math.tan(half) - Math.PI / 2 + half;
+          };
+          sum += ((ratio(i - 1) + ratio(i)) / 2) * (edge.arcs[i]! - edge.arcs[i - 1]!);
+        }
+        const tried = tryCell(fillet, { along, sides: '1', waste: '0 %', radius: '20 mm' }, table);
+        expect(tried.number('net') / (sum * 0.02 ** 2)).toBeCloseTo(1, 6);
+        const angles = hull.stations.map((station) => station.angle(along));
+        expect(tried.number('angle')).toBeGreaterThan(Math.min(...angles));
+        expect(tried.number('angle')).toBeLessThan(Math.max(...angles));
+        // The table tells each station's own corner.
+        const { rows } = tried;
+        expect(rows).toHaveLength(hull.stations.length);
+        rows.forEach(({ id }, i) => {
+          const width = Number(tried.inRow(id, 'widthHere')) * 1000;
+          expect(width).toBeCloseTo(20 / Math.tan(angles[i]! / 2), 6);
+          const throat = Number(tried.inRow(id, 'throatHere')) * 1000;
+          expect(throat).toBeCloseTo(20 / Math.sin(angles[i]! / 2) - 20, 6);
+          const section = Number(tried.inRow(id, 'sectionHere')) * 1e6;
+          expect(section).toBeCloseTo(400 * (1 / Math.tan(angles[i]! / 2) - (Math.PI - angles[i]!) / 2), 6);
+        });
+      }
+    }
+  });
+
+  test('on the boat: none behind logs, this seam, or all her chines', () => {
+    const at = (laid: string, more = {}) => tryCell(fillet, { laid, ...more }, withTwoChines);
+    expect(at('none').number('onBoat')).toBe(0);
+    expect(at('here').number('onBoat')).toBe(at('here').number('epoxyMass'));
+    const [lower, upper] = lists(withTwoChines).chines.map(({ id }) => at('here', { along: id }));
+    const all = at('all');
+    expect(all.number('chineRun')).toBeCloseTo(2 * (lower!.number('length') + upper!.number('length')), 9);
+    // Both seams with the tool of this one.
+    const radius = `${all.number('radius') * 1000} mm`;
+    const each = lists(withTwoChines).chines.map(({ id }) =>
+      at('here', { along: id, radius }).number('onBoat'),
+    );
+    expect(all.number('onBoat') / (each[0]! + each[1]!)).toBeCloseTo(1, 6);
+    const mean =
+      (lower!.number('length') * lower!.number('section')) / lower!.number('radius') ** 2 +
+      (upper!.number('length') * upper!.number('section')) / upper!.number('radius') ** 2;
+    expect(all.number('chineMean')).toBeCloseTo((2 * mean) / all.number('chineRun'), 6);
+    expect(tryCell(fillet, { laid: 'all' }, withoutChines).number('onBoat')).toBe(0);
+  });
+
+  test('a metre takes what the whole seam does, scrapings apart', () => {
+    const tried = tryCell(fillet, { length: '4 m', sides: '1', waste: '0 %', outside: 'filled' });
+    expect(tried.number('perMetre') * 4).toBeCloseTo(tried.number('epoxyMass'), 12);
   });
 
   test('goes with the square of the radius and with the length, on all seams together', () => {

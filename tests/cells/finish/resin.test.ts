@@ -17,6 +17,7 @@ const bottomOnly = {
   laps: '0 %',
   uptake: '0 mL/m^2',
   waste: '0 %',
+  margin: '0 %',
 };
 const says = (entries: Record<string, string>) => tryCell(resin, entries).warnings.map((one) => one.says);
 
@@ -123,6 +124,82 @@ describe('resin', () => {
     },
   );
 
+  test('the stages make up the whole, each by volume and on the scale', () => {
+    const entries = { glueEpoxy: '2 kg', filletEpoxy: '300 g', fillerEpoxy: '700 g' };
+    const at = (stage: string) => tryCell(resin, { ...entries, stage });
+    const all = ['glue', 'fillets', 'filler', 'seal', 'wet', 'fill'].map(at);
+    const sum = (key: string) => all.reduce((total, one) => total + one.number(key), 0);
+    const whole = all[0]!;
+    expect(sum('stageVolume') / whole.number('total')).toBeCloseTo(1, 12);
+    expect(sum('stageMass') / (whole.number('total') * whole.number('mixDensity'))).toBeCloseTo(1, 12);
+    expect(sum('stageResin') / whole.number('resinMass')).toBeCloseTo(1, 9);
+    expect(sum('stageHardener') / whole.number('hardenerMass')).toBeCloseTo(1, 9);
+    expect(whole.number('pastes') * whole.number('mixDensity')).toBeCloseTo(3, 12);
+    const { rows } = whole;
+    expect(rows.map(({ id }) => id)).toStrictEqual(['glue', 'fillets', 'filler', 'seal', 'wet', 'fill']);
+    expect(whole.inRow('fillets', 'stageMass')).toBeCloseTo(0.3, 12);
+    expect(whole.inRow('fillets', 'stageArea')).toBe('none');
+    // Stages that take nothing have no row.
+    expect(tryCell(resin).rows.map(({ id }) => id)).toStrictEqual(['seal', 'wet', 'fill']);
+  });
+
+  test('each stage has its area and its rule', () => {
+    const at = (stage: string) =>
+      tryCell(resin, { ...bottomOnly, stage, waste: '20 %', uptake: '150 mL/m^2', insideArea: '4 m^2' });
+    // 10 m² under cloth, 4 bare: three coats of 150, 90 and 90 mL on these, 150 on the rest.
+    expect(at('seal').number('stageArea')).toBeCloseTo(14, 12);
+    expect(at('seal').number('stageRule') * 1e6).toBeCloseTo((4 * 330 + 10 * 150) / 14, 9);
+    expect(at('wet').number('stageArea')).toBeCloseTo(10, 12);
+    expect(at('wet').number('stageRule') * at('wet').number('mixDensity')).toBeCloseTo(0.203434, 6);
+    expect(at('fill').number('stageRule') * 1e6).toBeCloseTo(270, 9);
+    expect(at('wet').number('takes')).toBeCloseTo(0.203434, 6);
+    expect(at('fill').number('takes') / at('fill').number('mixDensity')).toBeCloseTo(90e-6, 12);
+    expect(at('seal').number('takes') / at('seal').number('mixDensity')).toBeCloseTo(150e-6, 12);
+  });
+
+  test('how far the stock goes: into the pastes, the wood, the cloth, the coats', () => {
+    const job = { ...bottomOnly, uptake: '100 mL/m^2', glueEpoxy: '1 kg', clothWeight: '200 g/m^2' };
+    const at = (inHand: string) => tryCell(resin, { ...job, inHand });
+    const [density, sealed] = [at('0 L').number('mixDensity'), 1e-3];
+    expect(at('0 L').number('sealEnds')).toBeCloseTo(1 / density + sealed, 12);
+    expect(at('0 L').number('wetEnds')).toBeCloseTo(3 / density + sealed, 12);
+    // Half of the 2 kg that wet out 10 m².
+    const half = at(`${(2 / density + sealed) * 1000} L`);
+    expect(half.number('wets')).toBeCloseTo(5, 6);
+    expect(half.number('fillsCoats')).toBe(0);
+    // And half of the three coats of 0.9 L.
+    const coats = at(`${(3 / density + sealed + 1.35e-3) * 1000} L`);
+    expect(coats.number('wets')).toBeCloseTo(10, 12);
+    expect(coats.number('fillsCoats')).toBeCloseTo(1.5, 6);
+  });
+
+  test('the scatter of the rules is that of many jobs drawn from their ranges, and the margin covers it', () => {
+    const tried = tryCell(resin);
+    const n = (key: string) => tried.number(key);
+    // Each rule at the ends of its own range, the others in the middle.
+    const swing = (entries: readonly Record<string, string>[]) => {
+      const [low, high] = entries.map((one) => tryCell(resin, one).number('total'));
+      return Math.abs(high! - low!) / 2;
+    };
+    const parts = [
+      swing([{ uptake: '100 mL/m^2' }, { uptake: '200 mL/m^2' }]),
+      swing([{ laterCoat: '70 mL/m^2' }, { laterCoat: '110 mL/m^2' }]),
+      swing([{ glassShare: '45 %' }, { glassShare: '55 %' }]),
+      swing([{ fillFilm: '80.1 µm' }, { fillFilm: '99.9 µm' }]),
+      swing([{ waste: '12.5 %' }, { waste: '17.5 %' }]),
+    ];
+    const keys = ['sealScatter', 'laterScatter', 'wetScatter', 'fillScatter', 'wasteScatter'];
+    keys.forEach((key, i) => expect(n(key) / parts[i]!).toBeCloseTo(1, 9));
+    expect(n('spread')).toBeCloseTo(Math.hypot(...parts), 12);
+    expect(n('least') + n('most')).toBeCloseTo(2 * n('total'), 12);
+    expect(n('usualMargin')).toBe(n('margin'));
+    expect(n('wanted')).toBeGreaterThanOrEqual(n('most'));
+    expect(n('wanted')).toBeLessThan(n('most') + 0.01 * n('total'));
+    // What is in the shop is not bought again.
+    expect(tryCell(resin, { inHand: '4 L' }).number('toBuy')).toBeCloseTo(n('wanted') - 4e-3, 12);
+    expect(tryCell(resin, { inHand: '40 L' }).number('toBuy')).toBe(0);
+  });
+
   test('packs always cover the need, and a purchase is the one priced', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 400 }), (tenths) => {
@@ -195,6 +272,8 @@ describe('resin', () => {
       ['heavy cloth, few coats', { clothWeight: '12 oz/yd^2', fillCoats: '2' }, 'shows its weave'],
       ['stock ends in sealing', { inHand: '3 L' }, 'while you are sealing'],
       ['stock ends in wetting out', { inHand: '7 L' }, 'wetting out the cloth'],
+      ['stock ends in glue', { inHand: '1 L', glueEpoxy: '2 kg' }, 'in glue lines, fillets and filler'],
+      ['stock within the scatter', { inHand: '12.2 L' }, 'it may come to'],
       ['stock ends in filling', { inHand: '10 L' }, 'filling the weave'],
     ])('%s', (_what, entries, wanted) => expect(says(entries).join(' ')).toContain(wanted));
     test('enough in the shop is not spoken of', () => expect(says({ inHand: '20 L' })).toEqual([]));

@@ -124,6 +124,12 @@ export const shop: Printed = {
   'epoxy.uptake.hardwoodPly.firstCoat': 90e-6,
   'epoxy.laterCoat': 90e-6,
   'epoxy.waste': 0.15,
+  // 100 to 200, 70 to 110 mL/m2; 45 to 55 %; 79 to 90 ft2 a gallon, all of it in the film; 15 to 20 %.
+  'resin-scatter.scatter.uptake': 50 / 150,
+  'resin-scatter.scatter.laterCoat': 20 / 90,
+  'resin-scatter.scatter.glass': 0.05,
+  'resin-scatter.scatter.film': 0.11,
+  'resin-scatter.scatter.waste': 0.025,
   // WMO-No. 8, Annex 4.B, over water; guides: 3 °C, 85 %; clear coats 75 to 80 %, the surer; below 10 °C oil paint is slow.
   'dew-point.magnus.atFreezing': 611.2,
   'dew-point.magnus.steepness': 17.62,

@@ -1,0 +1,130 @@
+/** The working of the fillet. */
+import { seamRatio } from '../../boat/quantities/fillet-quantities';
+import { mm } from '../../drawing';
+import { filletRadius, radiusToPanel } from '../../trade/paste';
+import { citation } from '../../trade/table';
+import { custom } from '../common/sizes/custom-sizes';
+import { packsToBuy } from '../common/sizes/packs-sold';
+import { step } from '../form/define';
+import { fact, tell } from '../form/fact';
+
+const GEOMETRY = 'geometry';
+const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
+
+/** All chines, port and starboard. */
+const chineSeams = fact(
+  'each chine by its own angles, station by station',
+  GEOMETRY,
+  ({ laid }: { readonly laid: 'none' | 'here' | 'all' }, at) => {
+    if (laid !== 'all') return { run: 0, ratio: 0 };
+    const chines = at.hull.edges.slice(1, -1);
+    const run = chines.reduce((sum, { length }) => sum + 2 * length, 0);
+    const section = chines.reduce((sum, { name, length }) => sum + 2 * length * seamRatio(at.hull, name), 0);
+    return { run, ratio: run > 0 ? section / run : 0 };
+  },
+);
+
+export const filletSteps = {
+  thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),
+  usualRadius: step(
+    'length',
+    `max(${custom(`${mm(filletRadius.value)} mm`, '3/8 in')}, ${radiusToPanel.value} * thinner)`,
+    'radius usual between these panels',
+    `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
+  ),
+  section: step(
+    'area',
+    'radius^2 * (1 / tan(angle / 2) - (180° - angle) / rad / 2)',
+    'section of the fillet, square to the seam',
+    'geometry: the kite between corner and centre, less the sector of the tool',
+  ),
+  width: step(
+    'length',
+    'radius / tan(angle / 2)',
+    'width of the fillet on each face, from the corner',
+    GEOMETRY,
+  ),
+  throat: step(
+    'length',
+    'radius * (1 / sin(angle / 2) - 1)',
+    'thickness from the corner to the hollow of the fillet',
+    GEOMETRY,
+  ),
+  evenRadius: step(
+    'length',
+    'radius * (sqrt(2) - 1) / (1 / sin(angle / 2) - 1)',
+    'radius that makes the fillet as thick here as this tool does in a square corner',
+    GEOMETRY,
+  ),
+  wedge: step(
+    'area',
+    'lowerThickness * upperThickness / 2 * sin(angle)',
+    'section of the gap outside, between square edges',
+    'geometry: the triangle between the edges and the line across them',
+  ),
+  net: step(
+    'volume',
+    'sides * length * (section + (outside == "filled" ? wedge : 0 m^2))',
+    'paste that stays in the seams',
+    GEOMETRY,
+  ),
+  paste: step(
+    'volume',
+    '(1 + waste) * net',
+    'paste to mix, with scrapings',
+    'scrapings as a share added to the net amount',
+  ),
+  pasteYield: step(
+    'ratio',
+    '1 + fillerShare * epoxyDensity / fillerDensity',
+    'paste from one volume of epoxy',
+    MIXING,
+  ),
+  pasteDensity: step(
+    'density',
+    '(1 + fillerShare) * epoxyDensity / pasteYield',
+    'density of the paste',
+    MIXING,
+  ),
+  epoxy: step(
+    'volume',
+    'paste / pasteYield',
+    'mixed epoxy in the paste, resin and hardener together',
+    MIXING,
+  ),
+  toBuy: packsToBuy('epoxy', 'epoxy to buy for it, resin and hardener together'),
+  epoxyMass: step('mass', 'epoxy * epoxyDensity', 'the same by weight', GEOMETRY),
+  fillerMass: step('mass', 'fillerShare * epoxyMass', 'filler to weigh out', MIXING),
+  perMetre: step(
+    'mass',
+    '(section + (outside == "filled" ? wedge : 0 m^2)) * 1 m / pasteYield * epoxyDensity',
+    'epoxy in 1 m (3 ft 3 in) of it, without scrapings',
+    GEOMETRY,
+  ),
+  sectionHere: step(
+    'area',
+    'radius^2 * (1 / tan(angleHere / 2) - (180° - angleHere) / rad / 2)',
+    'section of the fillet at the station',
+    GEOMETRY,
+  ),
+  widthHere: step('length', 'radius / tan(angleHere / 2)', 'width on each face there', GEOMETRY),
+  throatHere: step('length', 'radius * (1 / sin(angleHere / 2) - 1)', 'throat there', GEOMETRY),
+  chineRun: tell(
+    chineSeams,
+    'length',
+    'all her chines, port and starboard; 0 where they are not asked for',
+    ({ run }) => run,
+  ),
+  chineMean: tell(
+    chineSeams,
+    'number',
+    'section along them on average, in squares of the radius',
+    ({ ratio }) => ratio,
+  ),
+  onBoat: step(
+    'mass',
+    'laid == "none" ? 0 g : laid == "here" ? epoxyMass : (1 + waste) * chineRun * (radius^2 * chineMean + (outside == "filled" ? wedge : 0 m^2)) / pasteYield * epoxyDensity',
+    'epoxy for the fillets on this boat, with scrapings',
+    GEOMETRY,
+  ),
+} as const;
