@@ -105,7 +105,9 @@ async function resinByHand(page: Page): Promise<number> {
   const density = (2 * (await of('resinDensity')) + (await of('hardenerDensity'))) / 3 / 1000; // kg/L at 2 to 1
   const wetting = (cloth * (1 - share)) / share / density;
   const filling = outside * (await of('fillCoats')) * ((await of('fillFilm')) / 1000); // 1 µm over 1 m² is 1 mL
-  return (sealing + wetting + filling) * (1 + (await of('waste')) / 100);
+  // Glue, fillets and filler come with what they waste, kg.
+  const pastes = (await of('glueEpoxy')) + (await of('filletEpoxy')) + (await of('fillerEpoxy'));
+  return (sealing + wetting + filling) * (1 + (await of('waste')) / 100) + pastes / density;
 }
 
 test('one edit, and what hangs on it', { timeout: 120_000 }, async () => {
