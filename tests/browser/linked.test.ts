@@ -106,7 +106,10 @@ async function resinByHand(page: Page): Promise<number> {
   const wetting = (cloth * (1 - share)) / share / density;
   const filling = outside * (await of('fillCoats')) * ((await of('fillFilm')) / 1000); // 1 µm over 1 m² is 1 mL
   // Glue, fillets and filler come with what they waste, kg.
-  const pastes = (await of('glueEpoxy')) + (await of('filletEpoxy')) + (await of('fillerEpoxy'));
+  const weighed = async (key: string) =>
+    (await of(key)) / ((await field(page, `resin.${key}`).inputValue()).endsWith(' kg') ? 1 : 1000);
+  const pastes =
+    (await weighed('glueEpoxy')) + (await weighed('filletEpoxy')) + (await weighed('fillerEpoxy'));
   return (sealing + wetting + filling) * (1 + (await of('waste')) / 100) + pastes / density;
 }
 
