@@ -50,6 +50,7 @@ export const registry: readonly Shelved[] = [
   { id: 'weather', load: async () => (await import('./finish/weather')).weather },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
   { id: 'batch', load: async () => (await import('./finish/batch')).batch },
+  { id: 'cure', load: async () => (await import('./finish/cure')).cure },
   { id: 'paint', load: async () => (await import('./finish/paint')).paint },
 ];
 

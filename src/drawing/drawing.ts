@@ -42,6 +42,7 @@ export function drawing(parts: {
   readonly says: string;
   readonly shapes: readonly Nested[];
   readonly keepIn?: Box;
+  readonly toScale?: false;
 }): Drawing {
   const shapes = (parts.shapes as readonly unknown[]).flat(Infinity) as Shape[];
   for (const shape of shapes) {

@@ -21,6 +21,8 @@ export {
   rect,
   rectHatch,
 } from './drawing';
+export { barsOverDays } from './days';
+export type { DayBar } from './days';
 export { drawingStyle } from './style';
 export { extents, flatten } from './flatten';
 export { overlay } from './overlay';

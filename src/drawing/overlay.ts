@@ -63,6 +63,7 @@ export function overlay(
       note(`Solid: ${names.first}. Dashed and in [brackets]: ${names.second}.`),
     ],
     ...(box ? { keepIn: box } : {}),
+    ...(first.toScale === false ? { toScale: false } : {}),
   };
 }
 

@@ -156,6 +156,8 @@ export interface Drawing {
   readonly shapes: readonly Shape[];
   /** Extents held steady while a slider moves; the sheet still grows if a shape leaves them. */
   readonly keepIn?: Box;
+  /** False where lengths stand for something else, hours say: no scale bar stands under it. */
+  readonly toScale?: false;
 }
 
 export const isText = (shape: Shape): shape is TextShape => 'text' in shape;

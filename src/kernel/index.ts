@@ -8,6 +8,8 @@ export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, pushesOn, vi
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
+export { aged, ripeAt } from './ageing';
+export type { DailyRate } from './ageing';
 export { chordAt, clearOf, common, convexOutline, distanceToSide, narrowed, widened } from './convex';
 export { curveOf } from './curve';
 export type { Curve } from './curve';

@@ -245,6 +245,16 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'air > 308.15 K',
     'mixing < 60 s',
   ],
+  cure: [
+    'missed > 0',
+    'max(air, cold) >= stops and (air < stops or cold < stops)',
+    'air < stops and cold < stops',
+    'cold >= stops and cold < 288.15 K',
+    'air > 308.15 K',
+    'coatTime > workLasts',
+    'air < cold',
+    'primerCoats + paintCoats > 0 and paintAfter < 72 h',
+  ],
   paint: [
     'paint == "varnish" and coats < 5',
     'thinner > (paint == "varnish" ? 0.5 : 0.2)',
@@ -267,6 +277,7 @@ export const ways: Readonly<Record<string, readonly Readonly<Record<string, stri
     { tried: 'stem', shift: '30 mm' },
     { tried: 'stem', shift: '0 mm' },
   ],
+  cure: ['9 °C', '12 °C', '16 °C'].map((cold) => ({ cold })),
   fasten: [
     { ...fastened, depth: '8 mm' },
     { ...fastened, depth: '10 mm' },

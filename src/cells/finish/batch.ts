@@ -1,9 +1,7 @@
 /** Batch: how long a pot of epoxy lasts in this warmth, how much may be mixed at once, how many pots and hands it takes. */
-import { constantsOf } from '../../boat/quantities/constants-of';
 import { drawing, mm, note } from '../../drawing';
 import { isIssue } from '../../measure';
 import { deepestPour } from '../../trade/fillers';
-import { hardeners } from '../../trade/hardeners';
 import { hotFrom, leastStirring, mostInCup, potful, slowBelow, warmedTo } from '../../trade/pots';
 import { citation } from '../../trade/table';
 import { defineCell } from '../form/define';
@@ -11,9 +9,9 @@ import { firstOf } from '../form/in-words';
 import { potWithMix } from './batch-drawing';
 import { batchInputs } from './batch-inputs';
 import { batchSteps } from './batch-steps';
+import { coatTables } from './coat-tables';
 
 const SHEET = 'common practice; the maker’s sheet rules';
-const fromTable = constantsOf(hardeners);
 /** From cold enough that a pot lasts for hours to the warmest that resin is laid up. */
 const SWEPT = Array.from({ length: 26 }, (_, i) => 283.15 + i);
 
@@ -144,7 +142,7 @@ export const batch = defineCell({
     },
   ],
   about: ['bottom', 'bilge', 'side'],
-  brings: () => fromTable,
+  brings: coatTables,
   draw: (v, on) => {
     const tray = v.pot === 'tray';
     const width = tray ? v.trayLength : v.cupWidth;

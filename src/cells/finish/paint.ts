@@ -1,17 +1,15 @@
 /** Paint and varnish: what a coat takes from solids and film, how many tins to buy, and how many roller covers. */
-import { constantsOf } from '../../boat/quantities/constants-of';
 import { drawing, mm, note } from '../../drawing';
-import { handLoss, mostThinner, paints, sunCoats } from '../../trade/paints';
+import { handLoss, mostThinner, sunCoats } from '../../trade/paints';
 import { citation } from '../../trade/table';
 import { packFunctions } from '../common/sizes/cheapest-packs';
 import { packsInWords } from '../common/sizes/packs-in-words';
 import { defineCell } from '../form/define';
+import { coatTables } from './coat-tables';
 import { coatsInSection } from './paint-drawing';
 import { paintInputs } from './paint-inputs';
 import { HOW_LOST, paintSteps } from './paint-steps';
 import { counted } from './sheathing-drawing';
-
-const fromTable = constantsOf(paints);
 
 export const paint = defineCell({
   id: 'paint',
@@ -117,7 +115,7 @@ export const paint = defineCell({
     },
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom'],
-  brings: () => fromTable,
+  brings: coatTables,
   draw: (v, on) => {
     const film = (metres: number) => on.say(metres, 'film');
     const coats = counted(v.coats, 'dry coat');

@@ -1,5 +1,4 @@
 /** Weather: the dew point of the air, and whether the surface is warm enough above it to be coated, now and later. */
-import { constantsOf } from '../../boat/quantities/constants-of';
 import { isIssue } from '../../measure';
 import { coatings } from '../../trade/coatings';
 import { leastMargin, magnus } from '../../trade/dew-point';
@@ -7,6 +6,7 @@ import { citation } from '../../trade/table';
 import { choice, defineCell, input, step } from '../form/define';
 import { fromShop } from '../form/from-shop';
 import { firstOf } from '../form/in-words';
+import { coatTables } from './coat-tables';
 
 const GEOMETRY = 'arithmetic';
 const MAGNUS = `Magnus formula: ${citation(magnus.atFreezing)}`;
@@ -23,8 +23,6 @@ const saturated = (at: string): string => {
   const celsius = `(${at} - 273.15 K)`;
   return `${AT_FREEZING} * exp(${STEEPNESS} * ${celsius} / (${OFFSET} K + ${celsius}))`;
 };
-
-const fromTable = constantsOf(coatings);
 
 export const weather = defineCell({
   id: 'weather',
@@ -246,7 +244,7 @@ export const weather = defineCell({
     },
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom'],
-  brings: () => fromTable,
+  brings: coatTables,
   chart: (v, on) => {
     const swept = Array.from({ length: 29 }, (_, i) => on.with({ humidity: 0.3 + i * 0.025 })).flatMap(
       (one) => (isIssue(one) ? [] : [one]),

@@ -114,11 +114,14 @@ export function kindOfKey(cell: Cell, key: string): KindId {
   return spec.kind;
 }
 
-/** Options of a boat's lists are named by what they are; their ids read well enough in a sentence: frame 3, the stem. */
+/**
+ * Options of a boat's lists are named by what they are; their ids read well enough in a sentence: frame 3, the stem.
+ * What a step tells in several words is said as it is.
+ */
 function optionLabel(instance: Instance, key: string, id: string): string {
   const spec = instance.cell.inputs[key];
   const options = spec && isChoice(spec) && typeof spec.options !== 'string' ? spec.options : [];
-  const words = id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
+  const words = id.includes(' ') ? id : id.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
   return (
     options.find((option) => option.id === id)?.label ??
     (/^(stem|sternpost|(bow )?transom)$/.test(words) ? `the ${words}` : words)

@@ -75,7 +75,7 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
       scale: paper.scale,
       size: paper.size,
       units: options.units ?? 'metric',
-      bar: options.bar ?? true,
+      bar: (options.bar ?? true) && drawing.toScale !== false,
       notes,
       key,
       keyPlaces: seats.length,

@@ -14,7 +14,23 @@ epoxyPrimer  | 57.5 | 75   | 2 | 15 | 7
 house        | 37.5 | 37.5 | 2 | 4  | 22
 `;
 
+/** Hours until tack-free and sandable, days until cured through, at 25 °C: middles of what is usual. */
+const hardeners = `
+fast   | 4    | 18 | 5.5
+medium | 7    | 24 | 6
+slow   | 11.5 | 36 | 8
+`;
+
 export const coats: Printed = {
+  ...tableOf(
+    'hardeners.hardeners',
+    [
+      ['tackFree', HOUR],
+      ['sandable', HOUR],
+      ['cured', DAY],
+    ],
+    hardeners,
+  ),
   ...tableOf(
     'paints.paints',
     [
