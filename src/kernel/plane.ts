@@ -53,50 +53,96 @@ type TriangleSink = (
  */
 export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null, cut: SegmentSink): void {
   const { points, triangles } = mesh;
-  const [ox, oy, oz] = axes.origin;
-  const heights = heightsOver(axes, points);
+  const heights = new Float64Array(points.length / 3);
+  for (let i = 0; i < heights.length; i += 1) heights[i] = heightOver(axes, points, i);
   for (let i = 0; i < triangles.length; i += 3) {
-    // A triangle has three corners, each a point of three numbers.
+    // Most triangles are told by the heights of their three corners alone.
     const ha = heights[triangles[i]!]!;
     const hb = heights[triangles[i + 1]!]!;
     const hc = heights[triangles[i + 2]!]!;
-    if (ha >= 0 && hb >= 0 && hc >= 0) continue;
-    if (below === null && ha < 0 && hb < 0 && hc < 0) continue;
-    const a = 3 * triangles[i]!;
-    const b = 3 * triangles[i + 1]!;
-    const c = 3 * triangles[i + 2]!;
-    const ax = points[a]! - ox;
-    const ay = points[a + 1]! - oy;
-    const az = points[a + 2]! - oz;
-    const bx = points[b]! - ox;
-    const by = points[b + 1]! - oy;
-    const bz = points[b + 2]! - oz;
-    const cx = points[c]! - ox;
-    const cy = points[c + 1]! - oy;
-    const cz = points[c + 2]! - oz;
-    if (ha <= 0 && hb <= 0 && hc <= 0) {
-      below?.(ax, ay, az, bx, by, bz, cx, cy, cz);
-      if (ha === 0 && hb === 0) cut(bx, by, bz, ax, ay, az);
-      if (hb === 0 && hc === 0) cut(cx, cy, cz, bx, by, bz);
-      if (hc === 0 && ha === 0) cut(ax, ay, az, cx, cy, cz);
-      continue;
-    }
-    // Turn the triangle so that the corner alone on its side comes first.
-    if (hb > 0 === hc > 0) clip(ax, ay, az, ha, bx, by, bz, hb, cx, cy, cz, hc, below, cut);
-    else if (hc > 0 === ha > 0) clip(bx, by, bz, hb, cx, cy, cz, hc, ax, ay, az, ha, below, cut);
-    else clip(cx, cy, cz, hc, ax, ay, az, ha, bx, by, bz, hb, below, cut);
+    cutTriangle(mesh, axes, i, ha, hb, hc, below, cut);
   }
 }
 
-/** Height of every point over the plane, m; most triangles are told by these alone. */
-function heightsOver(
+/** Cuts the triangles of a mesh that reach the plane at x, square to the boat; the normal points forward or aft. */
+export function cutAcross(mesh: Mesh, x: number, way: 1 | -1, cut: SegmentSink): void {
+  const { points, triangles } = mesh;
+  const axes = axesOf({ normal: [way, 0, 0], height: way * x });
+  const [least, most] = reachOf(mesh);
+  for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
+    if (least[at]! > x || most[at]! < x) continue; // one a triangle
+    const ha = heightOver(axes, points, triangles[i]!);
+    const hb = heightOver(axes, points, triangles[i + 1]!);
+    const hc = heightOver(axes, points, triangles[i + 2]!);
+    cutTriangle(mesh, axes, i, ha, hb, hc, null, cut);
+  }
+}
+
+const reaches = new WeakMap<Mesh, readonly [least: Float64Array, most: Float64Array]>();
+
+/** Between which x each triangle lies, m: a mesh is cut across at many places, and each meets few of them. */
+function reachOf(mesh: Mesh): readonly [least: Float64Array, most: Float64Array] {
+  const known = reaches.get(mesh);
+  if (known) return known;
+  const { points, triangles } = mesh;
+  const xOf = (corner: number) => points[3 * triangles[corner]!]!; // a corner is a point of three numbers
+  const least = new Float64Array(triangles.length / 3);
+  const most = new Float64Array(triangles.length / 3);
+  for (let at = 0; at < least.length; at += 1) {
+    least[at] = Math.min(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2));
+    most[at] = Math.max(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2));
+  }
+  const reach = [least, most] as const;
+  reaches.set(mesh, reach);
+  return reach;
+}
+
+/** @param i where its corners begin, whose heights over the plane are `ha`, `hb` and `hc`, m */
+function cutTriangle(
+  { points, triangles }: Mesh,
+  { origin: [ox, oy, oz] }: PlaneAxes,
+  i: number,
+  ha: number,
+  hb: number,
+  hc: number,
+  below: TriangleSink | null,
+  cut: SegmentSink,
+): void {
+  if (ha >= 0 && hb >= 0 && hc >= 0) return;
+  if (below === null && ha < 0 && hb < 0 && hc < 0) return;
+  const a = 3 * triangles[i]!;
+  const b = 3 * triangles[i + 1]!;
+  const c = 3 * triangles[i + 2]!;
+  const ax = points[a]! - ox;
+  const ay = points[a + 1]! - oy;
+  const az = points[a + 2]! - oz;
+  const bx = points[b]! - ox;
+  const by = points[b + 1]! - oy;
+  const bz = points[b + 2]! - oz;
+  const cx = points[c]! - ox;
+  const cy = points[c + 1]! - oy;
+  const cz = points[c + 2]! - oz;
+  if (ha <= 0 && hb <= 0 && hc <= 0) {
+    below?.(ax, ay, az, bx, by, bz, cx, cy, cz);
+    if (ha === 0 && hb === 0) cut(bx, by, bz, ax, ay, az);
+    if (hb === 0 && hc === 0) cut(cx, cy, cz, bx, by, bz);
+    if (hc === 0 && ha === 0) cut(ax, ay, az, cx, cy, cz);
+    return;
+  }
+  // Turn the triangle so that the corner alone on its side comes first.
+  if (hb > 0 === hc > 0) clip(ax, ay, az, ha, bx, by, bz, hb, cx, cy, cz, hc, below, cut);
+  else if (hc > 0 === ha > 0) clip(bx, by, bz, hb, cx, cy, cz, hc, ax, ay, az, ha, below, cut);
+  else clip(cx, cy, cz, hc, ax, ay, az, ha, bx, by, bz, hb, below, cut);
+}
+
+/** Height of a point over the plane, m. */
+function heightOver(
   { origin: [ox, oy, oz], normal: [nx, ny, nz] }: PlaneAxes,
   points: Float64Array,
-): Float64Array {
-  const heights = new Float64Array(points.length / 3);
-  for (let i = 0, at = 0; at < points.length; i += 1, at += 3)
-    heights[i] = nx * (points[at]! - ox) + ny * (points[at + 1]! - oy) + nz * (points[at + 2]! - oz);
-  return heights;
+  point: number,
+): number {
+  const at = 3 * point; // a point has three numbers
+  return nx * (points[at]! - ox) + ny * (points[at + 1]! - oy) + nz * (points[at + 2]! - oz);
 }
 
 function clip(

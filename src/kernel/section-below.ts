@@ -1,5 +1,5 @@
 import type { Mesh } from './mesh';
-import { axesOf, cutMesh } from './plane';
+import { cutAcross } from './plane';
 
 /** The part of a transverse section of a body that lies below a height. */
 export interface SectionBelow {
@@ -29,7 +29,7 @@ function sectionFrom(mesh: Mesh, x: number, height: number, way: 1 | -1): Sectio
     halfBreadth = z > top ? Math.abs(y) : Math.max(halfBreadth, Math.abs(y));
     top = z;
   };
-  cutMesh(mesh, axesOf({ normal: [way, 0, 0], height: way * x }), null, (_ax, ay, az, _bx, by, bz) => {
+  cutAcross(mesh, x, way, (_ax, ay, az, _bx, by, bz) => {
     if (az > height && bz > height) return;
     // The rim above the height is cut away; along the water itself z stands still and adds no area.
     const share = az > height || bz > height ? (height - az) / (bz - az) : 0;

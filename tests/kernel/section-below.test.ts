@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { meshVolume, sectionBelow } from '../../src/kernel';
+import { axesOf, cutAcross, cutMesh } from '../../src/kernel/plane';
 import './near';
 import { boxMesh } from './shapes';
 
@@ -20,6 +21,15 @@ describe('a pyramid on its tip, sides 1 in 1, 2 high (closed form: section a tri
   const points = Float64Array.from([0, 0, 0, 2, -2, 2, 2, 2, 2, -2, 2, 2, -2, -2, 2]);
   const triangles = Uint32Array.from([0, 2, 1, 0, 3, 2, 0, 4, 3, 0, 1, 4, 1, 2, 3, 1, 3, 4]);
   const pyramid = { points, triangles };
+  test.each([-2, -1.3, 0, 0.5, 2, 2.1])('is cut across at x = %d as by any plane that lies there', (x) => {
+    for (const way of [1, -1] as const) {
+      const [across, byPlane]: number[][][] = [[], []];
+      cutAcross(pyramid, x, way, (...ends) => across!.push(ends));
+      const axes = axesOf({ normal: [way, 0, 0], height: way * x });
+      cutMesh(pyramid, axes, null, (...ends) => byPlane!.push(ends));
+      expect(across).toStrictEqual(byPlane);
+    }
+  });
   test('has the volume of a third of its box, so its faces look outward', () => {
     expect(meshVolume(pyramid)).toBeNear((16 * 2) / 3, 1e-14);
   });

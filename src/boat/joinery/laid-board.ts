@@ -25,6 +25,7 @@ import { turnBetween } from '../../kernel/board-turn';
 import type { Stretch } from '../../kernel/laid-boards';
 import type { Edge } from '../hull/edge';
 import type { Hull } from '../hull/hull';
+import type { Panel } from '../hull/panel';
 import { once } from '../once';
 
 /**
@@ -70,17 +71,19 @@ export interface LaidBoard {
 /** Pieces of a bay; twist and lines converge with the square of the piece. */
 const PIECES = 16;
 
-const known = new WeakMap<Hull, Map<string, LaidBoard>>();
+/** A board by its edge and the panel that it lies against, which hulls share as long as neither has moved. */
+const known = new WeakMap<Edge, WeakMap<Edge | Panel, LaidBoard>>();
 
 /** @throws the fault of an edge or a panel that can't be drawn */
 export function laidBoard(hull: Hull, name: string): LaidBoard {
-  const ofHull = known.get(hull) ?? new Map<string, LaidBoard>();
-  known.set(hull, ofHull);
-  const before = ofHull.get(name);
-  if (before) return before;
-  const fresh = layBoard(hull, hull.edge(name));
-  ofHull.set(name, fresh);
-  return fresh;
+  const edge = hull.edge(name);
+  const panel = edge.index === 0 ? null : (hull.panels[edge.index] ?? hull.panels[edge.index - 1] ?? null);
+  const alongEdge = known.get(edge) ?? new WeakMap<Edge | Panel, LaidBoard>();
+  known.set(edge, alongEdge);
+  const against = panel ?? edge;
+  const board = alongEdge.get(against) ?? layBoard(edge, panel);
+  alongEdge.set(against, board);
+  return board;
 }
 
 /** Its length and its face at a place, unit. */
@@ -89,9 +92,8 @@ interface Lie {
   readonly face: Vec3;
 }
 
-function layBoard(hull: Hull, edge: Edge): LaidBoard {
+function layBoard(edge: Edge, panel: Panel | null): LaidBoard {
   const { batten } = edge;
-  const panel = edge.index === 0 ? null : (hull.panels[edge.index] ?? hull.panels[edge.index - 1]);
   const lieAt = (t: number): Lie => {
     const length = unit(derivativeAt(batten, t, 1));
     // Read between rulings a normal may lean a little along the edge.

@@ -67,23 +67,35 @@ export function timberPieces(hull: Hull, part: LongPart, as: LaidAs): readonly (
   });
 }
 
-/** More than these are forgotten: a slider leaves one behind at every step. */
-const MOST_KEPT = 64;
-const known = new WeakMap<Hull, Map<string, BestJoints>>();
+/** More than these are forgotten: a slider leaves some behind at every step. */
+const MOST_KEPT = 256;
+const known = new Map<string, BestJoints>();
 
-/** The best first boards of a part, all its timbers alike. @throws a sentence where no board can be laid */
+/** Edges are shared by the hulls in which they have not moved, and told apart by a number. */
+const edgeNumbers = new WeakMap<Edge, number>();
+let edgesSeen = 0;
+function numberOf(edge: Edge): number {
+  const number = edgeNumbers.get(edge) ?? (edgesSeen += 1);
+  edgeNumbers.set(edge, number);
+  return number;
+}
+
+/**
+ * The best first boards of a part, all its timbers alike. They turn on its own edges, where the frames cross these, and
+ * the rules, so that an offset of another edge leaves them as they are.
+ *
+ * @throws a sentence where no board can be laid
+ */
 export function bestOfPart(hull: Hull, part: LongPart, rules: JointRules, more: number): BestJoints {
-  const ofHull = known.get(hull) ?? new Map<string, BestJoints>();
-  known.set(hull, ofHull);
-  const key = JSON.stringify([part, rules, more]);
-  const before = ofHull.get(key);
-  if (before) return before;
-  const best = bestJoints(
-    edgesAsked(hull, part).map((edge) => timberOf(hull, edge, rules)),
-    more,
-  );
-  if (ofHull.size >= MOST_KEPT) ofHull.clear();
-  ofHull.set(key, best);
+  const timbers = edgesAsked(hull, part).map((edge) => timberOf(hull, edge, rules));
+  const along = timbers.map(({ edge, frames }) => [
+    numberOf(edge),
+    ...frames.flatMap(({ from, to }) => [from, to]),
+  ]);
+  const key = JSON.stringify([along, rules, more]);
+  const best = known.get(key) ?? bestJoints(timbers, more);
+  if (known.size >= MOST_KEPT) known.clear();
+  known.set(key, best);
   return best;
 }
 
@@ -104,11 +116,37 @@ export function boardFor(
   const longEnough = lengths.filter((length) => length > rules.slope * rules.thickness);
   if (longEnough.length === 0)
     throw new Error('the taper of a scarf is as long as the longest board sold: find a longer one');
-  const tried = longEnough.map((board) => {
+  const edges = edgesAsked(hull, part);
+  const inOrder = longEnough
+    .map((board): Tried => ({ board, broken: 0, pieces: fewestPieces(edges, { ...rules, board }) }))
+    .toSorted(byRules);
+  let best: Tried | null = null;
+  for (const atBest of inOrder) {
+    // No rule broken in the fewest pieces that reach: this one comes to no better, and those after it neither.
+    if (best && byRules(best, atBest) <= 0) break;
+    const { board } = atBest;
     const { broken, pieces } = bestOfPart(hull, part, { ...rules, board }, more);
-    return { board, broken, pieces };
-  });
-  return tried.toSorted((a, b) => a.broken - b.broken || a.pieces - b.pieces || a.board - b.board)[0]!.board; // one or more
+    if (!best || byRules({ board, broken, pieces }, best) < 0) best = { board, broken, pieces };
+  }
+  return best!.board; // one or more
+}
+
+/** A length of boards, and what a part laid in it comes to. */
+interface Tried {
+  readonly board: number;
+  readonly broken: number;
+  readonly pieces: number;
+}
+
+const byRules = (a: Tried, b: Tried) => a.broken - b.broken || a.pieces - b.pieces || a.board - b.board;
+
+/** As many pieces as a part takes where every board is whole but the last. */
+function fewestPieces(edges: readonly Edge[], { board, slope, thickness, trim }: JointRules): number {
+  const perSide = edges.map((edge) => ({
+    sides: edge.index > 0 ? 2 : 1,
+    pieces: laidPieces(edge.length + trim, board, slope * thickness, board).length,
+  }));
+  return perSide.reduce((sum, { sides, pieces }) => sum + sides * pieces, 0);
 }
 
 /** What bends a timber edgewise, and of what wood it is; SI. */
