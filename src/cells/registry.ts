@@ -48,6 +48,7 @@ export const registry: readonly Shelved[] = [
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'filler', load: async () => (await import('./finish/filler')).filler },
   { id: 'weather', load: async () => (await import('./finish/weather')).weather },
+  { id: 'cloth', load: async () => (await import('./finish/cloth')).cloth },
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
   { id: 'batch', load: async () => (await import('./finish/batch')).batch },
   { id: 'cure', load: async () => (await import('./finish/cure')).cure },

@@ -1,3 +1,4 @@
+import { outlineArea } from './outline';
 import type { RulingEnd } from './ruling';
 import { unroll } from './unroll';
 import type { Flat } from './unroll';
@@ -30,7 +31,7 @@ export function layFlat(starts: readonly RulingEnd[], stops: readonly RulingEnd[
   return {
     flat,
     turn,
-    area: polygonArea(outline) + bows(flat.first, turn.first) - bows(flat.second, turn.second),
+    area: outlineArea(outline) + bows(flat.first, turn.first) - bows(flat.second, turn.second),
   };
 }
 
@@ -66,13 +67,4 @@ function bows(points: readonly Vec2[], turn: Float64Array): number {
     sum += (distance2(points[k]!, points[k + 1]!) ** 3 * (turn[k]! + turn[k + 1]!)) / 24;
   }
   return sum;
-}
-
-function polygonArea(points: readonly Vec2[]): number {
-  let twice = 0;
-  points.forEach((a, i) => {
-    const b = points[(i + 1) % points.length]!;
-    twice += a[0] * b[1] - a[1] * b[0];
-  });
-  return twice / 2;
 }

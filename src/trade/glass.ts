@@ -4,7 +4,7 @@
  * Cloth is sold by ounces per square yard, mat by ounces per square foot: nine times as much for the
  * same figure. Weights are those of dry glass; shares are by mass.
  */
-import { FOOT, OUNCE } from '../measure/si';
+import { FOOT, INCH, OUNCE } from '../measure/si';
 import type { Cited, TradeTable } from './table';
 
 /** g/m2 in 1 oz/yd2 and in 1 oz/ft2, from the international ounce, foot and yard. */
@@ -116,3 +116,28 @@ export const curedResinDensity: Cited = {
   source: 'ISO 12215-5, implied by its thickness formula',
   known: 'from memory',
 };
+
+function ounces(value: number): Cited {
+  return { value: (value * PER_YARD) / 1000, source: UNITS, known: 'calculated' };
+}
+
+function practice(millimetres: number): Cited {
+  return { value: millimetres / 1000, source: 'common practice, no source', known: 'common practice' };
+}
+
+/** How far the edge of the wood is rounded so that dry cloth lies down over it, by the heaviest cloth that it serves. */
+export const rounding: TradeTable<'upTo' | 'radius'> = {
+  id: 'rounding',
+  columns: {
+    upTo: { kind: 'areaDensity', meaning: 'heaviest cloth' },
+    radius: { kind: 'length', meaning: 'least radius of the edge' },
+  },
+  rows: [
+    { id: 'light', label: 'Cloth to 6 oz/yd²', cells: { upTo: ounces(6), radius: practice(6) } },
+    { id: 'middling', label: 'Cloth to 12 oz/yd²', cells: { upTo: ounces(12), radius: practice(10) } },
+    { id: 'heavy', label: 'Heavier cloth', cells: { radius: practice(12) } },
+  ],
+};
+
+/** Widths of the rolls that cloth comes on, m: 30, 38, 50, 60 and 72 in. 38, 50 and 60 by a glass dealer’s page; else common practice, no source. */
+export const rollWidths = [30, 38, 50, 60, 72].map((inches) => inches * INCH);

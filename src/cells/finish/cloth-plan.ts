@@ -1,0 +1,362 @@
+/** The cloth planned: which pieces cover the boat or a flat face, in the order of laying, and how they lie on the roll. */
+import { endWith, type Hull, isPost, type Panel, type Station } from '../../boat';
+import {
+  chordAcross,
+  type Dart,
+  endLength,
+  type FlatFace,
+  panelFace,
+  rectangleFace,
+  type SideKind,
+  sidesOf,
+  transomFace,
+  wholeBottom,
+} from '../../boat/hull/flat-face';
+import type { Vec2 } from '../../kernel';
+import { biasStrips, layOnRoll, runsToCover } from '../../kernel/on-roll';
+import { boxRound, drawnOut, outlineArea, withinBand } from '../../kernel/outline';
+
+export interface ClothRules {
+  readonly over: 'hull' | 'flat';
+  readonly bottomLayers: number;
+  readonly sideLayers: number;
+  readonly flatLength: number;
+  readonly flatWidth: number;
+  readonly layers: number;
+  readonly width: number;
+  readonly runs: 'least' | 'along' | 'across';
+  readonly lap: number;
+  readonly turn: number;
+  readonly further: number;
+  readonly trim: number;
+  readonly slack: number;
+  readonly strips: 'none' | 'joints' | 'all';
+  readonly stripWidth: number;
+  readonly stripCut: 'straight' | 'bias';
+  readonly sideJoints: number;
+  readonly spare: number;
+  readonly soldBy: number;
+}
+
+/** One piece, cut from the roll. */
+export interface ClothPiece {
+  /** As it is called on the boat: `bottom, port`. */
+  readonly name: string;
+  /** The part of the boat it lies on. */
+  readonly part: string;
+  readonly kind: 'strip' | 'cloth';
+  /** 1 for the layer on the wood. */
+  readonly layer: number;
+  /** As it is cut, along the roll and across it, m. */
+  readonly long: number;
+  readonly wide: number;
+  /** What of it lies on the boat, laps with it, m2. */
+  readonly laid: number;
+  /** The finished edge on the piece, from its lower left corner, m; pencilled round on the hull. */
+  readonly outline: readonly Vec2[];
+  /** Where frames cross it, the same way. */
+  readonly marks: readonly { readonly station: Station; readonly from: Vec2; readonly to: Vec2 }[];
+  /** Cut at 45 degrees, so many beside each other. */
+  readonly bias: number;
+}
+
+/** A seam between two runs on one face, for the picture. */
+export interface Seam {
+  readonly face: Covered;
+  readonly axis: 0 | 1;
+  readonly at: number;
+}
+
+/** A face under cloth. */
+export interface Covered {
+  readonly name: string;
+  readonly part: string;
+  readonly face: FlatFace;
+  /** How often it is there: port and starboard. */
+  readonly sides: 1 | 2;
+  readonly layers: number;
+}
+
+export interface ClothPlan {
+  readonly pieces: readonly ClothPiece[];
+  readonly places: readonly { readonly along: number; readonly across: number }[];
+  /** Of the roll that they take, m. */
+  readonly cut: number;
+  readonly faces: readonly Covered[];
+  readonly seams: readonly Seam[];
+  /** Least distance from a seam to the edge of its face, m; of no seam the width of the roll. */
+  readonly seamClear: number;
+  /** Of the bottom in one piece; null where it is not. */
+  readonly dart: Dart | null;
+  readonly stripLength: number;
+  /** Whether the bottom's runs go across the boat. */
+  readonly across: boolean;
+}
+
+/** The way of which least is to be bought, of two alike the one of fewer seams; or the way that is asked for. */
+export function planCloth(rules: ClothRules, hull: () => Hull): ClothPlan {
+  if (rules.over === 'flat') {
+    const face: Covered = {
+      name: 'flat face',
+      part: 'side',
+      face: rectangleFace(rules.flatLength, rules.flatWidth),
+      sides: 1,
+      layers: rules.layers,
+    };
+    return best(rules, (across) => laidOut(rules, [{ ...runsOver(face, rules, across) }], [], null, across));
+  }
+  const boat = hull();
+  const strips = stripsOn(boat, rules);
+  return best(rules, (across) => {
+    const { faces, dart } = facesOf(boat, rules, across);
+    const runs = faces.map((face) => runsOver(face, rules, across && face.part === 'bottom'));
+    return laidOut(rules, runs, strips, dart, across);
+  });
+}
+
+function best(rules: ClothRules, plan: (across: boolean) => ClothPlan): ClothPlan {
+  if (rules.runs !== 'least') return plan(rules.runs === 'across');
+  const [along, across] = [plan(false), plan(true)];
+  const saved = lengthToBuy(along.cut, rules) - lengthToBuy(across.cut, rules);
+  const isSame = Math.abs(saved) < 1e-6;
+  return (isSame ? along.seams.length <= across.seams.length : saved < 0) ? along : across;
+}
+
+/** The plan and what is bought beyond it, rounded up to what the shop cuts, m. */
+export const lengthToBuy = (cut: number, { spare, soldBy }: Pick<ClothRules, 'spare' | 'soldBy'>): number =>
+  Math.ceil((cut * (1 + spare)) / soldBy - 1e-6) * soldBy;
+
+/** Transoms first, then from the sides inward: what works hardest lies on top. */
+function facesOf(
+  hull: Hull,
+  { bottomLayers, sideLayers, slack, width, turn, further }: ClothRules,
+  across: boolean,
+): { readonly faces: readonly Covered[]; readonly dart: Dart | null } {
+  const transoms = (['transom', 'bow transom'] as const).flatMap((role): Covered[] => {
+    const end = endWith(hull, role);
+    const part = role === 'transom' ? 'transom' : 'bowTransom';
+    return end ? [{ name: role, part, face: transomFace(end), sides: 1, layers: sideLayers }] : [];
+  });
+  const panels = hull.panels.map((panel): Covered => {
+    const layers = panel.name === 'bottom' ? bottomLayers : sideLayers;
+    return { name: panel.label, part: panel.name, face: panelFace(hull, panel), sides: 2, layers };
+  });
+  const [bottom, ...others] = panels;
+  const covered = (faces: readonly Covered[]) => faces.filter(({ layers }) => layers > 0);
+  if (!bottom || bottom.part !== 'bottom' || bottom.layers === 0)
+    return { faces: covered([...transoms, ...panels.toReversed()]), dart: null };
+  const { face, dart } = wholeBottom(hull, slack);
+  const { low, high } = boxRound(face.outline);
+  const widest = high - low + 2 * (turn + (bottom.layers - 1) * further);
+  // In one piece where it goes from chine to chine without a seam; else each half laps round the keel.
+  const isWhole = across || widest <= width;
+  const under: Covered = isWhole ? { ...bottom, face, sides: 1 } : bottom;
+  return { faces: [...covered([...transoms, ...others.toReversed()]), under], dart: isWhole ? dart : null };
+}
+
+interface Runs {
+  readonly covered: Covered;
+  readonly pieces: readonly ClothPiece[];
+  readonly seams: readonly Seam[];
+  readonly clear: number;
+}
+
+/** A face cut into runs, layer by layer; each layer reaches further round the corners than the one under it. */
+function runsOver(covered: Covered, rules: ClothRules, across: boolean): Runs {
+  const layers = Array.from({ length: covered.layers }, (_, i) => layerOver(covered, rules, across, i));
+  return {
+    covered,
+    pieces: layers.flatMap(({ pieces }) => pieces),
+    seams: layers[0]?.seams ?? [],
+    clear: Math.min(...layers.map(({ clear }) => clear)),
+  };
+}
+
+function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: number): Runs {
+  const { width, lap, trim, turn, further } = rules;
+  const { face, part, sides } = covered;
+  const round = turn + layer * further;
+  const isTop = part === 'side' && rules.over === 'hull';
+  const out: Record<SideKind, number> = {
+    inner: round,
+    outer: isTop ? 0 : round,
+    aft: round,
+    fore: round,
+    open: 0,
+  };
+  const upright = (point: Vec2): Vec2 => (across ? [-point[1], point[0]] : point);
+  const grown = drawnOut(sidesOf(face, out)).map(upright);
+  const { low, high } = boxRound(grown);
+  const count = runsToCover(high - low, width, lap);
+  const wide = (high - low + (count - 1) * lap) / count;
+  const bare = boxRound(face.outline.map(upright));
+  const runs = Array.from({ length: count }, (_, i) => low + i * (wide - lap));
+  const names = sides === 2 ? ['port', 'starboard'] : [''];
+  const pieces = names.flatMap((side) =>
+    runs.flatMap((from, i): ClothPiece[] => {
+      const outline = withinBand(grown, from, from + wide);
+      if (outline.length < 3) return [];
+      const { left, right } = boxRound(outline);
+      const own = ([x, y]: Vec2): Vec2 => [x - left + trim, y - from];
+      return [
+        {
+          name: nameOf(covered, side, count > 1 ? i + 1 : 0, layer),
+          part,
+          kind: 'cloth',
+          layer: layer + 1,
+          long: right - left + 2 * trim,
+          wide,
+          laid: outlineArea(outline),
+          outline: outline.map(own),
+          marks: face.marks.flatMap((mark) => {
+            const line = cutToBand([upright(mark.from), upright(mark.to)], from, from + wide);
+            return line ? [{ station: mark.station, from: own(line[0]), to: own(line[1]) }] : [];
+          }),
+          bias: 0,
+        },
+      ];
+    }),
+  );
+  const middles = runs.slice(1).map((from) => from + lap / 2);
+  return {
+    covered,
+    pieces,
+    seams: middles.map((at) => ({ face: covered, axis: across ? 0 : 1, at })),
+    // Runs across end at the edges and cross them, which is no seam along one.
+    clear: across ? Infinity : Math.min(...middles.map((at) => Math.min(at - bare.low, bare.high - at))),
+  };
+}
+
+function nameOf({ name, layers }: Covered, side: string, run: number, layer: number): string {
+  return [
+    name,
+    ...(side === '' ? [] : [side]),
+    ...(run > 0 ? [`run ${run}`] : []),
+    ...(layers > 1 ? [`layer ${layer + 1}`] : []),
+  ].join(', ');
+}
+
+function cutToBand(
+  [from, to]: readonly [Vec2, Vec2],
+  low: number,
+  high: number,
+): readonly [Vec2, Vec2] | null {
+  const rise = to[1] - from[1];
+  const at = (level: number) => (rise === 0 ? 0 : (level - from[1]) / rise);
+  const ends = [at(low), at(high)].toSorted((a, b) => a - b);
+  const [start, stop] = rise === 0 ? [0, 1] : [Math.max(0, ends[0]!), Math.min(1, ends[1]!)];
+  if (start >= stop || (rise === 0 && (from[1] < low || from[1] > high))) return null;
+  const point = (share: number): Vec2 => [from[0] + share * (to[0] - from[0]), from[1] + share * rise];
+  return [point(start), point(stop)];
+}
+
+/** A strip over a seam or a joint. */
+interface Strip {
+  readonly name: string;
+  readonly part: string;
+  readonly length: number;
+  readonly count: number;
+  /** Round a corner, where a cut on the bias serves. */
+  readonly corner: boolean;
+}
+
+/** Over the joints of the sides and the corners of the transoms; if asked, along chines, keel and stem too. */
+function stripsOn(hull: Hull, { strips, sideJoints }: ClothRules): readonly Strip[] {
+  if (strips === 'none') return [];
+  const side = hull.panels.at(-1)!; // every hull has a panel
+  const { outline } = panelFace(hull, side);
+  const { left, right } = boxRound(outline);
+  const joints = Array.from({ length: sideJoints }, (_, i): Strip => {
+    const length = chordAcross(outline, left + ((right - left) * (i + 1)) / (sideJoints + 1));
+    return { name: 'side joint', part: side.name, length, count: 2, corner: false };
+  });
+  const ends = [hull.aft, hull.fore];
+  const corners = ends.filter(({ role }) => !isPost(role)).flatMap((end) => cornersOf(hull.panels, end));
+  const along: Strip[] = [
+    ...hull.edges.slice(1, -1).map(({ label, name, length }) => ({
+      name: label,
+      part: name,
+      length,
+      count: 2,
+      corner: true,
+    })),
+    { name: 'keel', part: 'keelson', length: hull.edges[0]!.length, count: 1, corner: true },
+    ...ends
+      .filter(({ role }) => isPost(role))
+      .map(({ label, corners: line }) => ({
+        name: label,
+        part: 'stem',
+        length: Math.hypot(...line[0]!.map((value, axis) => line.at(-1)![axis]! - value)),
+        count: 1,
+        corner: true,
+      })),
+  ];
+  return [...joints, ...corners, ...(strips === 'all' ? along : [])].filter(({ length }) => length > 1e-6);
+}
+
+const cornersOf = (panels: readonly Panel[], end: Station): Strip[] =>
+  panels.map((panel) => ({
+    name: `${panel.label} to ${end.label}`,
+    part: end.role === 'transom' ? 'transom' : 'bowTransom',
+    length: endLength(panel, end),
+    count: 2,
+    corner: true,
+  }));
+
+function stripPieces(
+  strips: readonly Strip[],
+  { stripWidth, stripCut, width, lap }: ClothRules,
+): ClothPiece[] {
+  return strips.flatMap(({ name, part, length, count, corner }): ClothPiece[] => {
+    const piece = { name, part, kind: 'strip' as const, layer: 1, laid: length * stripWidth, marks: [] };
+    if (!corner || stripCut === 'straight') {
+      const outline: Vec2[] = [
+        [0, 0],
+        [length, 0],
+        [length, stripWidth],
+        [0, stripWidth],
+      ];
+      const one: ClothPiece = { ...piece, long: length, wide: stripWidth, outline, bias: 0 };
+      return Array.from({ length: count }, () => one);
+    }
+    // A block so wide that the strips cut across it at 45 degrees are long enough; over the whole roll they are joined.
+    const whole = biasStrips(width, stripWidth, 0).each;
+    const each = Math.min(length, whole);
+    const number = count * (length <= whole ? 1 : Math.ceil((length - lap) / (whole - lap) - 1e-9));
+    const wide = each / Math.SQRT2;
+    const { roll } = biasStrips(wide, stripWidth, number);
+    const step = stripWidth * Math.SQRT2;
+    const outline: Vec2[] = [
+      [0, 0],
+      [number * step, 0],
+      [number * step + wide, wide],
+      [wide, wide],
+    ];
+    return [{ ...piece, laid: count * piece.laid, long: roll, wide, outline, bias: number }];
+  });
+}
+
+function laidOut(
+  rules: ClothRules,
+  runs: readonly Runs[],
+  strips: readonly Strip[],
+  dart: Dart | null,
+  across: boolean,
+): ClothPlan {
+  const layered = [1, 2, 3, 4, 5, 6].flatMap((layer) =>
+    runs.flatMap(({ pieces }) => pieces.filter((piece) => piece.layer === layer)),
+  );
+  const pieces = [...stripPieces(strips, rules), ...layered];
+  const { length, places } = layOnRoll(pieces, rules.width);
+  return {
+    pieces,
+    places,
+    cut: length,
+    faces: runs.map(({ covered }) => covered),
+    seams: runs.flatMap(({ seams }) => seams),
+    seamClear: Math.min(rules.width, ...runs.map(({ clear }) => clear)),
+    dart,
+    stripLength: strips.reduce((sum, strip) => sum + strip.length * strip.count, 0),
+    across,
+  };
+}
