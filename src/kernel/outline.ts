@@ -114,9 +114,3 @@ export function boxRound(outline: readonly Vec2[]): {
   const ys = outline.map(([, y]) => y);
   return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
 }
-
-/** An outline turned about the origin, rad, anticlockwise. */
-export function turnedOutline(outline: readonly Vec2[], angle: number): readonly Vec2[] {
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  return outline.map(([x, y]): Vec2 => [c * x - s * y, s * x + c * y]);
-}

@@ -224,6 +224,12 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'surface < coldest',
     'surface >= coldest and surface - fall < coldest',
   ],
+  cloth: [
+    'seams > 0 and seamClear < 100 mm',
+    'seams > 0 and lap < 25 mm',
+    'over == "hull" and covered > 0 m^2 and turn < 25 mm',
+    'piece > pieces and piece > 1',
+  ],
   resin: [
     'glassShare > 60 %',
     'layup == "mat"',

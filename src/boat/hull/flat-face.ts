@@ -3,9 +3,9 @@
  *
  * The sheet lies outside up, port side; of the bottom in one piece the keel runs along y = 0.
  */
-import { between2, distance, distance2, stripSection, type Vec2, type Vec3 } from '../../kernel';
-import { convexOutline } from '../../kernel/convex';
-import { boxRound, type Sides, turnedOutline } from '../../kernel/outline';
+import { between, between2, distance, distance2, turned, type Vec2, type Vec3 } from '../../kernel';
+import type { Sides } from '../../kernel/outline';
+import { flatPanel } from './flat-panel';
 import type { Hull } from './hull';
 import type { Panel } from './panel';
 import type { Station } from './station';
@@ -36,11 +36,8 @@ export function sidesOf({ outline, kinds }: FlatFace, out: Readonly<Record<SideK
   return { points: outline, out: kinds.map((kind) => out[kind]) };
 }
 
-/** A panel of one side of the boat, turned so that it takes the least width. */
-export function panelFace(hull: Hull, panel: Panel): FlatFace {
-  const { inner, outer } = panel.flat;
-  return faceOf(hull, panel, leastWidthTurn([...inner, ...outer]), false);
-}
+/** A panel of one side of the boat, laid so that it stands least high over the edge of the roll. */
+export const panelFace = (hull: Hull, panel: Panel): FlatFace => faceOf(hull, panel, null);
 
 /** Where a bottom in one piece over both sides leaves the cloth's straight centreline, toward the bow. */
 export interface Dart {
@@ -60,7 +57,7 @@ export interface Dart {
  */
 export function wholeBottom(hull: Hull, slack: number): { readonly face: FlatFace; readonly dart: Dart } {
   const panel = hull.panels[0]!; // every hull has a panel
-  const { inner } = panel.flat;
+  const { inner } = flatPanel(panel);
   const start = inner[0]!; // and an edge two points
   const last = inner.length - 1;
   const offLine = (to: Vec2) => {
@@ -71,14 +68,14 @@ export function wholeBottom(hull: Hull, slack: number): { readonly face: FlatFac
   let straight = last;
   for (; straight > 1; straight--) {
     const off = offLine(inner[straight]!);
-    if (inner.slice(0, straight).every((point) => Math.abs(off(point)) <= slack)) break;
+    if (inner.slice(0, straight).every((point) => Math.abs(off(point)) <= slack + HAIR)) break;
   }
   const end = inner[straight]!;
   const bow = inner[last]!;
   const turn = -Math.atan2(end[1] - start[1], end[0] - start[0]);
   const isOpen = straight < last;
   return {
-    face: faceOf(hull, panel, turn, true),
+    face: faceOf(hull, panel, { origin: start, turn }),
     dart: {
       from: distance2(start, end),
       length: isOpen ? distance2(end, bow) : 0,
@@ -86,6 +83,9 @@ export function wholeBottom(hull: Hull, slack: number): { readonly face: FlatFac
     },
   };
 }
+
+/** What rounding leaves of a straight line, m. */
+const HAIR = 1e-6;
 
 /** A transom in its true shape, up to the sheer. */
 export function transomFace(station: Station): FlatFace {
@@ -116,73 +116,66 @@ export function rectangleFace(length: number, width: number): FlatFace {
   };
 }
 
-function faceOf(hull: Hull, panel: Panel, turn: number, both: boolean): FlatFace {
-  const { strip, area } = panel;
-  const origin = strip.flat.first[0]!; // a strip has rulings
-  const laid = (points: readonly Vec2[]) =>
-    turnedOutline(
-      points.map(([x, y]): Vec2 => [x - origin[0], y - origin[1]]),
-      turn,
-    );
-  const inner = laid(strip.flat.first);
-  const outer = laid(strip.flat.second);
-  const mirror = ([x, y]: Vec2): Vec2 => [x, -y];
-  // Where the two halves gape at the bow, each is cut to the centreline.
-  const onHalf = ([x, y]: Vec2): Vec2 => [x, Math.max(0, y)];
-  const bow = inner.at(-1)!; // a strip has rulings
-  const parts: readonly (readonly [readonly Vec2[], SideKind, SideKind])[] = both
-    ? [
-        [outer.map(onHalf).map(mirror), 'outer', 'fore'],
-        [[mirror(onHalf(bow)), onHalf(bow)], 'fore', 'fore'],
-        [outer.toReversed().map(onHalf), 'outer', 'aft'],
-        [[onHalf(inner[0]!)], 'aft', 'aft'],
-      ]
-    : [
-        [inner, 'inner', 'fore'],
-        [outer.toReversed(), 'outer', 'aft'],
-      ];
-  const marks = hull.stations.flatMap((station): FaceMark[] => {
-    const section = station.role === 'frame' ? stripSection(strip, station.x) : [];
-    const ends = laid([section[0], section.at(-1)].flatMap((point) => (point ? [point.flat] : [])));
-    const [from, to] = ends;
-    return from && to ? [{ station, from: both ? mirror(to) : from, to }] : [];
+/** @param keel of a bottom in one piece: what comes to the origin, and how far it is turned there, rad */
+function faceOf(
+  hull: Hull,
+  panel: Panel,
+  keel: { readonly origin: Vec2; readonly turn: number } | null,
+): FlatFace {
+  const flat = flatPanel(panel);
+  const lay = ([x, y]: Vec2): Vec2 =>
+    keel ? turned([x - keel.origin[0], y - keel.origin[1]], keel.turn) : [x, y];
+  const [inner, outer] = [flat.inner.map(lay), flat.outer.map(lay)];
+  const marks = flat.marks(hull.frames).map(({ station, inner: low, outer: high }): FaceMark => {
+    const to = lay(high.at);
+    return { station, from: keel ? mirror(to) : lay(low.at), to };
   });
+  const { rulings, flat: sheet } = panel.strip;
+  const onSheet = (point: Vec2) => lay(flat.place(point));
   return {
-    outline: parts.flatMap(([points]) => points),
-    kinds: parts.flatMap(([points, along, last]) =>
-      points.map((_, i) => (i === points.length - 1 ? last : along)),
-    ),
+    ...(keel ? bothSides(inner, outer) : oneSide(inner, outer)),
     marks,
-    area: both ? 2 * area : area,
+    area: keel ? 2 * panel.area : panel.area,
     inSpace: (axis, at) =>
-      strip.rulings.flatMap(({ from, to }, k): Vec3[] => {
-        const [a, b] = [inner[k]![axis] - at, outer[k]![axis] - at]; // a point a ruling
-        if (a === b || a > 0 === b > 0) return [];
-        const share = a / (a - b);
-        return [
-          [
-            from[0] + share * (to[0] - from[0]),
-            from[1] + share * (to[1] - from[1]),
-            from[2] + share * (to[2] - from[2]),
-          ],
-        ];
+      rulings.flatMap(({ from, to }, k): Vec3[] => {
+        // A point a ruling on each edge.
+        const [a, b] = [onSheet(sheet.first[k]!)[axis] - at, onSheet(sheet.second[k]!)[axis] - at];
+        return a === b || a > 0 === b > 0 ? [] : [between(from, to, a / (a - b))];
       }),
   };
 }
 
-/** How far to turn points so that they take the least height: along one side of the tightest outline round them, rad. */
-function leastWidthTurn(points: readonly Vec2[]): number {
-  const round = convexOutline(points);
-  const turns = round.map((from, i) => {
-    const to = round[(i + 1) % round.length]!;
-    // Kept within a quarter turn, so that aft stays at the left.
-    return -Math.atan((to[1] - from[1]) / (to[0] - from[0] || 1e-12));
-  });
-  const heightAt = (turn: number) => {
-    const { low, high } = boxRound(turnedOutline(round, turn));
-    return high - low;
+const mirror = ([x, y]: Vec2): Vec2 => [x, -y];
+
+type Outline = Pick<FlatFace, 'outline' | 'kinds'>;
+
+const oneSide = (inner: readonly Vec2[], outer: readonly Vec2[]): Outline =>
+  joined([
+    [inner, 'inner', 'fore'],
+    [outer.toReversed(), 'outer', 'aft'],
+  ]);
+
+function bothSides(inner: readonly Vec2[], outer: readonly Vec2[]): Outline {
+  // Where the two halves gape at the bow, each is cut to the centreline.
+  const onHalf = ([x, y]: Vec2): Vec2 => [x, Math.max(0, y)];
+  const [stern, bow] = [onHalf(inner[0]!), onHalf(inner.at(-1)!)]; // an edge has two points
+  const half = outer.map(onHalf);
+  return joined([
+    [half.map(mirror), 'outer', 'fore'],
+    [[mirror(bow), bow], 'fore', 'fore'],
+    [half.toReversed(), 'outer', 'aft'],
+    [[stern], 'aft', 'aft'],
+  ]);
+}
+
+/** Runs of points one after another, each with the kind of its sides and of the one that leads on from its last point. */
+function joined(runs: readonly (readonly [readonly Vec2[], SideKind, SideKind])[]): Outline {
+  return {
+    outline: runs.flatMap(([points]) => points),
+    kinds: runs.flatMap(([points, along, last]) =>
+      points.map((_, i) => (i === points.length - 1 ? last : along)),
+    ),
   };
-  return turns.reduce((best, turn) => (heightAt(turn) < heightAt(best) - 1e-9 ? turn : best));
 }
 
 /** How long a line x = const of the sheet is within an outline, m. */

@@ -40,7 +40,9 @@ export function drawCloth(v: ClothValues, on: Saying): Drawing {
       hull ? onHull(hull, planned, v) : [],
       note('Pieces are numbered in the order of laying; aft is at the left.'),
       pieces.some(({ marks }) => marks.length > 0)
-        ? note('Thin lines across a piece: the frames, to lay it back by. Hatched: upper layers and strips.')
+        ? note(
+            'Ticks at the edges of a piece: the frames, to lay it back by. Hatched: upper layers and strips.',
+          )
         : [],
     ],
   });
@@ -57,24 +59,31 @@ function onRoll({ pieces, places, cut }: ClothPlan, width: number): Shape[] {
       return [
         rect(mm(along), mm(across), mm(piece.long), mm(piece.wide), { pen: 'thin' }),
         hatch(piece.outline.map(at), isUpper ? 'resin' : 'plain', { pen: 'visible', part: piece.part }),
-        ...piece.marks.map(({ from, to }) => line([at(from), at(to)], { pen: 'thin' })),
+        ...piece.marks.flatMap((mark) => ticksOf(mark).map((tick) => line(tick.map(at), { pen: 'thin' }))),
         ...(isNumbered(piece, cut) ? [note(String(i + 1), { at: at(middleOf(piece)) })] : []),
       ];
     }),
   ];
 }
 
+/** A frame crosses the edge of a piece at both ends of its line; between them the piece keeps room for its number. */
+function ticksOf({ from, to }: ClothPiece['marks'][number]): readonly (readonly Vec2[])[] {
+  const at = (share: number): Vec2 => [
+    from[0] + share * (to[0] - from[0]),
+    from[1] + share * (to[1] - from[1]),
+  ];
+  return [
+    [from, at(0.22)],
+    [at(0.78), to],
+  ];
+}
+
 /** Room for a number on a phone. */
 const isNumbered = ({ wide, long }: ClothPiece, cut: number): boolean => Math.min(wide, long) > cut / 34;
 
-/** The middle of a piece, or beside it where a frame runs through it. */
-function middleOf({ outline, marks, wide }: ClothPiece): Vec2 {
+function middleOf({ outline, wide }: ClothPiece): Vec2 {
   const xs = outline.map(([x]) => x);
-  const middle = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const frames = marks.map(({ from, to }) => (from[0] + to[0]) / 2).toSorted((a, b) => a - b);
-  const next = frames.findIndex((x) => x > middle);
-  const between = next > 0 ? (frames[next - 1]! + frames[next]!) / 2 : middle;
-  return [between, wide / 2];
+  return [(Math.min(...xs) + Math.max(...xs)) / 2, wide / 2];
 }
 
 /** Places along an edge that are drawn. */
@@ -90,6 +99,8 @@ function onHull(hull: Hull, planned: ClothPlan, v: ClothValues): Shape[] {
   const across = mm(hull.beam);
   const plan = ([x, y]: Vec3): Point => [mm(hull.length) + gap + mm(x), top - across / 2 + mm(y)];
   const starboard = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
+  const deep = sheerTop - Math.min(...hull.edges.flatMap(({ points }) => points.map(([, , z]) => z)));
+  const under = top - Math.max(across, mm(deep)) - mm(v.width) * 0.25;
   const lines = hull.edges.map((edge) => edge.polyline(LOOKS));
   const numbers = (part: string) =>
     planned.pieces.flatMap((piece, i) =>
@@ -127,8 +138,8 @@ function onHull(hull: Hull, planned: ClothPlan, v: ClothValues): Shape[] {
     ...(faces.some(({ part, sides }) => part === 'bottom' && sides === 2)
       ? [line(lines[0]!.map(plan), { pen: 'hidden' })]
       : []),
-    label(profile(lines.at(-1)![Math.round(LOOKS * 0.4)]!), 'from the side', { toward: 'n' }),
-    label(plan(lines[1]![Math.round(LOOKS * 0.4)]!), 'from above', { toward: 'n' }),
+    note('from the side', { at: [mm(hull.length) / 2, under] }),
+    note('from above', { at: [mm(hull.length) * 1.5 + gap, under] }),
   ];
 }
 

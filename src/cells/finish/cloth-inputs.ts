@@ -7,10 +7,10 @@ const HULL = 'over == "hull"';
 const FLAT = 'over == "flat"';
 
 const layers = (label: string, note: string, when: string) =>
-  input('count', label, { preset: '1', min: '0', max: '6', step: '1', note, when });
+  input('count', label, { preset: '1', min: '0', max: '4', step: '1', note, when });
 
 const size = (label: string, preset: string, presetInch: string, note: string) =>
-  input('length', label, { preset, presetInch, min: '50 mm', max: '30 m', step: '10 mm', note, when: FLAT });
+  input('length', label, { preset, presetInch, min: '50 mm', max: '12 m', step: '10 mm', note, when: FLAT });
 
 export const clothInputs = {
   over: choice('To cover', {
@@ -34,7 +34,7 @@ export const clothInputs = {
   width: input('length', 'Width of the roll', {
     preset: '1524 mm',
     presetInch: '60 in',
-    min: '300 mm',
+    min: '600 mm',
     max: '4 m',
     step: '10 mm',
     note: 'less 10 to 15 mm (1/2 in) where the selvedge is woven tight; 38, 50 and 60 in (965, 1270 and 1524 mm) are sold',
@@ -124,7 +124,7 @@ export const clothInputs = {
     from: '{self}.usualJoints',
     preset: '1',
     min: '0',
-    max: '20',
+    max: '8',
     step: '1',
     note: 'spread evenly until you count those of your sheets',
     when: HULL,

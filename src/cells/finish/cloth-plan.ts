@@ -124,7 +124,7 @@ function best(rules: ClothRules, plan: (across: boolean) => ClothPlan): ClothPla
 
 /** The plan and what is bought beyond it, rounded up to what the shop cuts, m. */
 export const lengthToBuy = (cut: number, { spare, soldBy }: Pick<ClothRules, 'spare' | 'soldBy'>): number =>
-  Math.ceil((cut * (1 + spare)) / soldBy - 1e-6) * soldBy;
+  Math.max(0, Math.ceil((cut * (1 + spare)) / soldBy - 1e-6)) * soldBy;
 
 /** Transoms first, then from the sides inward: what works hardest lies on top. */
 function facesOf(
@@ -343,7 +343,7 @@ function laidOut(
   dart: Dart | null,
   across: boolean,
 ): ClothPlan {
-  const layered = [1, 2, 3, 4, 5, 6].flatMap((layer) =>
+  const layered = [1, 2, 3, 4].flatMap((layer) =>
     runs.flatMap(({ pieces }) => pieces.filter((piece) => piece.layer === layer)),
   );
   const pieces = [...stripPieces(strips, rules), ...layered];

@@ -1,4 +1,5 @@
 /** What follows from the cloth as it is planned. */
+import { flatPanel } from '../../boat/hull/flat-panel';
 import { look, citation } from '../../trade/table';
 import { rounding } from '../../trade/glass';
 import { type ListRow, step, type ValuesOf } from '../form/define';
@@ -30,7 +31,8 @@ export const pieceList = fact(HOW, SOURCE, (_: ClothAsked, { ask }) =>
 const side = fact(
   'the longest side, laid flat',
   GEOMETRY,
-  ({ over }: Pick<ClothAsked, 'over'>, { hull }) => (over === 'flat' ? 0 : hull.panels.at(-1)!.flatLength), // every hull has a panel
+  ({ over }: Pick<ClothAsked, 'over'>, { hull }) =>
+    over === 'flat' ? 0 : flatPanel(hull.panels.at(-1)!).length, // every hull has a panel
 );
 
 const NO_PIECE = 'no such piece';
@@ -75,7 +77,7 @@ export const clothSteps = {
   cut: tell(plan, 'length', 'length of the roll that they take as they lie', ({ cut }) => cut),
   length: step(
     'length',
-    'ceil(cut * (1 + spare) / soldBy - 0.000001) * soldBy',
+    'max(0, ceil(cut * (1 + spare) / soldBy - 0.000001)) * soldBy',
     'length of the roll to buy',
     'the plan and what is bought beyond it, rounded up to what the shop cuts',
   ),

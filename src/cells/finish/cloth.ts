@@ -2,7 +2,7 @@
 import { defineCell } from '../form/define';
 import { byRoll, drawCloth } from './cloth-drawing';
 import { clothInputs } from './cloth-inputs';
-import { clothSteps, GEOMETRY, pieceList } from './cloth-steps';
+import { clothSteps, pieceList } from './cloth-steps';
 
 export const cloth = defineCell({
   id: 'cloth',
@@ -29,7 +29,7 @@ export const cloth = defineCell({
     when: 'pieces == 0',
     says: 'No cloth is asked for.',
     otherwise: [
-      'Buy {length} of cloth {width} wide: the {pieces?piece lies:pieces lie} on {cut} of it.',
+      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it.',
       {
         when: 'over == "hull" and covered > 0 m^2',
         says: [
@@ -37,6 +37,10 @@ export const cloth = defineCell({
           {
             when: 'dartLength > 0 mm',
             says: 'The bottom’s cloth goes over both sides; cut it open along the centreline from {dartFrom} off its after end to the bow, and wrap each half round the stem.',
+          },
+          {
+            when: 'dartGap < -5 mm',
+            says: 'There the halves gape, so a patch goes on first.',
           },
           {
             when: 'inOne > 0 and dartLength == 0 mm',
@@ -77,12 +81,6 @@ export const cloth = defineCell({
       when: 'over == "hull" and covered > 0 m^2 and turn < 25 mm',
       says: 'A turn of {turn} hardly doubles the edge.',
       limit: '25 mm (1 in) round chines, transom and stem: published advice on sheathing',
-      weight: 'mind',
-    },
-    {
-      when: 'dartGap < -2 * slack',
-      says: 'At the bow the halves of the bottom’s cloth gape by {dartGap}: cut open, it leaves a wedge bare. Lay a patch there first.',
-      limit: GEOMETRY,
       weight: 'mind',
     },
     {

@@ -210,6 +210,16 @@ export const shop: Printed = {
     [['glassShare', 1]],
     'clothSqueegeed|0.5\nclothRolled|0.425\nmat|0.3\nwovenRoving|0.48\nstitched|0.5\nunidirectional|0.55',
   ),
+  // Custom of the trade: ounces to the square yard, and the radius of the edge.
+  ...tableOf(
+    'glass.rounding',
+    [
+      ['upTo', OUNCE / (3 * FT) ** 2],
+      ['radius', MM],
+    ],
+    'light|6|6\nmiddling|12|10\nheavy||12',
+  ),
+  ...Object.fromEntries([30, 38, 50, 60, 72].map((inches, i) => [`glass.rollWidths.${i}`, inches * IN])),
   'glass.glassDensity': 2560,
   'glass.curedResinDensity': 1200,
   // A plywood trade sheet for okoume; 540 to 600, 600 to 650, 680, 520 to 560 kg/m3; moduli of the veneers' woods.

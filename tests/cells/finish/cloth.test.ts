@@ -1,0 +1,236 @@
+import { describe, expect, test } from 'vitest';
+import { endWith, isPost, starter, starters } from '../../../src/boat';
+import { buildHull } from '../../../src/boat/hull/hull';
+import { offsetsOf } from '../../../src/boat/table/offsets';
+import { cloth } from '../../../src/cells/finish/cloth';
+import { testDrawings, testSense } from '../proofs';
+import { tryCell } from '../try-cell';
+
+const IN = 0.0254;
+/** A face of its own, with nothing turned round and nothing to spare. */
+const flat = (entries: Record<string, string>) =>
+  tryCell(cloth, { over: 'flat', turn: '0 mm', trim: '0 mm', spare: '0 %', soldBy: '1 mm', ...entries });
+const plain = { runs: 'along', strips: 'none', turn: '0 mm', trim: '0 mm', lap: '0 mm' };
+const sumOf = (tried: ReturnType<typeof tryCell>, column: string) =>
+  tried.rows.reduce((sum, { id }) => sum + Number(tried.inRow(id, column)), 0);
+
+describe('cloth on a flat face', () => {
+  test('108 in from a roll of 38 in: three runs butted or lapped by 2 in, four lapped by 4 in', () => {
+    const runs = (lap: string) =>
+      flat({ flatLength: '120 in', flatWidth: '108 in', width: '38 in', lap, runs: 'along' }).number(
+        'pieces',
+      );
+    expect(['0 in', '2 in', '4 in'].map(runs)).toStrictEqual([3, 3, 4]);
+  });
+
+  test('what is bought: the runs, their spare ends, ten per cent, and what the shop cuts', () => {
+    const tried = tryCell(cloth, {
+      over: 'flat',
+      flatLength: '2 m',
+      flatWidth: '2.5 m',
+      width: '1.5 m',
+      lap: '50 mm',
+      turn: '25 mm',
+      trim: '50 mm',
+      runs: 'along',
+      spare: '10 %',
+      soldBy: '1 m',
+      price: '10 /m',
+      weight: '200 g/m^2',
+      layers: '1',
+    });
+    // (2.55 - 0.05) / 1.45 is 1.7: two runs, each 2 m with 25 mm turned round and 50 mm to spare at both ends.
+    expect(tried.number('pieces')).toBe(2);
+    expect(tried.number('seams')).toBe(1);
+    expect(tried.number('cut')).toBeCloseTo(2 * 2.15, 12);
+    expect(tried.number('length')).toBe(5);
+    expect(tried.number('cost')).toBeCloseTo(50, 12);
+    expect(tried.number('long')).toBeCloseTo(2.15, 12);
+    expect(tried.number('wide')).toBeCloseTo(1.3, 12);
+    expect(tried.number('laid')).toBeCloseTo(2.05 * 1.3, 12);
+    expect(tried.number('layer')).toBe(1);
+    expect(tried.number('area')).toBeCloseTo(2.05 * 2.6, 12);
+    expect(tried.number('covered')).toBeCloseTo(5, 12);
+    expect(tried.number('layered')).toBeCloseTo(5, 12);
+    expect(tried.number('lapped')).toBeCloseTo(2.05 * 2.6 - 5, 12);
+    expect(tried.number('mass')).toBeCloseTo(2.05 * 2.6 * 0.2, 12);
+    expect(tried.number('offcuts')).toBeCloseTo(5 * 1.5 - 2.05 * 2.6, 12);
+    // Half the lap inside the first run, whose edge is turned round by 25 mm.
+    expect(tried.number('seamClear')).toBeCloseTo(1.3 - 0.025 - 0.025, 12);
+    expect([tried.inRow('piece2', 'along'), tried.inRow('piece2', 'inward')]).toStrictEqual([
+      expect.closeTo(2.15, 12),
+      0,
+    ]);
+  });
+
+  test('a second layer reaches further round', () => {
+    const tried = flat({ flatLength: '1 m', flatWidth: '1 m', turn: '20 mm', further: '30 mm', layers: '2' });
+    expect(tried.number('area')).toBeCloseTo(1.04 ** 2 + 1.1 ** 2, 12);
+    expect(tried.inRow('piece2', 'layer')).toBe(2);
+  });
+
+  test('runs the way that takes less, unless it is asked for', () => {
+    const face = { flatLength: '1.4 m', flatWidth: '3 m', width: '1.5 m', lap: '50 mm' };
+    // Across: one run of 3 m; along: three of 1.4 m.
+    expect(flat(face).number('cut')).toBeCloseTo(3, 12);
+    expect(flat(face).number('isAcross')).toBe(1);
+    expect(flat({ ...face, runs: 'along' }).number('cut')).toBeCloseTo(4.2, 12);
+  });
+
+  test('no layer, no cloth', () => {
+    const tried = flat({ layers: '0' });
+    expect(tried.number('length')).toBe(0);
+    expect(tried.words).toBe('No cloth is asked for.');
+    expect(tried.all['name']).toBe('no such piece');
+  });
+
+  test('an edge is rounded by the weight of the cloth', () => {
+    const round = (weight: string) => flat({ weight }).number('leastRound') * 1000;
+    expect(['4 oz/yd^2', '6 oz/yd^2', '7.5 oz/yd^2', '12 oz/yd^2', '17 oz/yd^2'].map(round)).toStrictEqual([
+      6, 6, 10, 10, 12,
+    ]);
+  });
+});
+
+describe('cloth on a boat', () => {
+  const hulls = starters.map(({ id, table }) => ({ id, table, hull: buildHull(offsetsOf(table)) }));
+
+  test.each(hulls)(
+    'covers all panels and transoms of $id, and no more where nothing laps',
+    ({ table, hull }) => {
+      const tried = tryCell(cloth, plain, table);
+      const transoms = [hull.aft, hull.fore].filter(({ role }) => !isPost(role));
+      const wood =
+        2 * hull.panels.reduce((sum, { area }) => sum + area, 0) +
+        transoms.reduce((sum, { area }) => sum + area, 0);
+      expect(tried.number('covered')).toBeCloseTo(wood, 9);
+      // Of a bottom in one piece that is cut open at the bow, the wedge between the halves is wrapped round too.
+      const wedge = Math.abs(tried.number('dartGap')) * tried.number('dartLength');
+      expect(tried.number('area') - wood).toBeGreaterThan(-2e-3);
+      expect(tried.number('area') - wood).toBeLessThan(wedge + 2e-3);
+    },
+  );
+
+  test.each(hulls)('counts laps by the length of the edges on $id', ({ table, hull }) => {
+    const by = 0.02;
+    const tried = tryCell(cloth, { ...plain, turn: '20 mm', sideLayers: '1', bottomLayers: '0' }, table);
+    const bare = tryCell(cloth, { ...plain, sideLayers: '1', bottomLayers: '0' }, table);
+    const others = hull.panels.slice(1);
+    // Round chine and both ends of every panel above the bottom; nothing at the sheer.
+    const edges = others.flatMap((panel) => [
+      panel.inner.length,
+      ...(panel === others.at(-1) ? [] : [panel.outer.length]),
+      ...[hull.aft, hull.fore].map((end) =>
+        Math.hypot(
+          ...panel.inner.points[end.index]!.map(
+            (value, axis) => panel.outer.points[end.index]![axis]! - value,
+          ),
+        ),
+      ),
+    ]);
+    const wanted = 2 * by * edges.reduce((sum, one) => sum + one, 0);
+    // Corners at four places a panel, each at most twice the square of the turn, and the edges' own bend.
+    expect(Math.abs(tried.number('area') - bare.number('area') - wanted)).toBeLessThan(16 * by * by);
+  });
+
+  test('lays the pieces of its list, and every one lies on the roll', () => {
+    const tried = tryCell(cloth, { bottomLayers: '2' }, starter('vee-launch')!);
+    expect(tried.rows.length).toBe(tried.number('pieces'));
+    expect(sumOf(tried, 'laid')).toBeCloseTo(tried.number('area'), 9);
+    for (const { id } of tried.rows) {
+      expect(Number(tried.inRow(id, 'along')) + Number(tried.inRow(id, 'long'))).toBeLessThan(
+        tried.number('cut') + 1e-9,
+      );
+      expect(Number(tried.inRow(id, 'inward')) + Number(tried.inRow(id, 'wide'))).toBeLessThan(
+        60 * IN + 1e-9,
+      );
+    }
+  });
+
+  test('a flat bottom keeps to a straight thread; one with a forefoot is cut open toward the bow', () => {
+    const dory = tryCell(cloth, { runs: 'along' }, starter('ferry-dory')!);
+    expect(dory.number('inOne')).toBe(1);
+    expect([dory.number('dartFrom'), dory.number('dartLength'), dory.number('dartGap')]).toStrictEqual([
+      0, 0, 0,
+    ]);
+    const launch = tryCell(cloth, { width: '2 m', runs: 'along' }, starter('vee-launch')!);
+    const keel = buildHull(offsetsOf(starter('vee-launch')!)).edges[0]!.length;
+    expect(launch.number('inOne')).toBe(1);
+    expect(launch.number('dartGap')).toBeGreaterThan(0.05);
+    // Along two straight lines to the bow, of which the keel is hardly longer.
+    const along = launch.number('dartFrom') + launch.number('dartLength');
+    expect(along).toBeLessThan(keel + 1e-9);
+    expect(along).toBeGreaterThan(0.99 * keel);
+    // In halves nothing is cut open.
+    const halves = tryCell(cloth, { width: '1.2 m', runs: 'along' }, starter('vee-launch')!);
+    expect([halves.number('inOne'), halves.number('dartLength')]).toStrictEqual([0, 0]);
+  });
+
+  test('strips: the sides’ joints by whole sheets, the transom’s corners, and all edges where asked', () => {
+    const table = starter('class-skiff')!;
+    const hull = buildHull(offsetsOf(table));
+    const tried = tryCell(cloth, { stripWidth: '100 mm', sideJoints: '0' }, table);
+    const transom = endWith(hull, 'transom')!;
+    const corners = 2 * hull.panels.reduce((sum, { name }) => sum + transom.girth(name), 0);
+    expect(tried.number('stripLength')).toBeCloseTo(corners, 3);
+    expect(tried.number('stripArea')).toBeCloseTo(0.1 * tried.number('stripLength'), 12);
+    // A side of 4.35 m takes two sheets of 2.44 m.
+    expect(tried.number('sideLength')).toBeGreaterThan(4.3);
+    expect(tried.number('usualJoints')).toBe(1);
+    const all = tryCell(cloth, { strips: 'all', sideJoints: '0' }, table).number('stripLength');
+    const stem = hull.fore.corners;
+    const long =
+      2 * hull.edges[1]!.length +
+      hull.edges[0]!.length +
+      Math.hypot(...stem[0]!.map((value, axis) => stem.at(-1)![axis]! - value));
+    expect(all - tried.number('stripLength')).toBeCloseTo(long, 9);
+  });
+
+  test('on the bias the same strips are laid, from blocks cut at 45°', () => {
+    const way = (stripCut: string) =>
+      tryCell(
+        cloth,
+        { stripCut, sideLayers: '0', bottomLayers: '0', sideJoints: '0' },
+        starter('creek-punt')!,
+      );
+    expect(way('bias').number('area')).toBeCloseTo(way('straight').number('area'), 12);
+    // A corner of length l: a block l / √2 wide, and two strips of 150 mm take 2 × 150 √2 beyond its width.
+    const [first] = way('straight').rows;
+    const length = Number(way('straight').inRow(first!.id, 'long'));
+    expect(Number(way('bias').inRow('piece1', 'wide'))).toBeCloseTo(length / Math.SQRT2, 12);
+    expect(Number(way('bias').inRow('piece1', 'long'))).toBeCloseTo((length + 2 * 0.15 * 2) / Math.SQRT2, 12);
+  });
+});
+
+describe('warnings', () => {
+  const says = (entries: Record<string, string>) =>
+    flat(entries)
+      .warnings.map((one) => one.says)
+      .join(' ');
+  test('a seam beside an edge, and hardly any lap', () => {
+    // Runs of equal width: with two on a face of 0.2 m each ends 0.1 m from the edge.
+    const narrow = { flatWidth: '1.3 m', flatLength: '1 m', width: '0.6 m', runs: 'along' };
+    expect(says({ ...narrow, lap: '24 mm' })).toContain('Runs lap by 24 mm only');
+    expect(says({ ...narrow, lap: '25 mm' })).toBe('');
+    expect(says({ ...narrow, piece: '4' })).toContain('3 in all');
+  });
+  test('a narrow turn on the boat', () => {
+    const of = (turn: string) =>
+      tryCell(cloth, { turn })
+        .warnings.map((one) => one.says)
+        .join(' ');
+    expect(of('24 mm')).toContain('hardly doubles');
+    expect(of('25 mm')).toBe('');
+  });
+});
+
+describe('drawing', () => {
+  testDrawings(cloth, {
+    'as the boat stands': {},
+    'two layers on the bottom, along': { bottomLayers: '2', runs: 'along' },
+    'a narrow roll, all strips on the bias': { width: '0.6 m', strips: 'all', stripCut: 'bias' },
+    'a flat face': { over: 'flat' },
+  });
+});
+
+testSense(cloth);
