@@ -101,6 +101,7 @@ const different: Readonly<Record<string, string>> = {
   'temperature coldest it cures': 'two cells ask it of the glue, one of the coating',
   'length width of the glue face':
     'one of a joint, or the mean of all; clamps ask of the one joint they press',
+  'length width': 'a batten’s, and that of a roll of cloth',
   'count sides': 'of an edge, and of a seam; neither is measured, both lie to port and to starboard',
   'share waste': 'offcuts of a jig’s lumber; paste scraped off beside a fillet',
   'count rows': 'along an edge a timber has room for one row; a gusset’s member takes two',

@@ -225,10 +225,9 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'surface >= coldest and surface - fall < coldest',
   ],
   cloth: [
-    'seams > 0 and seamClear < 100 mm',
     'seams > 0 and lap < 25 mm',
     'over == "hull" and covered > 0 m^2 and turn < 25 mm',
-    'piece > pieces and piece > 1',
+    'pieceInHand > pieces and pieceInHand > 1',
   ],
   resin: [
     'glassShare > 60 %',

@@ -131,7 +131,7 @@ export const clothInputs = {
     ofBoat: true,
   }),
   sheetLength: fromShop('sheetLength', { when: HULL, ofBoat: true }),
-  spare: input('share', 'Bought beyond the plan', {
+  beyond: input('share', 'Bought beyond the plan', {
     preset: '10 %',
     min: '0 %',
     max: '100 %',
@@ -154,7 +154,7 @@ export const clothInputs = {
     step: '0.1 /m',
     note: 'by the length of the roll; an example: put in your shop’s',
   }),
-  piece: input('count', 'Piece looked at', {
+  pieceInHand: input('count', 'Piece looked at', {
     preset: '1',
     min: '1',
     max: '999',

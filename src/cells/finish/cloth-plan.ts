@@ -34,7 +34,7 @@ export interface ClothRules {
   readonly stripWidth: number;
   readonly stripCut: 'straight' | 'bias';
   readonly sideJoints: number;
-  readonly spare: number;
+  readonly beyond: number;
   readonly soldBy: number;
 }
 
@@ -84,8 +84,6 @@ export interface ClothPlan {
   readonly cut: number;
   readonly faces: readonly Covered[];
   readonly seams: readonly Seam[];
-  /** Least distance from a seam to the edge of its face, m; of no seam the width of the roll. */
-  readonly seamClear: number;
   /** Of the bottom in one piece; null where it is not. */
   readonly dart: Dart | null;
   readonly stripLength: number;
@@ -123,8 +121,8 @@ function best(rules: ClothRules, plan: (across: boolean) => ClothPlan): ClothPla
 }
 
 /** The plan and what is bought beyond it, rounded up to what the shop cuts, m. */
-export const lengthToBuy = (cut: number, { spare, soldBy }: Pick<ClothRules, 'spare' | 'soldBy'>): number =>
-  Math.max(0, Math.ceil((cut * (1 + spare)) / soldBy - 1e-6)) * soldBy;
+export const lengthToBuy = (cut: number, { beyond, soldBy }: Pick<ClothRules, 'beyond' | 'soldBy'>): number =>
+  Math.max(0, Math.ceil((cut * (1 + beyond)) / soldBy - 1e-6)) * soldBy;
 
 /** Transoms first, then from the sides inward: what works hardest lies on top. */
 function facesOf(
@@ -158,7 +156,6 @@ interface Runs {
   readonly covered: Covered;
   readonly pieces: readonly ClothPiece[];
   readonly seams: readonly Seam[];
-  readonly clear: number;
 }
 
 /** A face cut into runs, layer by layer; each layer reaches further round the corners than the one under it. */
@@ -168,7 +165,6 @@ function runsOver(covered: Covered, rules: ClothRules, across: boolean): Runs {
     covered,
     pieces: layers.flatMap(({ pieces }) => pieces),
     seams: layers[0]?.seams ?? [],
-    clear: Math.min(...layers.map(({ clear }) => clear)),
   };
 }
 
@@ -189,7 +185,6 @@ function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: 
   const { low, high } = boxRound(grown);
   const count = runsToCover(high - low, width, lap);
   const wide = (high - low + (count - 1) * lap) / count;
-  const bare = boxRound(face.outline.map(upright));
   const runs = Array.from({ length: count }, (_, i) => low + i * (wide - lap));
   const names = sides === 2 ? ['port', 'starboard'] : [''];
   const pieces = names.flatMap((side) =>
@@ -222,8 +217,6 @@ function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: 
     covered,
     pieces,
     seams: middles.map((at) => ({ face: covered, axis: across ? 0 : 1, at })),
-    // Runs across end at the edges and cross them, which is no seam along one.
-    clear: across ? Infinity : Math.min(...middles.map((at) => Math.min(at - bare.low, bare.high - at))),
   };
 }
 
@@ -354,7 +347,6 @@ function laidOut(
     cut: length,
     faces: runs.map(({ covered }) => covered),
     seams: runs.flatMap(({ seams }) => seams),
-    seamClear: Math.min(rules.width, ...runs.map(({ clear }) => clear)),
     dart,
     stripLength: strips.reduce((sum, strip) => sum + strip.length * strip.count, 0),
     across,

@@ -46,9 +46,9 @@ interface LaidPiece extends ClothPiece {
 const here = fact(
   'of the pieces in their order',
   GEOMETRY,
-  ({ piece }: ClothAsked, { ask }): LaidPiece | null => {
+  ({ pieceInHand }: ClothAsked, { ask }): LaidPiece | null => {
     const { pieces, places } = ask(plan);
-    const [found, place] = [pieces[piece - 1], places[piece - 1]];
+    const [found, place] = [pieces[pieceInHand - 1], places[pieceInHand - 1]];
     return found && place ? { ...found, ...place } : null;
   },
 );
@@ -77,7 +77,7 @@ export const clothSteps = {
   cut: tell(plan, 'length', 'length of the roll that they take as they lie', ({ cut }) => cut),
   length: step(
     'length',
-    'max(0, ceil(cut * (1 + spare) / soldBy - 0.000001)) * soldBy',
+    'max(0, ceil(cut * (1 + beyond) / soldBy - 0.000001)) * soldBy',
     'length of the roll to buy',
     'the plan and what is bought beyond it, rounded up to what the shop cuts',
   ),
@@ -101,13 +101,6 @@ export const clothSteps = {
     'count',
     'seams between runs, counted on one side of the boat',
     ({ seams }) => seams.length,
-  ),
-  seamClear: tell(
-    plan,
-    'length',
-    'least distance from the middle of a seam to the edge that it runs along; without one the width of the roll',
-    ({ seamClear }) => seamClear,
-    { bound: 'most' },
   ),
   isAcross: tell(plan, 'count', 'whether runs go across', ({ across }) => (across ? 1 : 0)),
   inOne: tell(plan, 'count', 'whether the bottom’s cloth goes over both sides', ({ dart }) => (dart ? 1 : 0)),

@@ -15,8 +15,8 @@ export const cloth = defineCell({
     'The flat face': ['flatLength', 'flatWidth', 'layers'],
     'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack'],
     'The strips': ['strips', 'stripWidth', 'stripCut', 'sideJoints', 'sheetLength'],
-    'As the shop sells it': ['spare', 'soldBy', 'price'],
-    'One piece': ['piece'],
+    'As the shop sells it': ['beyond', 'soldBy', 'price'],
+    'One piece': ['pieceInHand'],
   },
   alone: ['flatLength', 'flatWidth', 'layers'],
   steps: clothSteps,
@@ -53,7 +53,7 @@ export const cloth = defineCell({
   },
   table: {
     caption: 'The pieces in the order of laying, and where each is cut from the roll',
-    over: 'piece',
+    over: 'pieceInHand',
     rows: pieceList,
     columns: [
       { of: 'long', label: 'cut long' },
@@ -65,12 +65,6 @@ export const cloth = defineCell({
     ],
   },
   warnings: [
-    {
-      when: 'seams > 0 and seamClear < 100 mm',
-      says: 'A seam runs {seamClear} from the edge of its face, where she wears most. Choose the other way of the runs, or another roll.',
-      limit: 'no seam within 100 mm (4 in) of a chine: common practice, no source',
-      weight: 'mind',
-    },
     {
       when: 'seams > 0 and lap < 25 mm',
       says: 'Runs lap by {lap} only: where cloth is butted, a tape belongs over the seam.',
@@ -84,7 +78,7 @@ export const cloth = defineCell({
       weight: 'mind',
     },
     {
-      when: 'piece > pieces and piece > 1',
+      when: 'pieceInHand > pieces and pieceInHand > 1',
       says: 'There are fewer pieces than that: {pieces} in all.',
       limit: 'the pieces as planned',
       weight: 'mind',

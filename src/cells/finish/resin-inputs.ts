@@ -30,9 +30,13 @@ export const resinInputs = {
   }),
   bottomLayers: {
     ...layers('Layers of cloth on the bottom', '0 for bare wood, which is sealed and no more'),
+    from: 'cloth.bottomLayers',
     ofBoat: true,
   },
-  sideLayers: layers('Layers of cloth elsewhere', '0 for bare wood, which is sealed and no more'),
+  sideLayers: {
+    ...layers('Layers of cloth elsewhere', '0 for bare wood, which is sealed and no more'),
+    from: 'cloth.sideLayers',
+  },
   laps: input('share', 'Laps and edges turned round', {
     preset: '10 %',
     min: '0 %',
@@ -41,6 +45,7 @@ export const resinInputs = {
     note: 'cloth beyond the bare area; common practice, no source',
   }),
   clothWeight: input('areaDensity', 'Weight of the cloth', {
+    from: 'cloth.weight',
     preset: '6 oz/yd^2',
     min: '20 g/m^2',
     max: '1500 g/m^2',
