@@ -28,11 +28,9 @@ export const pieceList = fact(HOW, SOURCE, (_: ClothAsked, { ask }) =>
   })),
 );
 
-const side = fact(
-  'the longest side, laid flat',
-  GEOMETRY,
-  ({ over }: Pick<ClothAsked, 'over'>, { hull }) =>
-    over === 'flat' ? 0 : flatPanel(hull.panels.at(-1)!).length, // every hull has a panel
+const side = fact('the uppermost panel, laid flat', GEOMETRY, ({ over }: Pick<ClothAsked, 'over'>, at) =>
+  // The hull is asked only where there is one; every hull has a panel.
+  over === 'flat' ? 0 : flatPanel(at.hull.panels.at(-1)!).length,
 );
 
 const NO_PIECE = 'no such piece';
