@@ -1,6 +1,7 @@
 /**
  * Nothing is exported that nothing of src uses, in another file or in its own: what only tests call is checked in
- * vain, for it is not what ships. Types bear no code, and stand where a docstring points at them.
+ * vain, for it is not what ships. Types bear no code, and stand where a docstring points at them; but each has a name
+ * of its own.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
@@ -100,6 +101,18 @@ test('every export of src is used in src', () => {
   expect(exported.length).toBeGreaterThan(500);
   const idle = exported.filter(({ file, name }) => !used.has(`${file} ${name}`) && !usedAtHome(file, name));
   expect(idle.map(({ file, name }) => `${file}: ${name}`)).toStrictEqual([]);
+});
+
+/** A name that means two things must be looked up each time that it is read. */
+const TYPES = /^export (?:declare )?(?:abstract )?(?:class|interface|type|enum) (\w+)/gm;
+
+test('every type of src has a name of its own', () => {
+  const homes = new Map<string, string[]>();
+  for (const [file, code] of codeOf)
+    for (const [, name = ''] of code.matchAll(TYPES)) homes.set(name, [...(homes.get(name) ?? []), file]);
+  expect(homes.size).toBeGreaterThan(300);
+  const twice = [...homes].filter(([, declaredIn]) => declaredIn.length > 1);
+  expect(Object.fromEntries(twice)).toStrictEqual({});
 });
 
 describe('numbers that have a name', () => {

@@ -5,7 +5,7 @@ import { line, note, rectHatch } from './drawing';
 import type { Fill, Shape } from './shapes';
 
 /** A stretch of a bar, hours since the first midnight. */
-export interface Stretch {
+export interface BarStretch {
   readonly from: number;
   readonly to: number;
   readonly fill: Fill;
@@ -13,7 +13,7 @@ export interface Stretch {
 
 export interface DayBar {
   readonly name: string;
-  readonly stretches: readonly Stretch[];
+  readonly stretches: readonly BarStretch[];
 }
 
 /** Hours since the first midnight; `dawn` and `dusk` since any. */

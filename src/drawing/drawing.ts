@@ -19,9 +19,9 @@ import type {
   Pen,
   Point,
   RadiusShape,
-  Run,
+  DimensionRun,
   Shape,
-  Side,
+  SheetSide,
   Tag,
 } from './shapes';
 
@@ -155,7 +155,7 @@ export function dim(
   from: Point,
   to: Point,
   text: string,
-  options: Tag & { readonly side?: Side; readonly run?: Run; readonly level?: number } = {},
+  options: Tag & { readonly side?: SheetSide; readonly run?: DimensionRun; readonly level?: number } = {},
 ): DimShape {
   const { run = 'aligned', level = 0, ...tag } = options;
   const steep =

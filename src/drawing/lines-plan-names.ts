@@ -5,8 +5,8 @@ import {
   type FullLines,
   GAPS,
   onSheet,
-  type Place,
-  type Places,
+  type ViewPlace,
+  type ViewPlaces,
   type PlanCut,
   type PlanEdge,
   type PlanStation,
@@ -18,7 +18,7 @@ import type { Point, Shape } from './shapes';
 const LETTER = 0.5;
 
 /** What each view is, and the head of the sheet. */
-export function headings(of: FullLines, { profile, plan, body }: Places, row: number): Shape[] {
+export function headings(of: FullLines, { profile, plan, body }: ViewPlaces, row: number): Shape[] {
   const { left, right, top, bottom } = profile.box;
   const middle = (left + right) / 2;
   const foot = body.at[1] + body.box.bottom - 2.65 * row;
@@ -34,7 +34,7 @@ export function headings(of: FullLines, { profile, plan, body }: Places, row: nu
 }
 
 /** The ends above, inward, where their long names take no room from the frames' nor from the hull; each section at its sheer. */
-export function stationNames(of: FullLines, { profile, body }: Places, row: number): Shape[] {
+export function stationNames(of: FullLines, { profile, body }: ViewPlaces, row: number): Shape[] {
   const { left, right, top, bottom } = profile.box;
   const half = (name: string) => (LETTER * name.length * row) / 2;
   const ends = [...of.stations.slice(0, 1), ...of.stations.slice(1).slice(-1)];
@@ -50,7 +50,7 @@ export function stationNames(of: FullLines, { profile, body }: Places, row: numb
 }
 
 /** The sheer over the half-breadth plan and the chines under it, near their after ends, where nothing else is named. */
-export function edgeNames({ edges }: FullLines, { plan }: Places, row: number): Shape[] {
+export function edgeNames({ edges }: FullLines, { plan }: ViewPlaces, row: number): Shape[] {
   const sheer = edges.at(-1);
   if (!sheer) return [];
   const at = (points: PlanEdge['points']): Point => {
@@ -80,7 +80,12 @@ export function edgeNames({ edges }: FullLines, { plan }: Places, row: number): 
  * Every waterline beside the profile and every buttock under the body plan, fanned out where they lie too close to be
  * named at their own ends; and where there is room for it, again in the other views, straight or curved.
  */
-export function cutNames(of: FullLines, { profile, plan, body }: Places, past: number, row: number): Shape[] {
+export function cutNames(
+  of: FullLines,
+  { profile, plan, body }: ViewPlaces,
+  past: number,
+  row: number,
+): Shape[] {
   const again = true;
   const half = (name: string) => (LETTER * name.length * row) / 2;
   const levels = spread(of.waterlines.map(({ at }) => profile.at[1] + mm(at)), 1.15 * row); // prettier-ignore
@@ -163,7 +168,7 @@ function frameRow(frames: readonly PlanStation[], row: number): readonly PlanSta
 function sectionName(
   { name, section }: PlanStation,
   amidships: number,
-  body: Place,
+  body: ViewPlace,
   again: boolean,
 ): Shape[] {
   const sheer = section.points.at(-1);

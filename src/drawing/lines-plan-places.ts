@@ -47,12 +47,12 @@ export interface FullLines {
 }
 
 /** One view on the sheet: how much larger than the rest, where its origin lies, and what it takes up from there, mm. */
-export interface Place {
+export interface ViewPlace {
   readonly times: number;
   readonly at: Point;
   readonly box: Box;
 }
-export type Places = Readonly<Record<View, Place>>;
+export type ViewPlaces = Readonly<Record<View, ViewPlace>>;
 
 /** Height of a row of text with its air, by the hull's length: what 14 px are on a sheet as narrow as a phone. */
 const ROW = 0.077;
@@ -60,9 +60,9 @@ const ROW = 0.077;
 export const GAPS = { head: 2.3, plan: 3.7, body: 4.2 };
 
 export const rowOf = ({ row }: FullLines, length: number): number => row ?? ROW * length;
-export const lengthOf = ({ profile }: Places): number => profile.box.right - profile.box.left;
+export const lengthOf = ({ profile }: ViewPlaces): number => profile.box.right - profile.box.left;
 
-export function placesOf(of: FullLines): Places {
+export function placesOf(of: FullLines): ViewPlaces {
   const hull = [...of.edges, ...of.stations.map(({ section }) => section)];
   const seen = (which: View): Box =>
     extents({ title: '', says: '', shapes: view(hull, which, { amidships: of.amidships }) });
@@ -94,7 +94,7 @@ function withBase(box: Box): Box {
 
 export const nearBase = ({ top, bottom }: Box): boolean => bottom <= top - bottom && top >= bottom - top;
 
-export const onSheet = ({ at, times }: Place, right: number, up: number): Point => [
+export const onSheet = ({ at, times }: ViewPlace, right: number, up: number): Point => [
   at[0] + times * right,
   at[1] + times * up,
 ];

@@ -9,8 +9,8 @@ import {
   lengthOf,
   nearBase,
   onSheet,
-  type Place,
-  type Places,
+  type ViewPlace,
+  type ViewPlaces,
   placesOf,
   type PlanCut,
   rowOf,
@@ -64,13 +64,13 @@ export function fullLinesPlan(of: FullLines): Drawing {
 }
 
 /** Straight lines: base, centrelines, stations, and waterlines and buttocks where they are seen edge on. */
-function grid(of: FullLines, { profile, plan, body }: Places, past: number): Shape[] {
-  const across = (place: Place, height: number, pen: Pen): Shape => {
+function grid(of: FullLines, { profile, plan, body }: ViewPlaces, past: number): Shape[] {
+  const across = (place: ViewPlace, height: number, pen: Pen): Shape => {
     const [, y] = onSheet(place, 0, height);
     const from = place.at[0] + place.box.left - past;
     return line([[from, y], [place.at[0] + place.box.right + past, y]], { pen }); // prettier-ignore
   };
-  const up = (place: Place, right: number, pen: Pen): Shape => {
+  const up = (place: ViewPlace, right: number, pen: Pen): Shape => {
     const [x] = onSheet(place, right, 0);
     const from = place.at[1] + place.box.bottom - past;
     return line([[x, from], [x, place.at[1] + place.box.top + past]], { pen }); // prettier-ignore
@@ -94,8 +94,8 @@ function grid(of: FullLines, { profile, plan, body }: Places, past: number): Sha
 }
 
 /** Waterlines curved in the half-breadth plan, buttocks in the profile. A cut is no part that could be lit. */
-function cuts(of: FullLines, { profile, plan }: Places): Shape[] {
-  const curved = ({ lines }: PlanCut, which: 'profile' | 'plan', { at }: Place, pen: Pen): Shape[] =>
+function cuts(of: FullLines, { profile, plan }: ViewPlaces): Shape[] {
+  const curved = ({ lines }: PlanCut, which: 'profile' | 'plan', { at }: ViewPlace, pen: Pen): Shape[] =>
     lines.map((points) =>
       line(
         points.map(([x, y, z]): Point => [at[0] + mm(x), at[1] + mm(which === 'plan' ? y : z)]),
@@ -108,7 +108,7 @@ function cuts(of: FullLines, { profile, plan }: Places): Shape[] {
   ];
 }
 
-function hullIn(of: FullLines, { profile, plan, body }: Places): Shape[] {
+function hullIn(of: FullLines, { profile, plan, body }: ViewPlaces): Shape[] {
   const sections = of.stations.map(({ section }) => section);
   const { amidships } = of;
   const enlarged = (shape: Shape): Shape =>

@@ -1,6 +1,7 @@
 // Views of a hull: lines in space projected to profile, half-breadth plan and body plan,
 // and the three laid out on one sheet to one scale.
 
+import type { View } from '../kernel';
 import { centreLine, line, mm, note } from './drawing';
 import { extents } from './flatten';
 import type { Box, Drawing, Pen, Point, Shape } from './shapes';
@@ -12,7 +13,7 @@ export interface SpaceLine {
   readonly pen?: Pen;
 }
 
-export type View = 'profile' | 'plan' | 'body';
+export type { View } from '../kernel';
 
 type Spatial = SpaceLine['points'][number];
 

@@ -22,13 +22,13 @@ export type Pen =
 /** Fills named after the yard. Cedar and ply are hatched, resin is hatched broken; void is bare paper. */
 export type Fill = 'cedar' | 'ply' | 'glue' | 'resin' | 'void' | 'plain';
 
-export type Side = 'above' | 'below' | 'left' | 'right';
+export type SheetSide = 'above' | 'below' | 'left' | 'right';
 
 /** Compass directions on the sheet, north up. */
 export type Compass = 'n' | 'ne' | 'e' | 'se' | 's' | 'sw' | 'w' | 'nw';
 
 /** What a dimension measures: the distance itself, or only its horizontal or vertical part. */
-export type Run = 'aligned' | 'horizontal' | 'vertical';
+export type DimensionRun = 'aligned' | 'horizontal' | 'vertical';
 
 /** Extents, mm. */
 export interface Box {
@@ -83,8 +83,8 @@ export interface DimShape extends Tag {
   readonly from: Point;
   readonly to: Point;
   readonly text: string;
-  readonly run: Run;
-  readonly side: Side;
+  readonly run: DimensionRun;
+  readonly side: SheetSide;
   /** 0 is nearest to the part. A wish: a dimension steps outward where it must. */
   readonly level: number;
 }

@@ -7,15 +7,15 @@
 import type { Board, CuttingPlan, CuttingProblem } from './cutting';
 
 export interface CuttingModel {
-  readonly columns: readonly Column[];
-  readonly rows: readonly Row[];
+  readonly columns: readonly ModelColumn[];
+  readonly rows: readonly ModelRow[];
   /** Whether its least is the least of all: false where the model was cut short. */
   readonly complete: boolean;
   /** The plan that a solution stands for. */
   readonly read: (solution: ArrayLike<number>) => CuttingPlan;
 }
 
-export interface Column {
+export interface ModelColumn {
   readonly cost: number;
   readonly least: number;
   readonly most: number;
@@ -23,7 +23,7 @@ export interface Column {
 }
 
 /** least <= sum of terms <= most. */
-export interface Row {
+export interface ModelRow {
   readonly least: number;
   readonly most: number;
   readonly terms: readonly (readonly [column: number, factor: number])[];
@@ -76,14 +76,14 @@ function patternModel(problem: CuttingProblem): CuttingModel | null {
       return null;
   }
 
-  const columns = patterns.map(({ stock }): Column => ({
+  const columns = patterns.map(({ stock }): ModelColumn => ({
     cost: stocks[stock]!.price,
     least: 0,
     most: parts.length,
     whole: true,
   }));
   // At least: a piece too many is left on the board.
-  const rows = lengths.map((_, i): Row => ({
+  const rows = lengths.map((_, i): ModelRow => ({
     least: wanted[i]!,
     most: Infinity,
     terms: patterns.flatMap(({ counts }, column) => (counts[i]! > 0 ? [[column, counts[i]!] as const] : [])),
@@ -112,8 +112,8 @@ function boardModel({ parts, stocks, kerf }: CuttingProblem, within: CuttingPlan
   const known = within.boards.reduce((sum, { stock }) => sum + stocks[stock]!.price, 0);
   const byPrice = cheapest > 0 ? Math.floor(known / cheapest + 1e-9) : parts.length;
   const boards = Math.max(within.boards.length, Math.min(byPrice, 2 * within.boards.length, MOST_BOARDS));
-  const columns: Column[] = [];
-  const rows: Row[] = [];
+  const columns: ModelColumn[] = [];
+  const rows: ModelRow[] = [];
   const binary = (cost: number) => columns.push({ cost, least: 0, most: 1, whole: true }) - 1;
   const isStock = Array.from({ length: boards }, () => stocks.map(({ price }) => binary(price)));
   const has = Array.from({ length: boards }, () => parts.map(() => binary(0)));

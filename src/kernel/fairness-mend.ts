@@ -8,7 +8,7 @@
  * among good ones is better put right by itself.
  */
 import { fairSteps, thirdRun } from './fairness';
-import { type Condition, leastChange } from './least-change';
+import { type LinearCondition, leastChange } from './least-change';
 import { fitSpline, splineAt } from './spline';
 
 export interface MendOptions {
@@ -37,7 +37,7 @@ export function leastMend(
   const conditions = [
     ...noHollow(knots, values, reverse ? bestReverse(knots, values) : () => turn, rounding),
     ...noHardSpot(knots, values, rounding),
-  ].map(({ row, least }): Condition => ({ row: free.map((i) => row[i]!), least }));
+  ].map(({ row, least }): LinearCondition => ({ row: free.map((i) => row[i]!), least }));
   const moves = leastChange(conditions, free.length);
   if (moves === null) return null;
   const all = knots.map(() => 0);
@@ -51,7 +51,7 @@ function noHollow(
   values: readonly number[],
   turnAt: (point: number) => 1 | -1,
   rounding: number,
-): readonly Condition[] {
+): readonly LinearCondition[] {
   // The batten's bends are linear in the points, so what a move of 1 does is what that point does alone.
   const moved = knots.map((_, i) =>
     bendsAt(
@@ -95,7 +95,7 @@ function noHardSpot(
   knots: readonly number[],
   values: readonly number[],
   rounding: number,
-): readonly Condition[] {
+): readonly LinearCondition[] {
   const run = thirdRun(knots, values);
   return fairSteps(run).flatMap((most, j) => {
     const row = run.effects.map((effect) => effect[j + 1]! - effect[j]!);

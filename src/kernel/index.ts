@@ -26,7 +26,7 @@ export type { MendOptions } from './fairness-mend';
 export { below } from './immersion';
 export type { Immersion, Waterplane } from './immersion';
 export { leastChange } from './least-change';
-export type { Condition } from './least-change';
+export type { LinearCondition } from './least-change';
 export { leastHeight, turned } from './least-height';
 export type { LeastHeight } from './least-height';
 export { bridge, joined, mirrored, polygonMesh, reversed } from './mesh';

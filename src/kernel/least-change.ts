@@ -8,7 +8,7 @@
  */
 
 /** `row . change >= least`. */
-export interface Condition {
+export interface LinearCondition {
   readonly row: readonly number[];
   readonly least: number;
 }
@@ -23,7 +23,7 @@ const ROUNDING = 1e-11;
  * @param size how many numbers may change
  * @throws when a number isn't finite
  */
-export function leastChange(conditions: readonly Condition[], size: number): readonly number[] | null {
+export function leastChange(conditions: readonly LinearCondition[], size: number): readonly number[] | null {
   const scaled = conditions.flatMap(({ row, least }) => {
     const length = Math.hypot(...row);
     if (!Number.isFinite(length) || !Number.isFinite(least))

@@ -16,22 +16,22 @@ export interface SoldSize {
   readonly size: number;
 }
 
-export interface Shelf {
+export interface SizesSold {
   /** The size sold that answers to a value, SI; undefined where none does. */
   readonly called: (value: number, shown: Shown) => SoldSize | undefined;
   /** Sizes to pick from, SI, rising: where the builder says which is bought. */
   readonly sizes?: (shown: Shown) => readonly number[];
 }
 
-const shelves = new Map<KindId, Shelf>();
+const shelves = new Map<KindId, SizesSold>();
 
 /** Puts up the sizes in which things of a kind are sold. */
-export function putUp(kind: KindId, shelf: Shelf): void {
+export function putUp(kind: KindId, shelf: SizesSold): void {
   shelves.set(kind, shelf);
 }
 
 /** The sizes of a kind; undefined for what is not sold in sizes, or where they are not put up. */
-export function shelfOf(kind: KindId): Shelf | undefined {
+export function shelfOf(kind: KindId): SizesSold | undefined {
   return shelves.get(kind);
 }
 

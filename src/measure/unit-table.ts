@@ -17,7 +17,7 @@ export interface Smaller {
   readonly bare: boolean;
 }
 
-export interface Row {
+export interface UnitRow {
   /** By units above it; empty for a base. */
   readonly is: string;
   /** One and many, in full. */
@@ -41,15 +41,15 @@ export const bases: Readonly<Record<string, Dimension>> = {
 export const pi: Exact = { top: 314159265358979323846264338327950288419716939937510n, bottom: 10n ** 50n };
 
 /** A row whose plural takes an s. */
-function unit(is: string, one: string, also = '', more: Pick<Row, 'smaller' | 'zero'> = {}): Row {
+function unit(is: string, one: string, also = '', more: Pick<UnitRow, 'smaller' | 'zero'> = {}): UnitRow {
   return { is, words: [one, `${one}s`], also, ...more };
 }
 
-function parts(unit: string, count: number, plural: string, bare = false): Pick<Row, 'smaller'> {
+function parts(unit: string, count: number, plural: string, bare = false): Pick<UnitRow, 'smaller'> {
   return { smaller: { unit, count, plural, bare } };
 }
 
-export const rows: Readonly<Record<string, Row>> = {
+export const rows: Readonly<Record<string, UnitRow>> = {
   m: unit('', 'metre', 'meter,meters'),
   kg: unit('', 'kilogram', 'kilo,kilos'),
   s: unit('', 'second', 'sec,secs'),

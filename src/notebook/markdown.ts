@@ -13,7 +13,7 @@ import { LONGEST_PARAGRAPH } from './blocks/paragraph';
 import { LONGEST_NOTEBOOK } from '../boat/file/own-notebooks';
 import { type Head, LAST, LONGEST_TITLE, readFrontMatter } from './text/front-matter';
 import { linesIn, readInlines } from './text/inline';
-import { type Block, type Fault, type NotebookPage, wordsOf } from './text/page-text';
+import { type Block, type TextFault, type NotebookPage, wordsOf } from './text/page-text';
 import { curled } from './text/quotes';
 import { idOf } from './text/slug';
 
@@ -103,8 +103,8 @@ function readAll(text: string, from: number, found: Noted): Block[] {
 }
 
 /** The text with each line left blank that the lexer is to be spared, and what is said of these. */
-function withoutHarm(text: string, from: number, found: Noted): { whole: string; left: Fault[] } {
-  const left: Fault[] = [];
+function withoutHarm(text: string, from: number, found: Noted): { whole: string; left: TextFault[] } {
+  const left: TextFault[] = [];
   const lines = text.split('\n');
   const tooMany = lines[MOST_LINES];
   const spared = lines.slice(0, MOST_LINES).map((line, at) => {
@@ -165,8 +165,8 @@ function readBlocks(
   });
 }
 
-function faultIn(found: Noted, line: number, says: string, text: string): Fault {
-  const fault: Fault = { type: 'fault', line, says, text };
+function faultIn(found: Noted, line: number, says: string, text: string): TextFault {
+  const fault: TextFault = { type: 'fault', line, says, text };
   found.faults.push(fault);
   return fault;
 }

@@ -1,12 +1,12 @@
 /** The address's hash says which notebook is open and where in it: `#/the-build/what-goes-wrong`. */
 import { signal } from '@preact/signals';
 
-export interface Way {
+export interface PageAddress {
   readonly notebook: string | null;
   readonly place: string | null;
 }
 
-export const way = signal<Way>(readWay());
+export const way = signal<PageAddress>(readWay());
 
 export function followHash(): void {
   addEventListener('hashchange', () => {
@@ -18,7 +18,7 @@ export function wayTo(notebook: string, place?: string): string {
   return `#/${encodeURIComponent(notebook)}${place ? `/${place}` : ''}`;
 }
 
-function readWay(): Way {
+function readWay(): PageAddress {
   const [, notebook = '', place = ''] = /^#\/([^/]*)(?:\/(.+))?$/.exec(location.hash) ?? [];
   return { notebook: decoded(notebook) || null, place: decoded(place) || null };
 }

@@ -20,10 +20,10 @@ export interface AtHand {
   readonly hull: Hull | null;
   readonly on: OnHand;
   /** What was asked of the cell under other values so far, with the answers. */
-  readonly asked: readonly Supposed[];
+  readonly asked: readonly Supposition[];
 }
 
-export interface Supposed {
+export interface Supposition {
   readonly changes: Partial<Values>;
   readonly answer: Values | Issue;
 }
@@ -41,7 +41,7 @@ export function atHand(instance: Instance, graph: Graph, bench: Bench): AtHand |
     return found;
   };
   const suppose = graph.supposing((read) => valuesOf(instance, read));
-  const asked: Supposed[] = [];
+  const asked: Supposition[] = [];
   const on = onHand(instance.cell, values, {
     say: sayWith(bench),
     hull,

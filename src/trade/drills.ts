@@ -5,7 +5,7 @@
  * drill below what is asked, the other the next above.
  */
 import { INCH } from '../measure/si';
-import { type Shelf, type Shown, type SoldSize } from '../measure';
+import { type SizesSold, type Shown, type SoldSize } from '../measure';
 
 /** Sold sizes and reckoned ones meet exactly; rounding is forgiven. */
 const HAIR = 1e-7;
@@ -109,7 +109,7 @@ const inMetres = {
 };
 
 /** A bit for a plain hole is called as it is sold, where its own system is not the builder's too: 1/2 in stays so. */
-export const bitShelf: Shelf = {
+export const bitShelf: SizesSold = {
   called: (metres, { length }) => {
     const among = (sizes: readonly number[]) => sizes.some((size) => Math.abs(size - metres) < HAIR);
     const systems = length === 'mm' ? (['metric', 'inch'] as const) : (['inch', 'metric'] as const);
@@ -124,5 +124,5 @@ export const bitShelf: Shelf = {
 };
 
 /** How the drill of a pilot hole is called, and of a hole for the shank. */
-export const pilotShelf: Shelf = { called: (metres, shown) => drillFor(metres, 'below', shown) };
-export const shankShelf: Shelf = { called: (metres, shown) => drillFor(metres, 'above', shown) };
+export const pilotShelf: SizesSold = { called: (metres, shown) => drillFor(metres, 'below', shown) };
+export const shankShelf: SizesSold = { called: (metres, shown) => drillFor(metres, 'above', shown) };

@@ -1,6 +1,6 @@
 /** Things that are sold by fixed lengths: which, in the metric and in the inch shop, and how they are called there. */
 import { INCH } from '../measure/si';
-import type { Shelf, SoldSize } from '../measure';
+import type { SizesSold, SoldSize } from '../measure';
 
 /** Lengths that differ by less are the same, m. */
 const HAIR = 1e-6;
@@ -31,7 +31,7 @@ export const lumberLengths: SoldLengths = {
 };
 
 /** A length that is sold is called as it is sold, where its own system is not the builder's too: a 30 mm screw stays one. */
-function shelfOf({ metric, inch }: SoldLengths, inMetric: Called, inInches: Called): Shelf {
+function shelfOf({ metric, inch }: SoldLengths, inMetric: Called, inInches: Called): SizesSold {
   const as = (sold: readonly number[], called: Called) => (metres: number) => {
     const size = sold.find((length) => Math.abs(length - metres) < HAIR);
     return size === undefined ? undefined : { ...called(size), size };

@@ -1,6 +1,6 @@
 /** Tins, bottles and cartridges as shops sell resin, glue and paint, and which of them hold what is needed. */
 import { INCH } from '../measure/si';
-import type { Shelf, SoldSize } from '../measure';
+import type { SizesSold, SoldSize } from '../measure';
 
 const LITRE = 1e-3;
 /** US gallon, m³: 231 cubic inches. */
@@ -46,7 +46,7 @@ const soldIn = (isMetric: boolean) =>
   isMetric ? ([packsSold.metric, metric] as const) : ([packsSold.inch, inch] as const);
 
 /** One pack is called as it is sold, where its own system is not the builder's too: a tin of 4 L stays one. */
-export const packShelf: Shelf = {
+export const packShelf: SizesSold = {
   called: (volume, { length }) => {
     for (const isMetric of length === 'mm' ? [true, false] : [false, true]) {
       const [sizes, called] = soldIn(isMetric);
@@ -90,7 +90,7 @@ const asLarger = (lot: Lot, larger: number | undefined): readonly Lot[] =>
   larger !== undefined && lot[0] * lot[1] >= larger * (1 - HAIR) ? [[1, larger]] : [lot];
 
 /** What must be bought of what is sold by the pack: `3 quarts`, `1 gallon and 1 pint`, `2 × 1 L`. */
-export const packsShelf: Shelf = {
+export const packsShelf: SizesSold = {
   called: (volume, { length }) => {
     if (volume <= 0) return undefined;
     const [sizes, called] = soldIn(length === 'mm');

@@ -1,11 +1,11 @@
 import { solveQP } from 'quadprog';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Condition, leastChange } from '../../src/kernel';
+import { type LinearCondition, leastChange } from '../../src/kernel';
 import './near';
 
 /** The referee's answer to the same question, or null where it says that there is none. */
-function refereed(conditions: readonly Condition[], size: number): readonly number[] | null {
+function refereed(conditions: readonly LinearCondition[], size: number): readonly number[] | null {
   const from1 = (numbers: readonly number[]) => [0, ...numbers];
   const identity = Array.from({ length: size }, (_, i) =>
     Array.from({ length: size }, (__, k) => (i === k ? 1 : 0)),
@@ -104,7 +104,7 @@ describe('the least change', () => {
   test('meets its conditions and can’t be shortened, on rows as steep as fourth differences over 40 points', () => {
     const size = 40;
     const fourth = [1, -4, 6, -4, 1];
-    const conditions = Array.from({ length: size - 4 }, (_, j): Condition => ({
+    const conditions = Array.from({ length: size - 4 }, (_, j): LinearCondition => ({
       row: Array.from({ length: size }, (__, i) => fourth[i - j] ?? 0),
       least: Math.sin(3 * j) * 0.02,
     }));

@@ -4,14 +4,14 @@ import type { Hull } from './hull';
 import type { Station } from './station';
 
 /** Across which axis the plane stands: 0 a station, 1 a buttock, 2 a waterline. */
-export type Axis = 0 | 1 | 2;
+export type CutAxis = 0 | 1 | 2;
 
-export type Cut = readonly (readonly Vec3[])[];
+export type CutLines = readonly (readonly Vec3[])[];
 
 /** The port side of the skin, without transoms and lid. */
 export interface PortSkin {
   /** The lines in which the plane at this place of an axis, m, cuts it; on its rulings they are exact. */
-  cut(axis: Axis, at: number): Cut;
+  cut(axis: CutAxis, at: number): CutLines;
   /**
    * The section at a station, keel up: of a frame the skin's own, crown and all, which is what a waterline meets
    * there; of an end, whose face may rake, the line through its corners.
@@ -24,7 +24,7 @@ const FINENESS = 1 / 4000;
 
 export function portSkin({ panels, length }: Hull): PortSkin {
   const { mesh } = meshOfStrips(panels.map(({ strip }) => strip));
-  const cut = (axis: Axis, at: number): Cut => {
+  const cut = (axis: CutAxis, at: number): CutLines => {
     const normal: Vec3 = [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];
     return meshSection(mesh, { normal, height: at }).map((line) => thinned(line, length * FINENESS));
   };

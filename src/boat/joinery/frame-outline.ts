@@ -10,7 +10,7 @@ import { isIssue } from '../../measure';
 import { attempt } from '../attempt';
 import type { Hull } from '../hull/hull';
 import { insetCorners } from '../hull/inset';
-import { insideAngle, type Joint, memberOutline, type Run } from './member-outline';
+import { insideAngle, type MemberJoint, memberOutline, type MemberRun } from './member-outline';
 import type { Panel } from '../hull/panel';
 import type { Station } from '../hull/station';
 
@@ -21,7 +21,7 @@ export interface FrameStock {
   readonly siding: number;
   /** Depth of every member, from the edge on the skin inward, m. */
   readonly moulded: number;
-  readonly joint: Joint;
+  readonly joint: MemberJoint;
   /** Left on the side members above the sheer, m. */
   readonly beyond: number;
   /** Thickness of each panel's skin by the panel's name, m. */
@@ -29,7 +29,7 @@ export interface FrameStock {
 }
 
 /** One straight piece under one panel of the skin. */
-export interface Member extends Run {
+export interface Member extends MemberRun {
   readonly panel: Panel;
   /** Before notches: skin edge from inner to outer end, then back along the inner edge. Of a piece right across, the port half. */
   readonly outline: readonly Vec2[];
@@ -98,7 +98,7 @@ function insideCorners(hull: Hull, station: Station, skin: FrameStock['skin']): 
   return insetCorners(hull, station, (panel) => skin[panel] ?? 0).map(([, y, z]): Vec2 => [y, z]);
 }
 
-function runOf(panel: Panel, inner: Vec2, outer: Vec2, station: Station): Run {
+function runOf(panel: Panel, inner: Vec2, outer: Vec2, station: Station): MemberRun {
   const length = distance2(inner, outer);
   if (length < 1e-6) throw new Error(`the ${panel.label} has no breadth at ${station.label}`);
   const along: Vec2 = [(outer[0] - inner[0]) / length, (outer[1] - inner[1]) / length];
@@ -109,7 +109,7 @@ function runOf(panel: Panel, inner: Vec2, outer: Vec2, station: Station): Run {
 const LEVEL = 2e-4;
 
 function cuts(
-  run: Run,
+  run: MemberRun,
   outline: readonly Vec2[],
   lowest: boolean,
 ): Pick<Member, 'pieces' | 'length' | 'footCut' | 'headCut'> {

@@ -7,15 +7,15 @@ import { plateAt } from './frame-pieces';
 import type { Notch } from './frame-notches';
 import type { FrameOutline, Member } from './frame-outline';
 import type { KeepOut } from './keep-outs';
-import { type Clearance, type Field, layOut } from './screw-layout';
+import { type Clearance, type ScrewField, layOut } from './screw-layout';
 
 /** What is screwed on: at which chine, counted outward from the keel as 0, or along which panel. */
-export type Joint =
+export type ScrewedOn =
   | { readonly fastened: 'plate'; readonly chine: number }
   | { readonly fastened: 'skin'; readonly panel: string }
   | { readonly fastened: 'keelson' };
 
-export interface ScrewStock extends Pick<Field, 'along' | 'across' | 'rows' | 'rowGap' | 'pitch'> {
+export interface ScrewStock extends Pick<ScrewField, 'along' | 'across' | 'rows' | 'rowGap' | 'pitch'> {
   /** Least distance along the grain to an end, and square to an edge, m. */
   readonly end: number;
   readonly edge: number;
@@ -60,13 +60,13 @@ export function frameScrews(
   frame: FrameOutline,
   notches: readonly Notch[],
   keepOuts: readonly KeepOut[],
-  joint: Joint,
+  joint: ScrewedOn,
   stock: ScrewStock,
 ): readonly FrameScrew[] {
   const pieces = piecesOf(frame, notches, joint, stock);
   const screws = pieces.flatMap((piece) => {
     const cuts = laterCuts(keepOuts, joint, piece, stock);
-    const field: Field = {
+    const field: ScrewField = {
       ...stock,
       rows: joint.fastened === 'plate' ? stock.rows : 1,
       allowed: piece.allowed,
@@ -93,7 +93,7 @@ export function frameScrews(
 }
 
 /** By turns from either face, so that no two points meet: all keep their distance whichever face they are from. */
-function faceOf({ fastened }: Joint, { bothFaces }: ScrewStock, i: number): FrameScrew['from'] {
+function faceOf({ fastened }: ScrewedOn, { bothFaces }: ScrewStock, i: number): FrameScrew['from'] {
   if (fastened !== 'plate') return 'outside';
   return bothFaces && i % 2 === 1 ? 'other' : 'line';
 }
@@ -110,7 +110,7 @@ interface Piece {
 function piecesOf(
   frame: FrameOutline,
   notches: readonly Notch[],
-  joint: Joint,
+  joint: ScrewedOn,
   stock: ScrewStock,
 ): readonly Piece[] {
   if (joint.fastened === 'keelson') return [underKeelson(frame, notches, stock)];
@@ -226,7 +226,10 @@ interface Cut {
 }
 
 /** The cuts that come after this joint: the skin goes on when edges are planed, the keelson lies in its slot. */
-export function stillToCome(keepOuts: readonly KeepOut[], fastened: Joint['fastened']): readonly KeepOut[] {
+export function stillToCome(
+  keepOuts: readonly KeepOut[],
+  fastened: ScrewedOn['fastened'],
+): readonly KeepOut[] {
   const done: readonly KeepOut['cut'][] =
     fastened === 'plate' ? [] : fastened === 'skin' ? ['planed'] : ['planed', 'slot'];
   return keepOuts.filter(({ cut }) => !done.includes(cut));
@@ -238,7 +241,7 @@ export function stillToCome(keepOuts: readonly KeepOut[], fastened: Joint['faste
  */
 function laterCuts(
   keepOuts: readonly KeepOut[],
-  { fastened }: Joint,
+  { fastened }: ScrewedOn,
   { into }: Piece,
   { head, diameter }: ScrewStock,
 ): readonly Cut[] {

@@ -27,11 +27,11 @@ export interface KeepOut {
   /** Wood kept between it and the rim of a screw's head, m. */
   readonly clearance: number;
   /** The cut with that clearance. */
-  readonly box: Box;
+  readonly box: KeepOutBox;
 }
 
 /** From the centreline outward, and above the base, m. */
-export interface Box {
+export interface KeepOutBox {
   readonly inboard: number;
   readonly outboard: number;
   readonly lower: number;
@@ -160,7 +160,7 @@ function trimmed({ members, corners }: FrameOutline, made: Make): KeepOut {
 }
 
 /** Nothing stands inboard of the centreline but the other half. */
-function boxRound(outline: readonly Vec2[], by: number): Box {
+function boxRound(outline: readonly Vec2[], by: number): KeepOutBox {
   const [out, up] = [outline.map(([y]) => y), outline.map(([, z]) => z)];
   return {
     inboard: Math.max(0, Math.min(...out) - by),

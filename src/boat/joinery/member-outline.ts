@@ -2,10 +2,10 @@
 import type { Vec2 } from '../../kernel';
 
 /** How two members meet: both cut to half the angle, or the upper one standing on the lower, which runs out to the skin. */
-export type Joint = 'mitre' | 'butt';
+export type MemberJoint = 'mitre' | 'butt';
 
 /** Where a member's edge on the skin runs. */
-export interface Run {
+export interface MemberRun {
   /** The corners between which it runs, on the face that stands on the station line, m. */
   readonly inner: Vec2;
   readonly outer: Vec2;
@@ -16,7 +16,7 @@ export interface Run {
 
 interface Stock {
   readonly moulded: number;
-  readonly joint: Joint;
+  readonly joint: MemberJoint;
   readonly beyond: number;
 }
 
@@ -32,7 +32,7 @@ const FLATTEST_BUTT = (150 * Math.PI) / 180;
  * The outline of the i-th of a frame's members, bottom first: skin edge from inner to outer end, then back
  * along the inner edge. Null where the joints leave nothing of one of its edges.
  */
-export function memberOutline(runs: readonly Run[], i: number, stock: Stock): readonly Vec2[] | null {
+export function memberOutline(runs: readonly MemberRun[], i: number, stock: Stock): readonly Vec2[] | null {
   const run = runs[i]!; // asked for by a number of the list
   const skinEdge: Line = { at: run.inner, along: run.along };
   const innerEdge = innerEdgeOf(run, stock.moulded);
@@ -57,32 +57,32 @@ export function memberOutline(runs: readonly Run[], i: number, stock: Stock): re
 }
 
 /** The angle between two members inside the boat, rad. */
-export function insideAngle(below: Run, above: Run): number {
+export function insideAngle(below: MemberRun, above: MemberRun): number {
   return Math.PI - Math.atan2(cross(below.along, above.along), dot(below.along, above.along));
 }
 
 /** Where the foot is cut: plumb on the centreline, or at the joint with the member below. */
-function footOf(below: Run | undefined, run: Run, { moulded, joint }: Stock): Line {
+function footOf(below: MemberRun | undefined, run: MemberRun, { moulded, joint }: Stock): Line {
   if (!below) return { at: [0, run.inner[1]], along: [0, 1] };
   return jointOf(below, run, joint) === 'mitre' ? mitre(below, run) : innerEdgeOf(below, moulded);
 }
 
-function headUnder(run: Run, above: Run, joint: Joint): Line {
+function headUnder(run: MemberRun, above: MemberRun, joint: MemberJoint): Line {
   return jointOf(run, above, joint) === 'mitre' ? mitre(run, above) : { at: above.inner, along: above.along };
 }
 
-function jointOf(below: Run, above: Run, joint: Joint): Joint {
+function jointOf(below: MemberRun, above: MemberRun, joint: MemberJoint): MemberJoint {
   return insideAngle(below, above) > FLATTEST_BUTT ? 'mitre' : joint;
 }
 
-function mitre(below: Run, above: Run): Line {
+function mitre(below: MemberRun, above: MemberRun): Line {
   return {
     at: above.inner,
     along: [below.inward[0] + above.inward[0], below.inward[1] + above.inward[1]],
   };
 }
 
-function innerEdgeOf(run: Run, moulded: number): Line {
+function innerEdgeOf(run: MemberRun, moulded: number): Line {
   return { at: moved(run.inner, run.inward, moulded), along: run.along };
 }
 

@@ -7,7 +7,7 @@ import { chordAt, distance2, type Vec2 } from '../../kernel';
 import { once } from '../once';
 
 /** Where screws may stand in a piece, and by what rules. */
-export interface Field {
+export interface ScrewField {
   /** Where edges and ends allow a screw, convex and anticlockwise; two points where they all stand in one line. */
   readonly allowed: readonly Vec2[];
   /** Least distances in one line of grain, and from line to line, m. */
@@ -45,7 +45,7 @@ const PLACES = 20_000;
 const ROUNDING = 1e-9;
 
 /** Rows from the outer edge inward, each shared out evenly, every other one staggered; no row where none is allowed. */
-export function rowsIn(field: Field): readonly Vec2[] {
+export function rowsIn(field: ScrewField): readonly Vec2[] {
   const { allowed, rows, rowGap, across } = field;
   if (allowed.length < 2) return [];
   const levels = allowed.map(([, inward]) => inward);
@@ -60,7 +60,11 @@ export function rowsIn(field: Field): readonly Vec2[] {
   );
 }
 
-function inRow([from, to]: readonly [number, number], { along, pitch }: Field, staggered: boolean): number[] {
+function inRow(
+  [from, to]: readonly [number, number],
+  { along, pitch }: ScrewField,
+  staggered: boolean,
+): number[] {
   const room = to - from;
   // A thousandth of a space is forgiven.
   const wanted = 1 + Math.ceil(room / pitch - 1e-3);
@@ -73,7 +77,7 @@ function inRow([from, to]: readonly [number, number], { along, pitch }: Field, s
 }
 
 /** All screws of the field in the order of their rows: those that meet no later cut have their places first. */
-export function layOut(field: Field): readonly PlacedScrew[] {
+export function layOut(field: ScrewField): readonly PlacedScrew[] {
   const found = rowsIn(field).map((wanted) => ({ wanted, ...field.clearance(wanted) }));
   const taken = found.filter(({ by }) => by >= -ROUNDING).map(({ wanted }) => wanted);
   let places = taken.length === found.length ? [] : freePlaces(field, taken);
@@ -88,7 +92,7 @@ export function layOut(field: Field): readonly PlacedScrew[] {
 }
 
 /** Whether two screws may stand so: in other lines of grain, or far enough along one. */
-export function apart(a: Vec2, b: Vec2, { along, across }: Pick<Field, 'along' | 'across'>): boolean {
+export function apart(a: Vec2, b: Vec2, { along, across }: Pick<ScrewField, 'along' | 'across'>): boolean {
   return Math.abs(a[0] - b[0]) >= along - ROUNDING || Math.abs(a[1] - b[1]) >= across - ROUNDING;
 }
 
@@ -99,7 +103,7 @@ interface Place {
 }
 
 /** Places of a grid from the corner of the piece that edges, ends and screws in place all allow. */
-function freePlaces(field: Field, taken: readonly Vec2[]): readonly Place[] {
+function freePlaces(field: ScrewField, taken: readonly Vec2[]): readonly Place[] {
   const { allowed } = field;
   const levels = allowed.map(([, inward]) => inward);
   const [lowest, highest] = [Math.min(...levels), Math.max(...levels)];

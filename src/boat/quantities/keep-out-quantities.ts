@@ -1,6 +1,6 @@
 /** The later cuts of each frame as quantities: how far from the centreline and above the base no screw may stand. */
 import { issue } from '../../measure';
-import { type Box, type KeepOut, keepOutsOf } from '../joinery/keep-outs';
+import { type KeepOutBox, type KeepOut, keepOutsOf } from '../joinery/keep-outs';
 import type { Layout } from './lists';
 import { fromBoth } from './make-derived';
 import type { Named } from '../table/named';
@@ -8,13 +8,13 @@ import type { Derived } from './quantity';
 
 const SOURCE = 'geometry, with the scantlings in hand; the clearance is common practice, no source';
 
-const SIDES: Readonly<Record<keyof Box, string>> = {
+const SIDES: Readonly<Record<keyof KeepOutBox, string>> = {
   inboard: 'least distance from the centreline of what is kept free for',
   outboard: 'greatest distance from the centreline of what is kept free for',
   lower: 'least height above the base of what is kept free for',
   upper: 'greatest height above the base of what is kept free for',
 };
-const sides = Object.keys(SIDES) as (keyof Box)[];
+const sides = Object.keys(SIDES) as (keyof KeepOutBox)[];
 
 /** `frame3.chine.notch.keepOut.upper` and the like, for every frame; they come with the cells that need them. */
 export function keepOutQuantities({ stations, edges, panels }: Layout): readonly Derived[] {

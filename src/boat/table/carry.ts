@@ -5,13 +5,13 @@
  */
 
 /** First words of quantities, as stations and edges have them, that are others now; null where they are gone. */
-export type Words = Readonly<Record<string, string | null>>;
+export type WordChanges = Readonly<Record<string, string | null>>;
 
 /**
  * A quantity's name after the change; null where it went. Stations and edges stand at its head, and before
  * its last word: `frame3.sheer.x`, `sheer.length`, `bevels.frame3.chineBevel`; a last word is never theirs.
  */
-export function carriedName(name: string, words: Words): string | null {
+export function carriedName(name: string, words: WordChanges): string | null {
   const parts = name.split('.');
   const last = parts.length - 1;
   const isPlace = (at: number) => at < last && (at === 0 || parts.length > 2);
@@ -25,13 +25,13 @@ const dotted = /[A-Za-z_][A-Za-z0-9_]*(?:\.[A-Za-z0-9_]+)+/g;
  * An entry's text after the change: names in it follow; a name that went stays as it was written.
  * @param chooses whether the text is the answer to a choice between stations or edges
  */
-export function carriedText(text: string, words: Words, chooses: boolean): string {
+export function carriedText(text: string, words: WordChanges, chooses: boolean): string {
   if (chooses && Object.hasOwn(words, text)) return words[text] ?? text;
   return text.replace(dotted, (name) => carriedName(name, words) ?? name);
 }
 
 /** Whether a text names what is gone. */
-export function namesGone(text: string, words: Words, chooses: boolean): boolean {
+export function namesGone(text: string, words: WordChanges, chooses: boolean): boolean {
   if (chooses && words[text] === null && Object.hasOwn(words, text)) return true;
   return [...text.matchAll(dotted)].some(([name]) => carriedName(name, words) === null);
 }
@@ -39,7 +39,7 @@ export function namesGone(text: string, words: Words, chooses: boolean): boolean
 /** Entries after the change. The text null, "back to the preset", is carried like any other. */
 export function carriedEntries<T extends string | null>(
   entries: Readonly<Record<string, T>>,
-  words: Words,
+  words: WordChanges,
   chooses: (name: string) => boolean,
 ): Record<string, T> {
   return Object.fromEntries(

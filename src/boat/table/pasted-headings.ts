@@ -1,14 +1,14 @@
 /** Which number each column of a pasted block is, by the one or two rows of headings over it. */
 import { isDiagonal } from './pasted-bands';
-import { type Counted, type Heading, headingOf } from './pasted-layout';
+import { type Counted, type PastedHeading, headingOf } from './pasted-layout';
 import { type GridColumn, type Landing, short } from './pasted-landing';
 
-export interface Place extends GridColumn {
+export interface PastedColumn extends GridColumn {
   readonly unit?: string;
 }
 /** A diagonal is left out; a column without a heading has no place. */
 export type Columns =
-  | { readonly at: readonly (Place | 'left out' | undefined)[] }
+  | { readonly at: readonly (PastedColumn | 'left out' | undefined)[] }
   | { readonly faults: readonly string[] };
 
 export function headed(
@@ -18,10 +18,10 @@ export function headed(
   told: Counted,
 ): Columns {
   const width = Math.max(...heads.map((row) => row.length));
-  const at: (Place | 'left out' | undefined)[] = [];
+  const at: (PastedColumn | 'left out' | undefined)[] = [];
   const faults: string[] = [];
   // In the upper of two rows a heading stands over all columns up to the next.
-  let over: Heading = {};
+  let over: PastedHeading = {};
   for (let c = 0; c < width; c++) {
     if (named && c === 0) {
       at.push(undefined);
@@ -41,7 +41,7 @@ export function headed(
       continue;
     }
     if (heads.length === 2 && cells[0] !== '') over = read[0]!;
-    const heading: Heading = heads.length === 2 ? { ...over, ...read[1] } : read[0]!;
+    const heading: PastedHeading = heads.length === 2 ? { ...over, ...read[1] } : read[0]!;
     if (cells.every((cell) => cell === '') && heads.length === 1) {
       at.push(undefined);
       continue;

@@ -81,7 +81,7 @@ export function stationCalled(stations: readonly Named[], cell: string): number 
 
 // Headings
 
-export interface Heading {
+export interface PastedHeading {
   readonly edge?: Named;
   readonly column?: Column;
   readonly unit?: string;
@@ -97,7 +97,7 @@ const unitIn =
   /[([]\s*(?:(mm|cm|m|in|ft|inches|feet)|f(?:ee)?t[-, ]+in(?:ches)?[-, ]+(?:eighths|8ths))\s*[)\]]/i;
 
 /** What a heading says; null where it says nothing that this table knows. */
-export function headingOf(cell: string, edges: readonly Named[]): Heading | null {
+export function headingOf(cell: string, edges: readonly Named[]): PastedHeading | null {
   const unit = unitIn.exec(cell)?.[1]?.toLowerCase();
   const words = cell
     .replace(unitIn, ' ')

@@ -24,7 +24,7 @@ import {
   turned,
 } from './pasted-layout';
 import { rowsByName, rowsFrom } from './pasted-rows';
-import { type Way, waysOf } from './pasted-ways';
+import { type PastedWay, waysOf } from './pasted-ways';
 
 export type Pasted =
   | {
@@ -33,20 +33,20 @@ export type Pasted =
       readonly left: number;
     }
   | { readonly faults: readonly string[]; readonly grow?: readonly NewStation[] }
-  | Asking;
+  | UnheadedBlock;
 
 /** A block without headings: what it may be, the likeliest first. */
-export interface Asking {
-  readonly asks: readonly Way[];
+export interface UnheadedBlock {
+  readonly asks: readonly PastedWay[];
 }
 
 type Refused = { readonly faults: readonly string[]; readonly grow?: readonly NewStation[] };
 
 export const isRefused = (pasted: Pasted): pasted is Refused => 'faults' in pasted;
-export const isAsking = (pasted: Pasted): pasted is Asking => 'asks' in pasted;
+export const isAsking = (pasted: Pasted): pasted is UnheadedBlock => 'asks' in pasted;
 
 /** @param way what a block without headings is; without it, the ways there are come back */
-export function pastedInto(text: string, landing: Landing, way?: Way): Pasted {
+export function pastedInto(text: string, landing: Landing, way?: PastedWay): Pasted {
   const read = (cell: string, unit?: string) =>
     readOffset(cell, { notation: landing.notation, field: 'it', ...(unit === undefined ? {} : { unit }) });
   const isLength = (cell: string) => !isIssue(read(cell));
@@ -101,7 +101,7 @@ function laidOut(
   pasted: readonly (readonly string[])[],
   landing: Landing,
   isLength: (cell: string) => boolean,
-  way: Way | undefined,
+  way: PastedWay | undefined,
 ): LaidOut {
   const titles = titleRows(pasted, landing, isLength);
   const block = pasted.slice(titles);

@@ -5,7 +5,7 @@
 import type { Column } from './offsets';
 import type { GridColumn, Landing } from './pasted-landing';
 
-export interface Way {
+export interface PastedWay {
   /** `Half-breadths of chine and sheer, a row for each station`. */
   readonly says: string;
   /** Whether the block has its stations from left to right. */
@@ -26,16 +26,21 @@ const words: Readonly<Record<Column, readonly [one: string, all: string]>> = {
  * @param width columns of numbers
  * @param named whether each row says its station
  */
-export function waysOf(height: number, width: number, named: boolean, landing: Landing): readonly Way[] {
+export function waysOf(
+  height: number,
+  width: number,
+  named: boolean,
+  landing: Landing,
+): readonly PastedWay[] {
   const { stations, columns, row, column } = landing;
   const rows = (n: number) => (n === stations.length ? 0 : row);
   const isRoom = (n: number, at: number) => named || n <= stations.length - at;
   const inHand = columns.slice(column, column + width);
-  const fromBox: readonly Way[] =
+  const fromBox: readonly PastedWay[] =
     inHand.length === width
       ? [{ says: fromTheBox(inHand, landing, named), across: false, row, columns: inHand }]
       : [];
-  const down = ofOneKind(width, landing).map((wide): Way => ({
+  const down = ofOneKind(width, landing).map((wide): PastedWay => ({
     says: `${sayKind(wide)}, a row for each station`,
     across: false,
     row: rows(height),
@@ -43,7 +48,7 @@ export function waysOf(height: number, width: number, named: boolean, landing: L
   }));
   const one = columns.slice(column, column + 1);
   const sets = named ? [] : [...ofOneKind(height, landing), ...(height === 1 ? [one] : [])];
-  const across = sets.map((deep): Way => ({
+  const across = sets.map((deep): PastedWay => ({
     says: `${sayKind(deep)}, a column for each station`,
     across: true,
     row: rows(width),
@@ -54,7 +59,7 @@ export function waysOf(height: number, width: number, named: boolean, landing: L
   const beginning = isChosen ? [...fromBox, ...down] : [...down, ...fromBox];
   const all = [...beginning, ...across.filter((way) => isRoom(width, way.row))];
   // What asks for more stations than there are is the last to be thought of.
-  const fits = (way: Way) => isRoom(way.across ? width : height, way.row);
+  const fits = (way: PastedWay) => isRoom(way.across ? width : height, way.row);
   return unrepeated([...all.filter(fits), ...all.filter((way) => !fits(way))]);
 }
 
@@ -84,8 +89,8 @@ function fromTheBox(columns: readonly GridColumn[], { stations, row }: Landing, 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Ways that put every number in the same place are one. */
-function unrepeated(ways: readonly Way[]): readonly Way[] {
-  const key = ({ across, row, columns }: Way) =>
+function unrepeated(ways: readonly PastedWay[]): readonly PastedWay[] {
+  const key = ({ across, row, columns }: PastedWay) =>
     [across, row, ...columns.map(({ edge, column }) => `${edge.name} ${column}`)].join();
   return ways.filter((way, i) => ways.findIndex((other) => key(other) === key(way)) === i);
 }

@@ -7,7 +7,7 @@
  */
 import type { Vec3 } from '../../kernel';
 import { attempt } from '../attempt';
-import type { Words } from './carry';
+import type { WordChanges } from './carry';
 import { quantityName } from './names';
 import { offsetFaults } from './offset-faults';
 import { type Offsets, offsetsOf } from './offsets';
@@ -25,7 +25,7 @@ import {
 
 export interface TableEdit {
   readonly table: Table;
-  readonly words: Words;
+  readonly words: WordChanges;
   /** Entries that are written with the same stroke. */
   readonly writes?: Readonly<Record<string, string>>;
 }
@@ -90,7 +90,7 @@ export function rename(table: Table, line: Line, at: number, name: string): Tabl
 }
 
 /** Of two with one word the first has the entries, so only its change moves them. */
-function wordsOfOwner(table: Table, line: Line, at: number, now: string | null): Words {
+function wordsOfOwner(table: Table, line: Line, at: number, now: string | null): WordChanges {
   const words = namesIn(table, line).map((name) => quantityName(name, line));
   const was = words[at];
   return was === undefined || was === '' || was === now || words.indexOf(was) !== at ? {} : { [was]: now };

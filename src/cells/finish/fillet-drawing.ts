@@ -2,7 +2,7 @@
 import { arc, breakLine, dim, hatch, label, line, type Point, radiusDim, type Shape } from '../../drawing';
 
 /** Millimetres and radians. */
-export interface Section {
+export interface FilletSection {
   readonly radius: number;
   readonly angle: number;
   readonly width: number;
@@ -17,7 +17,7 @@ const CHORDS = 32;
 
 /** The section square to the seam: the inside corner at the origin, the face of the lower panel along +x. */
 export function filletSection(
-  { radius, angle, width, lower, upper, filled }: Section,
+  { radius, angle, width, lower, upper, filled }: FilletSection,
   parts: { readonly lower: string; readonly upper: string },
   says: { readonly radius: string; readonly angle: string; readonly width: string; readonly throat: string },
 ): Shape[] {

@@ -16,14 +16,14 @@ export function words(texts: TemplateStringsArray, ...clauses: readonly Words[])
 }
 
 /** A text out of the words of a cell, and where it is said. */
-export interface Part {
+export interface SaidText {
   readonly text: string;
   /** Comparisons that hold there, or do not. */
   readonly where: readonly { readonly when: string; readonly holds: boolean }[];
 }
 
 /** Every text of the words, in order, whether it is said or not. */
-export function partsOf(words: Words, where: Part['where'] = []): readonly Part[] {
+export function partsOf(words: Words, where: SaidText['where'] = []): readonly SaidText[] {
   if (typeof words === 'string') return [{ text: words, where }];
   if (!('when' in words)) return words.flatMap((one) => partsOf(one, where));
   const { when, says, otherwise = [] } = words;

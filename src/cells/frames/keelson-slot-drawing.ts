@@ -2,7 +2,7 @@
 import { breakLine, circle, hatch, line, mark, type Point, type Shape } from '../../drawing';
 
 /** Millimetres; heights from the bottom of the frame at the centreline. */
-export interface Slot {
+export interface SlotMeasures {
   /** From the centreline to the side of the slot. */
   readonly slot: number;
   readonly depth: number;
@@ -17,7 +17,10 @@ export interface Slot {
 }
 
 /** The member, broken off on both sides. */
-export function slottedFrame({ slot, depth, radius, board, reach, rise }: Slot, part: string): Shape[] {
+export function slottedFrame(
+  { slot, depth, radius, board, reach, rise }: SlotMeasures,
+  part: string,
+): Shape[] {
   const corner = Math.min(radius, depth, slot);
   const half: Point[] = [[reach, reach * rise], ...slotEnd(slot, depth, corner, rise)];
   const lower = [...half, ...mirrored(half).toReversed()];

@@ -1,7 +1,7 @@
 // Angle dimensions: an arc about the apex with arrows at its ends; a narrow angle has its
 // arrows turned round and its text past one end.
 
-import { berth, onPaper, slabAt, type Berth, type Head, type Paper, type Setting } from './berth';
+import { berth, onPaper, slabAt, type Berth, type Arrowhead, type Paper, type Setting } from './berth';
 import { onCircle, sweep } from '../flatten';
 import type { AngleShape, Point } from '../shapes';
 import type { Stroke } from './slab';
@@ -96,9 +96,9 @@ function ends(
   from: number,
   to: number,
   turnedRound: boolean,
-): Head[] {
+): Arrowhead[] {
   const lean = (turnedRound ? -9 : 9) / radius;
-  const head = (tip: number, tailAt: number): Head => {
+  const head = (tip: number, tailAt: number): Arrowhead => {
     const [x, y] = at(tip, radius);
     const [tx, ty] = at(tailAt, radius);
     const length = Math.hypot(x - tx, y - ty);

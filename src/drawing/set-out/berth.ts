@@ -39,7 +39,7 @@ export interface Setting {
 export type Anchor = 'start' | 'middle' | 'end';
 
 /** An arrowhead by its tip and the direction in which it points. */
-export type Head = readonly [x: number, y: number, towardX: number, towardY: number];
+export type Arrowhead = readonly [x: number, y: number, towardX: number, towardY: number];
 
 export interface Berth {
   readonly cost: number;
@@ -53,7 +53,7 @@ export interface Berth {
   readonly main: Stroke | null;
   /** All thin lines, the main one too. */
   readonly strokes: readonly Stroke[];
-  readonly heads: readonly Head[];
+  readonly heads: readonly Arrowhead[];
   /** Where a leader ends in a dot. */
   readonly dot: Point | null;
   /** Bounds of all that, px. */
@@ -106,7 +106,7 @@ export interface BerthParts {
   readonly anchor?: Anchor;
   readonly main?: Stroke | null;
   readonly strokes: readonly Stroke[];
-  readonly heads?: readonly Head[];
+  readonly heads?: readonly Arrowhead[];
   readonly dot?: Point | null;
 }
 

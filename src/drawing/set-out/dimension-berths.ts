@@ -2,9 +2,9 @@
 // it, the text above the line so that it reads from below or from the right. Where it
 // won't fit between the arrows, the arrows turn round and the text stands past one end.
 
-import { berth, onPaper, slabAt, type Berth, type Head, type Paper, type Setting } from './berth';
+import { berth, onPaper, slabAt, type Berth, type Arrowhead, type Paper, type Setting } from './berth';
 import { beside, REACHES } from './label-berths';
-import type { DimShape, Point, Side } from '../shapes';
+import type { DimShape, Point, SheetSide } from '../shapes';
 import type { Stroke } from './slab';
 
 /** From the part to the start of an extension line, and from the dimension line to its end, px. */
@@ -19,7 +19,7 @@ const TAIL = 15;
 /** The least length that holds two arrows, px. */
 const HOLDS_ARROWS = 24;
 
-const OUTWARD: { readonly [side in Side]: Point } = {
+const OUTWARD: { readonly [side in SheetSide]: Point } = {
   above: [0, -1],
   below: [0, 1],
   left: [-1, 0],
@@ -102,7 +102,7 @@ export function* dimensionBerths(
       if (out > foot) strokes.push([...at(along, foot), ...at(along, out + PAST)]);
     }
     const sign = tail > 0 ? -1 : 1;
-    const heads: Head[] = [
+    const heads: Arrowhead[] = [
       [...at(a, out), -sign * u[0], -sign * u[1]],
       [...at(b, out), sign * u[0], sign * u[1]],
     ];

@@ -18,7 +18,7 @@ const LEAST_WIDTH = 0.4;
 const LEAST_HEIGHT = 0.7;
 
 /** Where the drawing may lie, px. */
-export interface Field {
+export interface DrawingField {
   readonly width: number;
   readonly maxHeight: number;
   /** Fixed, px for each mm; null to take as much as there is. */
@@ -26,7 +26,7 @@ export interface Field {
 }
 
 /** Lays the geometry's extents on paper within margins; the top of the field is at y = 0. */
-export function fit(box: Box, margins: Margins, size: number, field: Field): Paper {
+export function fit(box: Box, margins: Margins, size: number, field: DrawingField): Paper {
   const wide = box.right - box.left;
   const high = box.top - box.bottom;
   const width = field.width - 2 * EDGE;

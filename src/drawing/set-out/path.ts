@@ -1,6 +1,6 @@
 // SVG path data, rounded to 0.01 px.
 
-import { onPaper, type Head, type Paper } from './berth';
+import { onPaper, type Arrowhead, type Paper } from './berth';
 import { onCircle, sweep } from '../flatten';
 import type { ArcShape, ArrowShape, CircleShape, MarkShape, Point } from '../shapes';
 import type { Stroke } from './slab';
@@ -37,7 +37,7 @@ export function strokesPath(strokes: readonly Stroke[]): string {
 const HEAD = 9;
 const HALF = 2.1;
 
-export const headsPath = (heads: readonly Head[]): string =>
+export const headsPath = (heads: readonly Arrowhead[]): string =>
   heads
     .map(([x, y, ux, uy]) =>
       polyline(

@@ -12,7 +12,7 @@ import { isFootNote, isText, type Shape, type TextShape } from '../shapes';
 import { makeSlab } from './slab';
 
 /** A text in full, as a number that refers to the key, or in the key alone. */
-export type Manner = 'full' | 'numbered' | 'silent';
+export type LabelForm = 'full' | 'numbered' | 'silent';
 
 export interface Seat {
   readonly shape: TextShape;
@@ -20,7 +20,7 @@ export interface Seat {
   readonly of: number;
   /** How its text may be set. */
   readonly ways: readonly Setting[];
-  manner: Manner;
+  manner: LabelForm;
   /** The berth taken, and its rank among those offered. */
   berth: Berth;
   choice: number;

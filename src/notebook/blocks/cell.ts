@@ -1,7 +1,7 @@
 /** A calculator cell: where it is shown, and, where it stands for the first time, what it is placed with. */
 import { isTaken } from '../../boat/table/names';
 import { readEntries } from '../text/fence';
-import type { CellPlace, Fault } from '../text/page-text';
+import type { CellPlace, TextFault } from '../text/page-text';
 import { type Fence, fencedKind, type BlockReading } from '../text/block-kind';
 import { STAYS } from './when';
 
@@ -26,7 +26,7 @@ export const cell = fencedKind('cell', (fence, reading) => {
   return [{ type: 'cell', instance, ...(again > 0 && { again }), line }];
 });
 
-const tooMany = ({ fault }: BlockReading): Fault =>
+const tooMany = ({ fault }: BlockReading): TextFault =>
   fault(`A notebook shows ${MOST_SHOWN} cells at most. This one and those below are left out.`, '');
 
 /** A name may be shown again, but it stands for one cell, set up once. */
@@ -40,7 +40,7 @@ function secondMeaning(place: CellPlace, first: CellPlace | undefined): string |
     : `"${instance}" is already set up on line ${first.line}; to show it again, leave this block without lines.`;
 }
 
-function readPlace(fence: Fence, reading: BlockReading): CellPlace | Fault[] {
+function readPlace(fence: Fence, reading: BlockReading): CellPlace | TextFault[] {
   const { info, raw } = fence;
   const { line } = reading;
   const fault = (sentence: string) => [reading.fault(sentence, raw)];

@@ -4,7 +4,7 @@ import { type Cell, cellQuantities, type Instance } from '../../cells';
 import { type Catalogue, catalogueFrom } from './on-hand';
 
 /** What cells are placed on. */
-export interface Ground extends Pick<Catalogue, 'hull' | 'ends'> {
+export interface CellGround extends Pick<Catalogue, 'hull' | 'ends'> {
   readonly layout: Layout;
   /** Null without a boat. */
   readonly onBoat: BoatLists | null;
@@ -21,7 +21,7 @@ export function placingOn({
   own,
   hull,
   ends,
-}: Ground): (instances: Iterable<Instance>) => Catalogue {
+}: CellGround): (instances: Iterable<Instance>) => Catalogue {
   const brought = new Map<Bring, Owner>();
   const placed = new Map<string, { readonly instance: Instance; readonly owner: Owner }>();
 

@@ -7,7 +7,7 @@ import type { Id } from './network';
 import { type Catalogue, wordsBetween } from './on-hand';
 
 /** A name that has been asked for, with the nodes it has so far. */
-export interface Named {
+export interface NamedNode {
   readonly name: string;
   /** What there is under the name; undefined where there is nothing. */
   of: Given | Derived | undefined;
@@ -17,7 +17,7 @@ export interface Named {
 }
 
 /** Something of any form that is no quantity, under the name of a cell or of a row of its table. */
-export interface Fact {
+export interface FactNode {
   readonly name: string;
   /** By who asked last. */
   find: (read: Read) => unknown;
@@ -26,8 +26,8 @@ export interface Fact {
 
 /** What a node stands for. */
 export type Place =
-  | { readonly is: 'value' | 'entry' | 'there'; readonly named: Named }
-  | { readonly is: 'fact'; readonly fact: Fact }
+  | { readonly is: 'value' | 'entry' | 'there'; readonly named: NamedNode }
+  | { readonly is: 'fact'; readonly fact: FactNode }
   | { readonly is: Other };
 
 /** Nodes that are no quantity's, in the order of their ids. */
@@ -38,14 +38,14 @@ export const otherId = (other: Other): Id => others.indexOf(other);
 
 export interface Places {
   /** The name with its node, which it is given if it has none yet. */
-  readonly named: (name: string) => Named;
+  readonly named: (name: string) => NamedNode;
   /** The node of a name's value, likewise. */
   readonly idOf: (name: string) => Id;
-  readonly namedAt: (valueId: Id) => Named;
-  readonly entryOf: (named: Named) => Id;
-  readonly thereOf: (named: Named) => Id;
+  readonly namedAt: (valueId: Id) => NamedNode;
+  readonly entryOf: (named: NamedNode) => Id;
+  readonly thereOf: (named: NamedNode) => Id;
   /** The node of a fact, and how it is found by who asks now. */
-  readonly fact: (name: string, find: Fact['find']) => Id;
+  readonly fact: (name: string, find: FactNode['find']) => Id;
   readonly at: (id: Id) => Place;
   /** The names whose values the nodes are; empty for other nodes. */
   readonly names: readonly string[];
@@ -66,8 +66,8 @@ export function placesIn(start: Catalogue): Places {
   const derived: (Derived | null)[] = [];
   const nextAfter: Id[] = [];
   const ids = new Map<string, Id>();
-  const byWord = new Map<string, Named[]>();
-  const facts = new Map<string, Fact>();
+  const byWord = new Map<string, NamedNode[]>();
+  const facts = new Map<string, FactNode>();
 
   function give(place: Place): Id {
     names.push(place.is === 'value' ? place.named.name : '');
@@ -78,7 +78,7 @@ export function placesIn(start: Catalogue): Places {
   for (const is of others) give({ is });
 
   function come(name: string): Id {
-    const named: Named = { name, of: catalogue.find(name), value: places.length };
+    const named: NamedNode = { name, of: catalogue.find(name), value: places.length };
     ids.set(name, give({ is: 'value', named }));
     const alike = byWord.get(partOf(name));
     if (alike) alike.push(named);
@@ -98,8 +98,9 @@ export function placesIn(start: Catalogue): Places {
     }
     return last;
   }
-  const namedAt = (id: Id): Named => (places[id] as { readonly named: Named }).named; // the node of a value
-  const among = (words: Iterable<string>): Named[] => [...words].flatMap((word) => byWord.get(word) ?? []);
+  const namedAt = (id: Id): NamedNode => (places[id] as { readonly named: NamedNode }).named; // the node of a value
+  const among = (words: Iterable<string>): NamedNode[] =>
+    [...words].flatMap((word) => byWord.get(word) ?? []);
 
   return {
     named: (name) => namedAt(idOf(name)),
@@ -146,4 +147,4 @@ export function placesIn(start: Catalogue): Places {
   };
 }
 
-const derivedIn = ({ of }: Named): Derived | null => (of && !('preset' in of) ? of : null);
+const derivedIn = ({ of }: NamedNode): Derived | null => (of && !('preset' in of) ? of : null);

@@ -6,7 +6,7 @@ import { chosenBy, rangeOf, readBuilt, readGiven, type Surroundings } from './gi
 import { type EntryHeld, FactHeld, finite, type Held } from './held';
 import { builtAt, type Moment, writtenAt } from './moment';
 import type { Id, Network } from './network';
-import { type Named, otherId, type Places } from './places';
+import { type NamedNode, otherId, type Places } from './places';
 import { HULL, type Look, readerOf, Waiting, whyOf, workFor } from './reader';
 
 export interface Workings {
@@ -62,7 +62,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
     }
   }
 
-  function valueOf(named: Named): Value {
+  function valueOf(named: NamedNode): Value {
     const { of } = named;
     if (!of) return issue(unknownName(named.name, around.known(), around.meaningOf));
     return 'preset' in of ? givenValue(of, named) : derivedValue(of);
@@ -78,7 +78,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
   }
 
   /** What is written, else the preset, which may turn on a choice of the same cell. */
-  function entryOf({ name, of }: Named): EntryHeld {
+  function entryOf({ name, of }: NamedNode): EntryHeld {
     if (!of || !('preset' in of)) return { text: '', means: issue(`${name} is no entry`), written: false };
     const written = writtenAt(now(), name);
     if (typeof written === 'number') return { text: '', means: '', written: true, supposed: written };
@@ -94,7 +94,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
     };
   }
 
-  function givenValue(of: Given, named: Named): Value {
+  function givenValue(of: Given, named: NamedNode): Value {
     const entry = ask(places.entryOf(named)) as EntryHeld;
     if (entry.supposed !== undefined) return finite(of.meaning, entry.supposed);
     const { text, means } = entry.built ?? entry;

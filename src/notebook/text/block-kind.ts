@@ -3,11 +3,11 @@
  * them; ours are fenced, and found by the first word after the fence.
  */
 import type { MarkedToken, Token } from 'marked';
-import type { Block, CellPlace, Fault, HeadingPlace, Inline } from './page-text';
+import type { Block, CellPlace, TextFault, HeadingPlace, Inline } from './page-text';
 
 /** What is found on the way, in the order in which it stands. */
 export interface Noted {
-  readonly faults: Fault[];
+  readonly faults: TextFault[];
   readonly headings: HeadingPlace[];
   readonly headingIds: Set<string>;
   /** Cells by the name that each goes by. */
@@ -42,7 +42,7 @@ export interface BlockReading {
   readonly turning: (markdown: string, line: number) => Block[];
   readonly inlines: (tokens: readonly Token[], line?: number) => Inline[];
   /** A fault that stands here, with the text that caused it. */
-  readonly fault: (says: string, text: string, line?: number) => Fault;
+  readonly fault: (says: string, text: string, line?: number) => TextFault;
 }
 
 export interface BlockKind {

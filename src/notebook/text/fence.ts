@@ -1,6 +1,6 @@
 /** The lines in a fenced block of ours: entries by their names. */
 import type { Fence, BlockReading } from './block-kind';
-import type { Fault } from './page-text';
+import type { TextFault } from './page-text';
 
 /** What lines in a block are to look like. */
 export interface LinesForm {
@@ -17,7 +17,7 @@ const LONGEST = 300;
 /** Lines `name = entry`; blank ones are passed over. */
 export function readEntries(fence: Fence, reading: BlockReading, lines: LinesForm) {
   const entries: Record<string, string> = {};
-  const faults: Fault[] = [];
+  const faults: TextFault[] = [];
   fence.text.split('\n').forEach((text, at) => {
     if (text.trim() === '') return;
     const middle = text.indexOf('=');

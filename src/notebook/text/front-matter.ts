@@ -1,12 +1,12 @@
 /** The few lines between two `---` at the head of a notebook: `key: value`, one a line. */
 import { starters } from '../../boat';
 import type { Stage } from '../../cells';
-import type { Fault, FrontMatter } from './page-text';
+import type { TextFault, FrontMatter } from './page-text';
 
 export interface Head {
   /** What was written; title null where there is none. */
   readonly written: Omit<FrontMatter, 'title'> & { readonly title: string | null };
-  readonly faults: readonly Fault[];
+  readonly faults: readonly TextFault[];
   /** The text below the head. */
   readonly rest: string;
   /** Lines taken by the head. */
@@ -49,7 +49,7 @@ export function readFrontMatter(text: string): Head {
   const lines = text.split('\n');
   const end =
     lines[0]?.trimEnd() === '---' ? lines.findIndex((line, at) => at > 0 && line.trimEnd() === '---') : 0;
-  const faults: Fault[] = [];
+  const faults: TextFault[] = [];
   const fault = (line: number, says: string, text: string) =>
     faults.push({ type: 'fault', line, says, text });
   const written = new Map<Key, { value: string; line: number }>();

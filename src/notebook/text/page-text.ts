@@ -15,10 +15,10 @@ export type Inline =
   | CodeSpan
   | Link
   | LiveValue
-  | WordsWhen
-  | Box
+  | InlineWhen
+  | BoxToTick
   | LineBreak
-  | Fault;
+  | TextFault;
 
 export interface Text {
   readonly type: 'text';
@@ -52,7 +52,7 @@ export interface LiveValue {
   readonly line: number;
 }
 /** Words that are said where all comparisons hold, and others where they don't. */
-export interface WordsWhen {
+export interface InlineWhen {
   readonly type: 'when';
   readonly holds: Condition;
   readonly inside: readonly Inline[];
@@ -60,7 +60,7 @@ export interface WordsWhen {
   readonly line: number;
 }
 /** A box to tick, at the head of an item of a list. */
-export interface Box {
+export interface BoxToTick {
   readonly type: 'box';
   /** What is ticked off: the item's own words. */
   readonly label: string;
@@ -94,7 +94,7 @@ export type Block =
   | BoatPlace
   | WhenPlace
   | SketchPlace
-  | Fault;
+  | TextFault;
 
 export interface Heading {
   readonly type: 'heading';
@@ -176,7 +176,7 @@ export interface SketchPlace {
 }
 
 /** What could not be read, kept as it was typed. */
-export interface Fault {
+export interface TextFault {
   readonly type: 'fault';
   readonly line: number;
   /** What is wrong and what would be right, in a sentence. */
@@ -224,7 +224,7 @@ export interface NotebookPage extends FrontMatter {
   readonly places: readonly CellPlace[];
   readonly headings: readonly HeadingPlace[];
   /** All that could not be read, by line. */
-  readonly faults: readonly Fault[];
+  readonly faults: readonly TextFault[];
 }
 
 /** The words of a stretch of text without their marks. */

@@ -8,7 +8,7 @@ import { usedView } from './used-view';
 import { headed } from './versions';
 
 /** What stands on one page. */
-export interface Part extends Pick<Card, 'words' | 'warnings' | 'cautions'> {
+export interface CardPage extends Pick<Card, 'words' | 'warnings' | 'cautions'> {
   /** The first page has the question and the answers. */
   readonly page: 'first' | 'second' | 'third';
   readonly pictured: boolean;
@@ -31,7 +31,12 @@ export interface PageSetting {
   readonly pictures: readonly VNode[];
 }
 
-export function pageView(card: Card, part: Part, rung: Rung, { table, told, pictures }: PageSetting): VNode {
+export function pageView(
+  card: Card,
+  part: CardPage,
+  rung: Rung,
+  { table, told, pictures }: PageSetting,
+): VNode {
   const { closeness } = rung;
   const beside = isBeside(rung) && pictures.length > 0;
   return html`<section class="card-page" data-closeness=${closeness}>

@@ -3,8 +3,8 @@ import { render, type VNode } from 'preact';
 import { html } from '../html';
 import type { Card } from './card';
 import type { Picture } from './card-picture';
-import { pageView, type Part } from './card-view';
-import { type Fitted, type Fitting, fitPage, leastPage } from './fit-page';
+import { pageView, type CardPage } from './card-view';
+import { type FittedPage, type Fitting, fitPage, leastPage } from './fit-page';
 import { BEFORE_A_PICTURE_GOES_OVER, BEFORE_A_TABLE_GOES_OVER, LADDER } from './ladder';
 import { arrangements, onePage, parted, pictureAndTableApart, withoutPicture } from './parts';
 import type { TableSetting } from './table-view';
@@ -31,7 +31,7 @@ export function fitCard(
 }
 
 /** A card's table keeps to its width: its rows to a line each, or else its words break, or else its columns are parted. */
-function tableSetting(card: Card, whole: Part, place: HTMLElement): TableSetting {
+function tableSetting(card: Card, whole: CardPage, place: HTMLElement): TableSetting {
   const rows = card.table?.rows.length ?? 0;
   const columns = card.table?.columns.length ?? 1;
   const settings = [
@@ -55,15 +55,15 @@ interface Paged {
 }
 
 /** Of the ways to part the card the one whose lower page stands highest; null where the first page can't hold what must stand there. */
-function onTwo(fitting: Fitting, whole: Part): Paged | null {
+function onTwo(fitting: Fitting, whole: CardPage): Paged | null {
   let best: Paged | null = null;
   let rungs = LADDER.length;
   for (const [first, second] of arrangements(whole, fitting.card)) {
     const yields = second.pictured ? BEFORE_A_PICTURE_GOES_OVER : 0;
     // It must do better than the best so far.
     const within = Math.max(0, best ? rungs - yields : rungs);
-    const one: Fitted | null = fitPage(fitting, first, within);
-    const two: Fitted | null = one && fitPage(fitting, second, within);
+    const one: FittedPage | null = fitPage(fitting, first, within);
+    const two: FittedPage | null = one && fitPage(fitting, second, within);
     if (!one || !two) continue;
     best = { pages: [one.view, two.view], whole: LADDER[two.rung]?.table === 'whole' };
     rungs = Math.max(one.rung, two.rung) + yields;
@@ -72,7 +72,7 @@ function onTwo(fitting: Fitting, whole: Part): Paged | null {
 }
 
 /** The drawing on the second page and the table on the third; null where even so one of them is not whole. */
-function onThree(fitting: Fitting, whole: Part): readonly VNode[] | null {
+function onThree(fitting: Fitting, whole: CardPage): readonly VNode[] | null {
   const pages = pictureAndTableApart(whole, fitting.card).map((part) =>
     fitPage(fitting, part, LADDER.length - 1),
   );
@@ -80,10 +80,10 @@ function onThree(fitting: Fitting, whole: Part): readonly VNode[] | null {
 }
 
 /** As many words, warnings and cautions as the first page holds, the others on the second with all the rest. */
-function inPieces(fitting: Fitting, whole: Part): readonly VNode[] {
+function inPieces(fitting: Fitting, whole: CardPage): readonly VNode[] {
   const pieces = whole.words.length + whole.warnings.length + whole.cautions.length;
   const ways = Array.from({ length: pieces + 1 }, (_, less) => parted(whole, fitting.card, pieces - less));
-  const fit = (part: Part) => fitPage(fitting, part, LADDER.length)?.view;
+  const fit = (part: CardPage) => fitPage(fitting, part, LADDER.length)?.view;
   const held = ways.find(([first]) => fit(first)) ?? ways.at(-1)!; // there is one way at least
   const [first, second] = held;
   return [

@@ -2,7 +2,7 @@
 import { render, type VNode } from 'preact';
 import type { Card } from './card';
 import { CARD_WIDTH, type Picture } from './card-picture';
-import { isBeside, pageView, type Part } from './card-view';
+import { isBeside, pageView, type CardPage } from './card-view';
 import { BESIDE, LADDER, PAGE_HEIGHT, type Rung } from './ladder';
 import type { TableSetting } from './table-view';
 import { leastTold } from './used-view';
@@ -16,14 +16,14 @@ export interface Fitting {
 }
 
 /** A page as it was found to fit. */
-export interface Fitted {
+export interface FittedPage {
   readonly view: VNode;
   /** Its place on the ladder, from the top. */
   readonly rung: number;
 }
 
 /** @returns null where the page is too high on each of the ladder's first `rungs` */
-export function fitPage(fitting: Fitting, part: Part, rungs: number): Fitted | null {
+export function fitPage(fitting: Fitting, part: CardPage, rungs: number): FittedPage | null {
   const tried = new Set<string>();
   for (const [index, rung] of LADDER.slice(0, rungs).entries()) {
     const all = tried.size;
@@ -36,16 +36,16 @@ export function fitPage(fitting: Fitting, part: Part, rungs: number): Fitted | n
 
 /** What of a rung changes this page. */
 const bearingOn = (
-  { pictured, tabled, used }: Part,
+  { pictured, tabled, used }: CardPage,
   { closeness, picture, table, inputs, sources }: Rung,
 ): string => [closeness, pictured && picture, tabled && table, used && inputs, used && sources].join(' ');
 
 /** The page with the least that it can have, whatever its height. */
-export function leastPage({ card, table }: Fitting, part: Part): VNode {
+export function leastPage({ card, table }: Fitting, part: CardPage): VNode {
   return pageView(card, part, LADDER.at(-1)!, { table: { ...table, rows: 0 }, told: 0, pictures: [] }); // the ladder has rungs
 }
 
-function fittedTo(fitting: Fitting, part: Part, rung: Rung): VNode | null {
+function fittedTo(fitting: Fitting, part: CardPage, rung: Rung): VNode | null {
   const { card, place } = fitting;
   // A table takes the whole width and leaves a picture's side empty.
   if (isBeside(rung) && part.pictured && part.tabled) return null;

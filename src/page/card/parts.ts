@@ -1,19 +1,19 @@
 /** What of a card stands on which page. */
 import type { Card } from './card';
-import type { Part } from './card-view';
+import type { CardPage } from './card-view';
 
-export function onePage(card: Card, pictured: boolean, noPicture: string): Part {
+export function onePage(card: Card, pictured: boolean, noPicture: string): CardPage {
   const { words, warnings, cautions } = card;
   const tabled = card.table !== null;
   return { page: 'first', words, warnings, cautions, pictured, noPicture, tabled, used: true, overleaf: [] };
 }
 
-type TwoPages = readonly [first: Part, second: Part];
+type TwoPages = readonly [first: CardPage, second: CardPage];
 
 /** Ways to part a card in two, the one liked best first: what is read while working stands on the first page. */
-export function arrangements(whole: Part, card: Card): readonly TwoPages[] {
+export function arrangements(whole: CardPage, card: Card): readonly TwoPages[] {
   const unpictured = { pictured: false, noPicture: '' };
-  const ways: readonly Partial<Part>[] = [
+  const ways: readonly Partial<CardPage>[] = [
     { used: false },
     ...(whole.pictured ? [unpictured, { used: false, ...unpictured }] : []),
     ...(whole.tabled ? [{}] : []),
@@ -23,15 +23,15 @@ export function arrangements(whole: Part, card: Card): readonly TwoPages[] {
 
 /** In three, so that neither the drawing nor the table gives way to the other. */
 export function pictureAndTableApart(
-  whole: Part,
+  whole: CardPage,
   card: Card,
-): readonly [first: Part, second: Part, third: Part] {
+): readonly [first: CardPage, second: CardPage, third: CardPage] {
   const [first, rest] = inTwo(whole, card, { pictured: false, noPicture: '' });
   return [first, { ...rest, tabled: false }, { ...rest, page: 'third', pictured: false, noPicture: '' }];
 }
 
 /** With this many words, warnings and cautions on the first page, and nothing besides. */
-export function parted(whole: Part, card: Card, held: number): TwoPages {
+export function parted(whole: CardPage, card: Card, held: number): TwoPages {
   const { words, warnings, cautions } = whole;
   const forCautions = Math.max(0, held - words.length - warnings.length);
   return inTwo(whole, card, {
@@ -44,16 +44,16 @@ export function parted(whole: Part, card: Card, held: number): TwoPages {
   });
 }
 
-export const withoutPicture = (part: Part): Part => ({
+export const withoutPicture = (part: CardPage): CardPage => ({
   ...part,
   pictured: false,
   noPicture: 'The drawing stands in the notebook.',
 });
 
 /** The first page has what it keeps and never the table, the second all the rest. */
-function inTwo(whole: Part, { table }: Card, keeps: Partial<Part>): TwoPages {
+function inTwo(whole: CardPage, { table }: Card, keeps: Partial<CardPage>): TwoPages {
   const first = { ...whole, tabled: false, ...keeps };
-  const second: Part = {
+  const second: CardPage = {
     page: 'second',
     words: whole.words.slice(first.words.length),
     warnings: whole.warnings.slice(first.warnings.length),

@@ -2,13 +2,13 @@
 import type { Instance } from '../../cells';
 import { type Later, later } from '../later';
 
-export interface View {
+export interface OwnView {
   readonly show: Later<{ instance: Instance }>;
   /** Its name where it is opened by a press; without one it is the cell itself, and stands in view. */
   readonly folded?: string;
 }
 
-export const views: Readonly<Record<string, View>> = {
+export const views: Readonly<Record<string, OwnView>> = {
   offsets: { show: later(async () => (await import('../offsets/offsets-view')).OffsetsView, 'view-to-come') },
   hull: {
     show: later(async () => (await import('../hull3d/hull-view')).HullView, 'hull-to-come'),

@@ -1,18 +1,18 @@
 /** Finger, mouse and wheel on the hull in hand: one finger or the mouse turns, two fingers and the wheel draw nearer. */
 import { OrthographicCamera } from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
-import { axesOfLook, FARTHEST, type Look, lookFrom, NEAREST } from './look';
+import { axesOfLook, FARTHEST, type Viewpoint, lookFrom, NEAREST } from './look';
 
 export interface Hands {
   /** Takes over a look that came from elsewhere: a key, or a name. */
-  readonly follow: (look: Look) => void;
+  readonly follow: (look: Viewpoint) => void;
   readonly dispose: () => void;
 }
 
 /** A turn of the wheel draws nearer faster than fingers do, which move the very points they touch. */
 const WHEEL_SPEED = 3;
 
-export function handsOn(element: HTMLElement, onLook: (look: Look) => void): Hands {
+export function handsOn(element: HTMLElement, onLook: (look: Viewpoint) => void): Hands {
   // An eye at unit distance from the middle; the scene has a camera of its own, and takes the look alone.
   const eye = new OrthographicCamera();
   eye.up.set(0, 0, 1);

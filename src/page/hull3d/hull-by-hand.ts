@@ -4,7 +4,7 @@ import { html } from '../html';
 import { redraw } from '../picture/redraw';
 import { type Hands, handsOn } from './hands';
 import type { HullModel } from './hull-model';
-import { type Look, nearer, threeQuarter, turned } from './look';
+import { type Viewpoint, nearer, threeQuarter, turned } from './look';
 import { type HullScene, openScene, type Paints } from './scene';
 
 export interface HullByHandProps {
@@ -14,8 +14,8 @@ export interface HullByHandProps {
   readonly lit: string;
   /** Changes with the colours of the page. */
   readonly colours: string;
-  readonly look: Look;
-  readonly onLook: (change: (from: Look) => Look) => void;
+  readonly look: Viewpoint;
+  readonly onLook: (change: (from: Viewpoint) => Viewpoint) => void;
   /** The graphics card let go of the picture. */
   readonly onLost: () => void;
   /** What is seen, and from where. */
@@ -28,7 +28,7 @@ const degree = Math.PI / 180;
 const KEY_TURN = 10 * degree;
 const KEY_NEAR = 1.25;
 
-const keys: Readonly<Record<string, (from: Look) => Look>> = {
+const keys: Readonly<Record<string, (from: Viewpoint) => Viewpoint>> = {
   ArrowLeft: (from) => turned(from, -KEY_TURN, 0),
   ArrowRight: (from) => turned(from, KEY_TURN, 0),
   ArrowUp: (from) => turned(from, 0, -KEY_TURN),

@@ -9,7 +9,7 @@ import { capital } from '../words';
 import { useColoursInUse } from './colours-in-use';
 import './hull.css';
 import { modelOf } from './hull-model';
-import { type Look, namedLooks, seenFrom, threeQuarter } from './look';
+import { type Viewpoint, namedLooks, seenFrom, threeQuarter } from './look';
 import { partsInWords, stillOf } from './still';
 import { hasWebGl } from './webgl';
 
@@ -23,8 +23,8 @@ export function HullInRound({ hull, lit, name }: HullViewsProps) {
   const colours = useColoursInUse(bench.colours.value);
   const hint = useId();
   const [byHand, setByHand] = useState(hasWebGl);
-  const [look, setLook] = useState<Look>(threeQuarter);
-  const turn = useCallback((change: (from: Look) => Look) => setLook(change), []);
+  const [look, setLook] = useState<Viewpoint>(threeQuarter);
+  const turn = useCallback((change: (from: Viewpoint) => Viewpoint) => setLook(change), []);
   const model = useMemo(() => modelOf(hull), [hull]);
   if (byHand && model)
     return html`<div class="hull-view">
@@ -45,8 +45,8 @@ export function HullInRound({ hull, lit, name }: HullViewsProps) {
 }
 
 interface StillProps extends HullViewsProps {
-  readonly look: Look;
-  readonly onLook: (look: Look) => void;
+  readonly look: Viewpoint;
+  readonly onLook: (look: Viewpoint) => void;
 }
 
 /** Each press shows her from the next side. */

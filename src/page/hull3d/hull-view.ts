@@ -18,7 +18,7 @@ import { capital } from '../words';
 import { modelOf } from './hull-model';
 import './hull.css';
 import { useColoursInUse } from './colours-in-use';
-import { type Look, namedLooks, seenFrom, threeQuarter } from './look';
+import { type Viewpoint, namedLooks, seenFrom, threeQuarter } from './look';
 import { partsInWords, stillOf } from './still';
 import { hasWebGl } from './webgl';
 
@@ -39,8 +39,8 @@ export function HullView({ instance }: { instance: Instance }) {
   const bench = useBench();
   const { hull, fault } = useGoodHull(bench.book.first.value);
   const [state, setState] = useState<ViewState>('at rest');
-  const [look, setLook] = useState<Look>(threeQuarter);
-  const turn = useCallback((change: (from: Look) => Look) => setLook(change), []);
+  const [look, setLook] = useState<Viewpoint>(threeQuarter);
+  const turn = useCallback((change: (from: Viewpoint) => Viewpoint) => setLook(change), []);
   const colours = useColoursInUse(bench.colours.value);
   const spoken = bench.instances.value.get(bench.inHand.value ?? instance.name) ?? instance;
   const second = secondHull(bench.book.second.value?.hull() ?? null, hull);

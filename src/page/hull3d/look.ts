@@ -4,7 +4,7 @@
  */
 import { add, dot, scale, type Vec3 } from '../../kernel';
 
-export interface Look {
+export interface Viewpoint {
   /** Round the hull, rad: 0 from ahead, a right angle from port, half a turn from astern. */
   readonly turn: number;
   /** Above level, rad; a right angle from straight above. */
@@ -25,12 +25,16 @@ const STEEPEST = Math.PI / 2;
 export const NEAREST = 8;
 export const FARTHEST = 0.5;
 
-const look = (turn: number, lift: number): Look => ({ turn: turn * degree, lift: lift * degree, near: 1 });
+const look = (turn: number, lift: number): Viewpoint => ({
+  turn: turn * degree,
+  lift: lift * degree,
+  near: 1,
+});
 
 export const threeQuarter = look(-48, 24);
 
 /** Seen from above the bow lies to the right, as in a half-breadth plan. */
-export const namedLooks: readonly { readonly words: string; readonly look: Look }[] = [
+export const namedLooks: readonly { readonly words: string; readonly look: Viewpoint }[] = [
   { words: 'Three-quarter', look: threeQuarter },
   { words: 'From port', look: look(90, 0) },
   { words: 'From starboard', look: look(-90, 0) },
@@ -39,14 +43,14 @@ export const namedLooks: readonly { readonly words: string; readonly look: Look 
   { words: 'From above', look: look(-90, 90) },
 ];
 
-export function axesOfLook({ turn, lift }: Look): LookAxes {
+export function axesOfLook({ turn, lift }: Viewpoint): LookAxes {
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const [level, rise] = [Math.cos(lift), Math.sin(lift)];
   return { right: [-s, c, 0], up: [-rise * c, -rise * s, level], toward: [level * c, level * s, rise] };
 }
 
 /** The look of an eye that is in this direction from the hull's middle. */
-export function lookFrom([x, y, z]: Vec3, near: number): Look {
+export function lookFrom([x, y, z]: Vec3, near: number): Viewpoint {
   return { turn: Math.atan2(y, x), lift: Math.atan2(z, Math.hypot(x, y)), near };
 }
 
@@ -62,7 +66,7 @@ export const unseen = ({ right, up, toward }: LookAxes, [x, y, z]: Vec3): Vec3 =
   add(add(scale(right, x), scale(up, y)), scale(toward, z));
 
 /** The hull turned as if by hand: her near side to the right and downward, rad. */
-export function turned(from: Look, right: number, down: number): Look {
+export function turned(from: Viewpoint, right: number, down: number): Viewpoint {
   const turn = from.turn - right;
   const whole = 2 * Math.PI;
   return {
@@ -72,7 +76,7 @@ export function turned(from: Look, right: number, down: number): Look {
   };
 }
 
-export function nearer(from: Look, times: number): Look {
+export function nearer(from: Viewpoint, times: number): Viewpoint {
   return { ...from, near: Math.max(FARTHEST, Math.min(NEAREST, from.near * times)) };
 }
 
@@ -89,7 +93,7 @@ const quarters = [
 ];
 
 /** Where the eye is, in words: `seen from the starboard bow, 24° above level`. */
-export function seenFrom({ turn, lift, near }: Look): string {
+export function seenFrom({ turn, lift, near }: Viewpoint): string {
   const degrees = Math.round(lift / degree);
   const large = Math.abs(near - 1) < 0.01 ? '' : `, ${near.toFixed(1)} times as large`;
   if (degrees >= 88) return `seen from straight above${large}`;

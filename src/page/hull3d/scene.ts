@@ -21,7 +21,7 @@ import { LineSegments2 } from 'three/addons/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
 import { add, type Mesh, polygonMesh, scale } from '../../kernel';
 import type { HullModel, ModelLine } from './hull-model';
-import { axesOfLook, type Look, unseen } from './look';
+import { axesOfLook, type Viewpoint, unseen } from './look';
 
 /** Colours of the page, as CSS writes them. */
 export interface Paints {
@@ -42,7 +42,7 @@ export interface InScene {
 
 export interface HullScene {
   readonly show: (shown: InScene) => void;
-  readonly see: (look: Look) => void;
+  readonly see: (look: Viewpoint) => void;
   /** CSS px. */
   readonly size: (width: number, height: number) => void;
   readonly draw: () => void;
@@ -72,7 +72,7 @@ export function openScene(canvas: HTMLCanvasElement): HullScene {
   world.add(new AmbientLight(0xffffff, 0.68 * Math.PI), lamp, lamp.target, skin, ink);
   let model: HullModel | null = null;
   let shape = { width: 1, height: 1 };
-  let look: Look | null = null;
+  let look: Viewpoint | null = null;
 
   const aim = () => {
     if (!model || !look) return;

@@ -5,10 +5,10 @@
 import { type Hull, isPost, type Panel, type Station } from '../../boat';
 import type { SvgNode } from '../../drawing';
 import { cross, pointAt, subtract, unit, type Vec3 } from '../../kernel';
-import { axesOfLook, type Look, type LookAxes, seen, seenFrom } from './look';
+import { axesOfLook, type Viewpoint, type LookAxes, seen, seenFrom } from './look';
 
 export interface StillOptions {
-  readonly look: Look;
+  readonly look: Viewpoint;
   /** Of the boat. */
   readonly name: string;
   readonly lit: ReadonlySet<string>;

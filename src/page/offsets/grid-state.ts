@@ -6,10 +6,10 @@
  */
 import { computed, type ReadonlySignal, signal, type Signal } from '@preact/signals';
 import { type Column, columns, type Fault, offsetName, offsetsOf, type Table } from '../../boat';
-import { carriedName, type Words } from '../../boat/table/carry';
+import { carriedName, type WordChanges } from '../../boat/table/carry';
 import { type Notation, usualNotation } from '../../boat/table/offset-notation';
 import type { GridColumn, NewStation } from '../../boat/table/pasted-landing';
-import type { Way } from '../../boat/table/pasted-ways';
+import type { PastedWay } from '../../boat/table/pasted-ways';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
@@ -36,7 +36,7 @@ export interface PasteAsked {
   readonly text: string;
   readonly row: number;
   readonly column: number;
-  readonly ways: readonly Way[];
+  readonly ways: readonly PastedWay[];
 }
 
 export interface GridState {
@@ -145,7 +145,7 @@ export function createGridState({ book, table }: Bench): GridState {
 }
 
 /** Keeps to the same boxes after stations or edges have taken other names. */
-export function follow({ here, opened, refused, shown }: GridState, words: Words): void {
+export function follow({ here, opened, refused, shown }: GridState, words: WordChanges): void {
   const now = (name: string) => carriedName(name, words);
   here.value = here.peek() === null ? null : now(here.peek()!);
   const stations = [...opened.peek()].map((station) => now(`${station}.all`)?.split('.')[0]);

@@ -4,7 +4,7 @@ import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { offsetName, offsetsOf } from '../../boat';
 import { writeOffset } from '../../boat/table/offset-notation';
 import { isAsking, isRefused } from '../../boat/table/pasted-table';
-import type { Way } from '../../boat/table/pasted-ways';
+import type { PastedWay } from '../../boat/table/pasted-ways';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
@@ -60,7 +60,7 @@ function Ask({ state, asked }: { state: GridState; asked: PasteAsked }) {
 
 interface PreviewProps {
   readonly state: GridState;
-  readonly way: Way;
+  readonly way: PastedWay;
   readonly writes: Readonly<Record<string, string>>;
 }
 

@@ -3,7 +3,7 @@ import { offsetsOf, type Table } from '../../boat';
 import { cellsOf } from '../../boat/table/pasted-cells';
 import type { Landing, NewStation } from '../../boat/table/pasted-landing';
 import { isAsking, isRefused, type Pasted, pastedInto } from '../../boat/table/pasted-table';
-import type { Way } from '../../boat/table/pasted-ways';
+import type { PastedWay } from '../../boat/table/pasted-ways';
 import { readOffset } from '../../boat/table/offset-notation';
 import { addStation, nextName, type TableEdit } from '../../boat/table/table-edits';
 import { isIssue, plainShown, read } from '../../measure';
@@ -31,7 +31,7 @@ interface Block {
   readonly row: number;
   readonly column: number;
   /** What a block without headings is. */
-  readonly way?: Way;
+  readonly way?: PastedWay;
 }
 
 /** Writes the block into the table; or says why not, or asks what it is. */

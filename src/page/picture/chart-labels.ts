@@ -2,7 +2,7 @@
 import { textWidth } from '../../drawing';
 
 /** What a name belongs to, px from the upper left corner of the graph's field. */
-export interface Named {
+export interface ChartName {
   readonly text: string;
   /** A point; a limit drawn across at y; a limit drawn upright at x. */
   readonly of: 'point' | 'across' | 'upright';
@@ -10,7 +10,7 @@ export interface Named {
   readonly y: number;
 }
 
-export interface Placed {
+export interface PlacedName {
   readonly text: string;
   readonly x: number;
   /** Middle of the line of letters. */
@@ -32,18 +32,18 @@ const OVER_LINE = 0.3;
 
 /** @param lines places along the lines drawn, close together */
 export function placeNames(
-  names: readonly Named[],
+  names: readonly ChartName[],
   lines: readonly { readonly x: number; readonly y: number }[],
   field: { width: number; height: number },
   size: number,
-): Placed[] {
+): PlacedName[] {
   const half = 0.65 * size;
   const dots = names.flatMap(({ of, x, y }): Box[] => (of === 'point' ? [around(x, y, 7, 7)] : []));
   const drawn = lines.map(({ x, y }) => around(x, y, 3, 3));
   const taken: Box[] = [];
   return names.map((name) => {
     const width = textWidth(name.text, size);
-    const boxOf = ({ x, y, anchor }: Placed): Box => {
+    const boxOf = ({ x, y, anchor }: PlacedName): Box => {
       const left = anchor === 'start' ? x : x - width;
       return { left, right: left + width, top: y - half, bottom: y + half };
     };
@@ -59,12 +59,12 @@ export function placeNames(
 }
 
 function candidates(
-  { text, of, x, y }: Named,
+  { text, of, x, y }: ChartName,
   field: { width: number; height: number },
   half: number,
   width: number,
-): Placed[] {
-  const at = (left: number, top: number, anchor: Placed['anchor']): Placed => ({
+): PlacedName[] {
+  const at = (left: number, top: number, anchor: PlacedName['anchor']): PlacedName => ({
     text,
     x: left,
     y: top,

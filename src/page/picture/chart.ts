@@ -5,7 +5,7 @@ import { textWidth } from '../../drawing';
 import type { Shown } from '../../measure';
 import type { Version } from '../../notebook';
 import { type Extents, extentsOf, ticksOf } from './chart-axis';
-import { type Named, placeNames } from './chart-labels';
+import { type ChartName, placeNames } from './chart-labels';
 
 export interface ChartPlace {
   readonly width: number;
@@ -112,17 +112,17 @@ function namesIn(
   toX: (x: number) => number,
   toY: (y: number) => number,
   first?: Chart,
-): Named[] {
+): ChartName[] {
   const limits = first ? [] : (chart.limits ?? []);
   const seen = new Set(first?.points?.map(({ x, y }) => `${x} ${y}`));
   const points = (chart.points ?? []).filter(({ x, y }) => !seen.has(`${x} ${y}`));
   return [
-    ...limits.map((limit): Named =>
+    ...limits.map((limit): ChartName =>
       limit.axis === 'y'
         ? { text: limit.label, of: 'across', x: 0, y: toY(limit.at) }
         : { text: limit.label, of: 'upright', x: toX(limit.at), y: 0 },
     ),
-    ...points.map(({ x, y, label }): Named => ({
+    ...points.map(({ x, y, label }): ChartName => ({
       text: first ? `[${label}]` : label,
       of: 'point',
       x: toX(x),

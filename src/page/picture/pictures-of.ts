@@ -5,7 +5,7 @@ import type { Drawing } from '../../drawing';
 import { isIssue, type Shown } from '../../measure';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
-import { atHand, type Supposed } from '../on-hand';
+import { atHand, type Supposition } from '../on-hand';
 import { sameData } from './same-data';
 
 export interface CellPictures {
@@ -19,7 +19,7 @@ export interface Made {
   readonly values: Values;
   readonly hull: Hull | null;
   readonly shown: Shown;
-  readonly asked: readonly Supposed[];
+  readonly asked: readonly Supposition[];
   readonly drawn: CellPictures;
 }
 
@@ -40,7 +40,7 @@ export function picturesOf(
   if (isIssue(at)) return null;
   const { values, hull, on, asked } = at;
   const shown = bench.shown.value;
-  const isAnsweredAlike = ({ changes, answer }: Supposed) => sameData(on.with(changes), answer);
+  const isAnsweredAlike = ({ changes, answer }: Supposition) => sameData(on.with(changes), answer);
   if (last && last.hull === hull && last.shown === shown && sameData(last.values, values)) {
     if (last.asked.every(isAnsweredAlike)) return last;
   }

@@ -21,7 +21,7 @@ export interface Question {
   readonly prose: readonly Block[];
 }
 
-export interface Part {
+export interface QuickPart {
   /** Of the first part there may be none. */
   readonly heading: Heading | null;
   /** What is said above its questions. */
@@ -30,7 +30,7 @@ export interface Part {
 }
 
 /** A cell that is shown again further down is the same question. */
-export function partsOf(blocks: readonly Block[]): Part[] {
+export function partsOf(blocks: readonly Block[]): QuickPart[] {
   const parts: { heading: Heading | null; lead: Block[]; questions: Question[] }[] = [];
   let part: (typeof parts)[number] = { heading: null, lead: [], questions: [] };
   let waiting: Block[] = [];

@@ -7,12 +7,12 @@ import { wayTo } from '../address';
 import { blockViews } from '../blocks/kinds';
 import { html } from '../html';
 import { capital } from '../words';
-import type { Part, Question } from './parts';
+import type { QuickPart, Question } from './parts';
 import { usedLast } from './used-last';
 
 export interface QuestionListProps {
   readonly page: NotebookPage;
-  readonly parts: readonly Part[];
+  readonly parts: readonly QuickPart[];
   /** The name of the one that is open. */
   readonly open: string | undefined;
 }

@@ -4,7 +4,7 @@ import type { Moved, Ripple } from '../../notebook';
 import { type Bench, sayValue } from '../bench';
 import { notebookWith, openHead } from '../library';
 import { cellsInView } from './in-view';
-import { inOrder, type LineKind, type Place } from '../told/order';
+import { inOrder, type LineKind, type Nearness } from '../told/order';
 import type { Limit, ToldLine, ToldRipple } from '../told/told';
 
 /** Of a hull, an edge and a panel: the numbers a builder knows a boat by. */
@@ -43,7 +43,7 @@ function placeIn(
   part: string,
   bench: Bench,
   inView: ReadonlySet<string>,
-): { readonly place: Place; readonly notebook: string } {
+): { readonly place: Nearness; readonly notebook: string } {
   if (!bench.instances.peek().has(part)) return { place: 'boat', notebook: '' };
   const home = notebookWith(part);
   const place = part === bench.inHand.peek() ? 'in hand' : inView.has(part) ? 'in view' : 'open';

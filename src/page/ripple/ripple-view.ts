@@ -8,7 +8,7 @@ import { figuresOf } from './figures';
 import { html, use } from '../html';
 import { notebooks } from '../library';
 import { capital, inShort, inShortWithin, titleOf } from '../words';
-import type { Fold, LineKind } from '../told/order';
+import type { FoldedLines, LineKind } from '../told/order';
 import { edgesOf } from './snapshot';
 import type { Limit, ToldLine } from '../told/told';
 import { amiss, foldWords, hullWords, inBrief, isStill } from './words';
@@ -52,7 +52,7 @@ function Line({ line }: { line: ToldLine }) {
 }
 
 /** What there is no room for, or nobody has opened, a press away. */
-function Folded({ fold }: { fold: Fold<ToldLine> }) {
+function Folded({ fold }: { fold: FoldedLines<ToldLine> }) {
   const bench = useBench();
   const [open, setOpen] = useState(false);
   const isHere = fold.lines.some(({ place }) => place !== 'elsewhere' && place !== 'boat');

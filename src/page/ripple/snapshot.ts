@@ -7,7 +7,7 @@ import type { Bench } from '../bench';
 import { againstLimit } from '../told/limit';
 import type { Limit } from '../told/told';
 
-export type Moment = Snapshot<Limit>;
+export type RippleSnapshot = Snapshot<Limit>;
 
 /** Rows of tables and coordinates would drown the rest: they say again what their heads say. */
 const speaksForItself = (name: string): boolean => name.split('.').length <= 2;
@@ -26,7 +26,7 @@ export function toldOf({ names, find }: Catalogue): readonly Derived[] {
  * Takes in every number, so it is done when the page is at rest.
  * @param before an earlier moment: a warning whose numbers are missing now is neither gone nor new, and stays as it was
  */
-export function snapshotOf(bench: Bench, graph: Graph, before: Moment | null): Moment {
+export function snapshotOf(bench: Bench, graph: Graph, before: RippleSnapshot | null): RippleSnapshot {
   const values = new Map(toldOf(bench.book.catalogue.peek()).map(({ name }) => [name, graph.peek(name)]));
   const warnings = new Map<string, Limit>();
   const unweighed = new Set<string>();

@@ -5,7 +5,7 @@ import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
 import type { BenchSheet } from '../keeping/sheets';
 import { toldRipple } from './lines';
-import { type Moment, snapshotOf, toldOf } from './snapshot';
+import { type RippleSnapshot, snapshotOf, toldOf } from './snapshot';
 
 /** A pause in typing, ms, after which the page is taken to be at rest. */
 const PAUSE = 60;
@@ -16,14 +16,14 @@ interface Latest {
   readonly step: number;
   readonly graph: Graph;
   readonly catalogue: Catalogue;
-  readonly snapshot: Moment;
+  readonly snapshot: RippleSnapshot;
   readonly shown: Shown;
 }
 
 export function watchRipple(bench: Bench): void {
   const { book } = bench;
   let latest: Latest | null = null;
-  let before: Moment | null = null;
+  let before: RippleSnapshot | null = null;
   let timer = 0;
   const look = () => {
     const state = book.state.peek();

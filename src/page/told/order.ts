@@ -5,28 +5,28 @@
  */
 
 /** Where what moved stands, the nearest first; `boat` is a number of the boat itself, which stands in no cell. */
-export type Place = 'in hand' | 'in view' | 'open' | 'elsewhere' | 'boat';
+export type Nearness = 'in hand' | 'in view' | 'open' | 'elsewhere' | 'boat';
 
 /** What a line is about: a limit newly passed, one that is kept again, or a number. */
 export type LineKind = 'stop' | 'mind' | 'clear' | 'first answer' | 'answer' | 'main number' | 'other';
 
 export interface RippleLine {
   readonly kind: LineKind;
-  readonly place: Place;
+  readonly place: Nearness;
   /** How much it moved against something that matters; of lines of one rank the largest is told first. */
   readonly size: number;
   /** The notebook that it is folded under; empty for the boat. */
   readonly notebook: string;
 }
 
-export interface Fold<L> {
+export interface FoldedLines<L> {
   readonly notebook: string;
   readonly lines: readonly L[];
 }
 
 export interface InOrder<L> {
   readonly told: readonly L[];
-  readonly folded: readonly Fold<L>[];
+  readonly folded: readonly FoldedLines<L>[];
 }
 
 /** How many numbers are told before the rest is folded; a limit is never folded. */
@@ -77,8 +77,8 @@ function bySize(a: RippleLine, b: RippleLine): number {
 }
 
 /** What is folded of the open notebook comes first, then of the boat, then of the others. */
-function inHandFirst<L extends RippleLine>(folded: ReadonlyMap<string, readonly L[]>): Fold<L>[] {
-  const far = ({ lines }: Fold<L>) =>
+function inHandFirst<L extends RippleLine>(folded: ReadonlyMap<string, readonly L[]>): FoldedLines<L>[] {
+  const far = ({ lines }: FoldedLines<L>) =>
     lines.some(isNear) ? 0 : lines.some(({ place }) => place === 'boat') ? 1 : 2;
   return [...folded].map(([notebook, lines]) => ({ notebook, lines })).toSorted((a, b) => far(a) - far(b));
 }

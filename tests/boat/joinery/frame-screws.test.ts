@@ -7,7 +7,7 @@ import { frameNotches, plateAt } from '../../../src/boat/joinery/frame-pieces';
 import {
   type FrameScrew,
   frameScrews,
-  type Joint,
+  type ScrewedOn,
   type ScrewStock,
 } from '../../../src/boat/joinery/frame-screws';
 import { type KeepOut, keepOutsIn } from '../../../src/boat/joinery/keep-outs';
@@ -51,7 +51,7 @@ interface Laid {
   readonly keepOuts: readonly KeepOut[];
   readonly screws: readonly FrameScrew[];
 }
-function laid(hull: Hull, name: string, joint: Joint, more: Partial<ScrewStock> = {}): Laid {
+function laid(hull: Hull, name: string, joint: ScrewedOn, more: Partial<ScrewStock> = {}): Laid {
   const frame = frameOutline(hull, name, {
     stands: hull.station(name).stands,
     siding: 0.019,
@@ -135,9 +135,9 @@ describe('in a box, 1 m wide and 400 mm deep inside its skin', () => {
 });
 
 describe.each(hulls)('%s', (_, hull, { frames, chines, panels }) => {
-  const joints: readonly Joint[] = [
-    ...chines.map((_chine, i): Joint => ({ fastened: 'plate', chine: i + 1 })),
-    ...panels.map(({ id }): Joint => ({ fastened: 'skin', panel: id })),
+  const joints: readonly ScrewedOn[] = [
+    ...chines.map((_chine, i): ScrewedOn => ({ fastened: 'plate', chine: i + 1 })),
+    ...panels.map(({ id }): ScrewedOn => ({ fastened: 'skin', panel: id })),
     { fastened: 'keelson' },
   ];
   const everywhere = (more: Partial<ScrewStock> = {}) =>
@@ -221,7 +221,8 @@ test('holds for any screw and any rule on frames of every boat', () => {
       fc.record({ pitch: mm(10, 150), head: mm(5, 13), hold: mm(5, 40), plateLeg: mm(60, 400) }),
       ([, hull, { frames, chines }], nth, rules, sizes) => {
         const name = frames[nth % frames.length]!.id;
-        const joint: Joint = chines.length > 0 ? { fastened: 'plate', chine: 1 } : { fastened: 'keelson' };
+        const joint: ScrewedOn =
+          chines.length > 0 ? { fastened: 'plate', chine: 1 } : { fastened: 'keelson' };
         const { screws, keepOuts } = laid(hull, name, joint, { ...rules, ...sizes, rows: 3 });
         const all = standing(screws);
         stood += all.length;

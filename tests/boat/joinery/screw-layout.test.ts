@@ -1,7 +1,7 @@
 /** Screws by rows in a piece of wood: rules kept, cuts cleared, moved no farther than needed, dropped only where they must. */
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { apart, type Field, layOut, rowsIn } from '../../../src/boat/joinery/screw-layout';
+import { apart, type ScrewField, layOut, rowsIn } from '../../../src/boat/joinery/screw-layout';
 import { chordAt, convexOutline, type Vec2 } from '../../../src/kernel';
 
 /** Whether a place lies within what is allowed, but for rounding. */
@@ -25,14 +25,14 @@ interface Hole {
   readonly radius: number;
 }
 const clearOfAll =
-  (holes: readonly Hole[], need: number): Field['clearance'] =>
+  (holes: readonly Hole[], need: number): ScrewField['clearance'] =>
   ([s, t]) => {
     const least = Math.min(
       ...holes.map(({ at, radius }) => Math.hypot(s - at[0], t - at[1]) - radius - need),
     );
     return holes.length === 0 ? { by: 1, of: '' } : { by: least, of: 'a cut' };
   };
-const plain: Field = {
+const plain: ScrewField = {
   allowed: strip(0.3, 0.04),
   along: 0.04,
   across: 0.0125,
@@ -72,7 +72,7 @@ describe('rows', () => {
 
 describe('a screw that meets a later cut', () => {
   const hole: Hole = { at: [0.1, 0], radius: 0.006 };
-  const field: Field = { ...plain, rows: 1, clearance: clearOfAll([hole], 0.01) };
+  const field: ScrewField = { ...plain, rows: 1, clearance: clearOfAll([hole], 0.01) };
 
   test('moves in from the edge as far as the cut asks, to the millimetre; the others stay', () => {
     const screws = layOut(field);
@@ -111,7 +111,7 @@ const anyField = fc
     cuts: fc.array(fc.tuple(fc.tuple(mm(0, 260), mm(0, 70)), mm(3, 60)), { maxLength: 4 }),
     need: mm(0, 15),
   })
-  .map(({ corners, cuts, need, ...rules }): Field => ({
+  .map(({ corners, cuts, need, ...rules }): ScrewField => ({
     ...rules,
     allowed: convexOutline(corners),
     clearance: clearOfAll(

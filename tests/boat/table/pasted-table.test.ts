@@ -5,7 +5,7 @@ import { columns as kinds, demoBoat, offsetName, offsetsOf, starter, type Table 
 import { cellsOf, textOfCells } from '../../../src/boat/table/pasted-cells';
 import type { Landing } from '../../../src/boat/table/pasted-landing';
 import { isAsking, isRefused, type Pasted, pastedInto } from '../../../src/boat/table/pasted-table';
-import type { Way } from '../../../src/boat/table/pasted-ways';
+import type { PastedWay } from '../../../src/boat/table/pasted-ways';
 import {
   type Notation,
   notations,
@@ -49,7 +49,7 @@ const faultsOf = (text: string, on: Landing = landing) => {
   const pasted = pastedFirst(text, on);
   return isRefused(pasted) ? pasted.faults : [];
 };
-const waysIn = (text: string, on: Landing = landing): readonly Way[] => {
+const waysIn = (text: string, on: Landing = landing): readonly PastedWay[] => {
   const pasted = pastedInto(text, on);
   return isAsking(pasted) ? pasted.asks : [];
 };

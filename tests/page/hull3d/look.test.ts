@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cross, dot, norm, type Vec3 } from '../../../src/kernel';
 import {
   axesOfLook,
-  type Look,
+  type Viewpoint,
   lookFrom,
   namedLooks,
   nearer,
@@ -15,7 +15,7 @@ import {
 } from '../../../src/page/hull3d/look';
 import '../../kernel/near';
 
-const named = (words: string): Look => namedLooks.find((one) => one.words === words)!.look;
+const named = (words: string): Viewpoint => namedLooks.find((one) => one.words === words)!.look;
 /** A point of the port bow: forward, to port, up. */
 const point: Vec3 = [3, 1, 0.5];
 const angle = fc.double({ min: -7, max: 7, noNaN: true });
@@ -78,7 +78,7 @@ describe('turning by hand', () => {
     expect(seenFrom(turned(threeQuarter, 0, -9))).toBe('seen from straight below');
   });
   test('a whole turn comes back, however often', () => {
-    const back = Array.from({ length: 36 * 3 }).reduce<Look>(
+    const back = Array.from({ length: 36 * 3 }).reduce<Viewpoint>(
       (from) => turned(from, Math.PI / 18, 0),
       threeQuarter,
     );

@@ -2,11 +2,12 @@
 import { expect, test } from 'vitest';
 import { wordsOf } from '../../../src/notebook';
 import { parseNotebook } from '../../../src/notebook/markdown';
-import { type Part, partsOf } from '../../../src/page/quick/parts';
+import { type QuickPart, partsOf } from '../../../src/page/quick/parts';
 
-const read = (...text: readonly string[]): Part[] => partsOf(parseNotebook(text.join('\n\n'), 'a.md').blocks);
+const read = (...text: readonly string[]): QuickPart[] =>
+  partsOf(parseNotebook(text.join('\n\n'), 'a.md').blocks);
 const cell = (name: string) => `\`\`\`cell scarf as ${name}\n\`\`\``;
-const said = ({ heading, lead, questions }: Part) => [
+const said = ({ heading, lead, questions }: QuickPart) => [
   heading && wordsOf(heading.inside),
   lead.map((block) => (block.type === 'paragraph' ? wordsOf(block.inside) : block.type)),
   ...questions.map(({ name, asks, prose }) => [

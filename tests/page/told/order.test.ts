@@ -1,13 +1,13 @@
 // The order in which a ripple is told, on invented ones: common sense of what a builder wants to know first, no source.
 
 import { expect, test } from 'vitest';
-import { inOrder, type LineKind, type Place, type RippleLine } from '../../../src/page/told/order';
+import { inOrder, type LineKind, type Nearness, type RippleLine } from '../../../src/page/told/order';
 
 interface Named extends RippleLine {
   readonly name: string;
 }
 
-const line = (name: string, kind: LineKind, place: Place, size = 1, notebook?: string): Named => ({
+const line = (name: string, kind: LineKind, place: Nearness, size = 1, notebook?: string): Named => ({
   name,
   kind,
   place,

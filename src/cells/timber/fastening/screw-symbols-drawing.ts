@@ -1,5 +1,5 @@
 /** The screws of a joint in their true size: on their heads, or from the side. */
-import type { FrameScrew, Joint } from '../../../boat/joinery/frame-screws';
+import type { FrameScrew, ScrewedOn } from '../../../boat/joinery/frame-screws';
 import { circle, hatch, line, mm, type Point, type Shape } from '../../../drawing';
 import type { Vec2 } from '../../../kernel';
 import {
@@ -28,7 +28,7 @@ export const ring = (points: readonly Vec2[]): Point[] => points.map(onPaper);
 export const moved = ([y, z]: Vec2, by: number, [dy, dz]: Vec2): Vec2 => [y + by * dy, z + by * dz];
 
 /** Through skin and keelson there is one row, along an edge: what was moved there is said and not drawn twice. */
-export const crossesAt = (screws: readonly FrameScrew[], { fastened }: Joint, v: Sizes) =>
+export const crossesAt = (screws: readonly FrameScrew[], { fastened }: ScrewedOn, v: Sizes) =>
   crossesOf(screws, v.head / 2).filter(({ of }) => of === null || fastened === 'plate');
 
 /** Each screw once, where it stands; a dot in those moved; a thin line along each row of a plate. */
@@ -73,7 +73,7 @@ const CORNERS = 24;
 const IN_RING = 0.55;
 
 /** Seen on its head in a plate; else from the side, its head outside the boat. */
-function screwSymbol({ at, clash, from, member }: NumberedScrew, joint: Joint, v: Sizes): Shape[] {
+function screwSymbol({ at, clash, from, member }: NumberedScrew, joint: ScrewedOn, v: Sizes): Shape[] {
   const dot = mm(v.head / 2) * (joint.fastened === 'plate' ? IN_RING : 1);
   const shifted = clash === '' ? [] : [hatch(disc(onPaper(at), dot), 'glue', { pen: 'none', ...SCREWS })];
   if (joint.fastened === 'plate')

@@ -2,7 +2,7 @@
 import type { Hull } from '../../../boat';
 import type { FrameOutline } from '../../../boat/joinery/frame-outline';
 import type { FramePieces } from '../../../boat/joinery/frame-pieces';
-import { type FrameScrew, frameScrews, type Joint } from '../../../boat/joinery/frame-screws';
+import { type FrameScrew, frameScrews, type ScrewedOn } from '../../../boat/joinery/frame-screws';
 import type { KeepOut } from '../../../boat/joinery/keep-outs';
 import * as frame from '../../common/frame/frame-facts';
 import type { ListRow } from '../../form/define';
@@ -31,7 +31,7 @@ export interface ScrewsInHand {
   readonly outline: FrameOutline;
   readonly pieces: FramePieces;
   readonly keepOuts: readonly KeepOut[];
-  readonly joint: Joint;
+  readonly joint: ScrewedOn;
   /** Those that stand come first. */
   readonly screws: readonly FrameScrew[];
   readonly standing: readonly (FrameScrew & { readonly at: readonly [number, number] })[];
@@ -67,7 +67,7 @@ export const screwsInHand = fact(
   },
 );
 
-function jointOf(hull: Hull, { fastened, member, chine: named }: ScrewsAsked): Joint {
+function jointOf(hull: Hull, { fastened, member, chine: named }: ScrewsAsked): ScrewedOn {
   if (fastened === 'keelson') return { fastened };
   if (fastened === 'skin') {
     const panel = hull.panels.find(({ name }) => name === member) ?? hull.panels.at(-1)!; // a hull has a panel

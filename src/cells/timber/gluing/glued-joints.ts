@@ -1,14 +1,14 @@
 /** What the glued joints of a boat ask of her, and how long, how wide and in how many pieces each is. */
 import { input, step } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
-import { type Joint, joints, parts, SEATS, single, type Timber } from './joint-list';
+import { type JointToGlue, joints, parts, SEATS, single, type Timber } from './joint-list';
 
 /** A width takes one bead for every so much of it. */
 export const BEAD_EVERY = '40 mm';
 const BEADS = `one bead for each ${BEAD_EVERY} (1 1/2 in) of width: common practice, no source`;
 const GEOMETRY = 'geometry';
 
-const pick = (of: (joint: Joint) => string, all: string) =>
+const pick = (of: (joint: JointToGlue) => string, all: string) =>
   single.reduceRight((rest, joint) => `joint == "${joint.id}" ? ${of(joint)} : ${rest}`, all);
 /** The boat's part along which a single joint runs; the keelson where there is no such joint. */
 export const partAlong = (joint: string): string =>
@@ -33,7 +33,7 @@ export const byPart = (of: Readonly<Record<Timber, string>>): string =>
       (rest, { id, along }) => `joint == "${id}" ? ${of[along]} : ${rest}`,
       of[single.at(-1)!.along],
     ); // there are joints
-const sum = (of: (joint: Joint) => string) => joints.map(of).join(' + ');
+const sum = (of: (joint: JointToGlue) => string) => joints.map(of).join(' + ');
 
 /** From the scantlings to the joint chosen; of all together the width is the mean. */
 export const jointSteps = {

@@ -7,7 +7,7 @@
  */
 import type { Option } from '../../../boat';
 
-export interface Joint extends Option {
+export interface JointToGlue extends Option {
   readonly about: readonly string[];
   /** Formulas over the inputs below: all pieces together, both sides of the boat. */
   readonly length: string;
@@ -33,7 +33,7 @@ export const SEATS = 'frames + ends';
 export const ALONG = '1';
 
 /** Where three parts meet each joint stands for itself: a log is glued to frames, to the side and to the bottom. */
-export const joints: readonly Joint[] = [
+export const joints: readonly JointToGlue[] = [
   {
     id: 'keelsonFrames',
     along: 'keelson',
@@ -125,7 +125,7 @@ export const joints: readonly Joint[] = [
 ];
 
 /** Of two layers, as most are; they are no joints of a boat whose timbers are solid, and no part of the sum. */
-const betweenLayers: readonly Joint[] = [
+const betweenLayers: readonly JointToGlue[] = [
   {
     id: 'keelsonLayers',
     along: 'keelson',
@@ -161,8 +161,8 @@ const betweenLayers: readonly Joint[] = [
   },
 ];
 
-export const single: readonly Joint[] = [...joints, ...betweenLayers];
-const named = (list: readonly Joint[]): readonly Option[] =>
+export const single: readonly JointToGlue[] = [...joints, ...betweenLayers];
+const named = (list: readonly JointToGlue[]): readonly Option[] =>
   list.map(({ id, label, about }) => ({ id, label, about, ofBoat: true }));
 
 /** Joints that are closed one at a time. */

@@ -4,7 +4,7 @@ import { type Drawing, drawing, line, mm, note, rect, rectHatch, type Shape } fr
 import { lengthsOn, taken } from '../../../kernel/cutting';
 import { isIssue } from '../../../measure';
 import type { OnHand } from '../../form/define';
-import { asksHull, best, type BoughtSection, type Cut } from './boards-facts';
+import { asksHull, best, type BoughtSection, type PieceToCut } from './boards-facts';
 import type { BoardsValues } from './boards-steps';
 
 /** A board with the pieces cut from it; the first has this number in the cut list. */
@@ -13,7 +13,7 @@ interface NumberedBoard {
   readonly first: number;
   readonly section: BoughtSection;
   readonly length: number;
-  readonly cuts: readonly Cut[];
+  readonly cuts: readonly PieceToCut[];
   readonly left: number;
 }
 
@@ -133,7 +133,7 @@ function boardShapes(board: NumberedBoard, { kerf, slope, pitch, letter, y }: Pl
 }
 
 /** The number of a piece in the cut list, and as much of its name as there are letters' room for. */
-function nameWithin(room: number, number: number, { name }: Cut): string {
+function nameWithin(room: number, number: number, { name }: PieceToCut): string {
   const words = name.split(', ');
   const texts = words.map((_, at) => `${number}: ${words.slice(0, words.length - at).join(', ')}`);
   return texts.find((text) => text.length < room) ?? `${number}`;

@@ -17,23 +17,23 @@ import { fact } from '../../form/fact';
 import { type boardsInputs, otherKeys, partKeys, type priceSteps } from './boards-inputs';
 
 /** A piece to cut: its name, and which ends are scarfed. */
-export type Cut = Pick<TimberPiece, 'name' | 'length' | 'scarfed'>;
+export type PieceToCut = Pick<TimberPiece, 'name' | 'length' | 'scarfed'>;
 
 /** Pieces of one section, cut from boards of that section. */
-export interface Section {
+export interface BoardSection {
   readonly thickness: number;
   readonly width: number;
-  readonly cuts: readonly Cut[];
+  readonly cuts: readonly PieceToCut[];
   readonly problem: CuttingProblem;
 }
 
-export interface BoughtSection extends Section {
+export interface BoughtSection extends BoardSection {
   readonly plan: CuttingPlan;
   readonly proved: boolean;
 }
 
 /** A piece in the order of the cuts: board by board, from the end of each. */
-export interface CutHere extends Cut {
+export interface CutHere extends PieceToCut {
   /** The board, 1 first, through all sections. */
   readonly board: number;
   readonly section: BoughtSection;
@@ -56,8 +56,8 @@ export const sections = fact(
       .map((key) => ({ length: v[`stock${key}`], price: v[`paid${key}`] }))
       .filter(({ length }) => length > 0);
     if (stocks.length === 0) throw new Error('give the length of at least one board that is sold');
-    const bySection = new Map<string, { thickness: number; width: number; cuts: Cut[] }>();
-    const add = (key: (typeof partKeys)[keyof typeof partKeys] | 'other', cuts: readonly Cut[]) => {
+    const bySection = new Map<string, { thickness: number; width: number; cuts: PieceToCut[] }>();
+    const add = (key: (typeof partKeys)[keyof typeof partKeys] | 'other', cuts: readonly PieceToCut[]) => {
       if (cuts.length === 0) return;
       const [thickness, width] = [v[`${key}Thickness`], v[`${key}Width`]];
       const id = `${Math.round(thickness * 1e4)} ${Math.round(width * 1e4)}`;
@@ -69,7 +69,7 @@ export const sections = fact(
       if (v[`${partKeys[id]}Pieces`] > 0) add(partKeys[id], longCuts(at.hull, v, id));
     add('other', otherCuts(v));
     if (bySection.size === 0) throw new Error('no part is to be cut: give a number of pieces');
-    return [...bySection.values()].map(({ thickness, width, cuts }): Section => ({
+    return [...bySection.values()].map(({ thickness, width, cuts }): BoardSection => ({
       thickness,
       width,
       cuts,
@@ -83,7 +83,7 @@ export const sections = fact(
 );
 
 /** As the plan of pieces lays them, of so many timbers as are asked for; the first come first. */
-function longCuts(hull: Hull, v: BoardsAsked, part: keyof typeof partKeys): readonly Cut[] {
+function longCuts(hull: Hull, v: BoardsAsked, part: keyof typeof partKeys): readonly PieceToCut[] {
   const key = partKeys[part];
   const wanted = v[`${key}Pieces`];
   const timbers = timberPieces(hull, part, {
@@ -104,7 +104,7 @@ export const asksHull = (
 ): boolean => Object.values(partKeys).some((key) => v[`${key}Pieces`] > 0);
 
 /** Parts of the builder's own list, each in one piece. */
-function otherCuts(v: BoardsAsked): readonly Cut[] {
+function otherCuts(v: BoardsAsked): readonly PieceToCut[] {
   // A line counts when those above it do.
   const end = otherKeys.findIndex((key) => v[`${key}Pieces`] === 0);
   const lengths = otherKeys
@@ -124,7 +124,7 @@ export const problem = fact('the pieces, the boards sold and the kerf', PLAN, (_
 
 const SAME = 1e-6;
 
-const cutBy = (section: Section, plan: CuttingPlan): BoughtSection => ({
+const cutBy = (section: BoardSection, plan: CuttingPlan): BoughtSection => ({
   ...section,
   plan,
   proved: costOf(plan, section.problem) <= costAtLeast(section.problem) * (1 + SAME),

@@ -10,7 +10,7 @@ import {
   cutList,
   PLAN,
   sections,
-  type Section,
+  type BoardSection,
   shop,
 } from './boards-facts';
 import { type boardsInputs, priceSteps } from './boards-inputs';
@@ -19,7 +19,7 @@ const GEOMETRY = 'geometry';
 
 const sum = <T>(of: readonly T[], size: (one: T) => number): number =>
   of.reduce((total, one) => total + size(one), 0);
-const jointsIn = (of: readonly Section[]) =>
+const jointsIn = (of: readonly BoardSection[]) =>
   sum(of, ({ cuts }) => cuts.filter(({ scarfed }) => scarfed.aft).length);
 const money = (of: readonly BoughtSection[], { jointPrice }: BoardsAsked) =>
   sum(of, ({ plan, problem }) => costOf(plan, problem)) + jointsIn(of) * jointPrice;
