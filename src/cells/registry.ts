@@ -52,6 +52,7 @@ export const registry: readonly Shelved[] = [
   { id: 'resin', load: async () => (await import('./finish/resin')).resin },
   { id: 'batch', load: async () => (await import('./finish/batch')).batch },
   { id: 'cure', load: async () => (await import('./finish/cure')).cure },
+  { id: 'sand', load: async () => (await import('./finish/sand')).sand },
   { id: 'paint', load: async () => (await import('./finish/paint')).paint },
 ];
 

@@ -24,28 +24,27 @@ export interface Span {
   readonly dusk: number;
 }
 
-/** An hour, and a row with the bar in it, mm: always the same, so that two versions lie on one another rightly. */
-const HOUR = 2;
-const ROW = 26;
-const BAR = 13;
-/** Every so many days more a row becomes as much higher again, or its letters would touch the next. */
-const DAYS_A_ROW = 14;
-/** What a sheet gives to the bars, px; a letter's width on it, and clear room beside a bar. */
-const SHEET = { wide: 440, high: 380 };
+/** An hour, mm: always the same, so that two versions lie on one another rightly. */
+const HOUR = 1.4;
+/** A row for each week that is shown, mm, and the share of it that the bar takes: so high that names have room. */
+const ROW = 16;
+const BAR = 0.5;
+/** What the narrowest sheet gives to the bars, px; a letter's width on it, and clear room beside a bar. */
+const SHEET = 320;
 const LETTER = 7.4;
 const CLEAR = 6;
 /** More rows than these, and only the first of each kind is named. */
 const MOST_NAMED = 14;
 /** Names of days stand no closer than this, px. */
-const DAY_ROOM = 42;
+const DAY_ROOM = 32;
 
 /** Bars from the top down, their names beside them, the days along the top. */
 export function barsOverDays(bars: readonly DayBar[], span: Span, dayName: (day: number) => string): Shape[] {
-  const row = ROW * Math.ceil((span.to - span.from) / 24 / DAYS_A_ROW);
-  const bar = (BAR * row) / ROW;
+  const row = ROW * Math.ceil((span.to - span.from) / (7 * 24));
+  const bar = BAR * row;
   const wide = (span.to - span.from) * HOUR;
   const bottom = -bars.length * row;
-  const px = Math.min(SHEET.wide / wide, SHEET.high / -bottom);
+  const px = SHEET / wide;
   const x = (hour: number) => (Math.min(Math.max(hour, span.from), span.to) - span.from) * HOUR;
   return [
     ...nightsOf(span).map(([from, to]) =>

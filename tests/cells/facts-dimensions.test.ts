@@ -19,11 +19,16 @@ const LARGER = [2, 4, 8] as const;
 /** Screws that are moved go to whole millimetres, in large plates to every second or third, m; boards are laid by the micrometre. */
 const grid: Readonly<Record<string, number>> = { screwMap: 3e-3, boards: 1e-5 };
 
-const factorOf = (kind: KindId): number =>
-  LARGER.reduce((product, times, base) => product * times ** kindOf(kind).dimension[base]!, 1); // of six powers
+/** Cells whose working goes by the clock: a day is as long for any boat, so time stays as it is. */
+const byTheClock: ReadonlySet<string> = new Set(['cure']);
+const TIME = 2;
 
-const larger = (value: number | string, kind: KindId) =>
-  typeof value === 'number' ? value * factorOf(kind) : value;
+const factorOf = (kind: KindId, id: string): number =>
+  LARGER.reduce(
+    (product, times, base) =>
+      base === TIME && byTheClock.has(id) ? product : product * times ** kindOf(kind).dimension[base]!, // of six powers
+    1,
+  );
 
 function doubled({ offsets }: Hull): Hull {
   const twice = (value: number | null) => (value === null ? null : value * LARGER[0]);
@@ -58,6 +63,8 @@ const boats = ['ferry-dory-misread', 'vee-launch'].map((id) => {
 const told = cells.filter(({ steps }) => Object.values(steps).some(isTold));
 
 describe.each(told.map((cell) => [cell.id, cell] as const))('%s', (id, cell) => {
+  const larger = (value: number | string, kind: KindId) =>
+    typeof value === 'number' ? value * factorOf(kind, id) : value;
   test.each(boats.map((boat) => [boat.id, boat] as const))('on the %s', (_id, { table, large }) => {
     const values = valuesOn(table, cell);
     const lookUp = (key: string) => {

@@ -260,6 +260,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'air < cold',
     'primerCoats + paintCoats > 0 and paintAfter < 72 h',
   ],
+  sand: ['state == "soft"', 'over > 50', 'over > 20 and over <= 50', 'work == "wood" and sander == "belt"'],
   paint: [
     'paint == "varnish" and coats < 5',
     'thinner > (paint == "varnish" ? 0.5 : 0.2)',

@@ -4,7 +4,7 @@ import { barsOverDays, type DayBar, type Drawing, drawing, note } from '../../dr
 import { isIssue } from '../../measure';
 import type { OnHand } from '../form/define';
 import { DAY, HOUR, shortDay } from './cure-clock';
-import { howWords, nameOf, plan, saysTime } from './cure-facts';
+import { nameOf, plan, saysTime } from './cure-facts';
 import { isEpoxy, type Job } from './cure-plan';
 
 /** More days than these are not shown: they could not be told apart. */
@@ -75,9 +75,11 @@ function barOf(job: Job, end: number): DayBar {
   };
 }
 
-/** The plan as text. */
+/** Beginning and end of the plan; the table has every job. */
 function saysOf(jobs: readonly Job[]): string {
   const at = saysTime(jobs);
-  const list = jobs.map((job) => `${nameOf(job)} at ${at(job.begins)}, ${howWords(job)}`).join('; ');
-  return `${list.charAt(0).toUpperCase()}${list.slice(1)}.`;
+  const first = jobs[0]!; // turning over is always there
+  const last = jobs.findLast(({ kind }) => kind !== 'turn');
+  const begins = `${nameOf(first)} at ${at(first.begins)}`;
+  return `From ${begins}${last ? ` to ${nameOf(last)} at ${at(last.begins)}` : ''}, each as soon as the one below and your hours allow.`;
 }

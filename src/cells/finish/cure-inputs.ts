@@ -50,11 +50,11 @@ const BEFORE = ['seal', 'cloth', 'fill', 'sand', 'primer'] as const;
 export const cureInputs = {
   next: choice('Next comes', {
     options: [
-      { id: 'seal', label: 'a coat that seals the wood' },
-      { id: 'cloth', label: 'cloth, to be wetted out' },
+      { id: 'seal', label: 'sealing' },
+      { id: 'cloth', label: 'cloth' },
       { id: 'fill', label: 'a fill coat' },
-      { id: 'sand', label: 'washing and sanding' },
-      { id: 'primer', label: 'primer and paint' },
+      { id: 'sand', label: 'wash and sand' },
+      { id: 'primer', label: 'paint' },
     ],
     preset: 'seal',
   }),
@@ -74,8 +74,8 @@ export const cureInputs = {
   }),
   told: choice('The two are', {
     options: [
-      { id: 'steady', label: 'steady by day and by night' },
-      { id: 'swinging', label: 'a day’s warmest and coldest' },
+      { id: 'steady', label: 'steady' },
+      { id: 'swinging', label: 'warmest, coldest' },
     ],
     preset: 'swinging',
   }),
@@ -184,7 +184,7 @@ export const cureInputs = {
   when: choice('You work', {
     options: [
       { id: 'daily', label: 'every day' },
-      { id: 'weekends', label: 'on Saturday and Sunday' },
+      { id: 'weekends', label: 'at weekends' },
     ],
     preset: 'daily',
   }),

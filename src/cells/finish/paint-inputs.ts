@@ -45,12 +45,12 @@ const lost = (label: string, cited: typeof handLoss) =>
   });
 
 export const paintInputs = {
-  where: choice('What is painted', {
+  where: choice('Painted', {
     options: [
-      { id: 'outside', label: 'the hull, outside', ofBoat: true },
-      { id: 'inside', label: 'the hull, inside', ofBoat: true },
-      { id: 'both', label: 'the hull, inside and out', ofBoat: true },
-      { id: 'typed', label: 'an area of its own' },
+      { id: 'outside', label: 'outside', ofBoat: true },
+      { id: 'inside', label: 'inside', ofBoat: true },
+      { id: 'both', label: 'both', ofBoat: true },
+      { id: 'typed', label: 'another area' },
     ],
     preset: 'outside',
   }),

@@ -249,8 +249,23 @@ describe('cure', () => {
       expect(job().drawing!.toScale).toBe(false);
     });
 
-    test('says all of the plan, and an issue where there is none', () => {
-      expect(job().drawing!.says).toContain('Sealing at 8:00 on Mon, day 1, onto bare wood; cloth at 16:00');
+    test('says where the plan begins and ends', () => {
+      expect(job().drawing!.says).toContain(
+        'From sealing at 8:00 on Mon, day 1 to paint 2 at 3:00 on Sun, day 7',
+      );
+    });
+
+    test('its bars are as long as the jobs last, and two versions share an hour', () => {
+      // From eight to tack-free at four, open for seventeen hours more: 1.4 mm an hour.
+      const widths = (of: Tried) =>
+        of.drawing!.shapes.flatMap((shape) =>
+          shape.shape === 'area' && shape.pen === 'thin'
+            ? [Math.max(...shape.rings[0]!.map(([x]) => x)) - Math.min(...shape.rings[0]!.map(([x]) => x))]
+            : [],
+        );
+      const [wet, open] = widths(job());
+      expect(wet! / open!).toBeCloseTo(8 / 17, 9);
+      expect(widths(job({ fillSlip: '60 h' }))[0]).toBeCloseTo(wet!, 9);
     });
   });
 

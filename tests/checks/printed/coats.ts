@@ -21,7 +21,59 @@ medium | 7    | 24 | 6
 slow   | 11.5 | 36 | 8
 `;
 
+/** Median grains, µm, of papers marked P and of those with the plain number. */
+const grits = `
+grit60  | 269  | 268
+grit80  | 201  | 192
+grit100 | 162  | 141
+grit120 | 125  | 116
+grit150 | 100  | 93
+grit180 | 82   | 82
+grit220 | 68   | 68
+grit240 | 58.5 | 52
+grit280 | 52   | 42
+grit320 | 46   | 35
+grit360 | 40   | 28
+grit400 | 35   | 22
+`;
+/** Which grit when, by custom. */
+const sandings: Readonly<Record<string, readonly number[]>> = {
+  wood: [80, 120],
+  fair: [60, 80, 120],
+  key: [80],
+  paint: [80, 120, 150],
+  primer: [220],
+  enamel: [220, 320],
+  coats: [320],
+};
+
 export const coats: Printed = {
+  ...tableOf(
+    'grits.grits',
+    [
+      ['fepa', 1e-6],
+      ['cami', 1e-6],
+    ],
+    grits,
+  ),
+  ...Object.fromEntries(
+    Object.entries(sandings).flatMap(([id, list]) =>
+      list.map((grit, i) => [`grits.sandings.${id}.grits.${i}`, grit] as const),
+    ),
+  ),
+  // 0.5 to 1 m² to a disc; twice on soft epoxy; NIOSH and ACGIH, mg/m³; FFP3 of EN 149, a full face; examples.
+  'grits.discReach': 0.75,
+  'grits.greenTimes': 2,
+  'grits.dustLimits.wood': 1e-6,
+  'grits.dustLimits.glass': 5e-6,
+  'grits.masks.disposable': 20,
+  'grits.masks.fullFace': 50,
+  'grits.takenOff': 50e-6,
+  'grits.escapes': 0.1,
+  'grits.sanders.disc5.area': 0.012272,
+  'grits.sanders.disc6.area': 0.017671,
+  'grits.sanders.belt.area': 0.039975,
+  'grits.sanders.sheet.area': 0.0161,
   ...tableOf(
     'hardeners.hardeners',
     [
