@@ -28,7 +28,7 @@ export function leastHeight(points: readonly Vec2[]): LeastHeight {
     // Either way along the side: the one that keeps x forward.
     const forward = to[0] > from[0] || (to[0] === from[0] && to[1] > from[1]) ? 1 : -1;
     const turn = -Math.atan2(forward * (to[1] - from[1]), forward * (to[0] - from[0]));
-    const laid = boxOf(outline.map((point) => turned(point, turn)));
+    const laid = boxOfTurned(outline, turn);
     if (outline.length > 1 && (best === null || laid.height < best.height)) best = { turn, ...laid };
   });
   if (best === null) throw new Error('points that are all the same can’t be laid along a line');
@@ -41,9 +41,20 @@ export function turned([x, y]: Vec2, angle: number): Vec2 {
   return [cosine * x - sine * y, sine * x + cosine * y];
 }
 
-function boxOf(points: readonly Vec2[]): Pick<LeastHeight, 'origin' | 'length' | 'height'> {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const origin: Vec2 = [Math.min(...xs), Math.min(...ys)];
-  return { origin, length: Math.max(...xs) - origin[0], height: Math.max(...ys) - origin[1] };
+/** The box round points that are turned so; asked for each side of an outline, so no list is made for it. */
+function boxOfTurned(
+  points: readonly Vec2[],
+  angle: number,
+): Pick<LeastHeight, 'origin' | 'length' | 'height'> {
+  const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
+  let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const [x, y] of points) {
+    const along = cosine * x - sine * y;
+    const up = sine * x + cosine * y;
+    if (along < left) left = along;
+    if (along > right) right = along;
+    if (up < bottom) bottom = up;
+    if (up > top) top = up;
+  }
+  return { origin: [left, bottom], length: right - left, height: top - bottom };
 }

@@ -54,60 +54,68 @@ type TriangleSink = (
 export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const heights = new Float64Array(points.length / 3);
-  for (let i = 0; i < heights.length; i += 1) heights[i] = heightOver(axes, points, i);
-  for (let i = 0; i < triangles.length; i += 3) {
-    // Most triangles are told by the heights of their three corners alone.
-    const ha = heights[triangles[i]!]!;
-    const hb = heights[triangles[i + 1]!]!;
-    const hc = heights[triangles[i + 2]!]!;
-    cutTriangle(mesh, axes, i, ha, hb, hc, below, cut);
-  }
+  for (let point = 0; point < heights.length; point += 1) heights[point] = heightOver(axes, points, point);
+  for (let i = 0; i < triangles.length; i += 3) cutTriangle(mesh, axes, heights, i, below, cut);
 }
 
 /** Cuts the triangles of a mesh that reach the plane at x, square to the boat; the normal points forward or aft. */
 export function cutAcross(mesh: Mesh, x: number, way: 1 | -1, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const axes = axesOf({ normal: [way, 0, 0], height: way * x });
-  const [least, most] = reachOf(mesh);
+  const { least, most, heights } = reachOf(mesh);
   for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
     if (least[at]! > x || most[at]! < x) continue; // one a triangle
-    const ha = heightOver(axes, points, triangles[i]!);
-    const hb = heightOver(axes, points, triangles[i + 1]!);
-    const hc = heightOver(axes, points, triangles[i + 2]!);
-    cutTriangle(mesh, axes, i, ha, hb, hc, null, cut);
+    for (let corner = i; corner < i + 3; corner += 1) {
+      const point = triangles[corner]!; // of three corners
+      heights[point] = heightOver(axes, points, point);
+    }
+    cutTriangle(mesh, axes, heights, i, null, cut);
   }
 }
 
-const reaches = new WeakMap<Mesh, readonly [least: Float64Array, most: Float64Array]>();
+interface Reach {
+  /** Between which x each triangle lies, m. */
+  readonly least: Float64Array;
+  readonly most: Float64Array;
+  /** Room for the heights of points, one for all cuts. */
+  readonly heights: Float64Array;
+}
 
-/** Between which x each triangle lies, m: a mesh is cut across at many places, and each meets few of them. */
-function reachOf(mesh: Mesh): readonly [least: Float64Array, most: Float64Array] {
+const reaches = new WeakMap<Mesh, Reach>();
+
+/** How far each triangle reaches: a mesh is cut across at many places, and each meets few of them. */
+function reachOf(mesh: Mesh): Reach {
   const known = reaches.get(mesh);
   if (known) return known;
   const { points, triangles } = mesh;
   const xOf = (corner: number) => points[3 * triangles[corner]!]!; // a corner is a point of three numbers
-  const least = new Float64Array(triangles.length / 3);
-  const most = new Float64Array(triangles.length / 3);
-  for (let at = 0; at < least.length; at += 1) {
-    least[at] = Math.min(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2));
-    most[at] = Math.max(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2));
-  }
-  const reach = [least, most] as const;
+  const count = triangles.length / 3;
+  const reach = {
+    least: Float64Array.from({ length: count }, (_, at) =>
+      Math.min(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2)),
+    ),
+    most: Float64Array.from({ length: count }, (_, at) =>
+      Math.max(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2)),
+    ),
+    heights: new Float64Array(points.length / 3),
+  };
   reaches.set(mesh, reach);
   return reach;
 }
 
-/** @param i where its corners begin, whose heights over the plane are `ha`, `hb` and `hc`, m */
+/** @param heights of the points over the plane, m; `i` is where the triangle's corners begin */
 function cutTriangle(
   { points, triangles }: Mesh,
   { origin: [ox, oy, oz] }: PlaneAxes,
+  heights: Float64Array,
   i: number,
-  ha: number,
-  hb: number,
-  hc: number,
   below: TriangleSink | null,
   cut: SegmentSink,
 ): void {
+  // Most triangles are told by the heights of their three corners alone.
+  const ha = heights[triangles[i]!]!;
+  const hb = heights[triangles[i + 1]!]!;
+  const hc = heights[triangles[i + 2]!]!;
   if (ha >= 0 && hb >= 0 && hc >= 0) return;
   if (below === null && ha < 0 && hb < 0 && hc < 0) return;
   const a = 3 * triangles[i]!;
