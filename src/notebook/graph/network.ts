@@ -149,6 +149,11 @@ export function createNetwork<T>({
     states[id] = UNDERWAY;
     depth += 1;
     askers[depth] = id;
+    const firstBefore = first;
+    const nextBefore = next;
+    const endBefore = end;
+    const freshFromBefore = freshFrom;
+    const freshToBefore = freshTo;
     try {
       if (was === STALE || hasNews(id)) {
         const found = (over && sharedValue(id, over)) ?? worked(id);
@@ -162,6 +167,11 @@ export function createNetwork<T>({
     } finally {
       depth -= 1;
       states[id] = state;
+      first = firstBefore;
+      next = nextBefore;
+      end = endBefore;
+      freshFrom = freshFromBefore;
+      freshTo = freshToBefore;
     }
   }
 
@@ -181,25 +191,13 @@ export function createNetwork<T>({
   }
 
   function worked(id: Id): T {
-    const firstBefore = first;
-    const nextBefore = next;
-    const endBefore = end;
-    const freshBefore = freshFrom;
     first = links.starts[id]!; // reached
     next = first;
     end = first + links.sizes[id]!;
     freshFrom = freshTo;
-    try {
-      const found = work(id);
-      if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
-      return found;
-    } finally {
-      freshTo = freshFrom;
-      first = firstBefore;
-      next = nextBefore;
-      end = endBefore;
-      freshFrom = freshBefore;
-    }
+    const found = work(id);
+    if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
+    return found;
   }
 
   /** The value of the network below, where all that it was worked out from is the same here. */
