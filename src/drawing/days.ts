@@ -50,15 +50,6 @@ export function barsOverDays(bars: readonly DayBar[], span: Span, dayName: (day:
     ...nightsOf(span).map(([from, to]) =>
       rectHatch(x(from), bottom, x(to) - x(from), -bottom, 'plain', { pen: 'none' }),
     ),
-    ...midnightsOf(span).map((hour) =>
-      line(
-        [
-          [x(hour), bottom],
-          [x(hour), 0],
-        ],
-        { pen: 'grid' },
-      ),
-    ),
     line(
       [
         [0, 0],
@@ -99,9 +90,6 @@ function nightsOf({ from, to, dawn, dusk }: Span): (readonly [number, number])[]
     (first + i) * 24 + dusk + lasts,
   ]).filter(([begins, ends]) => ends > from && begins < to);
 }
-
-const midnightsOf = ({ from, to }: Span): number[] =>
-  Array.from({ length: Math.ceil(to / 24) }, (_, day) => day * 24).filter((hour) => hour > from && hour < to);
 
 /** Days that are named at their noon; where they would stand too close, only some. */
 function daysNamed({ from, to }: Span, dayWide: number): number[] {

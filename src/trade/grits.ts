@@ -44,13 +44,13 @@ export const grits: TradeTable<'fepa' | 'cami'> = {
 
 /** Jobs of sanding, each with its grits in order. Common practice, no source; 80 on epoxy: makers' sheets. */
 export const sandings = [
-  { id: 'wood', label: 'bare plywood, before it is sealed', grits: [80, 120] },
-  { id: 'fair', label: 'epoxy and filler, to make it fair', grits: [60, 80, 120] },
-  { id: 'key', label: 'epoxy, before more epoxy', grits: [80] },
-  { id: 'paint', label: 'epoxy, before primer or paint', grits: [80, 120, 150] },
-  { id: 'primer', label: 'primer, before the next coat', grits: [220] },
-  { id: 'enamel', label: 'primer, before enamel', grits: [220, 320] },
-  { id: 'coats', label: 'between coats of enamel or varnish', grits: [320] },
+  { id: 'wood', label: 'bare plywood', grits: [80, 120] },
+  { id: 'fair', label: 'epoxy, to fair it', grits: [60, 80, 120] },
+  { id: 'key', label: 'epoxy, for epoxy', grits: [80] },
+  { id: 'paint', label: 'epoxy, for paint', grits: [80, 120, 150] },
+  { id: 'primer', label: 'primer, for primer', grits: [220] },
+  { id: 'enamel', label: 'primer, for enamel', grits: [220, 320] },
+  { id: 'coats', label: 'between last coats', grits: [320] },
 ] as const;
 
 /** Face that one disc of 125 mm (5 in) does, m². */

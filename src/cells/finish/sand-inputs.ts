@@ -5,9 +5,10 @@ import { choice, input } from '../form/define';
 import { fromShop } from '../form/from-shop';
 
 export const sandInputs = {
-  work: choice('What is sanded', {
+  work: choice('Sanded', {
     options: sandings.map(({ id, label }) => ({ id, label })),
     preset: 'paint',
+    note: 'what it is, and what is to hold on it',
   }),
   area: input('area', 'Area to sand', {
     from: 'paint.area',
@@ -29,7 +30,7 @@ export const sandInputs = {
   }),
   state: choice('The face is', {
     options: [
-      { id: 'hard', label: 'hard, washed and dry' },
+      { id: 'hard', label: 'hard and clean' },
       { id: 'soft', label: 'soft or greasy' },
     ],
     preset: 'hard',

@@ -57,7 +57,7 @@ export const gradesOf = fact('as the tables print them', TABLES, ({ marked }: As
 
 export const sandSteps = {
   grits: tell(order, 'count', 'grits, one after another', (list) => list.length),
-  sequence: tell(order, 'choice', 'the grits in order', (list) => `${list.join(', then ')} grit`),
+  sequence: tell(order, 'choice', 'the grits in order', (list) => list.join(', ')),
   finest: tell(order, 'count', 'the last of them', (list) => list.at(-1)!), // no list is empty
   grain: step(
     'film',

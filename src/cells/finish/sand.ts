@@ -18,12 +18,16 @@ export const sand = defineCell({
   functions: sandFunctions,
   steps: sandSteps,
   answers: [
-    { of: 'sequence', label: 'in this order', from: 'each until the scratches of the one before are gone' },
+    {
+      of: 'sequence',
+      label: 'grits, in this order',
+      from: 'each until the scratches of the one before are gone',
+    },
     { of: 'pieces', label: 'pieces of paper', from: 'of all grits together, as many of each' },
     { of: 'dust', label: 'dust', from: 'off the face; in the bag, in the air and on the floor' },
   ],
   inWords: [
-    'Sand {face} with {sequence}: {perGrit} {perGrit?piece:pieces} of each, {pieces} in all.',
+    'Sand {face} with {grits?grit:grits} {sequence}: {perGrit} {perGrit?piece:pieces} of each, {pieces} in all.',
     'That makes {dust} of dust, {heap} as it lies.',
     {
       when: `over <= ${masks.disposable.value}`,

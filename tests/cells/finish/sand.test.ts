@@ -12,7 +12,7 @@ const job = (entries: Record<string, string> = {}): Tried => tryCell(sand, { are
 describe('sand', () => {
   test('ten square metres before paint: 80, 120, 150, and of each fourteen discs that do 0.75 m²', () => {
     const tried = job();
-    expect(tried.all['sequence']).toBe('80, then 120, then 150 grit');
+    expect(tried.all['sequence']).toBe('80, 120, 150');
     expect([tried.number('grits'), tried.number('finest')]).toStrictEqual([3, 150]);
     expect([tried.number('perGrit'), tried.number('pieces')]).toStrictEqual([14, 42]);
     expect(tried.number('face')).toBe(10);
