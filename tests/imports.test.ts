@@ -38,6 +38,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     'timber/joints': stage,
     'timber/fastening': stage,
     'timber/gluing': stage,
+    skin: stage,
     finish: stage,
   },
   boat: {

@@ -51,6 +51,7 @@ export { crownAt, normalOnEdge, stripSection } from './strip-section';
 export type { Crown, SectionPoint } from './strip-section';
 export { tightest } from './tightest';
 export type { Tightest } from './tightest';
+export { edgeStrain, radiusAtAngle } from './twisted-sheet';
 export type { Flat } from './unroll';
 export { add, between, between2, cross, distance, distance2, dot, norm, scale, subtract, unit } from './vec';
 export type { Vec2, Vec3 } from './vec';

@@ -261,6 +261,17 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'primerCoats + paintCoats > 0 and paintAfter < 72 h',
   ],
   sand: ['state == "soft"', 'over > 50', 'over > 20 and over <= 50', 'work == "wood" and sander == "belt"'],
+  panels: [
+    'verdict == "refuses"',
+    'verdict == "marginal"',
+    'verdict == "untabled"',
+    'twist > twistAllowed',
+    'abs(crown) > gapAllowed',
+    'place > length',
+    'opening != "none" and openingWood < 0 mm',
+    'opening != "none" and openingFrames > 0',
+    'opening == "slot" and openingLong < openingWide',
+  ],
   paint: [
     'paint == "varnish" and coats < 5',
     'thinner > (paint == "varnish" ? 0.5 : 0.2)',
@@ -290,6 +301,11 @@ export const ways: Readonly<Record<string, readonly Readonly<Record<string, stri
     { ...fastened, depth: '10 mm', screwLength: '14 mm' },
     { ...fastened, depth: '8 mm', screwLength: '13 mm' },
     { ...fastened, depth: '8 mm' },
+  ],
+  panels: [
+    { panel: 'bottom', thickness: '18 mm', allowed: '100 %' },
+    { panel: 'bottom', thickness: '25 mm', allowed: '100 %' },
+    { panel: 'bottom', thickness: '18 mm', allowed: '100 %' },
   ],
   screwMap: [
     { ...inPlate, siding: '8 mm' },

@@ -4,7 +4,7 @@ import { butt } from '../../src/cells/timber/joints/butt';
 import { joints } from '../../src/cells/timber/joints/joints';
 import { scarf } from '../../src/cells/timber/joints/scarf';
 import { isIssue, plainShown, read } from '../../src/measure';
-import { type Grain, leastBendRadius } from '../../src/trade/plywood';
+import { type Grain, leastBendRadius } from '../../src/trade/plywood-bend';
 import { deriveBoat } from '../boat/derive';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
@@ -23,11 +23,11 @@ const ofButt = (key: string, unit: number, entries: Readonly<Record<string, stri
 
 /** Least radius over thickness of a panel, by the two grains. */
 const radii = (
-  table: (thickness: number, grain: Grain) => { readonly value: number } | null,
+  table: (thickness: number, grain: Grain) => { readonly radius: number },
   thickness: number,
   unit: number,
   grains: readonly Grain[] = ['across', 'along'],
-) => grains.map((grain) => table(thickness, grain)!.value / unit); // thicknesses of the table itself
+) => grains.map((grain) => table(thickness, grain).radius / unit);
 
 /** Mass of one square metre of a panel as the boat weighs it, both sides of the boat. */
 function massPerArea(written: Readonly<Record<string, string>>): number {

@@ -21,7 +21,7 @@ import type { Station } from './station';
 
 export interface FlatPanel {
   readonly panel: Panel;
-  /** The two long edges from aft forward; their chords stand less than 0.02 mm off the curve. */
+  /** The two long edges from aft forward; chords stand less than 0.02 mm off the curve on a panel of 5 m. */
   readonly inner: readonly Vec2[];
   readonly outer: readonly Vec2[];
   /**
@@ -58,13 +58,14 @@ export interface FrameMark {
   readonly outer: EdgeMark;
 }
 
-const FINE = 2e-5;
+/** How far chords may stand off the curve, of the length of the edge. */
+const FINE = 4e-6;
 
 /** Lays a panel flat with the least height over the straight edge of a sheet. The same object for the same panel. */
 export const flatPanel = onceFor((panel: Panel): FlatPanel => {
   const edges = {
-    inner: fineEdge(panel.strip, 'first', FINE),
-    outer: fineEdge(panel.strip, 'second', FINE),
+    inner: fineEdge(panel.strip, 'first', FINE * panel.inner.length),
+    outer: fineEdge(panel.strip, 'second', FINE * panel.outer.length),
   };
   const { turn, origin, length, height } = leastHeight([...edges.inner, ...edges.outer]);
   const place = (point: Vec2): Vec2 => {

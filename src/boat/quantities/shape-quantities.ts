@@ -2,7 +2,7 @@
  * What the hull's shape offers to the notebook: the whole, its edges and its panels.
  */
 import { type Issue, issue } from '../../measure';
-import { leastBendRadius } from '../../trade/plywood';
+import { FORM_PANELS, leastBendRadius } from '../../trade/plywood-bend';
 import type { Edge } from '../hull/edge';
 import { flatPanel } from '../hull/flat-panel';
 import { fromHull } from './make-derived';
@@ -121,11 +121,13 @@ function panelQuantities({ name, label }: Named): Derived[] {
     name: `${name}.bendLimit${grain === 'across' ? 'Across' : 'Along'}`,
     kind: 'length',
     meaning: `least radius that the plywood of the ${label} takes dry, ${words}`,
-    source:
-      'APA concrete-form panel table, Douglas-fir, dry; thinner than 1/4 in (6.3 mm) by the ratio of its first row',
-    from: (read) =>
-      leastBendRadius(read.number(`${name}.thickness`), grain)?.value ??
-      issue(`the table of bend radii runs from 3 mm (1/8 in) to 3/4 in (19 mm); the ${label} is not between`),
+    source: `${FORM_PANELS}; a panel under 1/4 in (6.4 mm) is given the radius of that row, and takes a tighter one`,
+    from: (read) => {
+      const { radius, panel } = leastBendRadius(read.number(`${name}.thickness`), grain);
+      return panel === 'thicker'
+        ? issue(`the published radii end at 3/4 in (19 mm), and the ${label} is thicker`)
+        : radius;
+    },
   });
   return [
     fromHull(

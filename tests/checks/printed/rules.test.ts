@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { printedPlate } from '../../../src/trade/butt-plates';
 import { embedmentByEurocode, olderScrewConstant } from '../../../src/trade/embedment';
 import { keptAfter, stiffnessAt, strengthAt } from '../../../src/trade/load-duration';
-import { leastBendRadius } from '../../../src/trade/plywood';
+import { leastBendRadius, pickedBendRadius } from '../../../src/trade/plywood-bend';
 import { scarfStrength } from '../../../src/trade/scarf-strength';
 import {
   type Spacing,
@@ -41,8 +41,27 @@ test.each([
   [5 / 8, 8, 16],
   [3 / 4, 12, 20],
 ])('a panel of %f in bends', (panel, across, along) => {
-  expect(over(leastBendRadius(panel * IN, 'across')!.value, across * FT)).toBeCloseTo(1, 12);
-  expect(over(leastBendRadius(panel * IN, 'along')!.value, along * FT)).toBeCloseTo(1, 12);
+  expect(over(leastBendRadius(panel * IN, 'across').radius, across * FT)).toBeCloseTo(1, 12);
+  expect(over(leastBendRadius(panel * IN, 'along').radius, along * FT)).toBeCloseTo(1, 12);
+});
+
+// FAA AC 43.13-1B, aircraft plywood, as reproduced: panel; dry, axis square to the face grain and up to 45° off it;
+// soaked, the same; in.
+test.each([
+  [0.07, 5.2, 3.2, 1.5, 0.4],
+  [0.125, 12, 7.1, 3.8, 1.2],
+  [0.16, 17, 11, 6, 2],
+  [0.19, 21, 14, 7, 3],
+  [0.25, 31, 20, 12, 5],
+  [0.315, 43, 28, 16, 7],
+  [0.375, 54, 36, 21, 10],
+])('a picked panel of %f in bends', (panel, dryAlong, dryAcross, soakedAlong, soakedAcross) => {
+  const radius = (...way: ['along' | 'across', 'dry' | 'soaked']) =>
+    pickedBendRadius(panel * IN, ...way).radius / IN;
+  expect(over(radius('along', 'dry'), dryAlong)).toBeCloseTo(1, 12);
+  expect(over(radius('across', 'dry'), dryAcross)).toBeCloseTo(1, 12);
+  expect(over(radius('along', 'soaked'), soakedAlong)).toBeCloseTo(1, 12);
+  expect(over(radius('across', 'soaked'), soakedAcross)).toBeCloseTo(1, 12);
 });
 
 // Wood Handbook, ch. 10, and its older chapter on glued members, from memory; 1 in 20 R. Birmingham, as quoted.
