@@ -1,18 +1,12 @@
 /** The table on paper: a table for each kind of number, whatever columns stand in the grid. Made only while printing. */
-import { signal } from '@preact/signals';
 import { type Column, offsetName, offsetsOf } from '../../boat';
 import { notations, writeOffset } from '../../boat/table/offset-notation';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { printing } from '../printing';
 import { capital } from '../words';
 import type { GridState } from './grid-state';
 import { heldBy, heldWords } from './held';
-
-const onPaper = matchMedia('print');
-const printing = signal(onPaper.matches);
-onPaper.addEventListener('change', () => (printing.value = onPaper.matches));
-addEventListener('beforeprint', () => (printing.value = true));
-addEventListener('afterprint', () => (printing.value = false));
 
 const kinds: readonly (readonly [Column, string])[] = [
   ['halfBreadth', 'Half-breadths from the centreline'],
