@@ -20,23 +20,75 @@ const press = async (page: Page, ...keys: string[]) => {
   for (const key of keys) await dialog(page).getByRole('button', { name: key, exact: true }).click();
 };
 
-/** What is too small, or wider than the screen, as it stands. */
-const amiss = (page: Page): Promise<string[]> =>
-  dialog(page).evaluate(
-    (at, [key, figure]) => {
-      const seen = (one: Element) => one.checkVisibility();
-      const keys = [...at.querySelectorAll('button:not(.jump)')].filter(seen).filter((one) => {
-        const { width, height } = one.getBoundingClientRect();
-        return width < key - 0.5 || height < key - 0.5;
-      });
-      const figures = [...at.querySelectorAll('.figure b, .bench-mark dd, #bench-entry')]
-        .filter(seen)
-        .filter((one) => Number.parseFloat(getComputedStyle(one).fontSize) < figure);
-      const wide = [at, ...at.querySelectorAll('*')].filter(
-        (one) =>
-          seen(one) && one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).overflowX !== 'visible',
-      );
-      return [...keys, ...figures, ...wide].map((one) => one.outerHTML.slice(0, 100));
+/**
+ * Lays every cell of the notebook at the bench, takes a number of it in hand and its marks, and tells what is too small
+ * there, lies under something else or is wider than the screen. The keys are pressed inside the page, without a
+ * question to it for each.
+ */
+const everyCell = (page: Page): Promise<{ names: string[]; found: string[] }> =>
+  page.evaluate(
+    async ([leastKey, leastFigure]) => {
+      const until = async (holds: () => unknown) => {
+        while (!holds()) await new Promise(requestAnimationFrame);
+      };
+      const inside = <E extends HTMLElement>(place: string) =>
+        document.querySelector<E>(`.at-bench[open] ${place}`);
+      const keyIn = (place: string, words: string) =>
+        [...document.querySelectorAll<HTMLElement>(`${place} button`)].find((one) =>
+          one.textContent.startsWith(words),
+        );
+      const amiss = () => {
+        const all = [...document.querySelectorAll<HTMLElement>('.at-bench[open], .at-bench[open] *')];
+        const seen = (places: string) => all.filter((one) => one.matches(places) && one.checkVisibility());
+        const isHit = (key: Element) => {
+          const { left, top, width, height } = key.getBoundingClientRect();
+          return document.elementFromPoint(left + width / 2, top + height / 2)?.closest('button') === key;
+        };
+        const comesUnderThumb = (key: Element) => {
+          if (isHit(key)) return true;
+          key.scrollIntoView({ block: 'nearest' });
+          return isHit(key);
+        };
+        const keys = seen('button:not(.jump)').filter((one) => {
+          const { width, height } = one.getBoundingClientRect();
+          return width < leastKey - 0.5 || height < leastKey - 0.5 || !comesUnderThumb(one);
+        });
+        const figures = seen('.figure b, .bench-mark dd, #bench-entry').filter(
+          (one) => Number.parseFloat(getComputedStyle(one).fontSize) < leastFigure,
+        );
+        const wide = all.filter(
+          (one) =>
+            one.scrollWidth > one.clientWidth + 1 &&
+            one.checkVisibility() &&
+            getComputedStyle(one).overflowX !== 'visible',
+        );
+        return [...keys, ...figures, ...wide].map((one) => one.outerHTML.slice(0, 100));
+      };
+      const names: string[] = [];
+      const found: string[] = [];
+      for (const cell of document.querySelectorAll<HTMLElement>('.cell[data-cell]')) {
+        const name = cell.dataset['cell'] ?? '';
+        const look = (at: string) => found.push(...amiss().map((what) => `${name}, ${at}: ${what}`));
+        names.push(name);
+        keyIn(`.cell[data-cell="${name}"]`, 'At the bench')?.click();
+        await until(() => inside('.answer'));
+        look('numbers');
+        for (const [opens, stands] of [
+          ['.bench-number', '.bench-field'],
+          ['.bench-to-marks', '.bench-mark'],
+        ] as const) {
+          const key = inside(opens);
+          if (!key) continue;
+          key.click();
+          await until(() => inside(stands));
+          look(stands);
+          keyIn('.at-bench[open]', 'Done')?.click();
+          await until(() => !inside(stands));
+        }
+        keyIn('.at-bench[open]', 'Close')?.click();
+        await until(() => !document.querySelector('.at-bench'));
+      }
+      return { names, found };
     },
     [KEY, FIGURE] as const,
   );
@@ -58,32 +110,8 @@ describe.each(places)('every cell at $width x $height', ({ width, height, notebo
 
   test.each(notebooks)('keys, figures and width: %s', async (notebook) => {
     await turnTo(page(), notebook);
-    const names = await page()
-      .locator('.cell[data-cell]')
-      .evaluateAll((cells) => cells.map((one) => (one as HTMLElement).dataset['cell'] ?? ''));
+    const { names, found } = await everyCell(page());
     expect(names.length).toBeGreaterThan(3);
-    const found: string[] = [];
-    for (const name of names) {
-      await lay(page(), name);
-      const look = async (at: string) =>
-        found.push(...(await amiss(page())).map((what) => `${name}, ${at}: ${what}`));
-      await look('numbers');
-      const first = dialog(page()).locator('.bench-number').first();
-      if ((await first.count()) > 0) {
-        await first.click();
-        await dialog(page()).locator('.bench-field').waitFor();
-        await look('a number');
-        await press(page(), 'Done');
-      }
-      const marks = dialog(page()).locator('.bench-to-marks');
-      if ((await marks.count()) > 0) {
-        await marks.click();
-        await look('marks');
-        await press(page(), 'Done');
-      }
-      await press(page(), 'Close');
-      await dialog(page()).waitFor({ state: 'detached' });
-    }
     expect(found).toStrictEqual([]);
   });
 
