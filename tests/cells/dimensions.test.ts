@@ -5,7 +5,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../src/boat';
-import { type Cell, isFormula, partsOf, plainInstance, step, type Values } from '../../src/cells';
+import { type Cell, compiled, isFormula, partsOf, plainInstance, step, type Values } from '../../src/cells';
 import { cells } from '../../src/cells/all';
 import { cellOf } from './cell-of';
 import { formula, isIssue, type KindId, kindOf, kinds, plain, sameDimension } from '../../src/measure';
@@ -54,9 +54,7 @@ function ourFault({ inputs, steps, functions }: Cell, { text, kind }: Line): str
 
 /** What the referee holds against a line at these values; nothing where they give it no value. */
 function refereesFault(cell: Cell, line: Line, values: Values): string | null {
-  const ours = formula(line.text, cell.functions);
-  if (isIssue(ours)) return ours.issue;
-  const value = ours.evaluate(values);
+  const value = compiled(cell, line.text).evaluate(values);
   if (isIssue(value)) return null;
   const found = refereed(cell, line, values);
   if (typeof found === 'string') return found;

@@ -17,11 +17,22 @@ type Value = Amount | boolean | string;
 const math = create(all as FactoryFunctionMap, { relTol: 1e-12, absTol: 0 });
 math.createUnit('money');
 
+/** What is read from a text, read once: mathjs takes far longer to read a formula or a unit than to work it out. */
+function readOnce<T>(read: (text: string) => T): (text: string) => T {
+  const known = new Map<string, { readonly value: T }>();
+  return (text) => {
+    const found = known.get(text) ?? { value: read(text) };
+    known.set(text, found);
+    return found.value;
+  };
+}
+
 /** A unit as our kinds write it, `kg/m3` or `N·m2`; a plain 1 for plain numbers. */
-function unitAsKept(si: string): Amount {
+const unitAsKept = readOnce((si): Amount => {
   const written = si.replaceAll('·', ' ').replaceAll(/([a-z])(\d)/gi, '$1^$2');
   return math.evaluate(/^\d/.test(written) ? written : `1 ${written}`) as Amount;
-}
+});
+const program = readOnce((text) => math.compile(text));
 
 const product = (number: number, unit: Amount) => math.multiply(number, unit as Unit) as Amount;
 const isUnit = (value: Value): value is Unit => math.typeOf(value) === 'Unit';
@@ -171,7 +182,7 @@ export function referee(
   for (const [symbol, meaning] of parsed.sum.meanings) {
     scope.set(symbol, meaningOf(meaning, cell, values));
   }
-  const result = math.evaluate(textFor(parsed.sum.tree as unknown as MathNode), scope) as Value;
+  const result = program(textFor(parsed.sum.tree as unknown as MathNode)).evaluate(scope) as Value;
   return gives === 'truth' ? Number(truth(result)) : siOf(result, gives);
 }
 
@@ -198,8 +209,10 @@ const constants: Readonly<Record<string, Amount>> = {
   g: math.evaluate('9.80665 m/s^2') as Unit,
 };
 
+const amountIn = readOnce((text) => math.evaluate(text) as Amount);
+
 /** The SI unit of a literal, by the powers that measure read from it. */
 function unitOfPowers(powers: Dimension): Amount {
   const bases = ['m', 'kg', 's', 'K', 'rad', 'money'];
-  return math.evaluate(powers.map((power, i) => `(1 ${bases[i]})^${power}`).join(' * ')) as Amount;
+  return amountIn(powers.map((power, i) => `(1 ${bases[i]})^${power}`).join(' * '));
 }

@@ -31,30 +31,17 @@ function reckon(...args: string[]) {
   return { out: stdout, err: stderr, code: status };
 }
 
-// A process of its own bundles the program first.
+// A process of its own bundles the program first, which takes seconds: what needs none is in `reckon.test.ts`.
 describe('npm run reckon', { timeout: 60_000 }, () => {
-  test('prints JSON and nothing else', () => {
-    expect(reckon('ferry-dory', 'scarf.taper', '--set', 'scarf.slope=10')).toStrictEqual({
-      out: '{\n  "scarf.taper": {\n    "value": 0.18,\n    "unit": "m"\n  }\n}\n',
+  test('finds a boat file from the folder it is called in, and prints JSON and nothing else', () => {
+    expect(reckon('shed boat.json', 'scarf.taper', '--set', 'scarf.slope=10')).toStrictEqual({
+      out: '{\n  "scarf.taper": {\n    "value": 0.2,\n    "unit": "m"\n  }\n}\n',
       err: '',
       code: 0,
     });
   });
 
-  test('finds a boat file from the folder it is called in', () => {
-    const { out, code } = reckon('shed boat.json', 'scarf.taper');
-    expect({ read: JSON.parse(out) as unknown, code }).toStrictEqual({
-      read: { 'scarf.taper': { value: 0.16, unit: 'm' } },
-      code: 0,
-    });
-  });
-
   test('refuses with a sentence, exit code 2 and nothing printed', () => {
-    expect(reckon('ferry-dory', 'scarf.taper', '--set', 'scarf.thickness=3 kg')).toStrictEqual({
-      out: '',
-      err: 'thickness is a length; "3 kg" is a mass\n',
-      code: 2,
-    });
     expect(reckon('.', 'scarf.taper')).toStrictEqual({
       out: '',
       err: 'the boat file "." can\'t be read: it is not a file\n',

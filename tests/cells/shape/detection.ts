@@ -16,6 +16,17 @@ export const tried: readonly { readonly stations: number; readonly errors: reado
 ];
 export const HULLS = 150;
 
+/** What is found, kept: the tests and the page ask for the same hulls. */
+function kept<A extends readonly unknown[], T>(find: (...asked: A) => T): (...asked: A) => T {
+  const known = new Map<string, T>();
+  return (...asked) => {
+    const key = asked.join();
+    const found = known.get(key) ?? find(...asked);
+    known.set(key, found);
+    return found;
+  };
+}
+
 /** Shares of the hulls with an error at a frame (or at an end), 0 to 1. */
 export interface Found {
   readonly first: number;
@@ -44,7 +55,7 @@ function spoilt(hull: Hull, { edge, view, index }: Spot, error: number, next: Ch
   return made.faults.length === 0 ? made : null;
 }
 
-export function detection(stations: number, error: number, atEnd = false): Found {
+export const detection = kept((stations: number, error: number, atEnd: boolean): Found => {
   const next = chance(stations * 1000 + Math.round(error * 1e4) + (atEnd ? 7 : 0));
   let [first, standsOut, another] = [0, 0, 0];
   for (let done = 0; done < HULLS;) {
@@ -60,7 +71,7 @@ export function detection(stations: number, error: number, atEnd = false): Found
     if (!hit && proof > 1) another++;
   }
   return { first: first / HULLS, standsOut: standsOut / HULLS, another: another / HULLS };
-}
+});
 
 /** What is said of an error beside an end, where another number can upset the run alike: shares of the hulls. */
 export interface BesideEnd {
@@ -70,7 +81,7 @@ export interface BesideEnd {
   readonly misled: number;
 }
 
-export function besideEnd(stations: number, error: number): BesideEnd {
+export const besideEnd = kept((stations: number, error: number): BesideEnd => {
   const next = chance(stations * 77 + Math.round(error * 1e4));
   let [told, misled] = [0, 0];
   for (let done = 0; done < HULLS;) {
@@ -89,16 +100,16 @@ export function besideEnd(stations: number, error: number): BesideEnd {
     else if (proof > 1) misled++;
   }
   return { told: told / HULLS, misled: misled / HULLS };
-}
+});
 
 /** Share of fair hulls in which some number is said to stand out. */
-export function falseAlarms(stations: number): number {
+export const falseAlarms = kept((stations: number): number => {
   const next = chance(stations);
   let alarms = 0;
   for (let k = 0; k < 2 * HULLS; k++)
     if (firstSuspect(randomHull(next, stations), reading).proof > 1) alarms++;
   return alarms / (2 * HULLS);
-}
+});
 
 /** How often an error of so many times what the cell says would show at that frame, is named as standing out. */
 export function namedAt(stations: number, times: number): number {
@@ -125,7 +136,7 @@ const percent = (share: number) => `${(100 * share).toFixed(0)} %`;
 export function fairnessPage(): string {
   const rows = tried.flatMap(({ stations, errors }) =>
     errors.map((error) => {
-      const frames = detection(stations, error);
+      const frames = detection(stations, error, false);
       const ends = detection(stations, error, true);
       const cells = [frames.first, frames.standsOut, frames.another, ends.first, ends.standsOut].map(percent);
       return `| ${stations} | ${(1000 * error).toFixed(0)} mm | ${cells.join(' | ')} |`;
