@@ -3,6 +3,7 @@ import type { Page } from 'playwright';
 import { expect } from 'vitest';
 import { getDocumentProxy } from 'unpdf';
 import { openPage, type PageOptions } from './harness';
+import { asTyped } from './paper';
 import { cell, type Notebook, placeOf, type SmallNotebook } from './steps';
 
 export interface PrintedText {
@@ -77,8 +78,8 @@ export async function printed(page: Page, format: 'A4' | 'Letter' = 'A4'): Promi
   return pages;
 }
 
-/** Letters without the spaces between them, which a PDF does not keep; the serif has one glyph for two apostrophes. */
-export const closedUp = (text: string): string => text.replaceAll(/\s+/g, '').replaceAll('ʼ', '’');
+/** Letters without the spaces between them, which a PDF does not keep. */
+export const closedUp = (text: string): string => asTyped(text.replaceAll(/\s+/g, ''));
 
 export const textOn = (pages: readonly PrintedPage[]): string =>
   closedUp(pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(''));

@@ -30,7 +30,7 @@ describe('at a desk', () => {
     });
     await page.keyboard.type('taper');
     await expect.poll(() => chosen(page).innerText()).toMatch(/^question\s+How long is the taper/);
-    expect(await violations(page, 'dialog')).toStrictEqual([]);
+    expect(await violations(page, { within: 'dialog' })).toStrictEqual([]);
     await step('arrows, Home and End go through the list and round its ends', async () => {
       const count = await options(page).count();
       expect(count).toBeGreaterThan(2);

@@ -2,13 +2,15 @@
 import { extractText, getDocumentProxy } from 'unpdf';
 import type { Page } from 'playwright';
 
+/** The letters of a PDF as they are typed: a cut has one glyph for two apostrophes, and one for micro and the Greek letter. */
+export const asTyped = (text: string): string => text.replaceAll('ʼ', '’').replaceAll('μ', 'µ');
+
 /** The whole page printed on A4; its text with single spaces. */
 export async function onPaper(page: Page): Promise<{ pages: number; text: string }> {
   const pdf = await page.pdf({ format: 'A4', printBackground: false });
   const document = await getDocumentProxy(new Uint8Array(pdf));
   const { text } = await extractText(document, { mergePages: true });
-  // The serif has one glyph for two apostrophes.
-  return { pages: document.numPages, text: text.replaceAll(/\s+/g, ' ').replaceAll('ʼ', '’') };
+  return { pages: document.numPages, text: asTyped(text.replaceAll(/\s+/g, ' ')) };
 }
 
 const inked = [
