@@ -58,6 +58,8 @@ export interface Book {
   reshape(edit: TableEdit): void;
   /** Ends a run of edits. */
   settle(): void;
+  /** The state before the last step done since the boat was put on the bench; null before the first. */
+  beforeStep(): BookState | null;
   undo(): void;
   redo(): void;
   tryAnother(changes?: Changes): void;
@@ -178,6 +180,7 @@ export function createBook(
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
     reshape: (edit) => change(reshape(history.peek().present, edit, choosing(catalogue.peek()))),
     settle: () => go(settle(history.peek())),
+    beforeStep: () => history.peek().past.at(-1) ?? null,
     undo: () =>
       batch(() => {
         reach('past');

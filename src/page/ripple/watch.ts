@@ -41,6 +41,9 @@ export function watchRipple(bench: Bench): void {
     if (isNewStep) before = latest?.snapshot ?? null;
     // Another boat, or another version taken in hand, moves everything and tells nothing.
     if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
+    // What was typed while this was fetched is told too.
+    const began = latest ? null : book.beforeStep();
+    if (began && isEntry(began, state)) before = snapshotOf(bench, asIn(began, state, graph), null);
     const snapshot = snapshotOf(bench, graph, before);
     latest = { sheet, state, step, graph, catalogue, snapshot, shown };
     bench.ripple.value = before && toldRipple(rippleBetween(before, snapshot, toldOf(catalogue)), bench);
@@ -54,6 +57,17 @@ export function watchRipple(bench: Bench): void {
     timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
   });
 }
+
+/** Whether nothing but entries of the only version has changed. */
+const isEntry = (was: BookState, is: BookState): boolean =>
+  was.table === is.table && was.asBuilt === is.asBuilt && was.second === null && is.second === null;
+
+/** The graph with the entries of an earlier state. */
+const asIn = (was: BookState, is: BookState, graph: Graph): Graph => {
+  const names = [...Object.keys(was.entries), ...Object.keys(is.entries)];
+  const entries = Object.fromEntries(names.map((name) => [name, was.entries[name] ?? null]));
+  return graph.with(() => entries);
+};
 
 function isEdit(was: BookState, is: BookState): boolean {
   return was.table === is.table && (was.inHand === is.inHand || was.second === null || is.second === null);
