@@ -81,14 +81,18 @@ test('with two fingers, on keys that a thumb can hit', async () => {
     .tap({ position: { x: 60, y: 60 } });
   const paper = page.locator('dialog.enlarged .enlarged-paper');
   await paper.locator('svg.drawing').waitFor();
-  const small = await page
-    .locator('dialog.enlarged button')
-    .evaluateAll((all) =>
-      all
-        .map((one) => one.getBoundingClientRect())
-        .filter(({ width, height }) => width < 43.5 || height < 43.5),
-    );
-  expect(small).toStrictEqual([]);
+  const keys = () =>
+    page
+      .locator('dialog.enlarged button')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as DOMRect));
+  for (const width of [360, 390]) {
+    await page.setViewportSize({ width, height: 844 });
+    const boxes = await keys();
+    expect(boxes.filter((one) => one.width < 43.5 || one.height < 43.5)).toStrictEqual([]);
+    // In one row.
+    expect(new Set(boxes.map(({ top }) => Math.round(top))).size).toBe(1);
+    expect(boxes.at(-1)?.right).toBeLessThanOrEqual(width);
+  }
   const devtools = await page.context().newCDPSession(page);
   const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', apart: number) =>
     devtools.send('Input.dispatchTouchEvent', {
