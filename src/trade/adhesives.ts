@@ -126,7 +126,7 @@ export const adhesives: Glues = {
     ),
     row(
       'polyurethane',
-      'gap-filling polyurethane or construction paste',
+      'gap-filling polyurethane or paste',
       'damp places, not a joint on which the hull hangs under water',
       [3, [0.05, 0.2], [10, 20], [4, 24], 5, [8, 18], null],
       { mostGap: practice(0.002, '2 to 3 mm (1/16 to 1/8 in), of which the surer') },

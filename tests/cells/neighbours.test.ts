@@ -35,7 +35,7 @@ function gluedLayers(glue: string, part: string, joint: string, length?: string)
   };
   if (length !== undefined)
     for (const cell of ['laminate', 'glue', 'clamps']) entries[`${cell}.length`] = length;
-  const of = `between two layers of the ${part}, of ${glue}`;
+  const of = `between layers of the ${part}, of ${glue}`;
   const both = (key: string) => [`laminate.${key}`, `glue.${key}`];
   return [
     { asks: `how large a face is glued ${of}`, of: ['laminate.glueArea', 'glue.area'], with: entries },

@@ -12,7 +12,7 @@ export const holdingInputs = {
   ends: choice('Its ends', {
     options: [
       { id: 'free', label: 'held, free to turn' },
-      { id: 'fast', label: 'held fast, turned as the curve leads on' },
+      { id: 'fast', label: 'held fast, turned along the curve' },
     ],
     preset: 'free',
     note: 'free while it goes on with a clamp at each end; fast once it is let into stem and transom, which spares the frame next to them. The shares go by the edge’s own curve in both cases',

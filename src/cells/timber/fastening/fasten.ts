@@ -76,7 +76,7 @@ export const fasten = defineCell({
     holes: choice('Holes', {
       options: [
         { id: 'drilled', label: 'drilled' },
-        { id: 'none', label: 'none: the screw is driven into the wood' },
+        { id: 'none', label: 'none: driven into the wood' },
       ],
       preset: 'drilled',
     }),

@@ -129,7 +129,7 @@ const betweenLayers: readonly JointToGlue[] = [
   {
     id: 'keelsonLayers',
     along: 'keelson',
-    label: 'between two layers of the keelson',
+    label: 'between layers of the keelson',
     about: ['keelson'],
     length: 'keelsonRun',
     width: 'keelsonWidth',
@@ -140,7 +140,7 @@ const betweenLayers: readonly JointToGlue[] = [
   {
     id: 'logLayers',
     along: 'log',
-    label: 'between two layers of the chine logs',
+    label: 'between layers of the chine logs',
     about: ['chineLog'],
     length: 'logRun',
     width: 'logWidth',
@@ -151,7 +151,7 @@ const betweenLayers: readonly JointToGlue[] = [
   {
     id: 'clampLayers',
     along: 'clamp',
-    label: 'between two layers of the sheer clamps',
+    label: 'between layers of the sheer clamps',
     about: ['sheerClamp'],
     length: 'clampRun',
     width: 'clampWidth',
