@@ -60,11 +60,11 @@ describe.each(readThrough)('%s', (notebook) => {
           figures: [...cell.querySelectorAll<HTMLElement>('.answer .figure.first b')].map(
             (one) => one.innerText,
           ),
-          drawn:
-            cell.querySelector('figure.drawing') &&
-            [...[...cell.querySelectorAll('figure.drawing svg')].slice(0, 1)].flatMap((svg) =>
-              [...svg.querySelectorAll('text')].map((one) => one.textContent),
-            ),
+          drawn: cell.querySelector('figure.drawing')
+            ? [...(cell.querySelector('figure.drawing svg')?.querySelectorAll('text') ?? [])].map(
+                (one) => one.textContent,
+              )
+            : null,
         })),
       );
 
