@@ -18,11 +18,11 @@ interface NumberedBoard {
 }
 
 /** Sizes as shares of the longest board, so that on the narrowest sheet a text fits its row. */
-const PITCH = 1 / 6;
+const PITCH = 1 / 5.3;
 const BAR = 0.92 * PITCH;
 /** Width of a letter, and of what all rows together leave it where they fill the lowest sheet. */
-const LETTER = 1 / 24;
-const ROWS_OF_LETTER = 16;
+const LETTER = 1 / 20;
+const ROWS_OF_LETTER = 11;
 
 export function drawBoards(v: BoardsValues, on: OnHand): Drawing {
   const title = 'The boards and their cuts';
@@ -43,7 +43,7 @@ export function drawBoards(v: BoardsValues, on: OnHand): Drawing {
   let row = 0;
   return drawing({
     title,
-    says: boards.map((board) => inWords(board, on)).join(' '),
+    says: inWords(boards, on),
     shapes: [
       sections.map((section) => [
         headShape(section, { ...sizes, y: -sizes.pitch * row++ }, on),
@@ -63,14 +63,16 @@ function boardsOf(sections: readonly BoughtSection[]): readonly NumberedBoard[] 
   return sections
     .flatMap((section) => section.plan.boards.map((board) => ({ section, board })))
     .map(({ section, board }, i) => {
-      const { length } = section.problem.stocks[board.stock]!; // a plan is checked
+      const { kerf, stocks } = section.problem;
+      const { length } = stocks[board.stock]!; // a plan is checked
       const drawn: NumberedBoard = {
         number: i + 1,
         first,
         section,
         length,
         cuts: board.parts.map((part) => section.cuts[part]!),
-        left: Math.max(0, length - taken(lengthsOn(board, section.problem), section.problem.kerf)),
+        // The cut that parts it from the last piece goes off it too.
+        left: Math.max(0, length - taken(lengthsOn(board, section.problem), kerf) - kerf),
       };
       first += board.parts.length;
       return drawn;
@@ -139,7 +141,10 @@ function nameWithin(room: number, number: number, { name }: PieceToCut): string 
   return texts.find((text) => text.length < room) ?? `${number}`;
 }
 
-function inWords({ number, first, length, cuts, left }: NumberedBoard, on: OnHand): string {
-  const listed = cuts.map((cut, at) => `${first + at}, ${cut.name} at ${on.say(cut.length, 'length')}`);
-  return `Board ${number}, ${on.say(length, 'stockLength')}: ${listed.join('; ')}; ${on.say(left, 'length')} left over.`;
+/** A line or two, for lines of words take the height that the rows need: each piece stands in the cut list besides. */
+function inWords(boards: readonly NumberedBoard[], on: OnHand): string {
+  const pieces = boards.reduce((sum, { cuts }) => sum + cuts.length, 0);
+  const most = boards.reduce((best, one) => (one.left > best.left ? one : best));
+  const [board, piece] = [boards.length === 1 ? 'board' : 'boards', pieces === 1 ? 'piece' : 'pieces'];
+  return `${boards.length} ${board} for ${pieces} ${piece}. The longest left over is ${on.say(most.left, 'length')}, of board ${most.number}.`;
 }

@@ -4,6 +4,7 @@ import { starters, type Table } from '../../../../src/boat';
 import { boards } from '../../../../src/cells/timber/wood/boards';
 import { type Drawing, LEAST_TEXT, setOut, type SetOut, type Sheet } from '../../../../src/drawing';
 import { textSlab } from '../../../../src/drawing/set-out/collisions';
+import { fitted } from '../../../../src/page/picture/fitted';
 import { plainShown, type Shown } from '../../../../src/measure';
 import { withOtherNames, withTwoChines } from '../../odd-boats';
 import { tryCell } from '../../try-cell';
@@ -14,12 +15,21 @@ const boats: readonly (readonly [string, Table])[] = [
   ['two chines', withTwoChines],
   ['other names', withOtherNames],
 ];
+type Set = (of: Drawing) => Sheet;
+const setAt =
+  (options: SetOut): Set =>
+  (of) =>
+    setOut(of, options);
 /** A phone, the column at 1280 px, and a page of a card. */
-const sheets: readonly SetOut[] = [
-  { width: 324, maxHeight: 1000 },
-  { width: 610, maxHeight: 1000 },
-  { width: 497, maxHeight: 560, text: LEAST_TEXT },
+const sheets: readonly Set[] = [
+  setAt({ width: 324, maxHeight: 1000 }),
+  setAt({ width: 610, maxHeight: 1000 }),
+  setAt({ width: 497, maxHeight: 560, text: LEAST_TEXT }),
 ];
+/** As low as the page keeps it, on a narrow phone, on a wide one and in the column: so many boards as a starter buys have their room there. */
+const lowSheets: readonly Set[] = [294, 324, 610].map(
+  (width) => (of) => fitted(Math.min(690, 1.9 * width), of, { width, units: 'metric' }).sheet,
+);
 
 interface Row {
   readonly board: string;
@@ -66,8 +76,9 @@ function paperOf(sheet: Sheet, text: string) {
 test.each(boats)('%s: every text lies in its own row, a piece’s within the piece', (_, table) => {
   for (const shown of [plainShown, inches]) {
     const { drawing, ...tried } = tryCell(boards, {}, table, shown);
-    for (const options of sheets) {
-      const sheet = setOut(drawing!, options);
+    const isStarter = starters.some((one) => one.table === table);
+    for (const set of [...sheets, ...(isStarter ? lowSheets : [])]) {
+      const sheet = set(drawing!);
       const rows = rowsOf(drawing!, sheet);
       expect(rows).toHaveLength(tried.number('boards'));
       expect(rows.flatMap(({ pieces }) => pieces)).toHaveLength(tried.number('pieces'));
@@ -89,7 +100,7 @@ test.each(boats)('%s: every text lies in its own row, a piece’s within the pie
 test('a piece has the number of the cut list and the name of its part there, on the list’s board', () => {
   const tried = tryCell(boards, {}, starters[0]!.table);
   const drawing = tried.drawing!;
-  const rows = rowsOf(drawing, setOut(drawing, sheets[0]!));
+  const rows = rowsOf(drawing, sheets[0]!(drawing));
   const list = tried.rows.map(({ id }) => id);
   expect(list).toHaveLength(tried.number('pieces'));
   const drawn = rows.flatMap(({ board, pieces }) => pieces.map(({ text }) => ({ board, text })));

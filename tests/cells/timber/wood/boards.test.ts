@@ -38,6 +38,8 @@ const listOf = (tried: ReturnType<typeof tryCell>) =>
     scarfed: tried.inRow(id, 'scarfed') as string,
   }));
 
+const spanOf = (all: readonly number[]) => Math.max(...all) - Math.min(...all);
+
 describe('the cut list', () => {
   test.each([...starters.map(({ table }) => table), withTwoChines, withoutChines])(
     'holds every piece of the plan once, board by board, no board over its length: $name',
@@ -55,8 +57,14 @@ describe('the cut list', () => {
         const long = list.filter((one) => one.board === board).reduce((sum, { length }) => sum + length, 0);
         expect(long).toBeLessThanOrEqual(16 * 12 * INCH + 1e-6);
       }
-      for (const { name, length } of list)
-        expect(tried.drawing!.says).toContain(`${name} at ${Math.round(length * 1000)}`);
+      // Under the drawing stands what is hatched in it.
+      const { says, shapes } = tried.drawing!;
+      const hatched = shapes.flatMap((shape) =>
+        shape.shape === 'area' && shape.fill === 'cedar' ? [spanOf(shape.rings[0]!.map(([x]) => x))] : [],
+      );
+      expect(says).toMatch(new RegExp(`^${tried.number('boards')} boards? for ${list.length} pieces?\\.`));
+      const [, left] = /The longest left over is ([\d.]+) mm, of board \d+\.$/.exec(says)!;
+      expect(Number(left)).toBeCloseTo(Math.max(...hatched), 1);
     },
   );
 
