@@ -34,6 +34,7 @@ export function scopeAlone(lookUp: Scope['lookUp'], hull: Hull | null, found: Fo
       if (isIssue(value)) throw new Error(value.issue);
       return value;
     },
+    beside: () => null,
   };
   return scope;
 }

@@ -41,17 +41,17 @@ type Stands = ReturnType<typeof standing>;
 const known = new WeakMap<Table, WeakMap<Cell, Map<string, Stands>>>();
 
 /** How a cell stands on a boat before anything is written: once for all tries, so that her hull is drawn once. */
-function stands(cell: Cell, table: Table, shown: Shown): Stands {
+function stands(cell: Cell, table: Table, shown: Shown, beside: readonly Cell[]): Stands {
   const onBoat = known.get(table) ?? new WeakMap<Cell, Map<string, Stands>>();
   known.set(table, onBoat);
   const ofCell = onBoat.get(cell) ?? new Map<string, Stands>();
   onBoat.set(cell, ofCell);
-  const units = JSON.stringify(shown);
+  const units = JSON.stringify([shown, beside.map(({ id }) => id)]);
   const before = ofCell.get(units);
   if (before) return before;
   const now = standing(
     () => table,
-    (of, ends) => catalogueOf(of, [plainInstance(cell)], ends),
+    (of, ends) => catalogueOf(of, [cell, ...beside].map(plainInstance), ends),
     { entries: () => nothing, shown },
   );
   ofCell.set(units, now);
@@ -61,6 +61,7 @@ const nothing = {};
 
 /**
  * @param entries by the cell's own keys (`thickness`) or by full name (`keelson.thickness`)
+ * @param beside other cells that stand on the boat too
  * @param table the boat; without one the cell stands on the ferry dory, and every input can be typed over
  */
 export function tryCell(
@@ -68,12 +69,13 @@ export function tryCell(
   entries: Readonly<Record<string, string>> = {},
   table: Table = demoBoat,
   shown: Shown = plainShown,
+  beside: readonly Cell[] = [],
 ): Tried {
   const instance = plainInstance(cell);
   const written = Object.fromEntries(
     Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
   );
-  const { graph } = stands(cell, table, shown)((design) => design.with(() => written)).value;
+  const { graph } = stands(cell, table, shown, beside)((design) => design.with(() => written)).value;
   for (const name of Object.keys(written))
     if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
   const keys = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)];

@@ -45,6 +45,10 @@ export interface ClothPiece {
   /** The part of the boat it lies on. */
   readonly part: string;
   readonly kind: 'strip' | 'cloth';
+  /** On which side of the boat; on both of one that goes over the keel. */
+  readonly side: 'port' | 'starboard' | 'both';
+  /** Which of so many runs beside each other it is, from 0, from aft where they go across the boat, else from the keel. */
+  readonly run: { readonly index: number; readonly count: number; readonly across: boolean };
   /** 1 for the layer on the wood. */
   readonly layer: number;
   /** As it is cut, along the roll and across it, m. */
@@ -186,7 +190,7 @@ function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: 
   const count = runsToCover(high - low, width, lap);
   const wide = (high - low + (count - 1) * lap) / count;
   const runs = Array.from({ length: count }, (_, i) => low + i * (wide - lap));
-  const names = sides === 2 ? ['port', 'starboard'] : [''];
+  const names = sides === 2 ? (['port', 'starboard'] as const) : ([''] as const);
   const pieces = names.flatMap((side) =>
     runs.flatMap((from, i): ClothPiece[] => {
       const outline = withinBand(grown, from, from + wide);
@@ -198,6 +202,8 @@ function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: 
           name: nameOf(covered, side, count > 1 ? i + 1 : 0, layer),
           part,
           kind: 'cloth',
+          side: side === '' ? 'both' : side,
+          run: { index: i, count, across },
           layer: layer + 1,
           long: right - left + 2 * trim,
           wide,
@@ -301,7 +307,16 @@ function stripPieces(
   { stripWidth, stripCut, width, lap }: ClothRules,
 ): ClothPiece[] {
   return strips.flatMap(({ name, part, length, count, corner }): ClothPiece[] => {
-    const piece = { name, part, kind: 'strip' as const, layer: 1, laid: length * stripWidth, marks: [] };
+    const piece = {
+      name,
+      part,
+      kind: 'strip' as const,
+      side: 'both' as const,
+      run: { index: 0, count: 1, across: false },
+      layer: 1,
+      laid: length * stripWidth,
+      marks: [],
+    };
     if (!corner || stripCut === 'straight') {
       const outline: Vec2[] = [
         [0, 0],

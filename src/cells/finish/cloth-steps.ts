@@ -89,6 +89,12 @@ export const clothSteps = {
   area: tell(plan, 'area', 'cloth laid: all layers, laps, turned edges and strips', ({ pieces }) =>
     sum(pieces.map(({ laid }) => laid)),
   ),
+  lapShare: step(
+    'share',
+    'layered > 0 m^2 ? area / layered - 1 : 0',
+    'laps, turned edges and strips, beyond the bare layers',
+    GEOMETRY,
+  ),
   stripLength: tell(plan, 'length', 'length of all strips', ({ stripLength }) => stripLength),
   stripArea: step('area', 'stripLength * stripWidth', 'cloth laid as strips', GEOMETRY),
   lapped: step('area', 'area - layered - stripArea', 'cloth laid in laps and round edges', GEOMETRY),

@@ -120,6 +120,7 @@ export const filler = defineCell({
       'on the mean: more over hollows, none on humps',
     ),
     bears: choice('What lies on the filler', {
+      when: 'fillerDensity < 1000 kg/m^3',
       options: [
         { id: 'paint', label: 'paint or cloth' },
         { id: 'load', label: 'a fastening, or the load of a joint' },

@@ -1,6 +1,5 @@
 /** The working of the fillet. */
 import { seamRatio } from '../../boat/quantities/fillet-quantities';
-import { mm } from '../../drawing';
 import { filletRadius, radiusToPanel } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { custom } from '../common/sizes/custom-sizes';
@@ -28,7 +27,7 @@ export const filletSteps = {
   thinner: step('length', 'min(lowerThickness, upperThickness)', 'the thinner panel', GEOMETRY),
   usualRadius: step(
     'length',
-    `max(${custom(`${mm(filletRadius.value)} mm`, '3/8 in')}, ${radiusToPanel.value} * thinner)`,
+    `max(${custom(`${filletRadius.value * 1000} mm`, '3/8 in')}, ${radiusToPanel.value} * thinner)`,
     'radius usual between these panels',
     `${citation(filletRadius)}; ${citation(radiusToPanel)}`,
   ),

@@ -38,6 +38,7 @@ export const resinInputs = {
     from: 'cloth.sideLayers',
   },
   laps: input('share', 'Laps and edges turned round', {
+    from: 'cloth.lapShare',
     preset: '10 %',
     min: '0 %',
     max: '100 %',

@@ -1,8 +1,25 @@
-/** How far the stock in hand goes. */
+/** How far the stock in hand goes: in which stage it runs out, and at which piece of the cloth. */
 import { step } from '../form/define';
+import { fact, tell } from '../form/fact';
+import { cloth } from './cloth';
+import { reachOver } from './cloth-reach';
+import { plan } from './cloth-steps';
 
 const GEOMETRY = 'geometry';
 const ORDER = 'in the order of the work: glue, fillets, filler, sealing, wetting out, fill coats';
+const LAYING = 'the pieces of the cloth, in their order of laying, each by what of it lies on the boat';
+
+interface Asked {
+  readonly wets: number;
+  readonly onHull: number;
+}
+
+/** The cloth as its own cell has it, with how much of each piece is wetted out; null where none lies on a boat. */
+export const reach = fact(LAYING, GEOMETRY, ({ wets, onHull }: Asked, { beside }) => {
+  const ask = onHull > 0 ? beside(cloth) : null;
+  const planned = ask?.(plan);
+  return planned ? { planned, ...reachOver(planned, wets) } : null;
+});
 
 /** Over the resin's steps up to the total. */
 export const reachSteps = {
@@ -13,6 +30,30 @@ export const reachSteps = {
     'wetOut > 0 L ? clothArea * min(1, max(0, (inHand - sealEnds) / ((1 + waste) * wetOut))) : 0 m^2',
     'cloth that the stock in hand wets out',
     GEOMETRY,
+  ),
+  onHull: step(
+    'area',
+    '2 * (bottomArea + bilgeArea + sideArea) + transomArea + bowArea',
+    'faces of the hull, both sides',
+    GEOMETRY,
+  ),
+  stops: tell(
+    reach,
+    'count',
+    'piece of cloth in which it runs out; 0 where in none',
+    (found) => found?.stops ?? 0,
+  ),
+  stopsIn: tell(
+    reach,
+    'choice',
+    'what that piece covers',
+    (found) => found?.planned.pieces[found.stops - 1]?.name ?? 'no piece',
+  ),
+  stopsAfter: tell(
+    reach,
+    'share',
+    'of that piece wetted out when it runs out',
+    (found) => found?.shares[found.stops - 1] ?? 0,
   ),
   fillsCoats: step(
     'number',

@@ -4,6 +4,8 @@ import { drawing, mm, note } from '../../drawing';
 import { counted, sheathing } from './sheathing-drawing';
 import { defineCell } from '../form/define';
 import { resinInputs } from './resin-inputs';
+import { drawReach } from './reach-drawing';
+import { reach } from './resin-reach';
 
 const STOCK = 'the stock in hand';
 
@@ -19,7 +21,7 @@ export const resin = defineCell({
     'The faces': ['bottomArea', 'bilgeArea', 'sideArea', 'transomArea', 'bowArea', 'flatArea'],
     'The cloth': ['laps', 'layup', 'glassShare'],
     'The coats': ['fillCoats', 'fillFilm', 'sealCoats', 'uptake', 'laterCoat', 'waste'],
-    'Glue, fillets, filler': ['glueEpoxy', 'filletEpoxy', 'fillerEpoxy', 'stage'],
+    'Glue and pastes': ['glueEpoxy', 'filletEpoxy', 'fillerEpoxy', 'stage'],
     'Resin and hardener': ['basis', 'resinParts', 'hardenerParts', 'resinDensity', 'hardenerDensity'],
     'As the shop sells it': [
       'margin',
@@ -124,7 +126,15 @@ export const resin = defineCell({
     },
     {
       when: 'inHand > 0 L and inHand >= sealEnds and inHand < wetEnds',
-      says: 'The {inHand} in the shop run out while you are wetting out the cloth, when {wets} of {clothArea} are wet. That is the worst place: buy {toBuy} before you begin.',
+      says: [
+        'The {inHand} in the shop run out while you are wetting out the cloth, when {wets} of {clothArea} are wet',
+        {
+          when: 'stops > 0',
+          says: ': in piece {stops}, {stopsIn}, after {stopsAfter} of it.',
+          otherwise: '.',
+        },
+        'That is the worst place: buy {toBuy} before you begin.',
+      ],
       limit: STOCK,
       weight: 'stop',
     },
@@ -168,6 +178,8 @@ export const resin = defineCell({
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom'],
   draw: (v, on) => {
+    const reached = v.inHand > 0 && on.hull ? on.ask(reach) : null;
+    if (reached && on.hull) return drawReach(on.hull, reached, v, on.say);
     const film = (metres: number) => on.say(metres, 'film');
     const layers = Math.max(v.bottomLayers, v.sideLayers);
     const coats = layers > 0 ? v.fillCoats : 0;
@@ -183,6 +195,7 @@ export const resin = defineCell({
           { ply: film(v.plyThickness), film: film(v.fillFilm), whole: film(v.skinThickness) },
         ),
         note('thickest place, laps apart'),
+        on.hull ? note('Type what is in the shop, and see on the hull how far it goes.') : [],
       ],
     });
   },

@@ -8,6 +8,7 @@
 import type { Found, Hull } from '../../boat';
 import type { Bound, Issue, KindId } from '../../measure';
 import type { BoatList } from './boat-list';
+import type { Cell } from './define';
 
 /** @typeParam V the values of a cell that it reads, by key: numbers in SI, choices as ids */
 export interface Fact<in V, out T> {
@@ -27,6 +28,8 @@ export interface Asking {
   readonly found: Found;
   /** Another fact of the same values. */
   readonly ask: Ask;
+  /** Facts of another cell, as it stands under its own name; null where it stands nowhere. */
+  readonly beside: (cell: Cell) => Ask | null;
 }
 
 /** Gives a fact; whoever asks for one that has no value has none either. */

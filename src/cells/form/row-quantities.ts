@@ -9,7 +9,7 @@ import { derivedOf } from './derived';
 import { type Fact, labelOf, readsOf, readsSeen } from './fact';
 import { type Instance, isChoice } from './instance';
 import { canFollow, fillIn, optionsOf, SELF, wordFor } from './links';
-import { asksFor, findFact, runStep, type Scope, scopeOf, valueOf } from './steps';
+import { asksFor, besideBy, findFact, runStep, type Scope, scopeOf, valueOf } from './steps';
 
 /** A row of a list, which may have it or not at the moment: a word and its number. */
 export const listed = (id: string): Option | undefined =>
@@ -76,6 +76,7 @@ function scopeOfRow(row: Row, read: Read): Scope {
         () =>
           read.fact(`${instance.name}.${id}.${labelOf(fact)}`, (by) => findFact(fact, scopeOfRow(row, by))),
       ),
+    beside: (other) => besideBy(other, read),
   };
 }
 

@@ -4,7 +4,7 @@ import { onceEach } from '../../boat/once';
 import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
 import { type Cell, isTold, type OnHand, type StepSpec, type Values } from './define';
 import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
-import type { Instance } from './instance';
+import { type Instance, plainInstance } from './instance';
 import { mannerOf } from './manner';
 
 /** The value of an input or step of the instance. */
@@ -38,13 +38,23 @@ function freshScope(instance: Instance, read: Read): Scope {
     },
     ask: (fact) =>
       read.fact(`${instance.name}.${labelOf(fact)}`, (by) => findFact(fact, scopeOf(instance, by))),
+    beside: (other) => besideBy(other, read),
   };
+}
+
+const plain = onceEach(plainInstance);
+
+/** Facts of a cell under its own name, by whoever reads; null where it has no quantities. */
+export function besideBy(cell: Cell, read: Read): Ask | null {
+  const stands = Object.keys(cell.inputs).every((key) => read.has(`${cell.id}.${key}`));
+  return stands ? scopeOf(plain(cell), read).ask : null;
 }
 
 /** Where a step's values come from. */
 export interface Scope extends Pick<Read, 'hull' | 'found'> {
   readonly lookUp: (key: string) => number | string;
   readonly ask: Ask;
+  readonly beside: Asking['beside'];
 }
 
 /** Runs one step on the values it names; the hull and what is found are asked only by a step that needs them. */
@@ -76,6 +86,7 @@ export function findFact<T>(fact: Fact<never, T>, scope: Scope): T | Issue {
       note(reads.facts, other);
       return scope.ask(other);
     },
+    beside: scope.beside,
   };
   return attempt(() => fact.find(valuesBy(noting(reads, scope.lookUp)), at));
 }

@@ -15,6 +15,13 @@ const sumOf = (tried: ReturnType<typeof tryCell>, column: string) =>
   tried.rows.reduce((sum, { id }) => sum + Number(tried.inRow(id, column)), 0);
 
 describe('cloth on a flat face', () => {
+  test('what laps, turned edges and strips come to, as a share of the bare layers', () => {
+    const tried = tryCell(cloth);
+    const number = (key: string) => tried.number(key);
+    expect(number('lapShare')).toBeCloseTo((number('lapped') + number('stripArea')) / number('layered'), 9);
+    expect(tryCell(cloth, { bottomLayers: '0', sideLayers: '0' }).number('lapShare')).toBe(0);
+  });
+
   test('108 in from a roll of 38 in: three runs butted or lapped by 2 in, four lapped by 4 in', () => {
     const runs = (lap: string) =>
       flat({ flatLength: '120 in', flatWidth: '108 in', width: '38 in', lap, runs: 'along' }).number(

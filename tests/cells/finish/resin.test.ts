@@ -1,7 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { starter, starters } from '../../../src/boat';
+import { buildHull, demoBoat, offsetsOf, starter, starters } from '../../../src/boat';
+import { cloth } from '../../../src/cells/finish/cloth';
 import { resin } from '../../../src/cells/finish/resin';
+import { plainShown } from '../../../src/measure';
 import { layups } from '../../../src/trade/glass';
 import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -171,6 +173,76 @@ describe('resin', () => {
     const coats = at(`${(3 / density + sealed + 1.35e-3) * 1000} L`);
     expect(coats.number('wets')).toBeCloseTo(10, 12);
     expect(coats.number('fillsCoats')).toBeCloseTo(1.5, 6);
+  });
+
+  describe('where the stock runs out, on the cloth as it is planned', () => {
+    const at = (entries: Record<string, string>, table = demoBoat) =>
+      tryCell(resin, entries, table, plainShown, [cloth]);
+
+    test.each(starters)('$id: the cloth is the same in both cells', ({ table }) => {
+      const planned = tryCell(cloth, {}, table);
+      expect(at({}, table).number('clothArea') / planned.number('area')).toBeCloseTo(1, 9);
+      expect(planned.number('area') / planned.number('layered') - 1).toBeCloseTo(
+        planned.number('lapShare'),
+        12,
+      );
+      expect(at({}, table).number('clothMass') / planned.number('mass')).toBeCloseTo(1, 9);
+    });
+
+    test.each(starters)('$id: piece by piece, in the order of laying', ({ table }) => {
+      const planned = tryCell(cloth, {}, table);
+      const laid = planned.rows.map(({ id }) => Number(planned.inRow(id, 'laid')));
+      const dry = at({}, table);
+      const perArea = ((1 + dry.number('waste')) * dry.number('wetOut')) / dry.number('clothArea');
+      // Half of each piece in turn, the ones before it whole.
+      laid.forEach((own, i) => {
+        const wet = laid.slice(0, i).reduce((sum, area) => sum + area, 0) + own / 2;
+        const inHand = `${(dry.number('sealEnds') + wet * perArea) * 1000} L`;
+        const tried = at({ inHand }, table);
+        expect(tried.number('wets') / wet).toBeCloseTo(1, 9);
+        expect(tried.number('stops')).toBe(i + 1);
+        expect(tried.number('stopsAfter')).toBeCloseTo(0.5, 6);
+        expect(tried.all['stopsIn']).toBe(planned.rows[i]!.label.replace(/^\d+: /, ''));
+      });
+      expect(at({ inHand: '1 mL' }, table).number('stops')).toBe(1);
+      expect(at({ inHand: '100 L' }, table).number('stops')).toBe(0);
+    });
+
+    test.each(starters)('$id: the hull shows it, what is hatched is what is wet', ({ table }) => {
+      const hull = buildHull(offsetsOf(table));
+      const dry = at({}, table);
+      for (const share of [0.05, 0.5, 0.95]) {
+        const [from, to] = [dry.number('sealEnds'), dry.number('wetEnds')];
+        const tried = at({ inHand: `${(from + share * (to - from)) * 1000} L` }, table);
+        const drawn = provesItsDrawing(tried.drawing);
+        expect(drawn.says).toContain(`piece ${tried.number('stops')}`);
+        expect(tried.warnings.map(({ says: told }) => told).join(' ')).toMatch(
+          new RegExp(`in piece ${tried.number('stops')}, (the )?${tried.all['stopsIn'] as string}, after`),
+        );
+      }
+      // All of it wet: each half of the bottom is hatched from end to end.
+      const whole = provesItsDrawing(at({ inHand: '100 L' }, table).drawing);
+      const xs = whole.shapes.flatMap((shape) =>
+        shape.shape === 'area' && shape.part === 'bottom' ? shape.rings.flat().map(([x]) => x) : [],
+      );
+      const keel = hull.edges[0]!.points.map(([x]) => x * 1000);
+      expect(Math.min(...xs)).toBeLessThanOrEqual(Math.min(...keel) + 1e-6);
+      expect(Math.max(...xs)).toBeGreaterThanOrEqual(Math.max(...keel) - 1e-6);
+      expect(whole.says).toContain('fill its weave');
+    });
+
+    test('without a boat, or without cloth, there is no piece to name', () => {
+      expect(tryCell(resin, { inHand: '7 L' }).number('stops')).toBe(0);
+      expect(tryCell(resin, { inHand: '7 L' }).all['stopsIn']).toBe('no piece');
+      expect(
+        at({
+          inHand: '1 L',
+          'cloth.bottomLayers': '0',
+          'cloth.sideLayers': '0',
+          'cloth.strips': 'none',
+        }).number('stops'),
+      ).toBe(0);
+    });
   });
 
   test('the scatter of the rules is that of many jobs drawn from their ranges, and the margin covers it', () => {

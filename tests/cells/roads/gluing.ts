@@ -144,6 +144,12 @@ export const gluing: Roads = {
       n('transomArea') +
       n('bowArea') +
       n('flatArea'),
+    onHull: ({ n }) =>
+      [2, 2, 2, 1, 1].reduce(
+        (sum, times, i) =>
+          sum + times * n(['bottomArea', 'bilgeArea', 'sideArea', 'transomArea', 'bowArea'][i]!),
+        0,
+      ),
     usualShare: ({ word }) => printed(`glass.layups.${word('layup')}.glassShare`),
     skinThickness: ({ n }) => {
       const layers = n('bottomLayers') > n('sideLayers') ? n('bottomLayers') : n('sideLayers');

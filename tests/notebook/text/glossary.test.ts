@@ -72,7 +72,7 @@ const plain = new Set(
     'correction correlation cosine creaks crumbles culprit customary damp deducted diameter differ differs doubtful ' +
     'duration enclose extraction farthest flue foremost gloss halved halves handbook hasten hoist ' +
     'inward keyboard lain leftovers magnet measurement mend mends metre millimetre monoxide dioxide outdoors outline outrank ' +
-    'outward paraffin potful puddle rectangle rigid rim risen sags sawdust scrapings sideways sixteenth slacken slant sled ' +
+    'outward paraffin potful puddle rectangle rigid rim risen sags sawdust scatter scrapings sideways sixteenth slacken slant sled ' +
     'softens spheres sprang spreadsheet stability staggered steadiness steep thermometer thickness tighten ' +
     'unbroken unseen upright upward varies varnish vary width afloat nitrile fumes cfr ffp stiffens unexpanded swung calculators friction forecast thumbnail midway uneven vapour unsanded coarse disc slivers'
   ).split(' '),
