@@ -43,7 +43,7 @@ test('where a number comes from, in a mark and in words', { timeout: 120_000 }, 
     await tells(page, 'resin.waste', 'shop', 'the shop’s');
     await tells(page, 'resin.sideArea', 'boat', 'from side: area');
     await tells(page, 'scarf.boards', 'this cell', 'from boards by the plan of pieces');
-    await tells(page, 'resin.laps', 'usual', 'usual value · cloth beyond the bare area');
+    await tells(page, 'resin.flatArea', 'usual', 'usual value · besides the hull: a deck, a rudder');
     expect((await told(page, 'bevels.side'))[0]).toBe('Pattern of a frame');
     // Of an answer to a choice it may go without saying: then there is no key, and no way to one is promised.
     await tells(page, 'scarf.part', '', '');
@@ -68,17 +68,14 @@ test('where a number comes from, in a mark and in words', { timeout: 120_000 }, 
 
   await step('a number that nobody else has is typed and put back to the usual', async () => {
     await openGroups(cell(page, 'resin'));
-    await type(page, 'resin.laps', '12');
-    await tells(page, 'resin.laps', 'typed', 'written here');
-    await type(page, 'resin.laps', 'keelson.thickness / 200 mm');
-    await tells(page, 'resin.laps', 'typed', 'written here, from keelson: thickness');
-    await pressOf(page, 'resin.laps', 'Back to the usual');
-    await tells(page, 'resin.laps', 'usual', 'usual value · cloth beyond the bare area');
-    await holds(page, 'resin.laps', '10 %');
-    await reads(
-      await moreAbout(page, 'resin.laps'),
-      /Cloth beyond the bare area; common practice, no source\./,
-    );
+    await type(page, 'resin.flatArea', '12');
+    await tells(page, 'resin.flatArea', 'typed', 'written here');
+    await type(page, 'resin.flatArea', 'keelson.thickness * 200 mm');
+    await tells(page, 'resin.flatArea', 'typed', 'written here, from keelson: thickness');
+    await pressOf(page, 'resin.flatArea', 'Back to the usual');
+    await tells(page, 'resin.flatArea', 'usual', 'usual value · besides the hull: a deck, a rudder');
+    await holds(page, 'resin.flatArea', '0 m²');
+    await reads(await moreAbout(page, 'resin.flatArea'), /Besides the hull: a deck, a rudder\./);
   });
 
   await step('the words are seen while the field is in hand', async () => {
