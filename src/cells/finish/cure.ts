@@ -40,7 +40,7 @@ export const cure = defineCell({
       from: 'after that wash, dry and sand first',
       when: 'epoxied > 0',
     },
-    { of: 'lastCoat', label: 'last coat goes on', from: 'if nothing slips' },
+    { of: 'lastCoat', label: 'last coat goes on', from: 'if no job slips' },
   ],
   inWords: [
     'Job {job}, {name}, begins at {begins}.',
