@@ -4,7 +4,7 @@ import { type Drawing, drawing, hatch, label, line, mm, note, type Point, type S
 import type { OnHand } from '../form/define';
 import { between, distance, type Vec3 } from '../../kernel';
 import type { ClothPiece, ClothPlan } from './cloth-plan';
-import type { Reach } from './cloth-reach';
+import type { ClothReach } from './cloth-reach';
 
 /** Places along an edge that are drawn. */
 const LOOKS = 40;
@@ -25,7 +25,7 @@ interface Stock {
   readonly fillsCoats: number;
 }
 
-type Found = Reach & { readonly planned: ClothPlan };
+type Found = ClothReach & { readonly planned: ClothPlan };
 
 export function drawReach(hull: Hull, found: Found, stock: Stock, say: OnHand['say']): Drawing {
   const told = howFar(found, stock, say);
