@@ -67,11 +67,13 @@ export function drawPanels(v: PanelsValues, on: Saying): Drawing {
     says: `${length(v.length)} along the straight edge, ${length(v.width)} wide at most. Bent to ${length(v.bendsTo)} where it takes most, ${length(v.hardestAt)} along; twisted ${say(v.twist, 'angle')} at most. With the face grain ${v.grain} it ${sayOf(v.verdict)}, the other way it ${sayOf(v.otherVerdict)}.`,
     shapes: [
       panelShapes(v, laid, frames, length, gap),
-      maps.map(({ name, of, down }) => mapShapes(made.places, of, name, -down * step, gap, length)),
+      maps.map(({ name, of, down }) => mapShapes(made.places, of, name, -down * step, gap)),
       note(
         `Aft to the left, outside up. Below: the ${laid.panel.inner.label}. Turned over it is the starboard panel.`,
       ),
-      note('Hatched close: marginal. Black: does not bend. Ring: where it takes most.'),
+      note(
+        'Hatched the other way: marginal. Solid: does not bend. Bare: no published radius. Ring: where it takes most.',
+      ),
     ],
   });
 }
@@ -131,7 +133,6 @@ function mapShapes(
   name: string,
   up: number,
   gap: number,
-  length: (metres: number) => string,
 ): Shape[] {
   const at = ([x, y]: Vec2): Point => [mm(x), mm(y) + up];
   const ends = [...rulings.map(({ from }) => from), ...rulings.map(({ to }) => to)];
@@ -150,26 +151,19 @@ function mapShapes(
             .map((ruling) => at(ruling.to)),
         ],
         FILLS[verdict],
-        { pen: 'thin' },
+        { pen: 'thin', falling: verdict === 'marginal' },
       ),
     ),
     note(`${name}: ${summary(of)}`, { at: [middle, top + 0.6 * gap] }),
-    worst.place.bend > 0
-      ? [
-          mark(at(centreOf([worst.place.from, worst.place.to])), { form: 'ring' }),
-          label(at(centreOf([worst.place.from, worst.place.to])), `R ${length(1 / worst.place.bend)}`, {
-            toward: 's',
-          }),
-        ]
-      : [],
+    // Its radius stands in the words: a text with a leader would not have room beside a short panel on a phone.
+    worst.place.bend > 0 ? mark(at(centreOf([worst.place.from, worst.place.to])), { form: 'ring' }) : [],
   ].flat(2);
 }
 
 const summary = (of: readonly Judged[]): string => {
-  const some = (verdict: Verdict) => of.some((one) => one.verdict === verdict);
-  if (some('untabled')) return 'no radius published';
-  if (some('refuses')) return 'black does not bend';
-  return some('marginal') ? 'marginal in part' : 'bends';
+  const verdict = worstOf(of);
+  if (verdict === 'untabled') return 'no radius';
+  return verdict === 'refuses' ? 'does not bend' : verdict;
 };
 
 /** Between two rulings the worse of what is said of them. */

@@ -184,14 +184,14 @@ describe('what the plywood says', () => {
     expect(tryCell(panels, { thickness: '1/4 in' }).words).not.toContain('The table begins');
   });
 
-  test('the launch’s bottom does not bend at the forefoot, and the map is black there alone', () => {
+  test('the launch’s bottom does not bend at the forefoot, and the map is solid there alone', () => {
     const tried = tryCell(panels, { panel: 'bottom' }, vee);
     expect(tried.all['verdict']).toBe('refuses');
     expect(tried.number('bendsTo')).toBeNear(hullOf(vee).panel('bottom').leastRadius!.radius, 1e-9);
-    const black = tried.drawing!.shapes.flatMap((shape) =>
+    const solid = tried.drawing!.shapes.flatMap((shape) =>
       shape.shape === 'area' && shape.fill === 'glue' ? shape.rings[0]! : [],
     );
-    expect(Math.min(...black.map(([x]) => x))).toBeGreaterThan(2500);
+    expect(Math.min(...solid.map(([x]) => x))).toBeGreaterThan(2500);
   });
 
   test('straightens its graph at the limit: shares there are those of the answers', () => {
