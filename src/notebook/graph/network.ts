@@ -11,8 +11,6 @@
  * was worked out from is the same in both, so is its value.
  */
 
-import { IdLists } from './id-lists';
-
 /** A node; small numbers from 0, dense. */
 export type Id = number;
 
@@ -31,8 +29,6 @@ export interface Network<T> {
   readonly underway: (id: Id) => readonly Id[] | null;
   /** What a node was worked out from the last time, in the order in which it asked. */
   readonly linksOf: (id: Id) => readonly Id[];
-  /** The same for who only looks. */
-  readonly links: Pick<IdLists, 'pool' | 'starts' | 'sizes'>;
 }
 
 export interface Nodes<T> {
@@ -58,8 +54,7 @@ const DOUBTED = 1;
 const SETTLED = 2;
 const UNDERWAY = 3;
 
-/** Where a node has asked for something else than the last time, none of its old links lies ahead. */
-const DIFFERS = -1;
+const nothing: readonly Id[] = [];
 
 export function createNetwork<T>({
   work,
@@ -76,24 +71,22 @@ export function createNetwork<T>({
   let cameAt = new Float64Array(64);
   let settledAt = new Float64Array(64);
   const values: T[] = [];
-  const links = new IdLists();
-  const readers = new IdLists();
+  const links: (readonly Id[])[] = [];
+  const readers: Id[][] = [];
 
-  // The nodes being worked out, each for the one before; and of the last: where in the pool of links stands what it
-  // asked for the last time, how far it has asked for the same again, and what else it has asked for since.
+  // The nodes being worked out, each for the one before; and of the last: what it asked for the last time, how many of
+  // those it has asked for again in the same order, and what from the first that differs on, null as long as none does.
   const askers: Id[] = [];
   let depth = -1;
-  let first = 0;
-  let next = 0;
-  /** Past the last; before all from where it asks for something else. */
-  let end = DIFFERS;
-  const fresh: Id[] = [];
-  let freshFrom = 0;
-  let freshTo = 0;
+  let old = nothing;
+  let kept = 0;
+  let fresh: Id[] | null = null;
 
   function reach(id: Id): void {
-    links.reach(id);
-    readers.reach(id);
+    while (links.length <= id) {
+      links.push(nothing);
+      readers.push([]);
+    }
     if (id < states.length) return;
     const room = Math.max(id + 1, 2 * states.length);
     const [wereStates, cameAtWas, settledAtWas] = [states, cameAt, settledAt];
@@ -114,15 +107,11 @@ export function createNetwork<T>({
 
   function link(id: Id): void {
     if (depth < 0) return;
-    if (next < end && links.pool[next] === id) {
-      next += 1;
-      return;
-    }
-    // What is asked for twice running is one link.
-    if (freshTo > freshFrom ? fresh[freshTo - 1] === id : next > first && links.pool[next - 1] === id) return;
-    end = DIFFERS;
-    fresh[freshTo] = id;
-    freshTo += 1;
+    if (fresh) {
+      // What is asked for twice running is one link.
+      if (fresh.at(-1) !== id) fresh.push(id);
+    } else if (old[kept] === id) kept += 1;
+    else if (kept === 0 || old[kept - 1] !== id) fresh = [id];
   }
 
   function ask(id: Id): T {
@@ -132,28 +121,22 @@ export function createNetwork<T>({
 
   /** What is asked for here is most often what was asked for here the last time: that needs no looking up. */
   function askFor(name: string): T {
-    if (next < end) {
-      const id = links.pool[next]!; // within the links
-      if (names[id] === name) {
-        next += 1;
-        return states[id] === SETTLED ? values[id]! : value(id);
-      }
-    }
-    return ask(idOf(name));
+    const id = fresh ? undefined : old[kept];
+    if (id === undefined || names[id] !== name) return ask(idOf(name));
+    kept += 1;
+    return states[id] === SETTLED ? values[id]! : value(id);
   }
 
   function settle(id: Id): void {
-    if (id >= states.length) reach(id);
+    if (id >= links.length) reach(id);
     const was = states[id]!; // reached
     let state = was;
     states[id] = UNDERWAY;
     depth += 1;
     askers[depth] = id;
-    const firstBefore = first;
-    const nextBefore = next;
-    const endBefore = end;
-    const freshFromBefore = freshFrom;
-    const freshToBefore = freshTo;
+    const oldBefore = old;
+    const keptBefore = kept;
+    const freshBefore = fresh;
     try {
       if (was === STALE || hasNews(id)) {
         const found = (over && sharedValue(id, over)) ?? worked(id);
@@ -167,21 +150,16 @@ export function createNetwork<T>({
     } finally {
       depth -= 1;
       states[id] = state;
-      first = firstBefore;
-      next = nextBefore;
-      end = endBefore;
-      freshFrom = freshFromBefore;
-      freshTo = freshToBefore;
+      old = oldBefore;
+      kept = keptBefore;
+      fresh = freshBefore;
     }
   }
 
   /** Settles what a node was worked out from, in the order in which it asked: up to the first news it would ask the same again. */
   function hasNews(id: Id): boolean {
     const since = settledAt[id]!; // reached
-    const from = links.starts[id]!;
-    const to = from + links.sizes[id]!;
-    for (let at = from; at < to; at += 1) {
-      const other = links.pool[at]!; // within the links
+    for (const other of links[id]!) {
       const state = states[other];
       if (state === UNDERWAY) return true;
       if (state !== SETTLED) settle(other);
@@ -191,12 +169,14 @@ export function createNetwork<T>({
   }
 
   function worked(id: Id): T {
-    first = links.starts[id]!; // reached
-    next = first;
-    end = first + links.sizes[id]!;
-    freshFrom = freshTo;
+    old = links[id]!; // reached
+    kept = 0;
+    fresh = null;
     const found = work(id);
-    if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
+    const first = kept;
+    const more = fresh as Id[] | null;
+    if (more) relink(id, first === 0 ? more : [...old.slice(0, first), ...more], first);
+    else if (first < old.length) relink(id, old.slice(0, first), first);
     return found;
   }
 
@@ -204,50 +184,45 @@ export function createNetwork<T>({
   function sharedValue(id: Id, below: Network<T>): T | undefined {
     if (isOwn(id) || below.underway(id)) return undefined;
     const found = below.value(id);
-    const others = below.links;
-    const from = others.starts[id]!; // worked out there
-    const count = others.sizes[id]!;
-    for (let at = from; at < from + count; at += 1) {
-      const other = others.pool[at]!; // within the links
+    const others = below.linksOf(id);
+    for (const other of others) {
       if (states[other] === UNDERWAY || !same(value(other), below.value(other))) return undefined;
     }
-    const start = links.starts[id]!; // reached
-    const size = links.sizes[id]!;
-    let alike = 0;
-    while (alike < size && alike < count && links.pool[start + alike] === others.pool[from + alike])
-      alike += 1;
-    if (alike < Math.max(size, count)) relink(id, alike, below.linksOf(id).slice(alike));
+    const own = links[id]!; // reached
+    if (own !== others) {
+      let alike = 0;
+      while (alike < own.length && own[alike] === others[alike]) alike += 1;
+      relink(id, others, alike);
+    }
     return found;
   }
 
-  /** @param kept how many links from the first on are the same as before, and what comes after them now */
-  function relink(id: Id, kept: number, now: readonly Id[]): void {
-    const start = links.starts[id]!; // reached
-    const size = links.sizes[id]!;
-    for (let at = kept; at < size; at += 1) readers.drop(links.pool[start + at]!, id);
-    links.cut(id, kept);
-    for (const other of now) {
-      links.push(id, other);
-      readers.push(other, id);
-    }
+  /** @param alike how many links from the first on are the same as before */
+  function relink(id: Id, now: readonly Id[], alike: number): void {
+    const were = links[id]!; // reached
+    for (let at = alike; at < were.length; at += 1) forget(were[at]!, id);
+    for (let at = alike; at < now.length; at += 1) readers[now[at]!]!.push(id);
+    links[id] = now;
+  }
+
+  function forget(id: Id, reader: Id): void {
+    const all = readers[id]!;
+    const last = all.pop()!; // it was linked
+    if (last !== reader) all[all.lastIndexOf(reader)] = last;
   }
 
   const doubted: Id[] = [];
   function mark(id: Id): void {
-    if (id >= states.length) return;
+    if (id >= links.length) return;
     clock += 1;
     states[id] = STALE;
     doubted.push(id);
-    for (let at = doubted.pop(); at !== undefined; at = doubted.pop()) {
-      const from = readers.starts[at]!; // reached
-      const to = from + readers.sizes[at]!;
-      for (let one = from; one < to; one += 1) {
-        const reader = readers.pool[one]!; // within the readers
+    for (let at = doubted.pop(); at !== undefined; at = doubted.pop())
+      for (const reader of readers[at]!) {
         if (states[reader] !== SETTLED) continue;
         states[reader] = DOUBTED;
         doubted.push(reader);
       }
-    }
   }
 
   function underway(id: Id): readonly Id[] | null {
@@ -258,5 +233,5 @@ export function createNetwork<T>({
 
   const way = () => askers.slice(0, depth + 1);
 
-  return { ask, askFor, value, mark, way, underway, links, linksOf: (id) => links.of(id) };
+  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links[id] ?? nothing };
 }

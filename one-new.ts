@@ -1,0 +1,1 @@
+export * from '/work/b/graph/src/kernel/least-height'

@@ -1,0 +1,1 @@
+export * from '/tmp/gb/old/src/kernel/plane'
