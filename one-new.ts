@@ -1,1 +1,0 @@
-export * from '/work/b/graph/src/kernel/least-height'

@@ -1,1 +1,0 @@
-export * from '/tmp/gb/old/src/kernel/plane'
