@@ -38,6 +38,9 @@ export interface ClothRules {
   readonly soldBy: number;
 }
 
+/** What a face is called that belongs to no boat. */
+export const FLAT_FACE = 'flat face';
+
 /** One piece, cut from the roll. */
 export interface ClothPiece {
   /** As it is called on the boat: `bottom, port`. */
@@ -99,7 +102,7 @@ export interface ClothPlan {
 export function planCloth(rules: ClothRules, hull: () => Hull): ClothPlan {
   if (rules.over === 'flat') {
     const face: Covered = {
-      name: 'flat face',
+      name: FLAT_FACE,
       part: 'side',
       face: rectangleFace(rules.flatLength, rules.flatWidth),
       sides: 1,

@@ -41,7 +41,7 @@ export const resinInputs = {
     from: 'cloth.lapShare',
     preset: '10 %',
     min: '0 %',
-    max: '100 %',
+    max: '500 %',
     step: '1 %',
     note: 'cloth beyond the bare area; common practice, no source',
   }),

@@ -3,6 +3,7 @@ import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { cloth } from './cloth';
 import { reachOver } from './cloth-reach';
+import { FLAT_FACE } from './cloth-plan';
 import { plan } from './cloth-steps';
 
 const GEOMETRY = 'geometry';
@@ -18,7 +19,9 @@ interface Asked {
 export const reach = fact(LAYING, GEOMETRY, ({ wets, onHull }: Asked, { beside }) => {
   const ask = onHull > 0 ? beside(cloth) : null;
   const planned = ask?.(plan);
-  return planned ? { planned, ...reachOver(planned, wets) } : null;
+  // Asked of a flat face, the cloth's cell has no pieces for the hull.
+  const onBoat = planned?.faces.some(({ name }) => name !== FLAT_FACE) ?? false;
+  return planned && onBoat ? { planned, ...reachOver(planned, wets) } : null;
 });
 
 /** Over the resin's steps up to the total. */

@@ -231,6 +231,18 @@ describe('resin', () => {
       expect(whole.says).toContain('fill its weave');
     });
 
+    test('while the cloth is asked of a flat face, no piece of the hull is named', () => {
+      const flat = at({ inHand: '7 L', 'cloth.over': 'flat' });
+      expect(flat.number('stops')).toBe(0);
+      expect(flat.drawing?.title).toContain('Section');
+    });
+
+    test('narrow strips of bottom under much turned cloth are no fault of the resin', () => {
+      const turned = at({ 'cloth.turn': '300 mm', 'cloth.strips': 'all', 'cloth.sideLayers': '0' });
+      expect(turned.number('laps')).toBeGreaterThan(0.5);
+      expect(turned.issues).toEqual({});
+    });
+
     test('without a boat, or without cloth, there is no piece to name', () => {
       expect(tryCell(resin, { inHand: '7 L' }).number('stops')).toBe(0);
       expect(tryCell(resin, { inHand: '7 L' }).all['stopsIn']).toBe('no piece');
