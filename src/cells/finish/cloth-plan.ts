@@ -69,13 +69,13 @@ export interface ClothPiece {
 
 /** A seam between two runs on one face, for the picture. */
 export interface Seam {
-  readonly face: Covered;
+  readonly face: CoveredFace;
   readonly axis: 0 | 1;
   readonly at: number;
 }
 
 /** A face under cloth. */
-export interface Covered {
+export interface CoveredFace {
   readonly name: string;
   readonly part: string;
   readonly face: FlatFace;
@@ -89,7 +89,7 @@ export interface ClothPlan {
   readonly places: readonly { readonly along: number; readonly across: number }[];
   /** Of the roll that they take, m. */
   readonly cut: number;
-  readonly faces: readonly Covered[];
+  readonly faces: readonly CoveredFace[];
   readonly seams: readonly Seam[];
   /** Of the bottom in one piece; null where it is not. */
   readonly dart: Dart | null;
@@ -101,7 +101,7 @@ export interface ClothPlan {
 /** The way of which least is to be bought, of two alike the one of fewer seams; or the way that is asked for. */
 export function planCloth(rules: ClothRules, hull: () => Hull): ClothPlan {
   if (rules.over === 'flat') {
-    const face: Covered = {
+    const face: CoveredFace = {
       name: FLAT_FACE,
       part: 'side',
       face: rectangleFace(rules.flatLength, rules.flatWidth),
@@ -136,18 +136,18 @@ function facesOf(
   hull: Hull,
   { bottomLayers, sideLayers, slack, width, turn, further }: ClothRules,
   across: boolean,
-): { readonly faces: readonly Covered[]; readonly dart: Dart | null } {
-  const transoms = (['transom', 'bow transom'] as const).flatMap((role): Covered[] => {
+): { readonly faces: readonly CoveredFace[]; readonly dart: Dart | null } {
+  const transoms = (['transom', 'bow transom'] as const).flatMap((role): CoveredFace[] => {
     const end = endWith(hull, role);
     const part = role === 'transom' ? 'transom' : 'bowTransom';
     return end ? [{ name: role, part, face: transomFace(end), sides: 1, layers: sideLayers }] : [];
   });
-  const panels = hull.panels.map((panel): Covered => {
+  const panels = hull.panels.map((panel): CoveredFace => {
     const layers = panel.name === 'bottom' ? bottomLayers : sideLayers;
     return { name: panel.label, part: panel.name, face: panelFace(hull, panel), sides: 2, layers };
   });
   const [bottom, ...others] = panels;
-  const covered = (faces: readonly Covered[]) => faces.filter(({ layers }) => layers > 0);
+  const covered = (faces: readonly CoveredFace[]) => faces.filter(({ layers }) => layers > 0);
   if (!bottom || bottom.part !== 'bottom' || bottom.layers === 0)
     return { faces: covered([...transoms, ...panels.toReversed()]), dart: null };
   const { face, dart } = wholeBottom(hull, slack);
@@ -155,18 +155,18 @@ function facesOf(
   const widest = high - low + 2 * (turn + (bottom.layers - 1) * further);
   // In one piece where it goes from chine to chine without a seam; else each half laps round the keel.
   const isWhole = across || widest <= width;
-  const under: Covered = isWhole ? { ...bottom, face, sides: 1 } : bottom;
+  const under: CoveredFace = isWhole ? { ...bottom, face, sides: 1 } : bottom;
   return { faces: [...covered([...transoms, ...others.toReversed()]), under], dart: isWhole ? dart : null };
 }
 
 interface Runs {
-  readonly covered: Covered;
+  readonly covered: CoveredFace;
   readonly pieces: readonly ClothPiece[];
   readonly seams: readonly Seam[];
 }
 
 /** A face cut into runs, layer by layer; each layer reaches further round the corners than the one under it. */
-function runsOver(covered: Covered, rules: ClothRules, across: boolean): Runs {
+function runsOver(covered: CoveredFace, rules: ClothRules, across: boolean): Runs {
   const layers = Array.from({ length: covered.layers }, (_, i) => layerOver(covered, rules, across, i));
   return {
     covered,
@@ -175,7 +175,7 @@ function runsOver(covered: Covered, rules: ClothRules, across: boolean): Runs {
   };
 }
 
-function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: number): Runs {
+function layerOver(covered: CoveredFace, rules: ClothRules, across: boolean, layer: number): Runs {
   const { width, lap, trim, turn, further } = rules;
   const { face, part, sides } = covered;
   const round = turn + layer * further;
@@ -229,7 +229,7 @@ function layerOver(covered: Covered, rules: ClothRules, across: boolean, layer: 
   };
 }
 
-function nameOf({ name, layers }: Covered, side: string, run: number, layer: number): string {
+function nameOf({ name, layers }: CoveredFace, side: string, run: number, layer: number): string {
   return [
     name,
     ...(side === '' ? [] : [side]),
