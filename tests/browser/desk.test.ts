@@ -129,7 +129,7 @@ describe.each(readThrough)('%s', (notebook) => {
 
   test('each drawing is an image with a label that says its numbers; graphs come when near', async () => {
     await lookThrough(page());
-    const drawings = page().locator('figure.drawing > svg, .chart-place > svg, .chart-place > figure > svg');
+    const drawings = page().locator('.drawn, .drawn > svg, .chart-place > svg, .chart-place > figure > svg');
     const labels = await drawings.evaluateAll((all) =>
       all.map((svg) => [svg.getAttribute('role'), svg.getAttribute('aria-label') ?? '']),
     );
@@ -140,7 +140,7 @@ describe.each(readThrough)('%s', (notebook) => {
       expect(label).toMatch(/.{20,}/);
     }
     const figures = await page()
-      .locator('figure.drawing > svg')
+      .locator('.drawn, .drawn > svg')
       .evaluateAll((all) => all.filter((svg) => !/\d/.test(svg.getAttribute('aria-label') ?? '')).length);
     expect(figures).toBe(0);
     // A graph has its numbers in a table besides.

@@ -1,6 +1,6 @@
 /** What an edit has the browser lay out and paint: no more than it must, and no part of it twice. */
 import { expect, test } from 'vitest';
-import { atRest, field, openNotebook, type } from './steps';
+import { answers, atRest, cell, field, openNotebook, type } from './steps';
 
 test('a cell is laid out and painted by itself, and nothing of it is cut off at its edge', async () => {
   const page = await openNotebook('short-build');
@@ -52,6 +52,71 @@ test('an edit reads no layout between writes', async () => {
       ours.some((call) => isWithin(layout, call)) && !frames.some((frame) => isWithin(layout, frame)),
   );
   expect(forced.map(({ args }) => args)).toStrictEqual([]);
+});
+
+test('an edit moves what is near the window; what is far follows at rest, and at once for paper', async () => {
+  const page = await openNotebook('short-build');
+  await page.setViewportSize({ width: 1280, height: 500 });
+  const both = async () => [await answers(page, 'bend'), await answers(page, 'scarf')];
+  const before = await both();
+  await cell(page, 'scarf').evaluate(async (scarf) => {
+    scarf.scrollIntoView({ block: 'end', behavior: 'instant' });
+    for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
+  });
+  const moved = await page.evaluate(async () => {
+    const read = (name: string) => document.querySelector(`#cell-${name} .answers`)?.textContent;
+    const edit = async (does: () => void) => {
+      const was = [read('bend'), read('scarf')];
+      does();
+      // All that is drawn for it at once is drawn before the page does anything else.
+      for (let turn = 0; turn < 50; turn += 1) await Promise.resolve();
+      return [read('bend') !== was[0], read('scarf') !== was[1]];
+    };
+    const typed = await edit(() => {
+      const thickness = document.querySelector<HTMLInputElement>(
+        '#scarf\\.thickness, [data-quantity="scarf.thickness"] input',
+      );
+      thickness!.value = '23 mm';
+      thickness!.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    });
+    const printed = await edit(() => dispatchEvent(new Event('beforeprint')));
+    dispatchEvent(new Event('afterprint'));
+    return { typed, printed };
+  });
+  expect(moved).toStrictEqual({ typed: [false, true], printed: [true, false] });
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(both).toStrictEqual(before);
+});
+
+test('a drawing out of the window keeps its height, is not laid out, and stands whole on paper', async () => {
+  const page = await openNotebook('short-build');
+  const drawn = page.locator('.cell .drawn');
+  const seen = () =>
+    drawn.evaluateAll((all) =>
+      all.map((one) => {
+        const { top, bottom, height } = one.getBoundingClientRect();
+        const svg = one.querySelector('svg')!;
+        return {
+          isIn: bottom > 0 && top < innerHeight,
+          isLaidOut: svg.checkVisibility({ contentVisibilityAuto: true }),
+          isAsHigh: Math.abs(height - svg.getBoundingClientRect().height) < 1,
+        };
+      }),
+    );
+  await expect.poll(async () => (await seen()).some(({ isIn, isLaidOut }) => !isIn && !isLaidOut)).toBe(true);
+  expect((await seen()).filter(({ isAsHigh }) => !isAsHigh)).toStrictEqual([]);
+  // Read and pressed it can be all the same.
+  const count = await drawn.count();
+  expect(count).toBeGreaterThan(3);
+  const protocol = await page.context().newCDPSession(page);
+  const { nodes } = await protocol.send('Accessibility.getFullAXTree');
+  const told = (role: string, name: RegExp) =>
+    nodes.filter((node) => !node.ignored && node.role?.value === role && name.test(String(node.name?.value)))
+      .length;
+  expect(told('image', /\d/)).toBeGreaterThanOrEqual(count);
+  expect(told('button', /^Enlarge: /)).toBeGreaterThanOrEqual(count);
+  await page.emulateMedia({ media: 'print' });
+  await expect.poll(async () => (await seen()).every(({ isLaidOut }) => isLaidOut)).toBe(true);
 });
 
 interface TraceEvent {

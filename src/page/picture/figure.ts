@@ -44,14 +44,16 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
     last.current = isOnWall
       ? { field: ON_WALL, sheet: setOut(both, { width, units, maxHeight: maxHeight ?? ON_WALL }) }
       : fitted(high, both, { width, units }, last.current);
-    return { svg: toVNode(svgTree(last.current.sheet)), bar: barOf(last.current) };
+    const svg = svgTree(last.current.sheet);
+    const { height, 'aria-label': says } = svg.attrs;
+    return { svg: toVNode(svg), height, says, bar: barOf(last.current) };
   }, [both, width, units, maxHeight, isOnWall]);
   const close = () => {
     setLarge(false);
     key.current?.focus();
   };
   return html`<figure class=${stale ? 'drawing stale' : 'drawing'} ref=${host}>
-    ${drawn?.svg}
+    ${drawn && html`<div class="drawn" role="img" aria-label=${drawn.says} style=${{ '--high': `${drawn.height}px` }}>${drawn.svg}</div>`}
     ${
       drawn &&
       html`<button type="button" class="enlarge" ref=${key} aria-label=${`Enlarge: ${drawing.title}`} onClick=${() => setLarge(true)}>
