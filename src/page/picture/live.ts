@@ -23,17 +23,33 @@ const observer = new IntersectionObserver(
   { rootMargin: MARGIN },
 );
 
-/** Drawings of what is far, one an idle moment. */
+/** What an idle moment must still have left for another drawing, ms. */
+const LEAST = 4;
+
+/** Drawings of what is far, as many in one idle moment as there is time for: each frame of its own costs the page more than they do. */
 const waiting: (() => void)[] = [];
+let asked = false;
 function atRest(job: () => void): void {
   waiting.push(job);
-  if (waiting.length > 1) return;
-  const next = () => {
-    waiting[0]?.();
-    waiting.shift();
-    if (waiting.length > 0) requestIdleCallback(next, { timeout: 2000 });
-  };
-  requestIdleCallback(next, { timeout: 2000 });
+  if (!asked) wait();
+}
+
+function wait(): void {
+  asked = true;
+  requestIdleCallback((idle) => void work(idle), { timeout: 2000 });
+}
+
+async function work(idle: IdleDeadline): Promise<void> {
+  try {
+    do {
+      waiting.shift()?.();
+      // What the job has asked to be drawn anew is drawn in the next turn, and counts too.
+      await Promise.resolve();
+    } while (waiting.length > 0 && idle.timeRemaining() > LEAST);
+  } finally {
+    asked = false;
+    if (waiting.length > 0) wait();
+  }
 }
 
 /**
