@@ -1,6 +1,6 @@
 /** What an edit has the browser lay out and paint: no more than it must, and no part of it twice. */
 import { expect, test } from 'vitest';
-import { answers, atRest, cell, field, openNotebook, type } from './steps';
+import { atRest, field, openNotebook, type } from './steps';
 
 test('a cell is laid out and painted by itself, and nothing of it is cut off at its edge', async () => {
   const page = await openNotebook('short-build');
@@ -52,40 +52,6 @@ test('an edit reads no layout between writes', async () => {
       ours.some((call) => isWithin(layout, call)) && !frames.some((frame) => isWithin(layout, frame)),
   );
   expect(forced.map(({ args }) => args)).toStrictEqual([]);
-});
-
-test('an edit moves what is near the window; what is far follows at rest, and at once for paper', async () => {
-  const page = await openNotebook('short-build');
-  await page.setViewportSize({ width: 1280, height: 500 });
-  const both = async () => [await answers(page, 'bend'), await answers(page, 'scarf')];
-  const before = await both();
-  await cell(page, 'scarf').evaluate(async (scarf) => {
-    scarf.scrollIntoView({ block: 'end', behavior: 'instant' });
-    for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
-  });
-  const moved = await page.evaluate(async () => {
-    const read = (name: string) => document.querySelector(`#cell-${name} .answers`)?.textContent;
-    const edit = async (does: () => void) => {
-      const was = [read('bend'), read('scarf')];
-      does();
-      // All that is drawn for it at once is drawn before the page does anything else.
-      for (let turn = 0; turn < 50; turn += 1) await Promise.resolve();
-      return [read('bend') !== was[0], read('scarf') !== was[1]];
-    };
-    const typed = await edit(() => {
-      const thickness = document.querySelector<HTMLInputElement>(
-        '#scarf\\.thickness, [data-quantity="scarf.thickness"] input',
-      );
-      thickness!.value = '23 mm';
-      thickness!.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    });
-    const printed = await edit(() => dispatchEvent(new Event('beforeprint')));
-    dispatchEvent(new Event('afterprint'));
-    return { typed, printed };
-  });
-  expect(moved).toStrictEqual({ typed: [false, true], printed: [true, false] });
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(both).toStrictEqual(before);
 });
 
 test('a drawing out of the window keeps its height, is not laid out, and stands whole on paper', async () => {
