@@ -45,7 +45,7 @@ export const panels = defineCell({
     },
   ],
   inWords: [
-    'Mark up from the sheet’s straight edge every {every}, {ordinates} times, and saw {leftOn} outside the line. The lower edge is the {lowerEdge}, {lowerJob}; the upper is the {upperEdge}, {upperJob}.',
+    'Strike a straight line {leftOn} in from the sheet’s edge and mark up from it every {every}, {ordinates} times; saw {leftOn} outside the panel. The lower edge is the {lowerEdge}, {lowerJob}; the upper is the {upperEdge}, {upperJob}.',
     {
       when: 'verdict == "bends"',
       says: 'A layer of {layerThickness} bends to {bendsTo} with its face grain {grain}.',
