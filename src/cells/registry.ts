@@ -33,6 +33,7 @@ export const registry: readonly Shelved[] = [
   { id: 'laminate', load: async () => (await import('./timber/bending/laminate')).laminate },
   { id: 'scarf', load: async () => (await import('./timber/joints/scarf')).scarf },
   { id: 'joints', load: async () => (await import('./timber/joints/joints')).joints },
+  { id: 'fairing', load: async () => (await import('./skin/fairing')).fairing },
   { id: 'panels', load: async () => (await import('./skin/panels')).panels },
   { id: 'butt', load: async () => (await import('./timber/joints/butt')).butt },
   { id: 'boards', load: async () => (await import('./timber/wood/boards')).boards },

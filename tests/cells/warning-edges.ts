@@ -224,6 +224,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'surface < coldest',
     'surface >= coldest and surface - fall < coldest',
   ],
+  fairing: ['onTimber < 1', 'most > mostGap', 'lacks > mostGap', 'listed < timberLength'],
   cloth: [
     'seams > 0 and lap < 25 mm',
     'over == "hull" and covered > 0 m^2 and turn < 25 mm',

@@ -1,6 +1,6 @@
 /** What is known along a chine log: its length, its marks, and its corner at any place. */
 import { cornerAlong } from '../../boat/hull/corner-along';
-import type { ListRow } from '../form/define';
+import { marksAlong } from '../common/frame/marks-along';
 import { fact } from '../form/fact';
 
 const GEOMETRY = 'geometry';
@@ -35,25 +35,10 @@ export const corner = fact(
   ({ chine, at }: PlaceAsked, { hull, ask }) => cornerAlong(hull, chine, ask(log).turned(at)),
 );
 
-/** Marks that the list holds, besides those at both ends. */
-export const MOST_MARKS = 100;
-
 export const marks = fact(
   'from one end to the other at the interval, both ends with them',
   GEOMETRY,
-  ({ interval }: LogAsked & { readonly interval: number }, { ask }): readonly ListRow[] => {
-    const { length } = ask(log);
-    const within = Math.min(MOST_MARKS, Math.ceil(length / interval - 1e-9) - 1);
-    return [
-      { id: 'first', label: 'the end itself', value: 0 },
-      ...Array.from({ length: within }, (_, i) => ({
-        id: `mark${i + 1}`,
-        label: `mark ${i + 1}`,
-        value: (i + 1) * interval,
-      })),
-      { id: 'last', label: 'the other end', value: length },
-    ];
-  },
+  ({ interval }: LogAsked & { readonly interval: number }, { ask }) => marksAlong(ask(log).length, interval),
 );
 
 /** Where in the boat the mark is, by her frames. */

@@ -1,0 +1,59 @@
+/** What the fairing of a long timber asks for. */
+import { choice, input } from '../form/define';
+import { fromBoat } from '../form/from-boat';
+import { chosenFromShop } from '../form/from-shop';
+import { ofGlue } from '../common/glue/glues';
+import { longPartOptions } from '../common/wood/long-parts';
+
+export const fairingInputs = {
+  timber: choice('Long timber', {
+    // A rub rail lies outside the skin.
+    options: longPartOptions.filter(({ id }) => id !== 'rubRail'),
+    preset: 'keelson',
+  }),
+  along: choice('Lies along', {
+    options: 'longEdges',
+    from: '{timber}.edge',
+    preset: 'keel',
+    note: 'of two chines the one looked at',
+  }),
+  face: choice('Which face', {
+    options: [
+      { id: 'below', label: 'to the panel below' },
+      { id: 'above', label: 'to the panel above' },
+    ],
+    preset: 'below',
+    note: 'a chine log lies on two panels: under it the bottom, beside it the side',
+    when: 'faces > 1',
+  }),
+  interval: input('length', 'From mark to mark', {
+    from: 'rollingBevel.interval',
+    preset: '150 mm',
+    presetInch: '6 in',
+    min: '20 mm',
+    max: '1 m',
+    step: '10 mm',
+    note: 'as on the chine log, when its bevel is planed',
+  }),
+  at: input('length', 'This mark from its after end', {
+    from: '{self}.mostAt',
+    preset: '1.5 m',
+    presetInch: '60 in',
+    min: '0 mm',
+    max: '45 m',
+    step: '10 mm',
+    note: 'along the bent timber; where it is most proud, until another place is typed',
+  }),
+  ends: choice('Its ends', {
+    options: [
+      { id: 'free', label: 'held, free to turn' },
+      { id: 'fast', label: 'held fast, fair beyond' },
+    ],
+    preset: 'free',
+    note: 'free where a screw or two hold it; fast where it is let in so deep that it leads on fair beyond its end',
+  }),
+  thickness: fromBoat('{timber}.thickness'),
+  width: fromBoat('{timber}.width'),
+  glue: chosenFromShop('glue'),
+  mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
+} as const;
