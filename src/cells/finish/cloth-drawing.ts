@@ -99,8 +99,6 @@ function onHull(hull: Hull, planned: ClothPlan, v: ClothValues): Shape[] {
   const across = mm(hull.beam);
   const plan = ([x, y]: Vec3): Point => [mm(hull.length) + gap + mm(x), top - across / 2 + mm(y)];
   const starboard = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
-  const deep = sheerTop - Math.min(...hull.edges.flatMap(({ points }) => points.map(([, , z]) => z)));
-  const under = top - Math.max(across, mm(deep)) - mm(v.width) * 0.25;
   const lines = hull.edges.map((edge) => edge.polyline(LOOKS));
   const numbers = (part: string) =>
     planned.pieces.flatMap((piece, i) =>
@@ -138,8 +136,6 @@ function onHull(hull: Hull, planned: ClothPlan, v: ClothValues): Shape[] {
     ...(faces.some(({ part, sides }) => part === 'bottom' && sides === 2)
       ? [line(lines[0]!.map(plan), { pen: 'hidden' })]
       : []),
-    note('from the side', { at: [mm(hull.length) / 2, under] }),
-    note('from above', { at: [mm(hull.length) * 1.5 + gap, under] }),
   ];
 }
 

@@ -21,7 +21,7 @@ export const clothInputs = {
     preset: 'hull',
   }),
   bottomLayers: {
-    ...layers('Layers on the bottom', '0 for bare wood; two where she works off a beach', HULL),
+    ...layers('Bottom layers', '0 for bare wood; two where she works off a beach', HULL),
     ofBoat: true,
   },
   sideLayers: {
@@ -144,7 +144,7 @@ export const clothInputs = {
     min: '1 mm',
     max: '100 m',
     step: '100 mm',
-    note: 'the shop cuts no less; 3 ft is a yard',
+    note: 'the shop cuts no less',
   }),
   price: input('pricePerLength', 'Price of the cloth', {
     preset: '9 /m',

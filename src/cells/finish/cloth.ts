@@ -97,7 +97,7 @@ export const cloth = defineCell({
       known: 'geometry',
     },
     {
-      text: 'A glass dealer’s page on how much cloth to buy: rolls of 38, 50 and 60 in, laps of 1 to 4 in',
+      text: 'A glass dealer’s page on how much cloth to buy: rolls of 38, 50 and 60 in (965, 1270 and 1524 mm), laps of 1 to 4 in (25 to 100 mm)',
       known: 'published',
     },
     {

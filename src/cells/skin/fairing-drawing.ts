@@ -27,7 +27,7 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
   const { hull, edge, places } = found;
   const length = mm(edge.length);
   const worst = Math.max(...places.flatMap(({ line: at, far }) => [Math.abs(mm(at)), Math.abs(mm(far))]));
-  const times = [200, 100, 50, 20, 10, 5, 2, 1].find((factor) => worst * factor <= length / 7) ?? 1;
+  const times = [200, 100, 50, 20, 10, 5, 2, 1].find((factor) => worst * factor <= length / 8) ?? 1;
   const at = (along: number, off: number): Point => [mm(along), mm(off) * times];
   const high = length / 9;
   const farAlone = places.some(({ line: near, far }) => Math.abs(mm(near - far)) > LEAST / 3);
@@ -67,7 +67,7 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
         dim(at(along, 0), at(along, off), metres(Math.abs(off)), { side: 'right' }),
       ),
       note(
-        `Full line: the skin, laid straight. The timber’s face at its edge${farAlone ? '; dashed: at the far edge of its face' : ''}. Above the skin it stands proud, below it lacks; drawn ${times} times as large as along. Frames by their numbers, aft at the left.`,
+        `Heavy line: the skin, laid straight. Thin line: the timber’s face along its edge${farAlone ? '; dashed: along its far edge' : ''}, drawn ${times} times as far off as it is. Above the skin it stands proud, below it lacks. Frames by their numbers, aft at the left.`,
       ),
     ],
   });

@@ -35,14 +35,14 @@ export const fairingInputs = {
     step: '10 mm',
     note: 'as on the chine log, when its bevel is planed',
   }),
-  at: input('length', 'This mark from its after end', {
+  at: input('length', 'This mark', {
     from: '{self}.mostAt',
     preset: '1.5 m',
     presetInch: '60 in',
     min: '0 mm',
     max: '45 m',
     step: '10 mm',
-    note: 'along the bent timber; where it is most proud, until another place is typed',
+    note: 'from its after end, along the bent timber; where it is most proud, until another place is typed',
   }),
   ends: choice('Its ends', {
     options: [

@@ -96,6 +96,12 @@ export const fairingSteps = {
     positive(proudOf(proud)),
   ),
   mostAt: tell(worst, 'length', 'where that is, from its after end', ({ proud }) => proud.along),
+  rises: tell(
+    worst,
+    'length',
+    'how much further its far edge stands out there than its near one',
+    ({ proud }) => proud.far - proud.line,
+  ),
   lacks: tell(worst, 'length', 'most that it lacks of reaching the skin', ({ lack }) =>
     positive(lackOf(lack)),
   ),

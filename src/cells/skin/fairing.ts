@@ -5,7 +5,11 @@ import { alongTimber, drawFairing } from './fairing-drawing';
 import { fairingInputs } from './fairing-inputs';
 import { fairingSteps, GEOMETRY, marks } from './fairing-steps';
 
-const THERE = { when: 'isKeelson > 0', says: 'at the edges of its face', otherwise: 'there' };
+const THERE = {
+  when: 'isKeelson > 0 and rises > 0.3 mm',
+  says: 'at the edges of its face, and keep its middle',
+  otherwise: 'there',
+};
 
 export const fairing = defineCell({
   id: 'fairing',
@@ -44,12 +48,7 @@ export const fairing = defineCell({
   inWords: [
     {
       when: 'most > 0.3 mm',
-      says: [
-        'Most proud is the {timber} {mostAt} from its after end: plane off {most}',
-        THERE,
-        { when: 'isKeelson > 0 and lacks <= 0.3 mm', says: ', and keep its middle' },
-        '.',
-      ],
+      says: ['Most proud is the {timber} {mostAt} from its after end: plane off {most}', THERE, '.'],
       otherwise: 'The {timber} stands proud of the {panel} by no more than a shaving.',
     },
     {
@@ -125,6 +124,7 @@ export const fairing = defineCell({
     },
   ],
   about: ['{timber}', '{along}'],
+  wide: true,
   draw: drawFairing,
   chart: alongTimber,
   brings: glueQuantities,

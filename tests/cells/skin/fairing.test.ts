@@ -19,6 +19,8 @@ describe('fairing', () => {
     const { places } = faceOnSkin(edge, panel, 0.045, 'free');
     const most = Math.max(...places.map(({ line, far }) => Math.max(line, far)));
     expect(tried.number('reach')).toBeCloseTo(0.045, 12);
+    const highest = places.find(({ far }) => Math.abs(far - most) < 1e-9)!;
+    expect(tried.number('rises')).toBeCloseTo(highest.far - highest.line, 9);
     expect(tried.number('most')).toBeCloseTo(most, 9);
     expect(tried.number('lacks')).toBeCloseTo(-Math.min(...places.map(({ line }) => line)), 9);
     expect(tried.number('timberLength')).toBeCloseTo(edge.length, 12);
