@@ -36,6 +36,7 @@ const isWhole = (number: number) => Math.abs(number - Math.round(number)) < 1e-6
 /** What is no size of custom, and why. */
 const exceptions: Readonly<Record<string, string>> = {
   'transomCut.motorHeight': 'outboard motors are built for transoms of 15, 20, 25 and 30 in the world over',
+  'cloth.width': 'cloth is woven 60 in wide, and sold so in metres too',
   'squareCheck.diagonalAC': 'the true diagonal of 2.4 by 1.2 m, which is worked out',
   'squareCheck.diagonalBD': 'the true diagonal of 2.4 by 1.2 m, which is worked out',
   'stemCheck.ahead': 'worked out from two lengths of 5 m',

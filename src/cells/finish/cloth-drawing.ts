@@ -16,7 +16,8 @@ import { rollWidths } from '../../trade/glass';
 import { isIssue } from '../../measure';
 import type { Vec2, Vec3 } from '../../kernel';
 import type { Chart, OnHand } from '../form/define';
-import type { ClothPiece, ClothPlan } from './cloth-plan';
+import type { ClothPlan } from './cloth-plan';
+import type { ClothPiece } from './cloth-rules';
 import { type ClothValues, plan } from './cloth-steps';
 
 type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;

@@ -1,9 +1,7 @@
 /** The cloth planned: which pieces cover the boat or a flat face, in the order of laying, and how they lie on the roll. */
-import { endWith, type Hull, isPost, type Panel, type Station } from '../../boat';
+import { endWith, type Hull } from '../../boat';
 import {
-  chordAcross,
   type Dart,
-  endLength,
   type FlatFace,
   panelFace,
   rectangleFace,
@@ -13,59 +11,13 @@ import {
   wholeBottom,
 } from '../../boat/hull/flat-face';
 import type { Vec2 } from '../../kernel';
-import { biasStrips, layOnRoll, runsToCover } from '../../kernel/on-roll';
+import { layOnRoll, runsToCover } from '../../kernel/on-roll';
 import { boxRound, drawnOut, outlineArea, withinBand } from '../../kernel/outline';
-
-export interface ClothRules {
-  readonly over: 'hull' | 'flat';
-  readonly bottomLayers: number;
-  readonly sideLayers: number;
-  readonly flatLength: number;
-  readonly flatWidth: number;
-  readonly layers: number;
-  readonly width: number;
-  readonly runs: 'least' | 'along' | 'across';
-  readonly lap: number;
-  readonly turn: number;
-  readonly further: number;
-  readonly trim: number;
-  readonly slack: number;
-  readonly strips: 'none' | 'joints' | 'all';
-  readonly stripWidth: number;
-  readonly stripCut: 'straight' | 'bias';
-  readonly sideJoints: number;
-  readonly beyond: number;
-  readonly soldBy: number;
-}
+import type { ClothPiece, ClothRules } from './cloth-rules';
+import { type ClothStrip, stripPieces, stripsOn } from './cloth-strips';
 
 /** What a face is called that belongs to no boat. */
 export const FLAT_FACE = 'flat face';
-
-/** One piece, cut from the roll. */
-export interface ClothPiece {
-  /** As it is called on the boat: `bottom, port`. */
-  readonly name: string;
-  /** The part of the boat it lies on. */
-  readonly part: string;
-  readonly kind: 'strip' | 'cloth';
-  /** On which side of the boat; on both of one that goes over the keel. */
-  readonly side: 'port' | 'starboard' | 'both';
-  /** Which of so many runs beside each other it is, from 0, from aft where they go across the boat, else from the keel. */
-  readonly run: { readonly index: number; readonly count: number; readonly across: boolean };
-  /** 1 for the layer on the wood. */
-  readonly layer: number;
-  /** As it is cut, along the roll and across it, m. */
-  readonly long: number;
-  readonly wide: number;
-  /** What of it lies on the boat, laps with it, m2. */
-  readonly laid: number;
-  /** The finished edge on the piece, from its lower left corner, m; pencilled round on the hull. */
-  readonly outline: readonly Vec2[];
-  /** Where frames cross it, the same way. */
-  readonly marks: readonly { readonly station: Station; readonly from: Vec2; readonly to: Vec2 }[];
-  /** Cut at 45 degrees, so many beside each other. */
-  readonly bias: number;
-}
 
 /** A seam between two runs on one face, for the picture. */
 export interface Seam {
@@ -252,105 +204,10 @@ function cutToBand(
   return [point(start), point(stop)];
 }
 
-/** A strip over a seam or a joint. */
-interface Strip {
-  readonly name: string;
-  readonly part: string;
-  readonly length: number;
-  readonly count: number;
-  /** Round a corner, where a cut on the bias serves. */
-  readonly corner: boolean;
-}
-
-/** Over the joints of the sides and the corners of the transoms; if asked, along chines, keel and stem too. */
-function stripsOn(hull: Hull, { strips, sideJoints }: ClothRules): readonly Strip[] {
-  if (strips === 'none') return [];
-  const side = hull.panels.at(-1)!; // every hull has a panel
-  const { outline } = panelFace(hull, side);
-  const { left, right } = boxRound(outline);
-  const joints = Array.from({ length: sideJoints }, (_, i): Strip => {
-    const length = chordAcross(outline, left + ((right - left) * (i + 1)) / (sideJoints + 1));
-    return { name: 'side joint', part: side.name, length, count: 2, corner: false };
-  });
-  const ends = [hull.aft, hull.fore];
-  const corners = ends.filter(({ role }) => !isPost(role)).flatMap((end) => cornersOf(hull.panels, end));
-  const along: Strip[] = [
-    ...hull.edges.slice(1, -1).map(({ label, name, length }) => ({
-      name: label,
-      part: name,
-      length,
-      count: 2,
-      corner: true,
-    })),
-    { name: 'keel', part: 'keelson', length: hull.edges[0]!.length, count: 1, corner: true },
-    ...ends
-      .filter(({ role }) => isPost(role))
-      .map(({ label, corners: line }) => ({
-        name: label,
-        part: 'stem',
-        length: Math.hypot(...line[0]!.map((value, axis) => line.at(-1)![axis]! - value)),
-        count: 1,
-        corner: true,
-      })),
-  ];
-  return [...joints, ...corners, ...(strips === 'all' ? along : [])].filter(({ length }) => length > 1e-6);
-}
-
-const cornersOf = (panels: readonly Panel[], end: Station): Strip[] =>
-  panels.map((panel) => ({
-    name: `${panel.label} to ${end.label}`,
-    part: end.role === 'transom' ? 'transom' : 'bowTransom',
-    length: endLength(panel, end),
-    count: 2,
-    corner: true,
-  }));
-
-function stripPieces(
-  strips: readonly Strip[],
-  { stripWidth, stripCut, width, lap }: ClothRules,
-): ClothPiece[] {
-  return strips.flatMap(({ name, part, length, count, corner }): ClothPiece[] => {
-    const piece = {
-      name,
-      part,
-      kind: 'strip' as const,
-      side: 'both' as const,
-      run: { index: 0, count: 1, across: false },
-      layer: 1,
-      laid: length * stripWidth,
-      marks: [],
-    };
-    if (!corner || stripCut === 'straight') {
-      const outline: Vec2[] = [
-        [0, 0],
-        [length, 0],
-        [length, stripWidth],
-        [0, stripWidth],
-      ];
-      const one: ClothPiece = { ...piece, long: length, wide: stripWidth, outline, bias: 0 };
-      return Array.from({ length: count }, () => one);
-    }
-    // A block so wide that the strips cut across it at 45 degrees are long enough; over the whole roll they are joined.
-    const whole = biasStrips(width, stripWidth, 0).each;
-    const each = Math.min(length, whole);
-    const number = count * (length <= whole ? 1 : Math.ceil((length - lap) / (whole - lap) - 1e-9));
-    const wide = each / Math.SQRT2;
-    const { roll } = biasStrips(wide, stripWidth, number);
-    const step = stripWidth * Math.SQRT2;
-    const outline: Vec2[] = [
-      [0, 0],
-      [number * step, 0],
-      [number * step + wide, wide],
-      [wide, wide],
-    ];
-    return [{ ...piece, laid: count * piece.laid, long: roll, wide, outline, bias: number }];
-  });
-}
-
 function laidOut(
   rules: ClothRules,
   runs: readonly Runs[],
-  strips: readonly Strip[],
+  strips: readonly ClothStrip[],
   dart: Dart | null,
   across: boolean,
 ): ClothPlan {

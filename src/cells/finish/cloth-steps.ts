@@ -5,7 +5,8 @@ import { rounding } from '../../trade/glass';
 import { type ListRow, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import type { clothInputs } from './cloth-inputs';
-import { type ClothPiece, planCloth } from './cloth-plan';
+import { planCloth } from './cloth-plan';
+import type { ClothPiece } from './cloth-rules';
 
 export const GEOMETRY = 'geometry';
 
@@ -127,6 +128,7 @@ export const clothSteps = {
     leastRound,
     'least radius to which an edge is rounded under this cloth',
     citation(look(rounding, 'light', 'radius')!), // a row of that table
+    'least',
   ),
   name: tell(here, 'choice', 'what this piece covers', (found) => found?.name ?? NO_PIECE),
   layer: ofPiece('count', 'layer that it is in', ({ layer }) => layer),

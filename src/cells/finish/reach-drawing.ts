@@ -3,8 +3,9 @@ import type { Hull, Panel } from '../../boat';
 import { type Drawing, drawing, hatch, label, line, mm, note, type Point, type Shape } from '../../drawing';
 import type { OnHand } from '../form/define';
 import { between, distance, type Vec3 } from '../../kernel';
-import type { ClothPiece, ClothPlan } from './cloth-plan';
+import type { ClothPlan } from './cloth-plan';
 import type { ClothReach } from './cloth-reach';
+import type { ClothPiece } from './cloth-rules';
 
 /** Places along an edge that are drawn. */
 const LOOKS = 40;
