@@ -74,6 +74,7 @@ const packages: Record<string, readonly string[]> = {
   'dxf-writer': ['drawing'],
   three: ['page'],
   highs: ['search'],
+  'clipper2-ts': ['search'],
   vite: ['build'],
   // The folder of notebooks, by the name that the build gives it.
   '#notebooks': ['page'],

@@ -84,6 +84,7 @@ test('what ships to the reader is under licences that allow it', () => {
     'BSD-2-Clause',
     'BSD-3-Clause',
     'Apache-2.0',
+    'BSL-1.0',
     'OFL-1.1',
     'Unlicense',
   ]);
