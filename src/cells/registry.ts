@@ -47,6 +47,7 @@ export const registry: readonly Shelved[] = [
   { id: 'clamps', load: async () => (await import('./timber/gluing/clamps')).clamps },
   { id: 'glue', load: async () => (await import('./timber/gluing/glue')).glue },
   { id: 'moisture', load: async () => (await import('./timber/wood/moisture')).moisture },
+  { id: 'sheets', load: async () => (await import('./skin/sheets')).sheets },
   { id: 'fillet', load: async () => (await import('./finish/fillet')).fillet },
   { id: 'filler', load: async () => (await import('./finish/filler')).filler },
   { id: 'cloth', load: async () => (await import('./finish/cloth')).cloth },

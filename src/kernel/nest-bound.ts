@@ -38,8 +38,9 @@ export function costForArea(area: number, problem: Omit<NestProblem, 'pieces'>):
     if (left <= ROUNDING * area) return 0;
     const stock = sold[from];
     if (!stock) return Infinity;
-    let least = Infinity;
     const most = Math.ceil(left / stock.room - ROUNDING);
+    if (from === sold.length - 1) return most * stock.price;
+    let least = Infinity;
     for (let count = 0; count <= most; count += 1)
       least = Math.min(least, count * stock.price + cheapest(left - count * stock.room, from + 1));
     return least;

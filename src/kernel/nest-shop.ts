@@ -55,6 +55,8 @@ export function shopNest(problem: NestProblem): NestPlan {
 interface Filling {
   readonly stock: number;
   readonly laid: (LaidPiece & { readonly size: Vec2 })[];
+  /** Sizes that found no room: a sheet only fills. */
+  readonly refused: Set<string>;
 }
 
 /** New sheets are of the size asked for where that holds the piece, else of the first that does. */
@@ -69,7 +71,7 @@ function firstFit(problem: NestProblem, preferred: number): NestPlan {
     const stock = [preferred, ...stocks.keys()].find((one) =>
       lyings(pieces[piece]!).some(({ size }) => holds(roomOn(stocks[one]!, edge), size)),
     )!; // it is possible
-    const sheet: Filling = { stock, laid: [] };
+    const sheet: Filling = { stock, laid: [], refused: new Set() };
     sheets.push(sheet);
     layOn(sheet, piece, problem);
   }
@@ -79,9 +81,15 @@ function firstFit(problem: NestProblem, preferred: number): NestPlan {
 /** In the corner nearest the sheet's end, and lowest of these. */
 function layOn(sheet: Filling, piece: number, { pieces, stocks, gap, edge }: NestProblem): boolean {
   const { length, width } = stocks[sheet.stock]!; // a sheet is of a stock
-  const across = (axis: 0 | 1) => [edge, ...sheet.laid.map(({ at, size }) => at[axis] + size[axis] + gap)];
+  const ways = lyings(pieces[piece]!);
+  const key = ways.map(({ size }) => size.join('x')).join(' ');
+  if (sheet.refused.has(key)) return false;
+  const across = (axis: 0 | 1) => {
+    const ends = sheet.laid.map(({ at, size }) => at[axis] + size[axis] + gap);
+    return [...new Set([edge, ...ends])].toSorted((a, b) => a - b);
+  };
   let best: (LaidPiece & { size: Vec2 }) | null = null;
-  for (const { quarter, size } of lyings(pieces[piece]!)) {
+  for (const { quarter, size } of ways) {
     for (const x of across(0)) {
       for (const y of across(1)) {
         const end = x + size[0];
@@ -103,6 +111,7 @@ function layOn(sheet: Filling, piece: number, { pieces, stocks, gap, edge }: Nes
     }
   }
   if (best) sheet.laid.push(best);
+  else sheet.refused.add(key);
   return best !== null;
 }
 

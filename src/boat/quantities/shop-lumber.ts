@@ -83,6 +83,8 @@ const boardPrices: readonly Declared[] = soldKeys.flatMap((key, i) => [
 
 const SHEETS = 'sold as 1220 by 2440 mm or 4 by 8 ft: common practice';
 
+const NOT_SOLD = 'as the tape reads it; 0 where no second size is sold';
+
 const soldSheets: readonly Declared[] = [
   shop('sheetLength', 'length', {
     label: 'Length of a sheet of plywood',
@@ -99,6 +101,55 @@ const soldSheets: readonly Declared[] = [
     min: '300 mm',
     max: '3 m',
     step: '10 mm',
+  }),
+  shop('otherSheetLength', 'length', {
+    label: 'Length of a second size',
+    meaning: 'length of a second size of plywood sheet',
+    source: NOT_SOLD,
+    preset: '0 mm',
+    min: '0 mm',
+    max: '6 m',
+    step: '10 mm',
+  }),
+  shop('otherSheetWidth', 'length', {
+    label: 'Width of a second size',
+    meaning: 'width of a second size of plywood sheet',
+    source: NOT_SOLD,
+    preset: '1220 mm',
+    min: '0 mm',
+    max: '3 m',
+    step: '10 mm',
+  }),
+];
+
+const sheetPrice = {
+  source: 'made up: write what your yard asks; other thicknesses by volume',
+  min: '0.01',
+  max: '10000',
+  step: '1',
+} as const;
+
+/** By the sheet, as yards quote plywood. */
+export const sheetPrices: readonly Declared[] = [
+  shop('sheetPrice', 'money', {
+    label: 'Price of a sheet',
+    meaning: 'price of a sheet of plywood',
+    preset: '60',
+    ...sheetPrice,
+  }),
+  shop('otherSheetPrice', 'money', {
+    label: 'Price of the second size',
+    meaning: 'price of a sheet of the second size',
+    preset: '80',
+    ...sheetPrice,
+  }),
+  shop('sheetThickness', 'length', {
+    label: 'Thickness of the sheets priced',
+    source: 'other thicknesses cost the same by volume',
+    preset: '9 mm',
+    min: '1 mm',
+    max: '60 mm',
+    step: '1 mm',
   }),
 ];
 

@@ -7,7 +7,7 @@ import { inSystem, shop } from './shop-entry';
 import { shopBends } from './shop-bends';
 import { shopFastening } from './shop-fastening';
 import { shopEpoxy, shopGluing } from './shop-gluing';
-import { soldWood, woodPrices } from './shop-lumber';
+import { sheetPrices, soldWood, woodPrices } from './shop-lumber';
 import { shopPacks } from './shop-packs';
 
 const PRACTICE = 'common practice, no source';
@@ -58,6 +58,7 @@ export const shopGroups: Readonly<Record<string, readonly Declared[]>> = {
   'Air and moisture': air,
   'Boards, sheets and saw': soldWood,
   'Prices of wood': woodPrices,
+  'Prices of plywood': sheetPrices,
   Bending: shopBends,
   'Glue and clamps': shopGluing,
   'Epoxy and filler': shopEpoxy,

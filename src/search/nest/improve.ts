@@ -1,4 +1,5 @@
 /** Looks for a better packing: from the best known, a few pieces change their places in the order, and so on. */
+import { generator } from '../generator';
 import type { Packed, Packer, Recipe } from './pack';
 import { pulls } from './sheet-states';
 
@@ -77,16 +78,5 @@ function changed({ order, pull, stock }: Recipe, random: () => number, packer: P
     order: next,
     pull: random() < 0.15 ? pulls[pick(pulls.length)]! : pull,
     stock: random() < 0.15 ? pick(packer.problem.stocks.length) : stock,
-  };
-}
-
-/** Numbers from 0 to 1 that are the same each time, from a seed (a generator of 32 bits by additions and mixing). */
-function generator(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
   };
 }

@@ -1,0 +1,218 @@
+/** Where the joints of the panels stand together: the rules that hold between them, and a layout by the shop's rule. */
+import type { Quarter, SheetStock } from '../../kernel/nest';
+import { outlineBox } from '../../kernel/outline';
+import type { Vec2 } from '../../kernel/vec';
+import { panelPieces } from './panel-pieces';
+import type { CutPanel } from './panel-spots';
+
+/** What the pieces and the joints of all panels are held to; lengths in m. */
+export interface LayoutRules {
+  readonly stocks: readonly SheetStock[];
+  /** Kept from the edges of a sheet. */
+  readonly edge: number;
+  readonly turns: readonly Quarter[];
+  /** Shortest piece worth a joint. */
+  readonly least: number;
+  /** Between a joint and that of the neighbouring panel, and that of the other side, along the boat. */
+  readonly offPanel: number;
+  readonly offSide: number;
+  /** Joints that a panel may have beyond the fewest. */
+  readonly more: number;
+  /** Whether both sides are jointed alike, as pairs that are sawn together are. */
+  readonly alike: boolean;
+}
+
+/** Joints of one panel on one side: places in its spots, from aft forward. */
+export type Joints = readonly number[];
+
+/** One entry a panel. Where both sides are jointed alike the two are the same. */
+export interface PanelJoints {
+  readonly port: Joints;
+  readonly starboard: Joints;
+}
+export type Layout = readonly PanelJoints[];
+
+/** A place held but for rounding is held, m. */
+const ROUNDING = 1e-6;
+
+/** Of each number of joints no more ways than these are looked at, those that reach farthest forward. */
+const MOST = 120;
+
+/**
+ * All ways to joint a panel so that each piece lies on a sheet, the fewest joints first, and of these the one whose
+ * joints stand farthest forward, as a sheet laid on from the stern reaches.
+ *
+ * @throws a sentence where there is none
+ */
+function jointings(panel: CutPanel, rules: LayoutRules, held: number | null): readonly Joints[] {
+  const { spots, label } = panel;
+  const [start, end] = [-1, spots.length];
+  const known = new Map<number, boolean>();
+  /** Whether the piece from one joint to another lies on a sheet; the panel's ends count as joints. */
+  const isPiece = (aft: number, fore: number): boolean => {
+    if (held !== null && aft < held && fore > held) return false;
+    const key = (aft + 1) * (end + 2) + fore;
+    const told = known.get(key);
+    if (told !== undefined) return told;
+    const bounds = [aft, fore].filter((at) => at > start && at < end);
+    const pieces = panelPieces(panel, bounds);
+    const piece = pieces[aft === start ? 0 : 1]!; // between the bounds, or before the only one, or all
+    const whole = aft === start && fore === end;
+    const is = (whole || lengthOf(piece) >= rules.least - ROUNDING) && fitsSome(piece, rules);
+    known.set(key, is);
+    return is;
+  };
+  // From the bow aft: the fewest joints with which the rest of the panel can be cut.
+  const left = Array.from({ length: end + 2 }, () => Infinity);
+  left[end + 1] = -1;
+  for (let aft = end - 1; aft >= start; aft -= 1)
+    for (let fore = aft + 1; fore <= end; fore += 1)
+      if (left[fore + 1]! + 1 < left[aft + 1]! && isPiece(aft, fore)) left[aft + 1] = left[fore + 1]! + 1;
+  const fewest = left[0]!;
+  if (!Number.isFinite(fewest))
+    throw new Error(
+      `the ${label} can't be got from these sheets with joints in these places: allow other places or another grain`,
+    );
+  return Array.from({ length: rules.more + 1 }, (_, i) => fewest + i).flatMap((count) => {
+    const found: Joints[] = [];
+    const extend = (joints: Joints) => {
+      const aft = joints.at(-1) ?? start;
+      const more = count - joints.length;
+      if (more === 0) {
+        if (isPiece(aft, end)) found.push(joints);
+        return;
+      }
+      for (let fore = end - 1; fore > aft && found.length < MOST; fore -= 1)
+        if (left[fore + 1]! < more && isPiece(aft, fore)) extend([...joints, fore]);
+    };
+    extend([]);
+    return found;
+  });
+}
+
+function lengthOf(piece: readonly Vec2[]): number {
+  if (piece.length < 3) return 0;
+  const { from, to } = outlineBox(piece);
+  return to[0] - from[0];
+}
+
+/** All ways to joint a panel on each side; they are one list where neither side is held to more than the other. */
+export interface SideWays {
+  readonly port: readonly Joints[];
+  readonly starboard: readonly Joints[];
+}
+
+/**
+ * A joint chosen by hand stands on the port side; to starboard too where both are jointed alike.
+ *
+ * @throws as `jointings`
+ */
+export function waysToJoint(panel: CutPanel, rules: LayoutRules): SideWays {
+  const port = jointings(panel, rules, panel.held);
+  return {
+    port,
+    starboard: rules.alike || panel.held === null ? port : jointings(panel, rules, null),
+  };
+}
+
+function fitsSome(outline: readonly Vec2[], { stocks, edge, turns }: LayoutRules): boolean {
+  if (outline.length < 3) return false;
+  const { from, to } = outlineBox(outline);
+  const [long, wide] = [to[0] - from[0] + 2 * edge, to[1] - from[1] + 2 * edge];
+  return stocks.some(({ length, width }) =>
+    turns.some((turn) =>
+      turn % 2 === 0
+        ? long <= length + ROUNDING && wide <= width + ROUNDING
+        : wide <= length + ROUNDING && long <= width + ROUNDING,
+    ),
+  );
+}
+
+/** Whether the joints of two panels, or of two sides of one, stand far enough from each other. */
+export function farApart(
+  [one, a]: readonly [CutPanel, Joints],
+  [other, b]: readonly [CutPanel, Joints],
+  apart: number,
+): boolean {
+  if (apart <= 0) return true;
+  return a.every((i) => b.every((k) => Math.abs(one.spots[i]!.x - other.spots[k]!.x) >= apart - ROUNDING));
+}
+
+/** Whether the joints of a panel may stand as far from each other, and from those of the panel within. */
+export function agrees(
+  panels: readonly CutPanel[],
+  layout: Layout,
+  at: number,
+  { offPanel, offSide, alike }: LayoutRules,
+): boolean {
+  const panel = panels[at]!;
+  const { port, starboard } = layout[at]!;
+  if (!alike && !farApart([panel, port], [panel, starboard], offSide)) return false;
+  const within = layout[at - 1];
+  if (!within) return true;
+  const inner = panels[at - 1]!;
+  return (
+    farApart([inner, within.port], [panel, port], offPanel) &&
+    farApart([inner, within.starboard], [panel, starboard], offPanel)
+  );
+}
+
+/** Layouts tried before it is said that there is none. */
+const TRIES = 4000;
+
+/** Of the distances asked for, as much as is tried, in this order. */
+const SHARES = [1, 0.75, 0.5, 0.25, 0] as const;
+
+export interface ShopLayout {
+  readonly layout: Layout;
+  /** The rules, with the distances between joints as far as they can be held. */
+  readonly rules: LayoutRules;
+}
+
+/**
+ * By the rule of the shop: each panel in turn from the keel outward, port before starboard, takes the first of its
+ * jointings that agrees with those before. Where none agree the distances give way by quarters, that between the sides
+ * first: a boat has her joints somewhere.
+ */
+export function shopLayout(
+  panels: readonly CutPanel[],
+  ways: readonly SideWays[],
+  asked: LayoutRules,
+): ShopLayout {
+  for (const panelShare of SHARES) {
+    for (const sideShare of SHARES) {
+      const rules = { ...asked, offPanel: panelShare * asked.offPanel, offSide: sideShare * asked.offSide };
+      const layout = firstThatAgrees(panels, ways, rules);
+      if (layout) return { layout, rules };
+    }
+  }
+  throw new Error('the joints find no places'); // without distances any do
+}
+
+function firstThatAgrees(
+  panels: readonly CutPanel[],
+  ways: readonly SideWays[],
+  rules: LayoutRules,
+): Layout | null {
+  let tries = TRIES;
+  const extend = (layout: Layout): Layout | null => {
+    const at = layout.length;
+    if (at === panels.length) return layout;
+    for (const port of ways[at]!.port) {
+      for (const starboard of rules.alike ? [port] : ways[at]!.starboard) {
+        tries -= 1;
+        if (tries < 0) return null;
+        const next = [...layout, { port, starboard }];
+        if (!agrees(panels, next, at, rules)) continue;
+        const whole = extend(next);
+        if (whole) return whole;
+      }
+    }
+    return null;
+  };
+  return extend([]);
+}
+
+/** The fewest joints that each panel can have on one side. */
+export const fewestJoints = (ways: readonly SideWays[]): readonly number[] =>
+  ways.map(({ port, starboard }) => Math.min(port[0]!.length, starboard[0]!.length)); // there is a way

@@ -1,0 +1,192 @@
+/** Everything that is to be cut from sheets, and the sheets that are sold. */
+import type { Hull } from '../../boat';
+import { endWith } from '../../boat/hull/hull';
+import { letOut, transomShape } from '../../boat/hull/transom-shape';
+import type { Panel } from '../../boat/hull/panel';
+import type { LayoutRules } from '../../boat/joinery/panel-layouts';
+import { cutPanel, type JointRule } from '../../boat/joinery/panel-spots';
+import type { OtherPiece, SheetGroup, SheetsProblem } from '../../boat/joinery/sheet-sections';
+import type { Vec2 } from '../../kernel';
+import type { Quarter, SheetStock } from '../../kernel/nest';
+import { skinOver } from '../common/frame/frame-facts';
+import type { ValuesOf } from '../form/define';
+import { fact } from '../form/fact';
+import { partKeys, type sheetsInputs } from './sheets-inputs';
+
+export type SheetsAsked = ValuesOf<typeof sheetsInputs>;
+
+const GEOMETRY = 'geometry';
+
+/** Whether her hull is asked at all. */
+export const asksHull = ({
+  skinSides,
+  transoms,
+  bows,
+  gussets,
+}: Pick<SheetsAsked, 'skinSides' | 'transoms' | 'bows' | 'gussets'>): boolean =>
+  skinSides + transoms + bows + gussets > 0;
+
+const turnsFor = (grain: SheetsAsked['grain']): readonly Quarter[] => {
+  if (grain === 'along') return [0, 2];
+  return grain === 'across' ? [1, 3] : [0, 1, 2, 3];
+};
+
+/** The least bay between frames, less a frame's thickness: what two joints on neighbouring spots stand apart. */
+export const usualOffSide = fact(
+  'the least bay between two frames, less a frame’s thickness',
+  'common practice, no source',
+  ({ siding }: Pick<SheetsAsked, 'siding'>, { hull }) => {
+    const bays = hull.frames.slice(1).map((frame, i) => frame.x - hull.frames[i]!.x); // the list shifted by one
+    return Math.max(0, Math.min(...bays, 1) - siding);
+  },
+);
+
+/** The panels that are cut, from the keel outward. */
+const panelsCut = ({ skinSides, only }: SheetsAsked, hull: Hull): readonly Panel[] =>
+  skinSides === 0 ? [] : hull.panels.filter(({ name }) => only === 'none' || name === only);
+
+/** What is asked for: distances between joints may be more than can be held. */
+export const wanted = fact(
+  'the panels laid flat, the places for joints that hold the distances, and the sheets sold',
+  GEOMETRY,
+  (v: SheetsAsked, at): SheetsProblem => {
+    const hull = asksHull(v) ? at.hull : null;
+    const panels = hull ? panelsCut(v, hull) : [];
+    const others = [...(hull ? partsOfBoat(v, hull) : []), ...typedParts(v)];
+    const thicknesses = new Map<number, { panels: number[]; others: OtherPiece[] }>();
+    const of = (thickness: number) => {
+      const key = Math.round(thickness * 1e4);
+      const group = thicknesses.get(key) ?? { panels: [], others: [] };
+      thicknesses.set(key, group);
+      return group;
+    };
+    panels.forEach(({ name }, i) => of(skinOver(v, name)).panels.push(i));
+    for (const { thickness, ...piece } of others) of(thickness).others.push(piece);
+    if (thicknesses.size === 0) throw new Error('nothing is to be cut: give a number of sides or of parts');
+    const sold = stocksOf(v);
+    const { heldAt } = v;
+    const rules: LayoutRules = {
+      stocks: sold,
+      edge: v.edge + v.proud,
+      turns: turnsFor(v.grain),
+      least: v.least,
+      offPanel: v.offPanel,
+      offSide: v.offSide,
+      more: v.more,
+      alike: v.skinSides < 2 || v.cutting === 'together',
+    };
+    return {
+      panels: panels.map((panel) =>
+        cutPanel(
+          hull!, // panels are of a hull
+          panel,
+          {
+            rule: ruleFor(v, panel),
+            siding: v.siding,
+            stands: v.stands,
+            clear: v.clear,
+            offBend: v.offBend,
+            lap: v.joint === 'scarf' ? v.slope * skinOver(v, panel.name) : 0,
+            held: v.heldOn === panel.name ? heldAt : null,
+          },
+          panel.index === 0 ? v.over : 0,
+        ),
+      ),
+      groups: [...thicknesses.entries()]
+        .toSorted(([a], [b]) => b - a)
+        .map(([key, group]): SheetGroup => {
+          const thickness = key / 1e4;
+          return {
+            thickness,
+            ...group,
+            stocks: sold.map((stock) => ({ ...stock, price: (stock.price * thickness) / v.priced })),
+          };
+        }),
+      rules,
+      gap: v.kerf + 2 * v.proud,
+      mirror: v.faces === 'both',
+      sides: v.skinSides === 1 ? 1 : 2,
+      together: v.skinSides === 2 && v.cutting === 'together',
+      blocks: v.joint === 'butt' && v.blockLength > 0 ? { length: v.blockLength, gap: v.blockGap } : null,
+    };
+  },
+);
+
+const ruleFor = ({ bottomAt, sideAt }: SheetsAsked, panel: Panel): JointRule =>
+  panel.index === 0 ? bottomAt : sideAt;
+
+function stocksOf(v: SheetsAsked): readonly SheetStock[] {
+  const first = { length: v.length, width: v.width, price: v.price };
+  const second = { length: v.otherLength, width: v.otherWidth, price: v.otherPrice };
+  return second.length > 0 && second.width > 0 ? [first, second] : [first];
+}
+
+type Part = OtherPiece & { readonly thickness: number };
+
+const rectangle = (length: number, width: number): readonly Vec2[] => [
+  [0, 0],
+  [length, 0],
+  [length, width],
+  [0, width],
+];
+
+/** Transoms, the larger of their faces, and the plates at the chines before they are notched. */
+function partsOfBoat(v: SheetsAsked, hull: Hull): readonly Part[] {
+  const transom = (role: 'transom' | 'bow transom', count: number): Part[] => {
+    // What a boat does not end in is not cut, whatever stands in its field.
+    if (count === 0 || endWith(hull, role) === null) return [];
+    const shape = transomShape(hull, role, (panel) => skinOver(v, panel), 'outer');
+    const half = letOut(shape, v.transomThickness).filter(([y]) => y > 0);
+    const foot = letOut(shape, v.transomThickness)[0]!; // a shape has a corner
+    const outline = [
+      ...(foot[0] > 0 ? [] : [foot]),
+      ...half,
+      ...half.toReversed().map(([y, z]): Vec2 => [-y, z]),
+    ];
+    return [{ name: role, outline, turns: [0, 2], pairs: false, count, thickness: v.transomThickness }];
+  };
+  return [...transom('transom', v.transoms), ...transom('bow transom', v.bows), ...gussetsOf(v, hull)];
+}
+
+function gussetsOf(v: SheetsAsked, hull: Hull): readonly Part[] {
+  const corners = hull.frames.flatMap((frame) =>
+    hull.edges.slice(1, -1).map((edge) => ({ frame, edge, angle: frame.angle(edge.name) })),
+  );
+  if (corners.length === 0 || v.gussets === 0) return [];
+  const each = Math.ceil(v.gussets / corners.length);
+  let left = v.gussets;
+  return corners.flatMap(({ frame, edge, angle }): Part[] => {
+    const count = Math.min(each, left);
+    left -= count;
+    const leg = v.gussetLeg;
+    return count === 0
+      ? []
+      : [
+          {
+            name: `gusset, ${frame.label.toLowerCase()}${hull.edges.length > 3 ? ` ${edge.label.toLowerCase()}` : ''}`,
+            outline: [
+              [0, 0],
+              [leg, 0],
+              [leg * Math.cos(angle), leg * Math.sin(angle)],
+            ],
+            turns: [0, 1, 2, 3],
+            pairs: true,
+            count,
+            thickness: v.gussetThickness,
+          },
+        ];
+  });
+}
+
+function typedParts(v: SheetsAsked): readonly Part[] {
+  // A line counts when those above it do.
+  const end = partKeys.findIndex((key) => v[`${key}Pieces`] === 0);
+  return partKeys.slice(0, end < 0 ? undefined : end).map((key, at) => ({
+    name: `part ${at + 1}`,
+    outline: rectangle(v[`${key}Length`], v[`${key}Width`]),
+    turns: turnsFor(v.partGrain),
+    pairs: false,
+    count: v[`${key}Pieces`],
+    thickness: v.partThickness,
+  }));
+}

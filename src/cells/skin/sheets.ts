@@ -1,0 +1,146 @@
+/** What plywood to buy, and how skin, transoms, gussets and other parts are cut from it. */
+import { defineCell } from '../form/define';
+import { drawSheets } from './sheets-drawing';
+import { asked, cutRows } from './sheets-facts';
+import { partKeys, sheetsInputs } from './sheets-inputs';
+import { asksHull } from './sheets-problem';
+import { sheetsSteps } from './sheets-steps';
+
+const parts = partKeys.flatMap((key) => [`${key}Pieces`, `${key}Length`, `${key}Width`] as const);
+
+export const sheets = defineCell({
+  id: 'sheets',
+  stage: 'skin',
+  title: 'Sheets to buy',
+  question: 'How many sheets of plywood do I buy, and how do I cut everything from them?',
+  inputs: sheetsInputs,
+  groups: {
+    'The sheets': ['length', 'width', 'price', 'otherLength', 'otherWidth', 'otherPrice', 'priced', 'faces'],
+    Sawing: ['kerf', 'edge', 'proud', 'over'],
+    'Joints apart': ['offSide', 'offPanel', 'offBend', 'clear', 'least', 'more', 'slope'],
+    'A joint of your own': ['heldOn', 'heldAt'],
+    'The panels': [
+      'skinSides',
+      'only',
+      'sideThickness',
+      'bottomThickness',
+      'bilgeThickness',
+      'siding',
+      'stands',
+    ],
+    'Transoms, gussets, blocks': [
+      'transoms',
+      'bows',
+      'transomThickness',
+      'gussets',
+      'gussetLeg',
+      'gussetThickness',
+      'blockLength',
+      'blockGap',
+    ],
+    'Floors, seats, other parts': [...parts, 'partThickness', 'partGrain'],
+    Shown: ['sheet', 'piece'],
+  },
+  alone: [...parts, 'partThickness', 'partGrain', 'length', 'width', 'kerf', 'edge'],
+  steps: sheetsSteps,
+  answers: [
+    { of: 'count', label: 'sheets', from: 'of all thicknesses, in the sizes sold' },
+    { of: 'joints', label: 'joints', from: 'in the skin, all sides together', when: 'skinSides > 0' },
+    { of: 'waste', label: 'left over', from: 'of the plywood bought' },
+  ],
+  inWords: [
+    'Buy {count} {count?sheet:sheets} of plywood',
+    { when: 'ofSecond > 0', says: ', {ofSecond} of the second size,' },
+    'for {cost}',
+    { when: 'skinSides > 0', says: ', with {joints} {joints?joint:joints} in the skin' },
+    '; {waste} is left over.',
+    {
+      when: 'proved == "yes"',
+      says: 'No plan costs less in sheets.',
+      otherwise: 'There may be a plan with fewer: search for it.',
+    },
+  ],
+  table: {
+    caption: 'The cut list: sheet by sheet, in the order of the cuts; places of the boxes round the pieces',
+    over: 'piece',
+    rows: cutRows,
+    columns: [
+      { of: 'onSheet', label: 'sheet' },
+      { of: 'name', label: 'the piece is' },
+      { of: 'fromEnd', label: 'from the end' },
+      { of: 'fromEdge', label: 'from the edge' },
+      { of: 'long', label: 'along' },
+      { of: 'wide', label: 'across' },
+      { of: 'thick', label: 'thick' },
+      { of: 'lies', label: 'it lies' },
+    ],
+  },
+  warnings: [
+    {
+      when: 'skinSides > 1 and cutting == "apart" and keptSide < offSide - 0.1 mm',
+      says: 'No places are found for joints port and starboard {offSide} apart: these are held to {keptSide}. Allow other places, or a joint more.',
+      limit: 'the distance asked for',
+      weight: 'mind',
+    },
+    {
+      when: 'skinSides > 0 and keptPanel < offPanel - 0.1 mm',
+      says: 'No places are found for joints of bottom and side {offPanel} apart: these are held to {keptPanel}. Allow other places, or a joint more.',
+      limit: 'the distance asked for',
+      weight: 'mind',
+    },
+    {
+      when: 'waste > 0.6',
+      says: '{waste} of the plywood is left over: let the grain run either way, allow joints in other places, or try another size of sheet.',
+      limit: 'six tenths wasted; common practice, no source',
+      weight: 'mind',
+    },
+    {
+      when: 'sheet >= count + 0.5',
+      says: 'The plan has fewer sheets than that: {count} in all.',
+      limit: 'the plan of sheets',
+      weight: 'mind',
+    },
+    {
+      when: 'piece > pieces',
+      says: 'The cut list has fewer pieces than that: {pieces} in all.',
+      limit: 'the plan of sheets',
+      weight: 'mind',
+    },
+    {
+      when: 'skinSides > 1 and cutting == "together"',
+      says: 'Port and starboard come off alike, so their joints stand side by side: put a block or a lap behind them that carries the whole panel.',
+      limit: 'joints of a pair a frame bay apart; common practice, no source',
+      weight: 'mind',
+    },
+  ],
+  cautions: [
+    'A sheet on a saw wants support under both parts and a second person, who guides and never pulls; guard, riving knife and push stick as the saw’s maker says. The dust of plywood harms the lungs: mask and extraction.',
+    'Measure the sheets before you mark them: thickness, length and corners differ from what is printed. Mark all pieces of a sheet before the first cut.',
+    'Face grain along the panel or across changes how it bends and what it carries: a plan’s word and the designer outrank the saving.',
+    'The map is of pieces within their lines. Cut outside the line, plane to it when the panel hangs.',
+  ],
+  sources: [
+    {
+      text: 'E. K. Burke, R. S. R. Hellier, G. Kendall and G. Whitwell, Complete and robust no-fit polygon generation for the irregular stock cutting problem, European Journal of Operational Research 179 (2007)',
+      known: 'from memory',
+    },
+    {
+      text: 'S. Martello, D. Pisinger and D. Vigo, The three-dimensional bin packing problem, Operations Research 48 (2000): that no fewer sheets hold given rectangles',
+      known: 'from memory',
+    },
+    {
+      text: 'Bottom joints on frames, 180 mm (7 in) left over the transom; side joints midway, the first on frame 2; joints of a pair and of neighbouring panels apart; trimming',
+      known: 'common practice',
+    },
+    { text: 'Panels laid flat, their pieces, and how they lie', known: 'geometry' },
+  ],
+  about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom', 'gusset'],
+  wide: true,
+  tall: true,
+  draw: drawSheets,
+  search: {
+    by: 'sheets',
+    seeks: 'fewer sheets',
+    problem: (v, { hull, ask }) => (hull || !asksHull(v) ? ask(asked) : ''),
+  },
+});
