@@ -1,7 +1,8 @@
 /** What no plan of pieces on sheets can beat, by area alone. */
 import { distance2 } from './vec';
 import type { NestPiece, NestProblem, SheetStock } from './nest';
-import { isConvex, outlineArea } from './outline';
+import { isConvex } from './lying-outlines';
+import { outlineArea } from './outline';
 
 /** A billionth of a sheet is rounding. */
 const ROUNDING = 1e-9;

@@ -1,6 +1,6 @@
 /** What is left of sheets in one piece. */
 import { laidOutline, type NestPlan, type NestProblem } from './nest';
-import { outlineBox } from './outline';
+import { outlineBox } from './lying-outlines';
 
 /**
  * The largest rectangle that is left across the whole of a sheet at its end, or along all of it at its upper edge, of

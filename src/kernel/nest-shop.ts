@@ -10,7 +10,7 @@ import {
   type Quarter,
   type SheetStock,
 } from './nest';
-import { outlineBox } from './outline';
+import { outlineBox } from './lying-outlines';
 import type { Vec2 } from './vec';
 
 /** A piece as it may lie: its turn, and the sides of the box round it. */

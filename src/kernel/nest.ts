@@ -2,7 +2,7 @@
  * Flat pieces laid on sheets: what a plan is, and what is wrong with one. Lengths in m, prices in money; see
  * nest-shop.ts for a plan by the rule of the shop, nest-bound.ts for what no plan can beat.
  */
-import { outlineBox, overlapOrGap } from './outline';
+import { outlineBox, overlapOrGap } from './lying-outlines';
 import type { Vec2 } from './vec';
 
 /** Quarter turns anticlockwise. */

@@ -2,7 +2,7 @@
 import {
   agrees,
   type Joints,
-  type Layout,
+  type PanelLayout,
   type PanelJoints,
   type SideWays,
 } from '../boat/joinery/panel-layouts';
@@ -11,9 +11,9 @@ import { generator } from './generator';
 
 export interface Layouts {
   /** The fewest joints first; up to so many of each family, a number of joints for each panel. */
-  readonly families: (of: number) => readonly Layout[];
+  readonly families: (of: number) => readonly PanelLayout[];
   /** One panel jointed otherwise, its neighbours as they are; null where that does not agree. */
-  readonly changed: (layout: Layout) => Layout | null;
+  readonly changed: (layout: PanelLayout) => PanelLayout | null;
 }
 
 const SEED = 41;
@@ -30,10 +30,10 @@ export function makeLayouts(problem: SheetsProblem, ways: readonly SideWays[]): 
     const port = pick(of);
     return { port, starboard: rules.alike ? port : pick(starboard) };
   };
-  const agreesAt = (layout: Layout, at: number) =>
+  const agreesAt = (layout: PanelLayout, at: number) =>
     agrees(panels, layout, at, rules) && (at + 1 >= layout.length || agrees(panels, layout, at + 1, rules));
 
-  const drawn = (counts: readonly number[]): Layout | null => {
+  const drawn = (counts: readonly number[]): PanelLayout | null => {
     const withSo = (some: readonly Joints[], joints: number) =>
       some.filter(({ length }) => length === joints);
     const of = ways.map(({ port, starboard }, at): SideWays => ({

@@ -1,5 +1,5 @@
 /** Layouts of joints tried by laying their pieces; what was laid once is not laid again. */
-import type { Layout } from '../boat/joinery/panel-layouts';
+import type { PanelLayout } from '../boat/joinery/panel-layouts';
 import {
   groupSections,
   jointCount,
@@ -13,8 +13,8 @@ import { shopNest } from '../kernel/nest-shop';
 import { improve } from './nest/improve';
 import { makePacker } from './nest/pack';
 
-export interface Trial {
-  readonly layout: Layout;
+export interface SheetsTrial {
+  readonly layout: PanelLayout;
   /** One a section. */
   readonly plans: readonly NestPlan[];
   readonly cost: number;
@@ -30,25 +30,25 @@ interface GroupTrial {
   readonly effort: number;
 }
 
-export interface Trials {
+export interface SheetsTrials {
   /** A layout whose plans are at hand. */
-  readonly known: (layout: Layout, plans: readonly NestPlan[]) => Trial;
+  readonly known: (layout: PanelLayout, plans: readonly NestPlan[]) => SheetsTrial;
   /** Lays the pieces with so much effort, or more where that was spent before. */
-  readonly look: (layout: Layout, effort: number) => Trial;
-  readonly isBetter: (one: Trial, other: Trial) => boolean;
+  readonly look: (layout: PanelLayout, effort: number) => SheetsTrial;
+  readonly isBetter: (one: SheetsTrial, other: SheetsTrial) => boolean;
   /** Whether a layout can't be better than the best, whatever is done. */
-  readonly isHopeless: (layout: Layout, best: Trial, least: number) => boolean;
+  readonly isHopeless: (layout: PanelLayout, best: SheetsTrial, least: number) => boolean;
 }
 
 /** As much money, or as large. */
 const SAME = 1e-9;
 
-export function makeTrials(problem: SheetsProblem): Trials {
+export function makeTrials(problem: SheetsProblem): SheetsTrials {
   const tried = new Map<string, GroupTrial>();
-  const keyOf = ({ panels }: SheetGroup, at: number, layout: Layout) =>
+  const keyOf = ({ panels }: SheetGroup, at: number, layout: PanelLayout) =>
     `${at}|${panels.map((panel) => `${layout[panel]!.port.join()}/${layout[panel]!.starboard.join()}`).join('|')}`;
 
-  const lookAt = (group: SheetGroup, at: number, layout: Layout, effort: number): GroupTrial => {
+  const lookAt = (group: SheetGroup, at: number, layout: PanelLayout, effort: number): GroupTrial => {
     const key = keyOf(group, at, layout);
     const before = tried.get(key);
     if (before && before.effort >= effort) return before;
@@ -76,7 +76,7 @@ export function makeTrials(problem: SheetsProblem): Trials {
     return trial;
   };
 
-  const whole = (layout: Layout, groups: readonly Omit<GroupTrial, 'effort'>[]): Trial => ({
+  const whole = (layout: PanelLayout, groups: readonly Omit<GroupTrial, 'effort'>[]): SheetsTrial => ({
     layout,
     plans: groups.flatMap(({ plans }) => plans),
     cost: groups.reduce((sum, { cost }) => sum + cost, 0),
@@ -126,7 +126,7 @@ export function makeTrials(problem: SheetsProblem): Trials {
   };
 }
 
-function isBetter(one: Trial, other: Trial): boolean {
+function isBetter(one: SheetsTrial, other: SheetsTrial): boolean {
   if (Math.abs(one.cost - other.cost) > SAME) return one.cost < other.cost;
   if (one.joints !== other.joints) return one.joints < other.joints;
   return one.offcut > other.offcut + SAME;

@@ -17,13 +17,13 @@ import { shopNest } from '../kernel/nest-shop';
 import { isLeast, searchNest } from './nest/search-nest';
 import type { Searcher } from './searcher';
 import { makeLayouts } from './sheets-layouts';
-import { makeTrials, type Trial } from './sheets-trials';
+import { makeTrials, type SheetsTrial } from './sheets-trials';
 
 /** Steps for the first look at a layout, for a good one, and for the best at the end. */
 const EFFORT = { look: 60, good: 400, best: 1500 } as const;
 /** Layouts looked at of each number of joints, and changes tried of the best. */
-const LOOKS = 3;
-const CHANGES = 120;
+const LOOKS = 2;
+const CHANGES = 60;
 
 /** @param asked a `SheetsProblem` as JSON */
 export const searchSheets: Searcher = async (asked, tell) => {
@@ -38,8 +38,8 @@ export const searchSheets: Searcher = async (asked, tell) => {
   if (problem.panels.length === 0) return searchGiven(tellShop, shop, tell);
 
   const trials = makeTrials(problem);
-  let best: Trial = trials.known(first, shop);
-  const take = (trial: Trial): boolean => {
+  let best: SheetsTrial = trials.known(first, shop);
+  const take = (trial: SheetsTrial): boolean => {
     if (!trials.isBetter(trial, best)) return false;
     best = trial;
     tell({ layout: trial.layout, plans: trial.plans, least } satisfies SheetsAnswer);

@@ -148,6 +148,13 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'kind == "strap" and stack > 1.05 mm',
   ],
   boards: ['wasted > 30 %', 'piece > pieces'],
+  sheets: [
+    'skinSides > 0 and (offPanel - keptPanel > 0.1 mm or cutting == "apart" and offSide - keptSide > 0.1 mm)',
+    'needed < 0.4 * bought',
+    'sheet > count',
+    'pieces < cut',
+    'cutting == "together" and skinSides > 1',
+  ],
   fasten: [
     'behind < 0 mm and longestSold > 0 mm',
     'behind < 0 mm and longestSold <= 0 mm',

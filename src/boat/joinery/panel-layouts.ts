@@ -1,6 +1,6 @@
 /** Where the joints of the panels stand together: the rules that hold between them, and a layout by the shop's rule. */
 import type { Quarter, SheetStock } from '../../kernel/nest';
-import { outlineBox } from '../../kernel/outline';
+import { outlineBox } from '../../kernel/lying-outlines';
 import type { Vec2 } from '../../kernel/vec';
 import { panelPieces } from './panel-pieces';
 import type { CutPanel } from './panel-spots';
@@ -30,7 +30,7 @@ export interface PanelJoints {
   readonly port: Joints;
   readonly starboard: Joints;
 }
-export type Layout = readonly PanelJoints[];
+export type PanelLayout = readonly PanelJoints[];
 
 /** A place held but for rounding is held, m. */
 const ROUNDING = 1e-6;
@@ -141,7 +141,7 @@ export function farApart(
 /** Whether the joints of a panel may stand as far from each other, and from those of the panel within. */
 export function agrees(
   panels: readonly CutPanel[],
-  layout: Layout,
+  layout: PanelLayout,
   at: number,
   { offPanel, offSide, alike }: LayoutRules,
 ): boolean {
@@ -164,7 +164,7 @@ const TRIES = 4000;
 const SHARES = [1, 0.75, 0.5, 0.25, 0] as const;
 
 export interface ShopLayout {
-  readonly layout: Layout;
+  readonly layout: PanelLayout;
   /** The rules, with the distances between joints as far as they can be held. */
   readonly rules: LayoutRules;
 }
@@ -193,9 +193,9 @@ function firstThatAgrees(
   panels: readonly CutPanel[],
   ways: readonly SideWays[],
   rules: LayoutRules,
-): Layout | null {
+): PanelLayout | null {
   let tries = TRIES;
-  const extend = (layout: Layout): Layout | null => {
+  const extend = (layout: PanelLayout): PanelLayout | null => {
     const at = layout.length;
     if (at === panels.length) return layout;
     for (const port of ways[at]!.port) {

@@ -1,5 +1,5 @@
 /** A panel cut at its joints into pieces; laps included. */
-import { leftOf } from '../../kernel/outline';
+import { leftOf } from '../../kernel/lying-outlines';
 import type { Vec2 } from '../../kernel/vec';
 import type { CutPanel, Spot } from './panel-spots';
 

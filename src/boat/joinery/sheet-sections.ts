@@ -9,7 +9,7 @@ import {
 } from '../../kernel/nest';
 import { areaKept, costForArea } from '../../kernel/nest-bound';
 import { outlineArea } from '../../kernel/outline';
-import { agrees, type Joints, type Layout, type LayoutRules } from './panel-layouts';
+import { agrees, type Joints, type PanelLayout, type LayoutRules } from './panel-layouts';
 import { mirroredPiece, panelPieces } from './panel-pieces';
 import type { CutPanel } from './panel-spots';
 
@@ -65,21 +65,21 @@ export interface SheetSection {
 
 /** What a search has found; `plans` has one a section of the layout. */
 export interface SheetsAnswer {
-  readonly layout: Layout;
+  readonly layout: PanelLayout;
   readonly plans: readonly NestPlan[];
   /** No plan can cost less. */
   readonly least: number;
 }
 
 /** @returns in the order of the groups; those cut two at a time first */
-export function sectionsOf(problem: SheetsProblem, layout: Layout): readonly SheetSection[] {
+export function sectionsOf(problem: SheetsProblem, layout: PanelLayout): readonly SheetSection[] {
   return problem.groups.flatMap((group) => groupSections(problem, group, layout));
 }
 
 export function groupSections(
   problem: SheetsProblem,
   group: SheetGroup,
-  layout: Layout,
+  layout: PanelLayout,
 ): readonly SheetSection[] {
   const { rules, gap, together } = problem;
   const inPairs = [
@@ -118,7 +118,7 @@ function copies(
 function piecesOf(
   problem: SheetsProblem,
   at: number,
-  { port, starboard }: Layout[number],
+  { port, starboard }: PanelLayout[number],
 ): readonly NestPiece[] {
   const panel = problem.panels[at]!; // groups are of the problem's own panels
   const { together, mirror, rules, sides } = problem;
@@ -159,7 +159,7 @@ function blocksOf(
 }
 
 /** Of the sides that are skinned. */
-export const jointCount = ({ sides }: Pick<SheetsProblem, 'sides'>, layout: Layout): number =>
+export const jointCount = ({ sides }: Pick<SheetsProblem, 'sides'>, layout: PanelLayout): number =>
   layout.reduce((sum, { port, starboard }) => sum + port.length + (sides === 2 ? starboard.length : 0), 0);
 
 /**
@@ -189,7 +189,7 @@ export function sheetsCostAtLeast(problem: SheetsProblem, fewest: readonly numbe
 }
 
 /** Whether a layout is one of the problem's: its joints in order, a piece each, and as far apart as is asked. */
-export function isLayout(problem: SheetsProblem, layout: Layout): boolean {
+export function isLayout(problem: SheetsProblem, layout: PanelLayout): boolean {
   const { panels, rules } = problem;
   const inOrder = (joints: Joints, { spots }: CutPanel) =>
     joints.every((joint, i) => spots[joint] !== undefined && joint > (joints[i - 1] ?? -1));

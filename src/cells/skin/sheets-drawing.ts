@@ -13,7 +13,7 @@ import {
   type Shape,
 } from '../../drawing';
 import { laidOutline } from '../../kernel/nest';
-import { outlineBox, placeInside } from '../../kernel/outline';
+import { outlineBox, placeInside } from '../../kernel/lying-outlines';
 import { isIssue } from '../../measure';
 import type { OnHand } from '../form/define';
 import { inOrder, type PlannedSheet, sheetsOf } from './sheets-facts';

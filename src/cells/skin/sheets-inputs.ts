@@ -15,7 +15,7 @@ const length = (
 ) => input('length', label, { step: '10 mm', ...more });
 
 /** Other parts are listed by their sizes; each line is asked when the one above it is filled in. */
-export const partKeys = ['first', 'second', 'third', 'fourth'] as const;
+export const partKeys = ['partA', 'partB', 'partC', 'partD'] as const;
 
 const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly P[]) =>
   Object.fromEntries(pairs) as { readonly [Pair in P as Pair[0]]: Pair[1] }; // the keys are those of the pairs
@@ -114,8 +114,7 @@ export const sheetsInputs = {
     step: '1 mm',
     note: `bruised edges and corners: ${PRACTICE}`,
   }),
-  proud: length('Cut outside the line by', {
-    from: 'panels.proud',
+  outside: length('Cut outside the line by', {
     preset: '10 mm',
     presetInch: '3/8 in',
     min: '0 mm',
@@ -261,7 +260,7 @@ export const sheetsInputs = {
   }),
   ...byKey(parts),
   partThickness: length('Thickness of these parts', {
-    when: 'firstPieces > 0',
+    when: 'partAPieces > 0',
     preset: '9 mm',
     presetInch: '3/8 in',
     min: '1 mm',
@@ -275,8 +274,8 @@ export const sheetsInputs = {
       { id: 'either', label: 'either way' },
     ],
     preset: 'either',
-    when: 'firstPieces > 0',
+    when: 'partAPieces > 0',
   }),
   sheet: input('count', 'Sheet shown', { preset: '1', min: '1', max: '99', step: '1' }),
-  piece: input('count', 'Piece of the cut list', { preset: '1', min: '1', max: '999', step: '1' }),
+  cut: input('count', 'Line of the cut list', { preset: '1', min: '1', max: '999', step: '1' }),
 };

@@ -67,7 +67,7 @@ export const wanted = fact(
     const { heldAt } = v;
     const rules: LayoutRules = {
       stocks: sold,
-      edge: v.edge + v.proud,
+      edge: v.edge + v.outside,
       turns: turnsFor(v.grain),
       least: v.least,
       offPanel: v.offPanel,
@@ -103,7 +103,7 @@ export const wanted = fact(
           };
         }),
       rules,
-      gap: v.kerf + 2 * v.proud,
+      gap: v.kerf + 2 * v.outside,
       mirror: v.faces === 'both',
       sides: v.skinSides === 1 ? 1 : 2,
       together: v.skinSides === 2 && v.cutting === 'together',

@@ -1,7 +1,8 @@
 /** The working of the cell `sheets`. */
 import { laidOutline } from '../../kernel/nest';
 import { offcutOf } from '../../kernel/nest-offcut';
-import { outlineArea, outlineBox } from '../../kernel/outline';
+import { outlineBox } from '../../kernel/lying-outlines';
+import { outlineArea } from '../../kernel/outline';
 import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import {
@@ -38,7 +39,7 @@ const cutArea = ({ sections }: PlannedSheets) =>
   );
 
 /** The piece of the cut list that is looked at; undefined where the list is shorter. */
-const cut = fact('of the cut list', GEOMETRY, ({ piece }: SheetsAsked, { ask }) => ask(cutList)[piece - 1]);
+const cut = fact('of the cut list', GEOMETRY, (v: SheetsAsked, { ask }) => ask(cutList)[v.cut - 1]);
 
 const boxOf = (found: CutPiece | undefined) =>
   found && outlineBox(laidOutline(found.laid, found.on.section.problem.pieces[found.laid.piece]!));

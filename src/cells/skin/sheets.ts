@@ -16,7 +16,7 @@ export const sheets = defineCell({
   inputs: sheetsInputs,
   groups: {
     'The sheets': ['length', 'width', 'price', 'otherLength', 'otherWidth', 'otherPrice', 'priced', 'faces'],
-    Sawing: ['kerf', 'edge', 'proud', 'over'],
+    Sawing: ['kerf', 'edge', 'outside', 'over'],
     'Joints apart': ['offSide', 'offPanel', 'offBend', 'clear', 'least', 'more', 'slope'],
     'A joint of your own': ['heldOn', 'heldAt'],
     'The panels': [
@@ -39,7 +39,7 @@ export const sheets = defineCell({
       'blockGap',
     ],
     'Floors, seats, other parts': [...parts, 'partThickness', 'partGrain'],
-    Shown: ['sheet', 'piece'],
+    Shown: ['sheet', 'cut'],
   },
   alone: [...parts, 'partThickness', 'partGrain', 'length', 'width', 'kerf', 'edge'],
   steps: sheetsSteps,
@@ -62,7 +62,7 @@ export const sheets = defineCell({
   ],
   table: {
     caption: 'The cut list: sheet by sheet, in the order of the cuts; places of the boxes round the pieces',
-    over: 'piece',
+    over: 'cut',
     rows: cutRows,
     columns: [
       { of: 'onSheet', label: 'sheet' },
@@ -77,15 +77,13 @@ export const sheets = defineCell({
   },
   warnings: [
     {
-      when: 'skinSides > 1 and cutting == "apart" and keptSide < offSide - 0.1 mm',
-      says: 'No places are found for joints port and starboard {offSide} apart: these are held to {keptSide}. Allow other places, or a joint more.',
-      limit: 'the distance asked for',
-      weight: 'mind',
-    },
-    {
-      when: 'skinSides > 0 and keptPanel < offPanel - 0.1 mm',
-      says: 'No places are found for joints of bottom and side {offPanel} apart: these are held to {keptPanel}. Allow other places, or a joint more.',
-      limit: 'the distance asked for',
+      when: 'skinSides > 0 and (keptPanel < offPanel - 0.1 mm or (cutting == "apart" and keptSide < offSide - 0.1 mm))',
+      says: [
+        'No places are found for joints so far apart:',
+        { when: 'skinSides > 1 and cutting == "apart"', says: 'port and starboard are held to {keptSide},' },
+        'bottom and side to {keptPanel}. Allow other places, or a joint more.',
+      ],
+      limit: 'the distances asked for',
       weight: 'mind',
     },
     {
@@ -101,7 +99,7 @@ export const sheets = defineCell({
       weight: 'mind',
     },
     {
-      when: 'piece > pieces',
+      when: 'cut > pieces',
       says: 'The cut list has fewer pieces than that: {pieces} in all.',
       limit: 'the plan of sheets',
       weight: 'mind',

@@ -4,7 +4,7 @@ import { makeNoFits } from './no-fit';
 import type { Packed, Packer } from './pack';
 import { bestPlace } from './places';
 import type { PlacedRect, RectWays } from './rects';
-import type { PieceKind, Shape } from './shapes';
+import type { PieceKind, NestShape } from './shapes';
 import type { Room, SheetState } from './sheet-states';
 
 export interface Least {
@@ -50,7 +50,7 @@ export function leastOf(packer: Packer, known: Packed): Least {
 const allRect = ({ lyings }: PieceKind) => lyings.every(({ shape }) => shape.isRect);
 
 /** What was let out round a rectangle: its box begins so far outside of it. */
-const halfGap = ({ grown }: Shape) => -grown[0]!;
+const halfGap = ({ grown }: NestShape) => -grown[0]!;
 
 function packedOf(
   sheets: readonly (readonly PlacedRect[])[],
@@ -85,7 +85,7 @@ function countStrangers(kinds: readonly PieceKind[], rooms: readonly Room[]): nu
     rooms.some((room) =>
       one.lyings.some(({ shape: a }) => other.lyings.some(({ shape: b }) => liesBeside(a, b, room))),
     );
-  const liesBeside = (a: Shape, b: Shape, { length, width }: Room): boolean => {
+  const liesBeside = (a: NestShape, b: NestShape, { length, width }: Room): boolean => {
     const [ax, ay] = [length - a.width, width - a.height];
     const [bx, by] = [length - b.width, width - b.height];
     if (Math.min(ax, ay, bx, by) < 0) return false;

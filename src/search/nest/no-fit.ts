@@ -3,7 +3,7 @@
  * the other. It is the sum of the one and the other turned by half a turn (H. Minkowski).
  */
 import { FillRule, minkowskiSum, type Path64, union } from 'clipper2-ts';
-import { rectRing, type Ring, type Shape } from './shapes';
+import { rectRing, type Ring, type NestShape } from './shapes';
 
 export interface NoFit {
   /** The outline, and the holes in it where the shape lies in a hollow of the other. */
@@ -18,9 +18,9 @@ const toPath = (ring: Ring, sign: number): Path64 =>
   Array.from({ length: ring.length / 2 }, (_, i) => ({ x: sign * ring[2 * i]!, y: sign * ring[2 * i + 1]! }));
 
 /** What has been worked out, by the two shapes. */
-export function makeNoFits(): (fixed: Shape, moved: Shape) => NoFit {
+export function makeNoFits(): (fixed: NestShape, moved: NestShape) => NoFit {
   const known = new Map<number, NoFit>();
-  const find = (fixed: Shape, moved: Shape): NoFit => {
+  const find = (fixed: NestShape, moved: NestShape): NoFit => {
     const key = fixed.id * 65536 + moved.id;
     const found = known.get(key);
     if (found) return found;
@@ -33,7 +33,7 @@ export function makeNoFits(): (fixed: Shape, moved: Shape) => NoFit {
   return find;
 }
 
-function noFit(fixed: Shape, moved: Shape): NoFit {
+function noFit(fixed: NestShape, moved: NestShape): NoFit {
   if (fixed.isRect && moved.isRect) {
     const [a, b] = [fixed.grown, moved.grown];
     // Corners 0 and 2 of a rectangle are its lower left and its upper right.

@@ -1,7 +1,8 @@
 /** Pieces as the search lays them: outlines in whole ticks, each way they may lie, with half the gap round them. */
 import { EndType, inflatePaths, JoinType } from 'clipper2-ts';
 import { type NestPiece, type NestProblem, type Quarter, turnedOutline } from '../../kernel/nest';
-import { outlineArea, outlineBox } from '../../kernel/outline';
+import { outlineBox } from '../../kernel/lying-outlines';
+import { outlineArea } from '../../kernel/outline';
 import type { Vec2 } from '../../kernel/vec';
 
 /** Ticks in a metre: hundredths of a millimetre, so that places are whole numbers and sums of them exact. */
@@ -11,7 +12,7 @@ export const TICKS = 1e5;
 export type Ring = Float64Array;
 
 /** One outline as it may lie on a sheet. Pieces that lie alike share it. */
-export interface Shape {
+export interface NestShape {
   readonly id: number;
   /** Sides of the box round the piece, ticks. */
   readonly width: number;
@@ -23,7 +24,7 @@ export interface Shape {
 
 /** A way in which a piece may lie. */
 export interface Lying {
-  readonly shape: Shape;
+  readonly shape: NestShape;
   readonly quarter: Quarter;
   readonly mirrored: boolean;
 }
@@ -43,7 +44,7 @@ const MITRE = 2;
 
 export function kindsOf({ pieces, gap }: Pick<NestProblem, 'pieces' | 'gap'>): readonly PieceKind[] {
   const half = Math.ceil((gap * TICKS) / 2 - 1e-6);
-  const shapes = new Map<string, Shape>();
+  const shapes = new Map<string, NestShape>();
   const kinds = new Map<string, { lyings: readonly Lying[]; area: number; pieces: number[] }>();
   pieces.forEach((piece, at) => {
     const lyings = lyingsOf(piece, half, shapes);
@@ -71,8 +72,8 @@ const sameTurns = (one: readonly Lying[], other: readonly Lying[]) =>
       shape === other[i]!.shape && quarter === other[i]!.quarter && mirrored === other[i]!.mirrored,
   );
 
-function lyingsOf(piece: NestPiece, half: number, shapes: Map<string, Shape>): readonly Lying[] {
-  const found = new Map<Shape, Lying>();
+function lyingsOf(piece: NestPiece, half: number, shapes: Map<string, NestShape>): readonly Lying[] {
+  const found = new Map<NestShape, Lying>();
   for (const mirrored of piece.mirror ? [false, true] : [false]) {
     for (const quarter of piece.turns) {
       const outline = inTicks(turnedOutline(piece.outline, quarter, mirrored));
@@ -100,7 +101,7 @@ function inTicks(outline: readonly Vec2[]): Vec2[] {
   return [...ring.slice(first), ...ring.slice(0, first)];
 }
 
-function shapeOf(id: number, outline: readonly Vec2[], half: number): Shape {
+function shapeOf(id: number, outline: readonly Vec2[], half: number): NestShape {
   const { to } = outlineBox(outline);
   const isRect = outline.length === 4 && outlineArea(outline) === to[0] * to[1];
   const grown = isRect ? rectRing(-half, -half, to[0] + half, to[1] + half) : grownRing(outline, half);

@@ -1,0 +1,211 @@
+/** What is cut from sheets: typed parts by hand, the skin of every starter, what a search finds. */
+import { difference, type Geom, union } from 'polyclip-ts';
+import { describe, expect, test } from 'vitest';
+import { buildHull, offsetsOf, starter, starters, type Table } from '../../../src/boat';
+import { panelPieces } from '../../../src/boat/joinery/panel-pieces';
+import type { SheetsAnswer, SheetsProblem } from '../../../src/boat/joinery/sheet-sections';
+import { outlineArea } from '../../../src/kernel/outline';
+import { sheets } from '../../../src/cells/skin/sheets';
+import { asked, best, problem, shop } from '../../../src/cells/skin/sheets-facts';
+import type { Values } from '../../../src/cells';
+import { faultsOfNest } from '../../../src/kernel/nest';
+import { searchSheets } from '../../../src/search/sheets';
+import { isIssue } from '../../../src/measure';
+import { scopeAlone } from '../alone';
+import { tryCell } from '../try-cell';
+
+/** Parts alone, from sheets of 2440 by 1220 mm and nothing trimmed. */
+const parts = {
+  skinSides: '0',
+  transoms: '0',
+  gussets: '0',
+  edge: '0 mm',
+  outside: '0 mm',
+  kerf: '3 mm',
+  price: '60',
+  priced: '9 mm',
+  partThickness: '6 mm',
+};
+const strips = { ...parts, partAPieces: '9', partALength: '1219 mm', partAWidth: '635 mm' };
+
+describe('parts that are typed', () => {
+  test('three strips come off a sheet that is sawn across', () => {
+    const cell = tryCell(sheets, { ...strips, partGrain: 'across' });
+    expect(cell.number('count')).toBe(3);
+    expect(cell.number('shopCount')).toBe(3);
+    expect(cell.number('joints')).toBe(0);
+    expect(cell.number('places')).toBe(0);
+    expect(cell.number('pieces')).toBe(9);
+    expect(cell.number('sheetsMarked')).toBe(3);
+    expect(cell.number('ofSecond')).toBe(0);
+    // 6 mm of what is 60 at 9 mm.
+    expect(cell.number('cost')).toBeCloseTo(120, 9);
+    expect(cell.number('leastCost')).toBeCloseTo(120, 9);
+    expect(cell.all['proved']).toBe('yes');
+    expect(cell.number('needed')).toBeCloseTo(9 * 1.219 * 0.635, 9);
+    expect(cell.number('bought')).toBeCloseTo(3 * 2.44 * 1.22, 9);
+    expect(cell.number('waste')).toBeCloseTo(1 - (9 * 1.219 * 0.635) / (3 * 2.44 * 1.22), 9);
+    // Three strips and three kerfs from the end on.
+    expect(cell.number('offcut')).toBeCloseTo((2.44 - 3 * 0.638) * 1.22, 9);
+    expect(cell.inRow('cut5', 'onSheet')).toBe(2);
+    expect(cell.inRow('cut5', 'name')).toBe('part 1 5');
+    expect(cell.inRow('cut5', 'fromEnd')).toBeCloseTo(0.638, 9);
+    expect(cell.inRow('cut5', 'fromEdge')).toBe(0);
+    expect(cell.inRow('cut5', 'long')).toBeCloseTo(0.635, 9);
+    expect(cell.inRow('cut5', 'wide')).toBeCloseTo(1.219, 9);
+    expect(cell.inRow('cut5', 'thick')).toBeCloseTo(0.006, 9);
+    expect(cell.inRow('cut5', 'lies')).toBe('across');
+  });
+
+  test('and one where the grain is to run along them; two where the kerf leaves room', () => {
+    // 1219 + 3 + 1219 is more than 2440.
+    expect(tryCell(sheets, { ...strips, partGrain: 'along' }).number('count')).toBe(9);
+    const cell = tryCell(sheets, { ...strips, partGrain: 'along', kerf: '1 mm' });
+    expect(cell.number('count')).toBe(5);
+    expect(cell.inRow('cut2', 'fromEnd')).toBeCloseTo(1.22, 9);
+    expect(cell.inRow('cut2', 'lies')).toBe('along');
+  });
+
+  test('of a second size as many as are cheaper', () => {
+    const second = { partAPieces: '10', otherLength: '3050 mm', otherWidth: '1220 mm', partGrain: 'across' };
+    const dear = tryCell(sheets, { ...strips, ...second, otherPrice: '100' });
+    expect(dear.number('ofSecond')).toBe(0);
+    // Four strips from each of two, and two from one of the first size.
+    const cheap = tryCell(sheets, { ...strips, ...second, otherPrice: '70' });
+    expect(cheap.number('count')).toBe(3);
+    expect(cheap.number('ofSecond')).toBe(2);
+    expect(cheap.number('cost')).toBeCloseTo((200 * 6) / 9, 9);
+  });
+
+  test('what fits no sheet is said by name', () => {
+    const cell = tryCell(sheets, { ...strips, partGrain: 'across', partALength: '1300 mm' });
+    expect(cell.issues['count']).toMatch(/no sheet that is sold holds part 1 1 the way it may lie/);
+  });
+
+  test('nothing to cut is said', () => {
+    expect(tryCell(sheets, parts).issues['count']).toMatch(/nothing is to be cut/);
+  });
+});
+
+/** A cell's facts on a boat, and what a search has found for them. */
+function factsOf(table: Table, entries: Readonly<Record<string, string>>, found: unknown = null) {
+  const { all } = tryCell(sheets, entries, table);
+  const values = all as Values;
+  return scopeAlone(
+    (key) => values[key]!,
+    buildHull(offsetsOf(table)),
+    () => found,
+  );
+}
+
+type Poly = Geom;
+const poly = (outline: readonly (readonly [number, number])[]): Poly => [
+  // That library loses its way in points that lie nearer than it tells apart: a thousandth of a millimetre.
+  [outline.map(([x, y]): [number, number] => [Math.round(x * 1e6) / 1e6, Math.round(y * 1e6) / 1e6])],
+];
+const areaOf = (geom: Geom) =>
+  (geom as [number, number][][][]).flat().reduce((sum, ring) => sum + Math.abs(outlineArea(ring)), 0);
+
+describe.each(starters.map(({ id, table }) => [id, table] as const))('%s', (_, table) => {
+  test.each(['butt', 'scarf'])('pieces with their laps make up each panel: %s', (joint) => {
+    const { ask } = factsOf(table, { joint });
+    const of: SheetsProblem = ask(problem);
+    const { layout } = ask(shop);
+    of.panels.forEach((panel, at) => {
+      const joints = layout[at]!.port;
+      const pieces = panelPieces(panel, joints);
+      expect(pieces).toHaveLength(joints.length + 1);
+      const [first, ...others] = pieces.map(poly);
+      const whole = union(first!, ...others);
+      // Square metres: a hundredth of a millimetre along a metre.
+      expect(areaOf(difference(poly(panel.outline), whole))).toBeLessThan(1e-5);
+      expect(areaOf(difference(whole, poly(panel.outline)))).toBeLessThan(1e-5);
+      const laps = joints.reduce((sum, one) => {
+        const [[ax, ay], [bx, by]] = panel.spots[one]!.line;
+        return sum + panel.lap * Math.hypot(bx - ax, by - ay);
+      }, 0);
+      const cut = pieces.reduce((sum, piece) => sum + Math.abs(outlineArea(piece)), 0);
+      expect(Math.abs(cut - Math.abs(outlineArea(panel.outline)) - laps)).toBeLessThan(0.02 * laps + 1e-6);
+    });
+  });
+
+  test('the plan at once holds, and its figures are its own', () => {
+    const { ask } = factsOf(table, {});
+    const plan = ask(best);
+    plan.sections.forEach(({ problem: one }, i) =>
+      expect(faultsOfNest(plan.plans[i]!, one)).toStrictEqual([]),
+    );
+    const cell = tryCell(sheets, {}, table);
+    expect(cell.number('count')).toBe(plan.plans.reduce((sum, { sheets: all }) => sum + all.length, 0));
+    const { keptSide, keptPanel, usualOffSide } = Object.fromEntries(
+      ['keptSide', 'keptPanel', 'usualOffSide'].map((key) => [key, cell.number(key)]),
+    ) as Record<string, number>;
+    const frames = buildHull(offsetsOf(table)).frames.map(({ x }) => x);
+    const bays = frames.slice(1).map((x, i) => x - frames[i]!);
+    expect(usualOffSide).toBeCloseTo(Math.min(...bays) - cell.number('siding'), 9);
+    expect(keptSide).toBeLessThanOrEqual(usualOffSide! + 1e-9);
+    const { panels } = ask(problem);
+    plan.layout.forEach(({ port, starboard }, at) => {
+      const x = (joint: number, of = at) => panels[of]!.spots[joint]!.x;
+      for (const one of port)
+        for (const other of starboard) expect(Math.abs(x(one) - x(other))).toBeGreaterThan(keptSide! - 1e-6);
+      for (const one of port)
+        for (const other of plan.layout[at - 1]?.port ?? [])
+          expect(Math.abs(x(one) - x(other, at - 1))).toBeGreaterThan(keptPanel! - 1e-6);
+    });
+  });
+});
+
+describe('a search', () => {
+  const table = starter('creek-punt')!;
+  const search = async (entries: Readonly<Record<string, string>>) => {
+    const told: SheetsAnswer[] = [];
+    const text = factsOf(table, entries).ask(asked);
+    const says = await searchSheets(text, (answer) => told.push(answer as SheetsAnswer));
+    return { told, says };
+  };
+  const few = { gussets: '0', blockLength: '0 mm', transoms: '0', bows: '0' };
+
+  test('tells better plans that all hold, and the cell takes them', async () => {
+    const { told, says } = await search(few);
+    expect(says).toMatch(/^(Proved|The best found)/);
+    const plans = told.map((answer) => factsOf(table, few, answer).ask(best));
+    expect(plans.map((plan) => plan.plans)).toStrictEqual(told.map((answer) => answer.plans));
+    // Less money, or no more and no more joints.
+    const worse = plans.filter((plan, i) => {
+      const before = plans[i - 1];
+      if (!before) return false;
+      return (
+        plan.cost > before.cost + 1e-9 || (plan.cost > before.cost - 1e-9 && plan.joints > before.joints)
+      );
+    });
+    expect(worse).toStrictEqual([]);
+  }, 90_000);
+
+  test('a joint chosen by hand holds, and the rest is planned round it, the same again', async () => {
+    const held = { ...few, heldOn: 'side', heldAt: '1.25 m', cutting: 'together' };
+    const { told } = await search(held);
+    expect((await search(held)).told).toStrictEqual(told);
+    const { panels } = factsOf(table, held).ask(problem);
+    const at = panels.findIndex(({ name }) => name === 'side');
+    for (const { layout } of told) {
+      const { port, starboard } = layout[at]!;
+      expect(port.map((joint) => panels[at]!.spots[joint]!.x)).toContain(1.25);
+      expect(starboard).toStrictEqual(port);
+    }
+  });
+
+  test('a plan that does not hold is not believed', () => {
+    const { ask } = factsOf(table, few);
+    const plan = ask(shop);
+    const [first, ...rest] = plan.plans;
+    const wrong = {
+      layout: plan.layout,
+      least: plan.least,
+      plans: [{ sheets: first!.sheets.slice(1) }, ...rest],
+    };
+    const { plans } = factsOf(table, few, wrong).ask(best);
+    expect(plans).toStrictEqual(plan.plans);
+    expect(isIssue(plans)).toBe(false);
+  });
+});
