@@ -115,6 +115,7 @@ export const sheetsInputs = {
     note: `bruised edges and corners: ${PRACTICE}`,
   }),
   outside: length('Cut outside the line by', {
+    from: 'panels.leftOn',
     preset: '10 mm',
     presetInch: '3/8 in',
     min: '0 mm',
