@@ -153,12 +153,12 @@ export const sheetsInputs = {
   offSide: length('Port to starboard joint', {
     when: 'skinSides > 1 and cutting == "apart"',
     ofBoat: true,
-    from: '{self}.usualOffSide',
-    preset: '300 mm',
+    preset: '600 mm',
+    presetInch: '24 in',
     min: '0 mm',
     max: '3 m',
     bound: 'least',
-    note: `a frame bay, less a frame’s thickness: ${PRACTICE}`,
+    note: `600 mm (24 in) or a frame bay: ${PRACTICE}`,
   }),
   offPanel: length('Bottom to side joint', {
     when: SKIN,

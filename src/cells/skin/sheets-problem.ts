@@ -31,16 +31,6 @@ const turnsFor = (grain: SheetsAsked['grain']): readonly Quarter[] => {
   return grain === 'across' ? [1, 3] : [0, 1, 2, 3];
 };
 
-/** The least bay between frames, less a frame's thickness: what two joints on neighbouring spots stand apart. */
-export const usualOffSide = fact(
-  'the least bay between two frames, less a frame’s thickness',
-  'common practice, no source',
-  ({ siding }: Pick<SheetsAsked, 'siding'>, { hull }) => {
-    const bays = hull.frames.slice(1).map((frame, i) => frame.x - hull.frames[i]!.x); // the list shifted by one
-    return Math.max(0, Math.min(...bays, 1) - siding);
-  },
-);
-
 /** The panels that are cut, from the keel outward. */
 const panelsCut = ({ skinSides, only }: SheetsAsked, hull: Hull): readonly Panel[] =>
   skinSides === 0 ? [] : hull.panels.filter(({ name }) => only === 'none' || name === only);

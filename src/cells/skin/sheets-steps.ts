@@ -17,7 +17,7 @@ import {
   shop,
 } from './sheets-facts';
 import type { sheetsInputs } from './sheets-inputs';
-import { type SheetsAsked, usualOffSide } from './sheets-problem';
+import type { SheetsAsked } from './sheets-problem';
 
 const GEOMETRY = 'geometry';
 
@@ -51,15 +51,6 @@ const lies = ({ laid }: CutPiece, grain: SheetsAsked['grain']): string => {
 };
 
 export const sheetsSteps = {
-  usualOffSide: tell(
-    usualOffSide,
-    'length',
-    'least distance of joints port and starboard',
-    (found) => found,
-    {
-      bound: 'least',
-    },
-  ),
   count: tell(best, 'count', 'sheets to buy', (plan) => countOf(plan)),
   ofSecond: tell(best, 'count', 'of them of the second size', (plan) =>
     countOf(plan, (stock) => stock === 1),
