@@ -162,11 +162,13 @@ describe('quick answers', () => {
   const graph = bookFor(quick, demoBoat).first.value;
 
   test('holds every cell that can do without a hull, none of them plain', () => {
-    // What asks the whole hull has no quick answer; boards are cut for a list of lengths too, cloth for a flat face, and
+    // What asks the whole hull has no quick answer; boards are cut for a list of lengths too, sheets
+    // for a list of parts, cloth for a flat face, and
     // some ask facts of their own numbers alone.
     const alone = cells.filter(
       ({ id, steps }) =>
-        ['boards', 'cloth', 'cure', 'fillet', 'sand'].includes(id) || !Object.values(steps).some(isTold),
+        ['boards', 'cloth', 'cure', 'fillet', 'sand', 'sheets'].includes(id) ||
+        !Object.values(steps).some(isTold),
     );
     expect([...new Set(quick.places.map((place) => place.cell))].sort()).toStrictEqual(
       alone.map(({ id }) => id).sort(),
