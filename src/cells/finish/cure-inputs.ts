@@ -89,7 +89,10 @@ export const cureInputs = {
     `${SHEET}; until it is hard enough to be sanded: ${CUSTOM}; a supplier says 8 to 24 h`,
   ),
   sandable: age('Sand from, at 25 °C (77 °F)', 'sandable'),
-  cured: age('Cured through, at 25 °C (77 °F)', 'cured'),
+  cured: {
+    ...age('Cured through, at 25 °C (77 °F)', 'cured'),
+    when: '(next == "seal" or next == "cloth" or next == "fill") and primerCoats + paintCoats == 0',
+  },
   factor: input('ratio', 'Times as quick, 10 K warmer', {
     preset: '2',
     min: '1',
