@@ -22,6 +22,9 @@ import { type ClothValues, plan } from './cloth-steps';
 
 type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 
+/** Drawn at least as long, in widths of the roll. */
+const LEAST_LENGTH = 3.4;
+
 const TITLE = 'The cloth on the roll, and on the hull';
 
 export function drawCloth(v: ClothValues, on: Saying): Drawing {
@@ -36,6 +39,8 @@ export function drawCloth(v: ClothValues, on: Saying): Drawing {
   return drawing({
     title: TITLE,
     says: `${pieces.length} ${pieces.length === 1 ? 'piece lies' : 'pieces lie'} on ${on.say(cut, 'length')} of a roll ${on.say(v.width, 'length')} wide${hull ? ', and below on the hull from the side and from above' : ''}.`,
+    // A short stretch of the roll alone would fill the page.
+    keepIn: { left: 0, bottom: 0, right: mm(Math.max(cut, LEAST_LENGTH * v.width)), top: mm(v.width) },
     shapes: [
       onRoll(planned, v.width),
       hull ? onHull(hull, planned, v) : [],

@@ -54,7 +54,7 @@ export const fairing = defineCell({
     {
       when: 'lacks > 0.3 mm',
       says: [
-        'It lacks most {lacksAt} from there: {lacks}',
+        'It lacks most {lacksAt} from the after end: {lacks}',
         {
           when: 'lacks > mostGap',
           says: ', which wants a shim',
