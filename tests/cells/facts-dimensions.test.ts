@@ -18,9 +18,10 @@ const LARGER = [2, 4, 8] as const;
 
 /**
  * Screws that are moved go to whole millimetres, in large plates to every second or third, m; boards are laid by the
- * micrometre; the edges of flat panels, from which cloth is cut, keep within 0.02 mm of the curve on any boat.
+ * micrometre; the edges of flat panels, from which cloth is cut, keep within 0.02 mm of the curve on any boat;
+ * pieces cut from sheets have them within a pencil line, 0.25 mm.
  */
-const grid: Readonly<Record<string, number>> = { screwMap: 3e-3, boards: 1e-5, cloth: 1e-4 };
+const grid: Readonly<Record<string, number>> = { screwMap: 3e-3, boards: 1e-5, cloth: 1e-4, sheets: 3e-3 };
 
 /** Cells whose working goes by the clock: a day is as long for any boat, so time stays as it is. */
 const byTheClock: ReadonlySet<string> = new Set(['cure']);

@@ -40,6 +40,11 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
       largeSheet(shown, on),
       ...(sheets.length > 1 ? smallSheets(sheets, shown) : []),
       note('Numbered as in the cut list, in the order of the cuts. The arrow runs with the grain.'),
+      note(
+        v.faces === 'one'
+          ? 'Drawn on the good face.'
+          : 'Drawn on one face; “from the back” in the list is marked on the other.',
+      ),
     ],
   });
 }

@@ -6,7 +6,8 @@ import { chosenFromBoat, fromShop } from '../form/from-shop';
 const PRACTICE = 'common practice, no source';
 
 const SKIN = 'skinSides > 0';
-const BUTT = `joint == "butt" and ${SKIN}`;
+/** A butt on a frame has the frame behind it; one chosen by hand may stand anywhere. */
+const BLOCKS = `${SKIN} and joint == "butt" and (bottomAt != "frames" or sideAt != "frames" or heldOn != "none")`;
 const SECOND = 'otherLength > 0 mm';
 
 const length = (
@@ -207,7 +208,7 @@ export const sheetsInputs = {
   bilgeThickness: fromBoat('bilge.thickness', { when: 'bilge.thickness', ofBoat: true }),
   siding: fromBoat('frame.siding', { when: SKIN, ofBoat: true }),
   stands: chosenFromBoat('frame.stands', { when: SKIN }),
-  transoms: input('count', 'Transoms at the stern', {
+  transoms: input('count', 'Transoms at each end', {
     when: 'transom.pieces',
     from: 'transom.pieces',
     ofBoat: true,
@@ -215,18 +216,9 @@ export const sheetsInputs = {
     min: '0',
     max: '2',
     step: '1',
-    note: '0 where it is not of plywood',
+    note: '2 where it is built of two thicknesses, 0 where it is not of plywood',
   }),
-  bows: input('count', 'Transoms at the bow', {
-    when: 'bowTransom.pieces',
-    from: 'bowTransom.pieces',
-    ofBoat: true,
-    preset: '0',
-    min: '0',
-    max: '2',
-    step: '1',
-  }),
-  transomThickness: fromBoat('transom.thickness', { when: 'transoms + bows > 0', ofBoat: true }),
+  transomThickness: fromBoat('transom.thickness', { when: 'transoms > 0', ofBoat: true }),
   gussets: input('count', 'Gussets', {
     from: 'gusset.pieces',
     ofBoat: true,
@@ -239,7 +231,7 @@ export const sheetsInputs = {
   gussetLeg: fromBoat('gusset.leg', { when: 'gussets > 0', ofBoat: true }),
   gussetThickness: fromBoat('gusset.thickness', { when: 'gussets > 0', ofBoat: true }),
   blockLength: length('Butt block across the joint', {
-    when: BUTT,
+    when: BLOCKS,
     from: 'butt.plateLength',
     ofBoat: true,
     preset: '150 mm',
@@ -249,7 +241,7 @@ export const sheetsInputs = {
     note: 'of the panel’s own plywood, behind each butt that stands on no frame; 0 where they are not',
   }),
   blockGap: length('Gap at both ends of it', {
-    when: `${BUTT} and blockLength > 0 mm`,
+    when: `${BLOCKS} and blockLength > 0 mm`,
     from: 'butt.limberGap',
     ofBoat: true,
     preset: '12 mm',

@@ -21,10 +21,8 @@ const GEOMETRY = 'geometry';
 export const asksHull = ({
   skinSides,
   transoms,
-  bows,
   gussets,
-}: Pick<SheetsAsked, 'skinSides' | 'transoms' | 'bows' | 'gussets'>): boolean =>
-  skinSides + transoms + bows + gussets > 0;
+}: Pick<SheetsAsked, 'skinSides' | 'transoms' | 'gussets'>): boolean => skinSides + transoms + gussets > 0;
 
 const turnsFor = (grain: SheetsAsked['grain']): readonly Quarter[] => {
   if (grain === 'along') return [0, 2];
@@ -122,7 +120,8 @@ const rectangle = (length: number, width: number): readonly Vec2[] => [
 
 /** Transoms, the larger of their faces, and the plates at the chines before they are notched. */
 function partsOfBoat(v: SheetsAsked, hull: Hull): readonly Part[] {
-  const transom = (role: 'transom' | 'bow transom', count: number): Part[] => {
+  const transom = (role: 'transom' | 'bow transom'): Part[] => {
+    const count = v.transoms;
     // What a boat does not end in is not cut, whatever stands in its field.
     if (count === 0 || endWith(hull, role) === null) return [];
     const shape = transomShape(hull, role, (panel) => skinOver(v, panel), 'outer');
@@ -135,7 +134,7 @@ function partsOfBoat(v: SheetsAsked, hull: Hull): readonly Part[] {
     ];
     return [{ name: role, outline, turns: [0, 2], pairs: false, count, thickness: v.transomThickness }];
   };
-  return [...transom('transom', v.transoms), ...transom('bow transom', v.bows), ...gussetsOf(v, hull)];
+  return [...transom('transom'), ...transom('bow transom'), ...gussetsOf(v, hull)];
 }
 
 function gussetsOf(v: SheetsAsked, hull: Hull): readonly Part[] {

@@ -28,9 +28,8 @@ export const sheets = defineCell({
       'siding',
       'stands',
     ],
-    'Transoms, gussets, blocks': [
+    'Transoms and gussets': [
       'transoms',
-      'bows',
       'transomThickness',
       'gussets',
       'gussetLeg',
@@ -38,7 +37,7 @@ export const sheets = defineCell({
       'blockLength',
       'blockGap',
     ],
-    'Floors, seats, other parts': [...parts, 'partThickness', 'partGrain'],
+    'Other parts': [...parts, 'partThickness', 'partGrain'],
     Shown: ['sheet', 'cut'],
   },
   alone: [...parts, 'partThickness', 'partGrain', 'length', 'width', 'kerf', 'edge'],

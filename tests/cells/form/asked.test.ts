@@ -71,6 +71,12 @@ const TELLING: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   screwMap: { 'screwMap.member': 'bottom' },
   // Between thin panels the least radius is the custom of the system.
   fillet: { 'fillet.lowerThickness': '3 mm', 'fillet.upperThickness': '3 mm' },
+  // Each line of the parts is asked below one that is filled in; another joint parts port from starboard.
+  sheets: {
+    'sheets.joint': 'scarf',
+    'sheets.sideAt': 'frames',
+    ...Object.fromEntries(['A', 'B', 'C', 'D'].map((part) => [`sheets.part${part}Pieces`, '1'])),
+  },
 };
 /** As many states are tried of each setting, as long as a field has moved nothing yet. */
 const STATES = 6;

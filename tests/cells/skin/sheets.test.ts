@@ -160,7 +160,7 @@ describe('a search', () => {
     const says = await searchSheets(text, (answer) => told.push(answer as SheetsAnswer));
     return { told, says };
   };
-  const few = { faces: 'one', gussets: '0', blockLength: '0 mm', transoms: '0', bows: '0' };
+  const few = { faces: 'one', gussets: '0', blockLength: '0 mm', transoms: '0' };
 
   test('tells better plans that all hold, and the cell takes them', async () => {
     const { told, says } = await search(few);
