@@ -18,7 +18,7 @@ const BOARD =
 
 export const rows: readonly Check[] = [
   {
-    id: 'D5',
+    id: 'D9',
     cell: 'fairing',
     what: 'most that a keelson with free ends lacks of a rockered bottom fair through three frames, a third of the bay on',
     input: 'frames 1 m apart, rise 20 mm: 2 h / 27',
@@ -33,7 +33,7 @@ export const rows: readonly Check[] = [
     },
   },
   {
-    id: 'D6',
+    id: 'D10',
     cell: 'fairing',
     what: 'most that a straight stick shows between that keelson and a straight chine',
     input: 'frames 1 m apart, rise 20 mm: h √3 / 9',
@@ -47,7 +47,7 @@ export const rows: readonly Check[] = [
     ],
   },
   {
-    id: 'D7',
+    id: 'D11',
     cell: 'fairing',
     what: 'how far the edges of a keelson 90 mm wide stand proud of a bottom that rises 15 degrees',
     input: '45 sin 15°',

@@ -13,10 +13,9 @@ export const cloth = defineCell({
   inputs: clothInputs,
   groups: {
     'The flat face': ['flatLength', 'flatWidth', 'layers'],
-    'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack'],
+    'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack', 'pieceInHand'],
     'The strips': ['strips', 'stripWidth', 'stripCut', 'sideJoints', 'sheetLength'],
     'As the shop sells it': ['beyond', 'soldBy', 'price'],
-    'One piece': ['pieceInHand'],
   },
   alone: ['flatLength', 'flatWidth', 'layers'],
   steps: clothSteps,

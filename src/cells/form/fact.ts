@@ -8,7 +8,6 @@
 import type { Found, Hull } from '../../boat';
 import type { Bound, Issue, KindId } from '../../measure';
 import type { BoatList } from './boat-list';
-import type { Cell } from './define';
 
 /** @typeParam V the values of a cell that it reads, by key: numbers in SI, choices as ids */
 export interface Fact<in V, out T> {
@@ -29,8 +28,17 @@ export interface Asking {
   /** Another fact of the same values. */
   readonly ask: Ask;
   /** Facts of another cell, as it stands under its own name; null where it stands nowhere. */
-  readonly beside: (cell: Cell) => Ask | null;
+  readonly beside: (cell: Beside) => Ask | null;
 }
+
+/** What is to be known of a cell whose facts are asked for: its name, and of what kind each of its values is. */
+export interface Beside {
+  readonly id: string;
+  readonly inputs: Kinds;
+  readonly steps: Kinds;
+}
+
+type Kinds = Readonly<Record<string, { readonly kind: KindId }>>;
 
 /** Gives a fact; whoever asks for one that has no value has none either. */
 export type Ask = <T>(fact: Fact<never, T>) => T;

@@ -3,26 +3,32 @@ import { attempt, type Read } from '../../boat';
 import { onceEach } from '../../boat/once';
 import { formula, type Formula, isIssue, type Issue, type KindId, type Manner } from '../../measure';
 import { type Cell, isTold, type OnHand, type StepSpec, type Values } from './define';
-import { type Ask, type Asking, type Fact, labelOf, note, type Reads, readsOf } from './fact';
-import { type Instance, plainInstance } from './instance';
+import { type Ask, type Asking, type Beside, type Fact, labelOf, note, type Reads, readsOf } from './fact';
+import type { Instance } from './instance';
 import { mannerOf } from './manner';
 
 /** The value of an input or step of the instance. */
 export const valueOf = (instance: Instance, key: string, read: Read): number | string =>
   scopeOf(instance, read).lookUp(key);
 
-const scopes = new WeakMap<Read, WeakMap<Instance, Scope>>();
+/** A cell under a name. */
+interface Named {
+  readonly cell: Beside;
+  readonly name: string;
+}
+
+const scopes = new WeakMap<Read, WeakMap<Named, Scope>>();
 
 /** The values and facts of the instance, as the graph has them; one for each who reads, for every step asks for it. */
-export function scopeOf(instance: Instance, read: Read): Scope {
-  const ofReader = scopes.get(read) ?? new WeakMap<Instance, Scope>();
+export function scopeOf(instance: Named, read: Read): Scope {
+  const ofReader = scopes.get(read) ?? new WeakMap<Named, Scope>();
   scopes.set(read, ofReader);
   const scope = ofReader.get(instance) ?? freshScope(instance, read);
   ofReader.set(instance, scope);
   return scope;
 }
 
-function freshScope(instance: Instance, read: Read): Scope {
+function freshScope(instance: Named, read: Read): Scope {
   const { inputs, steps } = instance.cell;
   // A name that is made once is known again without comparing its letters.
   const quantity = onceEach((key: string) => ({
@@ -42,10 +48,10 @@ function freshScope(instance: Instance, read: Read): Scope {
   };
 }
 
-const plain = onceEach(plainInstance);
+const plain = onceEach((cell: Beside): Named => ({ cell, name: cell.id }));
 
 /** Facts of a cell under its own name, by whoever reads; null where it has no quantities. */
-export function besideBy(cell: Cell, read: Read): Ask | null {
+export function besideBy(cell: Beside, read: Read): Ask | null {
   const stands = Object.keys(cell.inputs).every((key) => read.has(`${cell.id}.${key}`));
   return stands ? scopeOf(plain(cell), read).ask : null;
 }

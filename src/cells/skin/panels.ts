@@ -21,7 +21,7 @@ export const panels = defineCell({
   groups: {
     'The plywood': ['thickness', 'ply', 'plyDensity', 'wetness', 'allowed', 'twistAllowed'],
     'The marks': ['place', 'siding', 'stands', 'gapAllowed'],
-    'A cut-out': ['opening', 'openingAt', 'openingUp', 'openingLong', 'openingWide'],
+    'A hole or slot': ['opening', 'openingAt', 'openingUp', 'openingLong', 'openingWide'],
   },
   functions: panelFunctions,
   steps: panelSteps,
