@@ -11,7 +11,7 @@ export { buildHull, endWith, type Hull, postLine } from './hull/hull';
 export { type Ends, endsOf, plannedEnds } from './hull/ends';
 export { type BoatLists, type Layout, layoutOf, lists } from './quantities/lists';
 export type { Named } from './table/named';
-export { quantityName } from './table/names';
+export { quantityName, tradeTables } from './table/names';
 export type { OwnNotebook, OwnNotebooks } from './file/own-notebooks';
 export { type Fault, offsetFaults } from './table/offset-faults';
 export { type Column, columns, offsetName, type OffsetPoint, type Offsets, offsetsOf } from './table/offsets';

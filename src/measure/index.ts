@@ -15,7 +15,7 @@ export { plainShown, type Shown, shownUnit } from './shown';
 export { nameOf, nearestNames, unknownName, wordsOf, wrongSort } from './names';
 export { type Expression, longestEntry, read, type Reading, type ReadOptions } from './read';
 export { callByNumber, putUp, type SizesSold, shelfOf, type SoldSize } from './sold';
-export { inchTwin } from './twin';
+export { inchText, inchTwin } from './twin';
 export type { Bound } from './figures';
 export { marksWithin, putBefore } from './tape';
 export {

@@ -1,5 +1,5 @@
 /** A size of custom, said in millimetres and in inches: each round in its own system. */
-import { MM_PER_INCH } from './si';
+import { INCH, MM_PER_INCH } from './si';
 
 /** Custom goes by finer marks the smaller a thing is: up to so many millimetres by so many marks an inch. */
 const MARKS = [
@@ -23,3 +23,6 @@ export function inchTwin(metric: string): string | undefined {
   const marks = MARKS.find(([most]) => size <= most)?.[1];
   return marks && size ? `${Math.max(1, Math.round((size / MM_PER_INCH) * marks)) / marks} in` : undefined;
 }
+
+/** The inches of so many metres as a text: what a table counts by inches comes back without the last bits of a sum. */
+export const inchText = (metres: number): string => `${Number((metres / INCH).toFixed(9))} in`;

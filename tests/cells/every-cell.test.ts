@@ -209,6 +209,12 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(cell.answers.length).toBeLessThanOrEqual(3);
   });
 
+  test('has a value in every row of its table: a row has steps of its own, and no inputs', () => {
+    const { table, steps } = cell;
+    const empty = (table?.columns ?? []).filter(({ of }) => of !== table?.over && !Object.hasOwn(steps, of));
+    expect(empty).toStrictEqual([]);
+  });
+
   test('has words for every case, which are whole sentences', () => {
     const { graph, write, valuesNow } = alone(cell);
     const wordless: unknown[] = [];

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { inchTwin, isIssue, plainShown, read, write } from '../../src/measure';
+import { inchText, inchTwin, isIssue, plainShown, read, write } from '../../src/measure';
 
 const metres = (text: string): number => {
   const reading = read(text, { kind: 'length', shown: plainShown, field: 'size' });
@@ -56,4 +56,11 @@ test('it is about as large: within a quarter from half a millimetre up', () => {
       expect(Math.abs(metres(twin) / ((whole * by) / 1000) - 1)).toBeLessThan(0.25);
     }),
   );
+});
+
+test('what a table counts by inches is said in the inches it was counted by', () => {
+  // 3 in of 0.0254 m come back from doubles as 2.9999999999999996.
+  expect((3 * 0.0254) / 0.0254).not.toBe(3);
+  for (let sixtyFourths = 1; sixtyFourths <= 64 * 24; sixtyFourths++)
+    expect(inchText((sixtyFourths / 64) * 0.0254)).toBe(`${sixtyFourths / 64} in`);
 });

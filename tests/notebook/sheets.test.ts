@@ -59,6 +59,7 @@ describe('a notebook without a boat', () => {
         'coating',
         'fillers',
         'hardener',
+        'paints',
         'plywood',
         'timber',
       ]);

@@ -3,16 +3,22 @@
  */
 import { nameOf } from '../../measure';
 
-/** Words that name parts, panels, tables, calculators and what the shop has, so that no edge or station may take them. */
-const taken = new Set([
-  'hull',
-  'shop',
+/** The tables of the trade: the first words of what stands in them. */
+export const tradeTables = [
   'timber',
   'plywood',
   'adhesive',
   'coating',
+  'paints',
   'fillers',
   'hardener',
+] as const;
+
+/** Words that name parts, panels, tables, calculators and what the shop has, so that no edge or station may take them. */
+const taken = new Set<string>([
+  'hull',
+  'shop',
+  ...tradeTables,
   'lumber',
   'pieces',
   'bending',

@@ -1,7 +1,7 @@
 /** What the cell of the batch asks for. */
 import { choice, input } from '../form/define';
 import { chosenFromShop, fromShop } from '../form/from-shop';
-import { INCH } from '../../measure/si';
+import { inchText } from '../../measure';
 import { measures } from '../common/sizes/custom-sizes';
 import { workable } from '../../trade/fillers';
 import { hardeners, usualHardener } from '../../trade/hardeners';
@@ -86,7 +86,7 @@ export const batchInputs = {
   cupWidth: input('length', 'Width of the cup, inside', {
     when: 'pot == "cup"',
     preset: `${cupWidth.value * MM} mm`,
-    presetInch: `${cupWidthInch.value / INCH} in`,
+    presetInch: inchText(cupWidthInch.value),
     min: '20 mm',
     max: '500 mm',
     step: '5 mm',

@@ -100,6 +100,8 @@ export const filletSteps = {
     'epoxy in 1 m (3 ft 3 in) of it, without scrapings',
     GEOMETRY,
   ),
+  // A row of the table has steps of its own, and no inputs.
+  openHere: step('angle', 'angleHere', 'inside angle at the station', GEOMETRY),
   sectionHere: step(
     'area',
     'radius^2 * (1 / tan(angleHere / 2) - (180° - angleHere) / rad / 2)',

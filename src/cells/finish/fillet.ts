@@ -99,7 +99,7 @@ export const fillet = defineCell({
     caption: 'The corner at each station: tape the width on both faces',
     over: 'at',
     columns: [
-      { of: 'angleHere', label: 'inside angle' },
+      { of: 'openHere', label: 'inside angle' },
       { of: 'widthHere', label: 'width on each face' },
       { of: 'throatHere', label: 'throat' },
       { of: 'sectionHere', label: 'section' },

@@ -1,5 +1,5 @@
 /** Where a field's number comes from: a short mark beside it, and the words that it stands for. */
-import { columns, type Given } from '../../boat';
+import { columns, type Given, tradeTables } from '../../boat';
 import type { Graph } from '../../notebook';
 import { type Bench, sayOf } from '../bench';
 import { inShortWithin } from '../words';
@@ -83,14 +83,11 @@ function isOffset(name: string): boolean {
   return (columns as readonly string[]).includes(column);
 }
 
-/** The tables of the trade, by the first word of what stands in them. */
-const tables = /^(timber|plywood|adhesive|fillers|coating)\./;
-
 /** Whose the number is that fills a field: another cell's by its title. */
 function giverMark({ instances }: Bench, giver: string, cell: string): string {
   const [part = ''] = giver.split('.');
   if (part === 'shop') return 'shop';
-  if (tables.test(giver)) return 'table';
+  if ((tradeTables as readonly string[]).includes(part)) return 'table';
   const instance = instances.value.get(part);
   if (instance === undefined) return 'boat';
   return part === cell ? 'this cell' : instance.cell.title;

@@ -67,6 +67,7 @@ describe('fillet', () => {
         const { rows } = tried;
         expect(rows).toHaveLength(hull.stations.length);
         rows.forEach(({ id }, i) => {
+          expect(tried.inRow(id, 'openHere')).toBeCloseTo(angles[i]!, 9);
           const width = Number(tried.inRow(id, 'widthHere')) * 1000;
           expect(width).toBeCloseTo(20 / Math.tan(angles[i]! / 2), 6);
           const throat = Number(tried.inRow(id, 'throatHere')) * 1000;
