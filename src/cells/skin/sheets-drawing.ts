@@ -23,6 +23,8 @@ import type { SheetsValues } from './sheets-steps';
 /** Small sheets in a row, and how much of a sheet's place is left between two. */
 const IN_ROW = 4;
 const BETWEEN = 0.12;
+/** Below each row, of the width of its sheets. */
+const FOR_NUMBERS = 0.6;
 
 export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
   const sheets = attempt(() => {
@@ -35,15 +37,14 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
     sheets.find(({ number, times }) => v.sheet >= number && v.sheet < number + times) ?? sheets.at(-1)!; // a plan has a sheet
   return drawing({
     title: `${title}, ${nameOf(shown)}`,
-    says: sheets.map((sheet) => inWords(sheet, on)).join(' '),
+    says: inWords(shown, sheets, on),
     shapes: [
       largeSheet(shown, on),
       ...(sheets.length > 1 ? smallSheets(sheets, shown) : []),
-      note('Numbered as in the cut list, in the order of the cuts. The arrow runs with the grain.'),
       note(
         v.faces === 'one'
-          ? 'Drawn on the good face.'
-          : 'Drawn on one face; “from the back” in the list is marked on the other.',
+          ? 'Numbered in the order of the cuts, on the good face.'
+          : 'Numbered in the order of the cuts; “from the back” in the list is marked on the other face.',
       ),
     ],
   });
@@ -130,25 +131,35 @@ function smallSheets(sheets: readonly PlannedSheet[], shown: PlannedSheet): Shap
     const column = i % IN_ROW;
     const row = Math.floor(i / IN_ROW);
     const x = column * longest * scale * (1 + BETWEEN);
-    const y = foot - widest * scale * (1 + row * (1 + 2.4 * BETWEEN));
+    const y = foot - widest * scale * (1 + row * (1 + FOR_NUMBERS));
     const put = ([px, py]: Point): Point => [x + px * scale, y + py * scale];
     const corner = put([mm(sheet.stock.length), mm(sheet.stock.width)]);
     return [
       ...piecesOn(sheet).map(({ outline }) => hatch(outline.map(put), 'plain', { pen: 'thin' })),
       rect(x, y, corner[0] - x, corner[1] - y, { pen: sheet === shown ? 'outline' : 'thin' }),
       note(sheet.times === 1 ? `${sheet.number}` : `${sheet.number}, ${sheet.number + 1}`, {
-        at: [x + (longest * scale) / 2, y - widest * scale * 0.14],
+        at: [x + (longest * scale) / 2, y - (widest * scale * FOR_NUMBERS) / 2],
       }),
     ];
   });
 }
 
-function inWords(sheet: PlannedSheet, on: OnHand): string {
-  const { pieces } = sheet.section.problem;
-  const listed = inOrder(sheet).map(
-    (laid, i) =>
-      `${sheet.first + i}, ${pieces[laid.piece]!.name}, ${on.say(outlineBox(laidOutline(laid, pieces[laid.piece]!)).from[0], 'length')} from the end`,
-  );
-  const name = nameOf(sheet);
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${on.say(sheet.section.thickness, 'length')} thick: ${listed.join('; ')}.`;
+/** The sheet in hand, and how many there are of each thickness: where each piece lies stands in the cut list. */
+function inWords(shown: PlannedSheet, sheets: readonly PlannedSheet[], on: OnHand): string {
+  const { pieces } = shown.section.problem;
+  const names = inOrder(shown).map((laid, i) => `${shown.first + i}, ${pieces[laid.piece]!.name}`);
+  const told = names.slice(0, MOST_NAMES);
+  const rest = names.length - told.length;
+  const name = nameOf(shown);
+  const thick = ({ section }: PlannedSheet) => on.say(section.thickness, 'length');
+  const counts = new Map<string, number>();
+  for (const sheet of sheets) counts.set(thick(sheet), (counts.get(thick(sheet)) ?? 0) + sheet.times);
+  return [
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${thick(shown)} thick: ${told.join('; ')}`,
+    rest > 0 ? `; and ${rest} more.` : '.',
+    ` In all: ${[...counts].map(([size, count]) => `${count} of ${size}`).join(', ')}.`,
+  ].join('');
 }
+
+/** More names of pieces than this make a text that nobody reads, and leave the map no room. */
+const MOST_NAMES = 4;

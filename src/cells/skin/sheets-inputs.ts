@@ -52,7 +52,7 @@ const parts = partKeys.flatMap((key, at) => {
 });
 
 export const sheetsInputs = {
-  grain: choice('Face grain of the skin', {
+  grain: choice('Face grain', {
     options: [
       { id: 'along', label: 'along the panels' },
       { id: 'across', label: 'across them' },
@@ -91,7 +91,7 @@ export const sheetsInputs = {
     note: `midway between frames, the first from the stern on frame 2: ${PRACTICE}`,
     when: SKIN,
   }),
-  cutting: choice('Port and starboard are sawn', {
+  cutting: choice('Both sides are sawn', {
     options: [
       { id: 'apart', label: 'one by one' },
       { id: 'together', label: 'two sheets at once' },

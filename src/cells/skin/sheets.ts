@@ -17,8 +17,19 @@ export const sheets = defineCell({
   groups: {
     'The sheets': ['length', 'width', 'price', 'otherLength', 'otherWidth', 'otherPrice', 'priced', 'faces'],
     Sawing: ['kerf', 'edge', 'outside', 'over'],
-    'Joints apart': ['offSide', 'offPanel', 'offBend', 'clear', 'least', 'more', 'slope'],
-    'A joint of your own': ['heldOn', 'heldAt'],
+    'Places of the joints': [
+      'bottomAt',
+      'sideAt',
+      'offSide',
+      'offPanel',
+      'offBend',
+      'clear',
+      'least',
+      'more',
+      'slope',
+      'heldOn',
+      'heldAt',
+    ],
     'The panels': [
       'skinSides',
       'only',

@@ -57,6 +57,18 @@ describe('parts that are typed', () => {
     expect(cell.inRow('cut5', 'lies')).toBe('across');
   });
 
+  test('the map tells of the sheet in hand with four pieces at most, and of all by their thickness', () => {
+    const says = (entries: Record<string, string>) => tryCell(sheets, { ...parts, ...entries }).drawing?.says;
+    expect(says({ ...strips, partGrain: 'across' })).toBe(
+      'Sheet 1, 6 mm thick: 1, part 1 1; 2, part 1 2; 3, part 1 3. In all: 3 of 6 mm.',
+    );
+    // Twenty squares of 200 mm come off one sheet.
+    const squares = { partAPieces: '20', partALength: '200 mm', partAWidth: '200 mm' };
+    expect(says(squares)).toBe(
+      'Sheet 1, 6 mm thick: 1, part 1 1; 2, part 1 2; 3, part 1 3; 4, part 1 4; and 16 more. In all: 1 of 6 mm.',
+    );
+  });
+
   test('and one where the grain is to run along them; two where the kerf leaves room', () => {
     // 1219 + 3 + 1219 is more than 2440.
     expect(tryCell(sheets, { ...strips, partGrain: 'along' }).number('count')).toBe(9);
