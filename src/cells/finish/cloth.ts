@@ -1,5 +1,6 @@
 /** The cloth that sheathes the hull: its pieces, how they are laid and lie on the roll, and what to buy. */
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { byRoll, drawCloth } from './cloth-drawing';
 import { clothInputs } from './cloth-inputs';
 import { clothSteps, pieceList } from './cloth-steps';
@@ -50,7 +51,7 @@ export const cloth = defineCell({
       '{area} is laid, {lapped} of it in laps and round edges. Round the edges under it to a radius of {leastRound} or more.',
     ],
   },
-  table: {
+  table: tableOf({
     caption: 'The pieces in the order of laying, and where each is cut from the roll',
     over: 'pieceInHand',
     rows: pieceList,
@@ -62,7 +63,7 @@ export const cloth = defineCell({
       { of: 'layer', label: 'layer' },
       { of: 'laid', label: 'laid' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'seams > 0 and lap < 25 mm',

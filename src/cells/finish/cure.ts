@@ -1,5 +1,6 @@
 /** Cure: every coat from now on over the days, with the nights: when the next goes on, is sanded, painted, turned over. */
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { cureInputs } from './cure-inputs';
 import { cureSteps } from './cure-steps';
 import { coatTables } from './coat-tables';
@@ -48,7 +49,7 @@ export const cure = defineCell({
     },
     'Turn her over from {turnFrom}.',
   ],
-  table: {
+  table: tableOf({
     caption: 'The jobs, one after another',
     over: 'job',
     rows: jobList,
@@ -59,7 +60,7 @@ export const cure = defineCell({
       { of: 'recoatUntil', label: 'unsanded until', where: 'epoxied' },
       { of: 'sandFrom', label: 'sand, or coat sanded, from', where: 'coated' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'missed > 0',

@@ -5,6 +5,7 @@ import { citation } from '../../trade/table';
 import { choice, defineCell, input } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
+import { tableOf } from '../form/row-quantities';
 import { bothSides } from '../common/sizes/both-sides';
 import { measures } from '../common/sizes/custom-sizes';
 import { filletAngles } from '../../boat/quantities/fillet-quantities';
@@ -95,7 +96,7 @@ export const fillet = defineCell({
     'The paste': ['laid', 'waste', 'fillerShare', 'fillerDensity', 'epoxyDensity', 'measures'],
   },
   steps: filletSteps,
-  table: {
+  table: tableOf({
     caption: 'The corner at each station: tape the width on both faces',
     over: 'at',
     columns: [
@@ -104,7 +105,7 @@ export const fillet = defineCell({
       { of: 'throatHere', label: 'throat' },
       { of: 'sectionHere', label: 'section' },
     ],
-  },
+  }),
   brings: filletAngles,
   answers: [
     { of: 'paste', label: 'paste', from: 'for all these seams, scrapings included' },

@@ -5,6 +5,7 @@ import { citation } from '../../trade/table';
 import { packFunctions } from '../common/sizes/cheapest-packs';
 import { packsInWords } from '../common/sizes/packs-in-words';
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { coatTables } from './coat-tables';
 import { coatsInSection } from './paint-drawing';
 import { paintInputs } from './paint-inputs';
@@ -62,7 +63,7 @@ export const paint = defineCell({
       otherwise: 'There is nothing to paint.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'What other paints take on the same face',
     over: 'paint',
     columns: [
@@ -71,7 +72,7 @@ export const paint = defineCell({
       { of: 'volume', label: 'all coats take' },
       { of: 'dryFilm', label: 'all coats, dry' },
     ],
-  },
+  }),
   warnings: [
     {
       when: `paint == "varnish" and coats < ${sunCoats.value}`,

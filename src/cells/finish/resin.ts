@@ -3,6 +3,7 @@ import { resinFunctions, resinSteps, NIEDERER } from './resin-steps';
 import { drawing, mm, note } from '../../drawing';
 import { counted, sheathing } from './sheathing-drawing';
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { resinInputs } from './resin-inputs';
 import { drawReach } from './reach-drawing';
 import { reach } from './resin-reach';
@@ -74,7 +75,7 @@ export const resin = defineCell({
       otherwise: 'There is nothing to buy.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'Stage by stage, in the order of the work, waste included',
     over: 'stage',
     only: 'stageVolume',
@@ -86,7 +87,7 @@ export const resin = defineCell({
       { of: 'stageResin', label: 'resin' },
       { of: 'stageHardener', label: 'hardener' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'glassShare > 60 %',

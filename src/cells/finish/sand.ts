@@ -2,6 +2,7 @@
 import { grits, masks } from '../../trade/grits';
 import { citation } from '../../trade/table';
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { sandInputs } from './sand-inputs';
 import { gradesOf, gritRows, sandFunctions, sandSteps } from './sand-steps';
 
@@ -36,7 +37,7 @@ export const sand = defineCell({
     },
     ', and for {clears} after the last.',
   ],
-  table: {
+  table: tableOf({
     caption: 'The grits, one after another',
     over: 'grit',
     rows: gritRows,
@@ -44,7 +45,7 @@ export const sand = defineCell({
       { of: 'grain', label: 'grain' },
       { of: 'perGrit', label: 'pieces' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'state == "soft"',

@@ -6,7 +6,7 @@
  * formulas as text: what is shown is what runs. Everything here is data or a pure function of
  * the cell's own values, so a cell is tested without a page.
  */
-import type { Derived, Found, Given, Hull, Layout } from '../../boat';
+import type { BoatLists, Derived, Found, Given, Hull, Layout, Option } from '../../boat';
 import type { Drawing } from '../../drawing';
 import type { Chart } from './chart';
 import type { Offer } from './offer';
@@ -145,7 +145,7 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    */
   readonly inWords: Words;
   /** Its columns are steps: an input has one value, and would say it again in every row. */
-  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>>;
+  readonly table?: TableSpec<Extract<keyof I, string>, Extract<keyof S, string>> & InRows;
   readonly warnings: readonly Warning[];
   /**
    * What can hurt, and whose sheet or rule outranks this cell. First what would hurt a person most: it stands in view,
@@ -188,6 +188,19 @@ export interface Cell extends Omit<
   readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
   readonly patterns?: PatternsSpec<Values>;
   readonly search?: SearchSpec<Values>;
+}
+
+/** One placing of a cell: which cell, under which name, with which presets of its own. */
+export interface Instance {
+  readonly cell: Cell;
+  readonly name: string;
+  /** Entries that replace the cell's own links and presets, by input; after a bar that of who works in inches. */
+  readonly presets: Readonly<Record<string, string>>;
+}
+
+/** How the steps run in a row of the table; `tableOf` brings it, so that it comes with the first cell that has one. */
+export interface InRows {
+  readonly inRow: (instance: Instance, key: string, row: Option, lists: BoatLists | null) => Derived;
 }
 
 /**

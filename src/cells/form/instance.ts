@@ -1,13 +1,7 @@
 /** One placing of a cell in a notebook, under a name. */
-import type { Cell, ChoiceSpec, InputSpec } from './define';
+import type { Cell, ChoiceSpec, InputSpec, Instance } from './define';
 
-/** One placing of a cell: which cell, under which name, with which presets of its own. */
-export interface Instance {
-  readonly cell: Cell;
-  readonly name: string;
-  /** Entries that replace the cell's own links and presets, by input; after a bar that of who works in inches. */
-  readonly presets: Readonly<Record<string, string>>;
-}
+export type { Instance } from './define';
 
 /** A placing's entry for who works in millimetres and for who works in feet and inches: `18 mm | 3/4 in`. */
 export function bySystem(

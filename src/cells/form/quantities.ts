@@ -6,14 +6,13 @@
  * also offers `<instance>.<row>.<step>`: the same steps for each answer of one choice, or for each thing in a list.
  * Each is made when it is first asked for by its name.
  */
-import type { BoatLists, Derived, Given, Owner, Read } from '../../boat';
+import type { BoatLists, Derived, Given, Option, Owner, Read } from '../../boat';
 import { once } from '../../boat/once';
-import { inchTwin } from '../../measure';
-import type { ChoiceSpec, InputSpec } from './define';
+import { inchTwin, wordsOf } from '../../measure';
+import type { Cell, ChoiceSpec, InputSpec } from './define';
 import { derivedOf, written } from './derived';
 import { bySystem, type Instance, isChoice } from './instance';
 import { atPlace, linkPreset, optionsOf } from './links';
-import { listed, rowOptions, rowQuantity } from './row-quantities';
 import { scopeOf } from './steps';
 
 /** @param lists what the boat in hand has to choose from; null on a sheet without a boat */
@@ -30,7 +29,7 @@ export function cellQuantities(instance: Instance, lists: BoatLists | null): Own
     if (dot >= 0) {
       const row = rest.slice(0, dot);
       const option = cell.table?.rows ? listed(row) : rows().find(({ id }) => id === row);
-      return option && step && rowQuantity(instance, key, option, lists);
+      return option && step && cell.table?.inRow(instance, key, option, lists);
     }
     if (step) return derivedOf(cell, `${name}.${key}`, key, lists, (read) => scopeOf(instance, read));
     const input = own(cell.inputs, key);
@@ -51,6 +50,19 @@ export function cellQuantities(instance: Instance, lists: BoatLists | null): Own
       return [...Object.keys(cell.inputs), ...steps, ...inRows].map((rest) => `${name}.${rest}`);
     },
   };
+}
+
+/** A row of a list, which may have it or not at the moment: a word and its number. */
+const listed = (id: string): Option | undefined =>
+  /^([a-z]+\d+|first|last)$/i.test(id) ? { id, label: wordsOf(id) } : undefined;
+
+/** The answers that the cell's table has rows for. */
+function rowOptions({ id, table, inputs }: Cell, lists: BoatLists | null): readonly Option[] {
+  if (!table || table.rows) return [];
+  const over = inputs[table.over];
+  if (!over || !isChoice(over))
+    throw new Error(`${id}: the table runs over "${table.over}", which is not a choice of this cell`);
+  return optionsOf(over, lists);
 }
 
 const own = <T>(of: Readonly<Record<string, T>>, key: string): T | undefined =>

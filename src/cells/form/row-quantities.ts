@@ -3,28 +3,20 @@
  * doesn't turn with the row is the cell's own, worked out once for all rows.
  */
 import type { BoatLists, Derived, Option, Read } from '../../boat';
-import { wordsOf } from '../../measure';
-import type { Cell, ListRow } from './define';
+import type { InRows, Instance, ListRow, TableSpec } from './define';
 import { derivedOf } from './derived';
 import { type Fact, labelOf, readsOf, readsSeen } from './fact';
-import { type Instance, isChoice } from './instance';
-import { canFollow, fillIn, optionsOf, SELF, wordFor } from './links';
+import { isChoice } from './instance';
+import { canFollow, fillIn, SELF, wordFor } from './links';
 import { asksFor, besideBy, findFact, runStep, type Scope, scopeOf, valueOf } from './steps';
 
-/** A row of a list, which may have it or not at the moment: a word and its number. */
-export const listed = (id: string): Option | undefined =>
-  /^([a-z]+\d+|first|last)$/i.test(id) ? { id, label: wordsOf(id) } : undefined;
+/** A cell's table, with what works it out. */
+export const tableOf = <const T extends TableSpec<string, string>>(table: T): T & InRows => ({
+  ...table,
+  inRow: rowQuantity,
+});
 
-/** The answers that the cell's table has rows for. */
-export function rowOptions({ id, table, inputs }: Cell, lists: BoatLists | null): readonly Option[] {
-  if (!table || table.rows) return [];
-  const over = inputs[table.over];
-  if (!over || !isChoice(over))
-    throw new Error(`${id}: the table runs over "${table.over}", which is not a choice of this cell`);
-  return optionsOf(over, lists);
-}
-
-export function rowQuantity(
+function rowQuantity(
   instance: Instance,
   key: string,
   { id, label }: Option,

@@ -2,6 +2,7 @@
 import { input, choice, type OnHand, type Chart, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { firstOf, words } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { pastTheSaw } from './saw-tilt';
 import { mm, drawing, note } from '../../drawing';
 import { edgeSection } from './bevelled-edge-drawing';
@@ -157,7 +158,7 @@ export const bevels = defineCell({
       },
     ],
   ),
-  table: {
+  table: tableOf({
     caption: 'Bevels at every frame: + off the after corner, − off the forward one',
     over: 'frame',
     only: 'hasChine',
@@ -178,7 +179,7 @@ export const bevels = defineCell({
       { of: 'sheerInPlan', label: 'sheer in plan' },
       { of: 'sheerInProfile', label: 'sheer in profile' },
     ],
-  },
+  }),
   warnings: [
     pastTheSaw('max(abs(chineBevel), abs(sheerBevel), abs(bottomBevel)) > 45°'),
     {

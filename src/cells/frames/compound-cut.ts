@@ -2,6 +2,7 @@
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { words } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { SAW_TILT } from './saw-tilt';
 import { endAngleQuantities } from '../../boat/quantities/end-angle-quantities';
 import {
@@ -122,7 +123,7 @@ export const compoundCut = defineCell({
     says: 'Tilt the blade {sawTilt} and leave the outer face of both pieces the longer: {transomOff} goes off the transom’s inner face, {sideOff} off the side’s. Across the side the cut runs {endCut} off square; on the transom its edge stands {onTransom} off the centreline.',
     otherwise: words`Mark the transom’s ${LARGER} face, the larger one, its edge {onTransom} off the centreline, and plane the ${SMALLER} corner off it, {transomOff} on the ${SMALLER} face. Cut the end of the side {endCut} off square with the blade tilted {sawTilt}, its ${LARGER} face the longer by {sideOff}.`,
   },
-  table: {
+  table: tableOf({
     caption: 'The corner from the lower end of the side to the upper',
     over: 'at',
     columns: [
@@ -133,7 +134,7 @@ export const compoundCut = defineCell({
       { of: 'endCut', label: 'mitre of the side' },
       { of: 'sawTilt', label: 'tilt' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'ends < 1',

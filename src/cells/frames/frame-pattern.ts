@@ -3,6 +3,7 @@ import { choice, defineCell, input } from '../form/define';
 import { words } from '../form/in-words';
 import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat } from '../form/from-shop';
+import { tableOf } from '../form/row-quantities';
 import { frameInputs, memberJoints } from '../common/frame/frame-inputs';
 import { cutLimits, limitWords } from './cut-limits';
 import { frameView } from './frame-drawing';
@@ -92,7 +93,7 @@ export const framePattern = defineCell({
     },
   ],
   inWords: words`The frame stands ${STANDS} Saw ${MEMBERS} (+ is longer on the skin); {lumber} of stock makes the whole frame.`,
-  table: {
+  table: tableOf({
     caption:
       'Members of this frame: corners out from the centreline and up from the base, on the face on the station line, port and starboard alike',
     over: 'member',
@@ -106,7 +107,7 @@ export const framePattern = defineCell({
       { of: 'headCut', label: 'outer cut' },
       { of: 'standsOff', label: 'skin off straight' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'leans > 1 mm',

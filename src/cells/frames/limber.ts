@@ -2,6 +2,7 @@
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
+import { tableOf } from '../form/row-quantities';
 import { limberDrill } from '../common/frame/limber-drill';
 import { slopeOfLine } from './slope-input';
 import { cutWarnings, cutLimits, limitWords } from './cut-limits';
@@ -102,7 +103,7 @@ export const limber = defineCell({
   ],
   inWords:
     'Drill {holeDiameter} holes {holeFromCentre} each side of the centreline and {holeAboveBottom} above the bottom; set the saw to {cutDepth} and take {passes} passes to clear {slotWidth}. Between the hole centres saw to the full depth; outside them stop at {holeAboveBottom}, or the saw squares the corner that the drill has rounded.',
-  table: {
+  table: tableOf({
     caption: 'Limbers at every frame',
     over: 'frame',
     columns: [
@@ -110,7 +111,7 @@ export const limber = defineCell({
       { of: 'clearArea', label: 'clear area, both' },
       { of: 'drainTime', label: 'bucket runs out in' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'holeDiameter / 2 > cutDepth',

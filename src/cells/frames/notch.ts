@@ -2,6 +2,7 @@
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
+import { tableOf } from '../form/row-quantities';
 import { gapsBridged } from '../../trade/adhesives';
 import { slopeOfLine } from './slope-input';
 import { cutWarnings, cutLimits, limitWords } from './cut-limits';
@@ -175,7 +176,7 @@ export const notch = defineCell({
       'unless it stands {keepDepth} or more from the edge.',
     ],
   },
-  table: {
+  table: tableOf({
     caption: 'This timber’s notch at every frame',
     over: 'frame',
     columns: [
@@ -187,7 +188,7 @@ export const notch = defineCell({
       { of: 'tilt', label: 'tilt' },
       { of: 'modulusLeft', label: 'strength left' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'proud >= thickness',

@@ -9,6 +9,7 @@ import { along, corner, log, type LogAsked, marks, place } from './rolling-bevel
 import { MOST_MARKS } from '../common/frame/marks-along';
 import { pastTheSaw } from './saw-tilt';
 import { fromBoat } from '../form/from-boat';
+import { tableOf } from '../form/row-quantities';
 import { logSection } from './log-drawing';
 
 const GEOMETRY = 'geometry';
@@ -156,7 +157,7 @@ export const rollingBevel = defineCell({
     { when: 'lies == "upright"', says: ['mark both lines before you plane either.', MARK_UNDER, MARK_OUTER] },
     'The gauge across both faces reads {angle}.',
   ],
-  table: {
+  table: tableOf({
     caption: 'Marks along the log: running distances from one end',
     over: 'at',
     rows: marks,
@@ -166,7 +167,7 @@ export const rollingBevel = defineCell({
       { of: 'bottomOff', label: 'off the under face' },
       { of: 'sideOff', label: 'off the outer face' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'onLog < 1',

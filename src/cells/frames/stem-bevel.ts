@@ -7,6 +7,7 @@ import { type Chart, choice, defineCell, input, type OnHand, step } from '../for
 import { firstOf, words } from '../form/in-words';
 import { pastTheSaw } from './saw-tilt';
 import { fromBoat } from '../form/from-boat';
+import { tableOf } from '../form/row-quantities';
 import { stemSection } from './stem-bevel-drawing';
 
 const GEOMETRY = 'geometry';
@@ -168,7 +169,7 @@ export const stemBevel = defineCell({
       words`on each side of the {post} mark the bearding line {back} ${BACK_FROM} the ${OUTER} face, and on the ${OUTER} face a line {inset} inside each edge. Plane the ${OUTER} corners off between them; the gauge, its stock on the ${OUTER} face, stands at {gauge}, and {faceLeft} of the face is left.`,
     ],
   ),
-  table: {
+  table: tableOf({
     caption: 'From the foot of the stem to its head',
     over: 'place',
     columns: [
@@ -180,7 +181,7 @@ export const stemBevel = defineCell({
       { of: 'faceLeft', label: 'face left' },
       { of: 'cover', label: 'over the sides' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'faceLeft < 0 mm',

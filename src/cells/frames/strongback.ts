@@ -3,6 +3,7 @@ import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat } from '../form/from-shop';
 import { choice, defineCell, input } from '../form/define';
 import { firstOf, words } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { strongbackView } from './strongback-drawing';
 import { strongbackSteps } from './strongback-steps';
 
@@ -177,7 +178,7 @@ export const strongback = defineCell({
     ),
     'The jig is {jigLength} long; {boards} lengths of {stock} make it with its legs and props.',
   ],
-  table: {
+  table: tableOf({
     caption: 'Stations on the jig: running distances from its after end, heights above its top',
     over: 'station',
     columns: [
@@ -191,7 +192,7 @@ export const strongback = defineCell({
       { of: 'footAboveJig', label: 'bottom above jig' },
       { of: 'nailLength', label: 'nail to sheer mark' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'freeOverJig <= 0 mm',

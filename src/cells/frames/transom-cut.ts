@@ -2,6 +2,7 @@
 import { choice, input, defineCell } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { firstOf } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { transomView } from './transom-drawing';
 import { transomPatterns } from './transom-pattern-drawing';
 import { transomSteps } from './transom-cut-steps';
@@ -203,7 +204,7 @@ export const transomCut = defineCell({
       },
     ],
   ),
-  table: {
+  table: tableOf({
     caption: 'Corners of the transom: out from the centreline, plumb and up the slope',
     over: 'corner',
     columns: [
@@ -211,7 +212,7 @@ export const transomCut = defineCell({
       { of: 'hullRise', label: 'up, plumb' },
       { of: 'upFace', label: 'up the slope' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'end == "transom" and raise > 0 mm',

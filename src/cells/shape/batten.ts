@@ -3,6 +3,7 @@ import { bendingModuli } from '../../boat/quantities/bending-quantities';
 import { tradeQuantities } from '../../boat/quantities/trade-quantities';
 import { overAllowed, overPicked } from '../common/wood/bend-limits';
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { drawForces, shareChart } from './batten-drawing';
 import { battenInputs } from './batten-inputs';
 import { battenOffers } from './batten-offers';
@@ -32,7 +33,7 @@ export const batten = defineCell({
   ],
   inWords:
     'Near {near} the batten bends hardest, to a radius of {radius}; {thickness} thick, it takes {share} of what breaks this wood. The duck at {hardest} holds it with {greatest}, all ducks together with {allDucks}. Buy {length}: the line is {curve} long, and the rest runs past its ends.',
-  table: {
+  table: tableOf({
     caption: 'The batten at every station',
     over: 'station',
     columns: [
@@ -41,7 +42,7 @@ export const batten = defineCell({
       { of: 'duck', label: 'duck' },
       { of: 'shareHere', label: 'share of breaking' },
     ],
-  },
+  }),
   warnings: [
     {
       ...overAllowed,

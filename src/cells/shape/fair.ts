@@ -1,6 +1,7 @@
 /** Is a long line fair, and if not, which number is wrong and what is the least that mends it? */
 import { defineCell } from '../form/define';
 import { firstOf } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { offersOf } from './fair-offers';
 import { drawLine, runChart } from './fair-drawing';
 import { wedgePatterns } from './fair-wedge-drawing';
@@ -91,7 +92,7 @@ export const fair = defineCell({
     },
     'Hollows in the line: {hollowCount}.',
   ],
-  table: {
+  table: tableOf({
     caption: 'The line at every station',
     over: 'station',
     columns: [
@@ -103,7 +104,7 @@ export const fair = defineCell({
       { of: 'clears', label: 'unfairness that takes away' },
       { of: 'move', label: 'move in the least mend' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'proof > 1',

@@ -1,6 +1,7 @@
 /** The lines of the hull: drafted, measured, floated at a draught, and to be turned by hand. */
 import { defineCell, type Offer, type OnHand } from '../form/define';
 import { firstOf } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { areasChart, drawLines, wallSheet } from './lines-drawing';
 import { linesInputs } from './lines-inputs';
 import { linesSteps, type LinesValues } from './lines-steps';
@@ -46,7 +47,7 @@ export const lines = defineCell({
       'With her lowest point {deep} down the water stands over the sheer: no boat floats so.',
     ),
   ],
-  table: {
+  table: tableOf({
     caption: 'Form by station',
     over: 'station',
     columns: [
@@ -56,7 +57,7 @@ export const lines = defineCell({
       { of: 'waterBreadth', label: 'half-breadth afloat' },
       { of: 'sectionArea', label: 'area under water' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'freeboard <= 0 m',

@@ -1,6 +1,7 @@
 /** The table of offsets: typed and pasted in the page's own grid, measured and held against the plan here. */
 import { defineCell } from '../form/define';
 import { firstOf, words } from '../form/in-words';
+import { tableOf } from '../form/row-quantities';
 import { drawOffsets } from './offsets-drawing';
 import { offsetsInputs, offsetsSteps } from './offsets-steps';
 
@@ -54,7 +55,7 @@ export const offsets = defineCell({
     ],
     '{stations} stations and {edges} edges make a hull {length} long, {beam} wide and {depth} deep. From the after corner of the sheer across to its fore end a tape on the floor reads {diagonal}. At {station} the {edge} stands {halfBreadth} out from the centreline and {height} above the base line.',
   ),
-  table: {
+  table: tableOf({
     caption: 'What the numbers make at each station',
     over: 'station',
     columns: [
@@ -64,7 +65,7 @@ export const offsets = defineCell({
       { of: 'deadrise', label: 'deadrise, section', where: 'across' },
       { of: 'flare', label: 'flare, section' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'abs(lengthOff) > within',

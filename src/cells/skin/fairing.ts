@@ -1,5 +1,6 @@
 /** Fairing a long timber: what stands proud of the skin between the frames and is planed, what lacks and is shimmed. */
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { glueQuantities } from '../common/glue/glues';
 import { alongTimber, drawFairing } from './fairing-drawing';
 import { fairingInputs } from './fairing-inputs';
@@ -68,7 +69,7 @@ export const fairing = defineCell({
       says: 'Between {differFrom} and {differTo} the keelson’s curve and the chine log’s differ by {differ}.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'Marks along the timber: + plane off, − it lacks',
     over: 'at',
     rows: marks,
@@ -79,7 +80,7 @@ export const fairing = defineCell({
       { of: 'off', label: 'plane off' },
       { of: 'shim', label: 'shim' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'onTimber < 1',

@@ -1,5 +1,6 @@
 /** A panel of the skin laid flat: how to mark and cut it, and whether its plywood takes the bend. */
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { panelsChart } from './panels-chart';
 import { drawPanels } from './panels-drawing';
 import { places } from './panels-facts';
@@ -64,7 +65,7 @@ export const panels = defineCell({
       says: 'The table begins at 1/4 in (6.4 mm); a thinner sheet is held to that row.',
     },
   ],
-  table: {
+  table: tableOf({
     caption:
       'Heights over the straight edge at running distances from the aftermost point, port panel outside up; starboard is its mirror',
     over: 'place',
@@ -76,7 +77,7 @@ export const panels = defineCell({
       { of: 'lowerCut', label: 'saw below' },
       { of: 'upperCut', label: 'saw above' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'verdict == "refuses"',

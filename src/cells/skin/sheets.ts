@@ -1,5 +1,6 @@
 /** What plywood to buy, and how skin, transoms, gussets and other parts are cut from it. */
 import { defineCell } from '../form/define';
+import { tableOf } from '../form/row-quantities';
 import { drawSheets } from './sheets-drawing';
 import { asked, cutRows } from './sheets-facts';
 import { partKeys, sheetsInputs } from './sheets-inputs';
@@ -70,7 +71,7 @@ export const sheets = defineCell({
       otherwise: 'There may be a plan with fewer: search for it.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'The cut list: sheet by sheet, in the order of the cuts; places of the boxes round the pieces',
     over: 'cut',
     rows: cutRows,
@@ -84,7 +85,7 @@ export const sheets = defineCell({
       { of: 'thick', label: 'thick' },
       { of: 'lies', label: 'it lies' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'skinSides > 0 and (keptPanel < offPanel - 0.1 mm or (cutting == "apart" and keptSide < offSide - 0.1 mm))',

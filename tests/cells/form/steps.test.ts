@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Cell, choice, defineCell, input, type ListRow, step } from '../../../src/cells';
 import { fact, tell } from '../../../src/cells/form/fact';
+import { tableOf } from '../../../src/cells/form/row-quantities';
 import { demoBoat, offsetsOf, buildHull } from '../../../src/boat';
 import { tryCell } from '../try-cell';
 
@@ -46,7 +47,7 @@ const longest = defineCell({
   },
   answers: [{ of: 'edge', label: 'edge', from: 'of this hull' }],
   inWords: 'The {edge} is longest.',
-  table: { caption: 'At every frame', over: 'frame', columns: [{ of: 'edge', label: 'edge' }] },
+  table: tableOf({ caption: 'At every frame', over: 'frame', columns: [{ of: 'edge', label: 'edge' }] }),
   warnings: [],
   cautions: [],
   sources: [{ text: 'geometry', known: 'geometry' }],
@@ -55,12 +56,12 @@ const longest = defineCell({
 
 const listed: Cell = {
   ...longest,
-  table: {
+  table: tableOf({
     caption: 'By what is asked',
     over: 'over',
     rows: bays,
     columns: [{ of: 'pastIt', label: 'past it' }],
-  },
+  }),
 };
 
 describe('a fact', () => {

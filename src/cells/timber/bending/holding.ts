@@ -3,6 +3,7 @@ import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { torsionConstant } from '../../../kernel/torsion';
 import { ONE_PERSON, overAllowed } from '../../common/wood/bend-limits';
 import { defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { drawHolding, sharesChart } from './holding-drawing';
 import { holdingInputs } from './holding-inputs';
 import { FREE, holdingSteps, STRIP } from './holding-steps';
@@ -53,7 +54,7 @@ export const holding = defineCell({
       ],
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'The board at every station',
     over: 'station',
     columns: [
@@ -63,7 +64,7 @@ export const holding = defineCell({
       { of: 'edgePull', label: 'if forced edgewise' },
       { of: 'turnOn', label: 'twist to the next' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'greatest > holds',

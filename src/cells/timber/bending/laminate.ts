@@ -2,6 +2,7 @@
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { defineCell } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { tableOf } from '../../form/row-quantities';
 import { bendingModuli } from '../../../boat/quantities/bending-quantities';
 import { riseQuantities } from '../../../boat/quantities/rise-quantities';
 import { chanceCaution, chanceInputs, chanceSources } from './bend-chance';
@@ -109,7 +110,7 @@ export const laminate = defineCell({
     },
     'It takes {glueMass} of glue: buy {toBuy}. Wood and glue cost {cost}, one solid board {solidCost}.',
   ],
-  table: {
+  table: tableOf({
     caption: 'The same thickness in layers all alike',
     over: 'beside',
     columns: [
@@ -121,7 +122,7 @@ export const laminate = defineCell({
       { of: 'besideClamps', label: 'clamps' },
       { of: 'besideCost', label: 'money' },
     ],
-  },
+  }),
   warnings: [
     {
       ...overAllowed,

@@ -6,6 +6,7 @@ import { screwsInLine } from '../../../trade/screw-spacing';
 import { choice, defineCell, input, step, type ValuesOf } from '../../form/define';
 import { fact, tell } from '../../form/fact';
 import { fromShop } from '../../form/from-shop';
+import { tableOf } from '../../form/row-quantities';
 import { screwInputs, usualSpaces } from '../../common/screws/screw-choice';
 
 const GEOMETRY = 'geometry';
@@ -155,7 +156,7 @@ export const screwCount = defineCell({
     },
     'With a spare of {spare} buy {toBuy}. Boxes of {box} to buy: {boxes}.',
   ],
-  table: {
+  table: tableOf({
     caption: 'Along each edge, port and starboard',
     over: 'along',
     only: 'lines',
@@ -165,7 +166,7 @@ export const screwCount = defineCell({
       { of: 'perLine', label: 'in a row' },
       { of: 'onEdge', label: 'screws' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'pitch > usualMost',

@@ -3,6 +3,7 @@ import { fasteningGravity, screwedDensity } from '../../common/screws/screwed-wo
 import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
+import { tableOf } from '../../form/row-quantities';
 import { frameInputs, memberJoints } from '../../common/frame/frame-inputs';
 import { screwInputs, screwWarnings, screwCautions } from '../../common/screws/screw-choice';
 import { screwList } from './screws-in-hand';
@@ -135,7 +136,7 @@ export const screwMap = defineCell({
       },
     ],
   },
-  table: {
+  table: tableOf({
     caption:
       'Each screw, port side. Tape along the member first, then in from its edge on the skin; a screw through skin or keelson stands in from the frame’s face on the station line',
     over: 'screw',
@@ -148,7 +149,7 @@ export const screwMap = defineCell({
       { of: 'movedBy', label: 'moved' },
       { of: 'wood', label: 'to a later cut' },
     ],
-  },
+  }),
   warnings: [
     ...screwWarnings,
     {

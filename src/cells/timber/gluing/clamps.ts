@@ -17,6 +17,7 @@ import { drawing, mm, note } from '../../../drawing';
 import { clampedJoint, SHOWN } from './clamps-drawing';
 import { partAlong } from './glued-joints';
 import { defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { clampInputs } from './clamps-inputs';
 
 const brings = (layout: Layout) => [
@@ -91,7 +92,7 @@ export const clamps = defineCell({
       'Leave them for {clamped}.',
     ],
   },
-  table: {
+  table: tableOf({
     caption: 'What is glued to what, one piece of each',
     over: 'joint',
     only: 'clamps',
@@ -100,7 +101,7 @@ export const clamps = defineCell({
       { of: 'byPitch', label: 'for spacing' },
       { of: 'clamps', label: 'clamps' },
     ],
-  },
+  }),
   warnings: [
     tooCold,
     {

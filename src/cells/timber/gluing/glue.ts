@@ -6,6 +6,7 @@ import { drawing, mm, note } from '../../../drawing';
 import { gluedJoint } from './glue-drawing';
 import { isIssue } from '../../../measure';
 import { defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { glueInputs } from './glue-inputs';
 const EPOXY = 'glue == "epoxy"';
 const PACKS = '{packs} {packs?pack:packs} of {pack}';
@@ -102,7 +103,7 @@ export const glue = defineCell({
       'It must be closed within {open}, so take at most {atOnce} at once.',
     ],
   ),
-  table: {
+  table: tableOf({
     caption: 'The glued joints of this boat, by her own lengths; the joint chosen as typed',
     over: 'joint',
     only: 'jointLength',
@@ -111,7 +112,7 @@ export const glue = defineCell({
       { of: 'area', label: 'glue face' },
       { of: 'volume', label: 'glue' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'film > mostGap',

@@ -1,5 +1,6 @@
 /** A butt in plywood: what stands behind it, how long, how it is fastened, and where on the boat it may be. */
 import { choice, defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { buttKinds, buttInputs } from './butt-inputs';
 import { sheathing } from '../../../trade/butt-plates';
 import { drawButt } from './butt-drawing';
@@ -58,7 +59,7 @@ export const butt = defineCell({
       says: 'Glued end to end with nothing behind it, the joint keeps about {strengthKept} of the strength along the grain. Put a block, a plate or glass behind it, or scarf it.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'Bays in which it fits, each forward of its frame',
     over: 'frame',
     only: 'fits',
@@ -70,7 +71,7 @@ export const butt = defineCell({
       { of: 'acrossAft', label: 'across: aft of' },
       { of: 'acrossForward', label: 'or forward of' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'fits < 1',

@@ -1,5 +1,6 @@
 /** Where along the real edge the scarfs of a long timber fall, and the pattern that keeps them clear. */
 import { defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { jointList } from './joints-facts';
 import { jointInputs } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-drawing';
@@ -86,7 +87,7 @@ export const joints = defineCell({
       },
     ],
   },
-  table: {
+  table: tableOf({
     caption: 'The joints: running distances from the after end',
     over: 'joint',
     rows: jointList,
@@ -99,7 +100,7 @@ export const joints = defineCell({
       { of: 'clear', label: 'clear of it' },
       { of: 'starts', label: 'taper begins' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'boardLength < length + trim and boardLength < 2 * taper',

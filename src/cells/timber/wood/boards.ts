@@ -1,6 +1,7 @@
 /** What to buy for the long parts: which boards, and how the plan of pieces is cut from them. */
 import { soldKeys } from '../../../boat/quantities/shop-lumber';
 import { defineCell } from '../../form/define';
+import { tableOf } from '../../form/row-quantities';
 import { drawBoards } from './boards-drawing';
 import { asksHull, cutRows, problem } from './boards-facts';
 import { boardsInputs, otherKeys } from './boards-inputs';
@@ -77,7 +78,7 @@ export const boards = defineCell({
       otherwise: 'There may be a cheaper way to cut them: search for it.',
     },
   ],
-  table: {
+  table: tableOf({
     caption: 'The cut list: board by board, in the order of the cuts',
     over: 'piece',
     rows: cutRows,
@@ -89,7 +90,7 @@ export const boards = defineCell({
       { of: 'sectionThickness', label: 'thick' },
       { of: 'sectionWidth', label: 'wide' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'wasted > 0.3',

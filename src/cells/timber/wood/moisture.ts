@@ -8,6 +8,7 @@ import { input, choice, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, chosenFromShop, fromShop } from '../../form/from-shop';
 import { firstOf } from '../../form/in-words';
+import { tableOf } from '../../form/row-quantities';
 import { enlarged, boardEnd } from './board-end-drawing';
 import { drawing, mm, note } from '../../../drawing';
 import { isIssue } from '../../../measure';
@@ -133,7 +134,7 @@ export const moisture = defineCell({
     'On the way to {later} a width of {width} changes by {change}',
     { when: 'offGlue > 0', says: '.', otherwise: ', to {widthLater}. The wood weighs {density} now.' },
   ],
-  table: {
+  table: tableOf({
     caption: 'The same wood and air, part by part',
     over: 'part',
     columns: [
@@ -141,7 +142,7 @@ export const moisture = defineCell({
       { of: 'widthLater', label: 'width then' },
       { of: 'cup', label: 'cup' },
     ],
-  },
+  }),
   warnings: [
     {
       when: 'now > 20 %',
