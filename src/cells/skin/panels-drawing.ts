@@ -37,10 +37,6 @@ const FILLS: Readonly<Record<Verdict, Fill>> = {
   untabled: 'void',
 };
 
-const sayOf = (verdict: string): string =>
-  ({ marginal: 'is marginal', refuses: 'does not bend', untabled: 'has no published radius' })[verdict] ??
-  verdict;
-
 const paper = ([x, y]: Vec2): Point => [mm(x), mm(y)];
 
 /** Number or name alone: the frame's lines stand close. */
@@ -64,7 +60,7 @@ export function drawPanels(v: PanelsValues, on: Saying): Drawing {
   const length = (metres: number) => say(metres, 'length');
   return drawing({
     title: TITLE,
-    says: `${length(v.length)} along the straight edge, ${length(v.width)} wide at most. Bent to ${length(v.bendsTo)} where it takes most, ${length(v.hardestAt)} along; twisted ${say(v.twist, 'angle')} at most. With the face grain ${v.grain} it ${sayOf(v.verdict)}, the other way it ${sayOf(v.otherVerdict)}.`,
+    says: `${length(v.length)} by ${length(v.width)}; bent to ${length(v.bendsTo)} where it takes most, ${length(v.hardestAt)} along; twisted ${say(v.twist, 'angle')} at most.`,
     shapes: [
       panelShapes(v, laid, frames, length, gap),
       maps.map(({ name, of, down }) => mapShapes(made.places, of, name, -down * step, gap)),

@@ -67,7 +67,7 @@ export const panels = defineCell({
   ],
   table: tableOf({
     caption:
-      'Heights over the straight edge at running distances from the aftermost point, port panel outside up; starboard is its mirror',
+      'Heights over the straight edge, at distances from the aftermost point, port panel outside up; starboard is its mirror',
     over: 'place',
     rows: places,
     columns: [
