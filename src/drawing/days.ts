@@ -30,13 +30,13 @@ const HOUR = 1.4;
 const ROW = 16;
 const BAR = 0.5;
 /** What the narrowest sheet gives to the bars, px; a letter's width on it, and clear room beside a bar. */
-const SHEET = 320;
+const SHEET = 245;
 const LETTER = 7.4;
 const CLEAR = 6;
 /** More rows than these, and only the first of each kind is named. */
 const MOST_NAMED = 14;
 /** Names of days stand no closer than this, px. */
-const DAY_ROOM = 32;
+const DAY_ROOM = 28;
 
 /** Bars from the top down, their names beside them, the days along the top. */
 export function barsOverDays(bars: readonly DayBar[], span: Span, dayName: (day: number) => string): Shape[] {

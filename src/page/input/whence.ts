@@ -3,6 +3,7 @@ import { columns, type Given, tradeTables } from '../../boat';
 import type { Graph } from '../../notebook';
 import { type Bench, sayOf } from '../bench';
 import { inShortWithin } from '../words';
+import { inBrief } from './brief';
 import { giverOf } from './owner';
 
 /** Words, or a quantity that can be gone to under the words that name it. */
@@ -90,7 +91,7 @@ function giverMark({ instances }: Bench, giver: string, cell: string): string {
   if ((tradeTables as readonly string[]).includes(part)) return 'table';
   const instance = instances.value.get(part);
   if (instance === undefined) return 'boat';
-  return part === cell ? 'this cell' : instance.cell.title;
+  return part === cell ? 'this cell' : inBrief(instance.cell.title);
 }
 
 function howBuilt(bench: Bench, graph: Graph, name: string): { mark: string; words: string } {
