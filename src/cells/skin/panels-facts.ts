@@ -149,7 +149,9 @@ export const hardest = fact(
 export const crown = fact(
   'the skin’s section at each frame against the straight line from corner to corner',
   GEOMETRY,
-  ({ panel }: Pick<PanelsAsked, 'panel'>, { hull }) => {
+  ({ panel }: Pick<PanelsAsked, 'panel'>, { hull, ask }) => {
+    // A panel that is not there yet stands off no frame, but that is no finding.
+    ask(flat);
     const all = hull.frames.flatMap((station) => {
       const off = attempt(() => station.crown(panel));
       return isIssue(off) ? [] : [{ off, frame: station.name }];

@@ -145,7 +145,6 @@ export const sheets = defineCell({
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom', 'gusset'],
   wide: true,
-  tall: true,
   draw: drawSheets,
   search: {
     by: 'sheets',

@@ -9,6 +9,7 @@ import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import type { PanelsValues } from '../../../src/cells/skin/panels-steps';
 import { isIssue, plainShown, writeInPicture } from '../../../src/measure';
 import '../../kernel/near';
+import { blankTable } from '../../../src/boat/table/blank-table';
 import { askFact } from '../alone';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
@@ -310,4 +311,17 @@ test('nothing is said of a panel that can’t be laid flat but why', () => {
   const tried = tryCell(panels, { panel: 'side' }, broken);
   expect(isIssue(tried.all['length'])).toBe(true);
   expect(Object.values(tried.issues).join()).not.toMatch(/NaN|undefined/);
+});
+
+test('a hull that is not there yet has no crown to be weighed, and no warning kept', () => {
+  const blank = blankTable({
+    name: 'New',
+    stations: 7,
+    edges: 3,
+    unit: 'mm',
+    offsetsTo: 'outside of skin',
+  });
+  const tried = tryCell(panels, { panel: 'side' }, blank);
+  expect(tried.issues).toHaveProperty('crown');
+  expect(tried.warnings).toStrictEqual([]);
 });
