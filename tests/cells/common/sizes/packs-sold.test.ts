@@ -27,8 +27,9 @@ test('resin says which packs to buy by what they hold, and none of which there i
       sealCoats: '1',
       uptake: '100 mL/m^2',
       waste: '0 %',
+      margin: '0 %',
       insideArea: `${litres * 10} m^2`,
-    }).replace(/^.*on top\. /, '');
+    }).replace(/^.*on the shelf\. /, '');
   expect(of(9, plainShown)).toBe('Buy 2 packs of 4 L and 1 of 1 L, for 222.00.');
   expect(of(13, plainShown)).toBe('Buy 1 pack of 15 L, for 300.00.');
   expect(of(0.9, feet)).toBe('Buy 1 pack of 1 quart, for $30.00.');
