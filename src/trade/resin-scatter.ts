@@ -21,7 +21,7 @@ export const scatter = {
   film: {
     value: 0.11,
     source:
-      'from 79 to 90 ft² (7.3 to 8.4 m²) of 6 oz cloth to a gallon, wetted out and filled: B. Niederer, and glass dealers’ pages',
+      'from 79 to 90 ft² (7.3 to 8.4 m²) of cloth of 203 g/m² (6 oz/yd²) to 3.8 L (1 gal), wetted out and filled: B. Niederer, and glass dealers’ pages',
     known: 'calculated',
   },
   /** Of waste, in points. */

@@ -22,6 +22,8 @@ const excused: readonly (readonly [text: RegExp, why: string])[] = [
   [/6 in of plate on 1\/4 in/, 'rows of a printed table'],
   [/ring nails of 2 to 2\.7 mm .*\(14 to 12 gauge/, 'wire goes by gauge where nails are sold by the inch'],
   [/two drops \(0\.1 mL\)/, 'drops are the same everywhere'],
+  [/5 °C \(9 °F\) warmer/, 'a difference of temperatures, not a temperature'],
+  [/1 m² or 1 m$|a square metre, or a metre of fillet/, 'a pace; the note at its field says it by feet too'],
   [/3 °C, in America 5 °F/, 'a difference of temperatures, each system’s own'],
   [/sold by 0\.3 m or by two feet/, 'each system’s own lengths at the yard'],
 ];

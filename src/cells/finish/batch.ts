@@ -115,7 +115,7 @@ export const batch = defineCell({
   ],
   cautions: [
     'Resin and hardener sensitise for life: nitrile gloves, changed often, sleeves, eye protection and fresh air; never solvent on the skin.',
-    'A hundred grams (3 1/2 oz) left in a cup can reach 204 °C (400 °F), and 4 L (1 gal) mixed at once can be solid in five minutes. Carry a hot pot outdoors, away from the fumes, and not to the bin.',
+    '100 g (3 1/2 oz) left in a cup can reach 204 °C (400 °F), and 4 L (1 gal) mixed at once can be solid in five minutes. Carry a hot pot outdoors, away from the fumes, and not to the bin.',
     'Hardener spilled on sawdust can catch fire by itself: keep the mixing bench clear of both.',
     'Never alter the ratio to hasten or slow the cure. Label and sheet of the epoxy in hand outrank this cell; the label’s pot life is of its own mass in its own cup, and a larger mass is gone sooner.',
   ],
@@ -129,7 +129,7 @@ export const batch = defineCell({
       known: 'published',
     },
     {
-      text: 'M. Barnard, “Controlling Exotherm”: a gallon at once, solid in about 5 min',
+      text: 'M. Barnard, “Controlling Exotherm”: 4 L (1 gal) at once, solid in about 5 min',
       known: 'published',
     },
     {

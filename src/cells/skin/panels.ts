@@ -46,19 +46,16 @@ export const panels = defineCell({
     },
   ],
   inWords: [
-    'Strike a straight line {leftOn} in from the sheet’s edge and mark up from it every {every}, {ordinates} times; saw {leftOn} outside the panel. The lower edge is the {lowerEdge}, {lowerJob}; the upper is the {upperEdge}, {upperJob}.',
+    'Strike a straight line {leftOn} inside the sheet’s edge and mark up from it every {every}, {ordinates} times; saw {leftOn} outside the panel. The lower edge is the {lowerEdge}, {lowerJob}; the upper is the {upperEdge}, {upperJob}.',
     {
-      when: 'verdict == "bends"',
-      says: 'A layer of {layerThickness} bends to {bendsTo} with its face grain {grain}.',
-      otherwise: {
-        when: 'verdict == "marginal"',
-        says: 'A layer of {layerThickness} bends to {bendsTo} with its face grain {grain} only if it is a picked sheet.',
-        otherwise: {
-          when: 'verdict == "refuses"',
-          says: 'A layer of {layerThickness} does not bend to {bendsTo} with its face grain {grain}.',
-          otherwise: 'No published radius is for a layer of {layerThickness}.',
-        },
-      },
+      when: 'verdict == "untabled"',
+      says: 'No published radius is for a layer of {layerThickness}.',
+      otherwise: [
+        'A layer of {layerThickness}',
+        { when: 'verdict == "refuses"', says: 'does not bend', otherwise: 'bends' },
+        'to {bendsTo} with its face grain {grain}',
+        { when: 'verdict == "marginal"', says: 'only if it is a picked sheet.', otherwise: '.' },
+      ],
     },
     {
       when: 'layerThickness < 6.34 mm',
