@@ -18,19 +18,8 @@ export const sheets = defineCell({
   groups: {
     'The sheets': ['length', 'width', 'price', 'otherLength', 'otherWidth', 'otherPrice', 'priced', 'faces'],
     Sawing: ['kerf', 'edge', 'outside', 'over'],
-    'Places of the joints': [
-      'bottomAt',
-      'sideAt',
-      'offSide',
-      'offPanel',
-      'offBend',
-      'clear',
-      'least',
-      'more',
-      'slope',
-      'heldOn',
-      'heldAt',
-    ],
+    'Places of the joints': ['bottomAt', 'sideAt', 'clear', 'least', 'more', 'slope', 'heldOn', 'heldAt'],
+    'Joints kept apart': ['offSide', 'offPanel', 'offBend'],
     'The panels': [
       'skinSides',
       'only',
