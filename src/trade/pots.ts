@@ -46,7 +46,10 @@ export const spreading: TradeTable<'pace'> = {
       id: 'wet',
       label: 'wetting out cloth',
       cells: {
-        pace: practice(400, '203 g/m² (6 oz/yd²) lying flat, the middle of 0.10 to 0.20 m² (1 to 2 ft²) a minute'),
+        pace: practice(
+          400,
+          '203 g/m² (6 oz/yd²) lying flat, the middle of 0.10 to 0.20 m² (1 to 2 ft²) a minute',
+        ),
       },
     },
     {
