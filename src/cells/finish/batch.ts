@@ -34,7 +34,11 @@ export const batch = defineCell({
       label: 'pot life',
       from: 'of the label’s 100 g (3 1/2 oz), from when the two are mixed',
     },
-    { of: 'largest', label: 'at most in one batch', from: 'resin and hardener together, for one pair of hands' },
+    {
+      of: 'largest',
+      label: 'at most in one batch',
+      from: 'resin and hardener together, for one pair of hands',
+    },
     { of: 'batches', label: 'batches', from: 'all alike, for the whole of this work' },
   ],
   inWords: {
