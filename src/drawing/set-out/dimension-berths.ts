@@ -110,8 +110,9 @@ export function* dimensionBerths(
   };
 
   const rows = distances(shape, paper, normal, near, first);
+  const spots = spotsAlong(b - a, tail, Math.abs(u[1]) > 0.7, settings, outward);
   for (const { out, cost } of rows) {
-    for (const spot of spots(b - a, tail, Math.abs(u[1]) > 0.7, settings, outward)) {
+    for (const spot of spots) {
       const [x, y] = at(a + spot.along, out + spot.out);
       yield berth({
         cost: cost + spot.cost,
@@ -162,7 +163,7 @@ interface Spot {
   readonly cost: number;
 }
 
-function spots(
+function spotsAlong(
   length: number,
   tail: number,
   steep: boolean,

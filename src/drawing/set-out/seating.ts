@@ -6,7 +6,7 @@ import { angleBerths } from './angle-berths';
 import { berth, numbered, settings, type Berth, type Paper, type Setting } from './berth';
 import { dimensionBerths } from './dimension-berths';
 import { collisionsOf, disturbsGround, disturbsOthers, type Edges } from './disturbance';
-import { mapGround, type Ground } from './ground';
+import type { Ground } from './ground';
 import { labelBerths, noteBerths, radiusBerths } from './label-berths';
 import { isFootNote, isText, type Shape, type TextShape } from '../shapes';
 import { makeSlab } from './slab';
@@ -28,6 +28,8 @@ export interface Seat {
 
 export interface Seating {
   readonly paper: Paper;
+  /** What is drawn on that paper: `mapGround` of the same shapes. */
+  readonly ground: Ground;
   readonly edges: Edges;
   /** Choices to begin from, by rank of the shape: those of the last setting out or of the last margins. */
   readonly before?: ReadonlyMap<number, number>;
@@ -53,7 +55,7 @@ const ROUNDS = 3;
 
 /** Gives each text shape that lies on the drawing the best berth it can get; some may still collide: see `giveWay`. */
 export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
-  const ground = mapGround(shapes, seating.paper);
+  const { ground } = seating;
   const { size } = seating.paper;
   const waiting = shapes.flatMap((shape, of) =>
     isText(shape) && !isFootNote(shape) ? [{ shape, of, turn: TURN[shape.shape], span: span(shape) }] : [],
@@ -71,7 +73,7 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
       of,
       ways,
       manner: keyed ? 'numbered' : 'full',
-      ...(kept ?? best(shape, ways, seats, ground, seating, null)),
+      ...(kept ?? best(shape, ways, seats, seating, null)),
     });
   }
   // Second thoughts: of all when they sit where they sat before, of those that lie badly when not.
@@ -83,12 +85,11 @@ export function seatAll(shapes: readonly Shape[], seating: Seating): Seat[] {
       if (!seating.before && trouble < TOLERABLE) continue;
       const { choice } = seat;
       const others = seats.filter((s) => s !== seat);
-      Object.assign(seat, best(seat.shape, seat.ways, others, ground, seating, seat));
+      Object.assign(seat, best(seat.shape, seat.ways, others, seating, seat));
       if (seat.choice !== choice) settled = false;
     }
   }
-  for (const { shape, of } of waiting)
-    if (isAgain(shape)) seats.push(spare(shape, of, seats, ground, seating));
+  for (const { shape, of } of waiting) if (isAgain(shape)) seats.push(spare(shape, of, seats, seating));
   return seats.sort((a, b) => a.of - b.of);
 }
 
@@ -98,20 +99,14 @@ export const isAgain = (shape: TextShape): boolean => shape.shape === 'label' &&
 const WORTH = 4;
 
 /** The seat of a name that stands elsewhere too, silent where there is no room close by. */
-function spare(
-  shape: TextShape,
-  of: number,
-  others: readonly Seat[],
-  ground: Ground,
-  seating: Seating,
-): Seat {
+function spare(shape: TextShape, of: number, others: readonly Seat[], seating: Seating): Seat {
   const ways = settings(shape.text, seating.paper.size, WIDEST * seating.paper.size);
   const within = { ...seating, edges: { ...seating.edges, firm: true } };
-  const taken = best(shape, ways, others, ground, within, null);
+  const taken = best(shape, ways, others, within, null);
   const trouble =
     taken.berth.cost +
     disturbsOthers(taken.berth, others, within.edges) +
-    disturbsGround(taken.berth, ground);
+    disturbsGround(taken.berth, seating.ground);
   if (trouble <= WORTH) return { shape, of, ways, manner: 'full', ...taken };
   return { shape, of, ways, manner: 'silent', ...taken, berth: muted(taken.berth) };
 }
@@ -157,8 +152,7 @@ function best(
   shape: TextShape,
   ways: readonly Setting[],
   others: readonly Seat[],
-  ground: Ground,
-  { paper, edges, loyalty }: Seating,
+  { paper, ground, edges, loyalty }: Seating,
   taken: Taken | null,
 ): Taken {
   let found = taken;
@@ -184,15 +178,14 @@ function best(
 }
 
 /** Turns texts into numbers, and numbers into silence, until no text lies on another, on a foreign line or off the sheet. */
-export function giveWay(seats: readonly Seat[], shapes: readonly Shape[], seating: Seating): void {
-  const ground = mapGround(shapes, seating.paper);
-  const next = () => worst(seats, seating.edges, ground);
+export function giveWay(seats: readonly Seat[], seating: Seating): void {
+  const next = () => worst(seats, seating);
   for (let loser = next(); loser; loser = next()) {
     const seat = loser;
     if (seat.manner === 'full' && !isAgain(seat.shape)) {
       seat.manner = 'numbered';
       const others = seats.filter((s) => s !== seat);
-      Object.assign(seat, best(seat.shape, [numbered(0)], others, ground, seating, null));
+      Object.assign(seat, best(seat.shape, [numbered(0)], others, seating, null));
     } else {
       seat.manner = 'silent';
       seat.berth = muted(seat.berth);
@@ -201,7 +194,7 @@ export function giveWay(seats: readonly Seat[], shapes: readonly Shape[], seatin
 }
 
 /** Of the seats in collision the one that should give way: the most entangled, a label before a dimension, a long text before a short one. */
-function worst(seats: readonly Seat[], edges: Edges, ground: Ground): Seat | null {
+function worst(seats: readonly Seat[], { edges, ground }: Seating): Seat | null {
   let found: Seat | null = null;
   let most = 0;
   for (const seat of seats) {

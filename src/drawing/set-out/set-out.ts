@@ -5,6 +5,7 @@ import { movedBerth, movedPaper, numbered, type Paper } from './berth';
 import { EDGE, firstMargins, fit, marginsOf } from './fit';
 import { extents } from '../flatten';
 import { foot } from './foot';
+import { mapGround } from './ground';
 import { placeShape, placeText } from './placing';
 import type { ScaleUnits } from './scale-bar';
 import { giveWay, isAgain, seatAll, type Seat, type Seating } from './seating';
@@ -154,6 +155,7 @@ function layOut(drawing: Drawing, options: SetOut): SettledSheet {
       : { left: EDGE, right: options.width - EDGE, firm };
     const seating: Seating = {
       paper,
+      ground: mapGround(shapes, paper),
       edges,
       loyalty: guide ? FIRM_LOYALTY : LOOSE_LOYALTY,
       ...(before ? { before } : {}),
@@ -167,7 +169,7 @@ function layOut(drawing: Drawing, options: SetOut): SettledSheet {
     const gain = fit(box, needed, size, field).scale / paper.scale;
     // Wider margins than needed are kept while giving them back would gain little.
     const settled = firm || (inside && gain > 0.97 && gain < 1.08);
-    if (settled) giveWay(all, shapes, seating);
+    if (settled) giveWay(all, seating);
     const inKey = seats.filter((s) => s.manner !== 'full');
     if (settled && (keyed !== null || inKey.length === 0)) return { paper, margins, seats: all };
 
