@@ -71,7 +71,7 @@ export function barsOverDays(bars: readonly DayBar[], span: Span, dayName: (day:
         ...drawn.map(({ from, to, fill }) =>
           rectHatch(x(from), y, x(to) - x(from), bar, fill, { pen: 'thin' }),
         ),
-        ...(isNamed(bars, at) ? [note(name, { at: [beside, y + bar / 2] })] : []),
+        ...(isNamed(bars, at) ? [note(name, { at: [beside, y + bar / 2], inRow: true })] : []),
       ];
     }),
   ];

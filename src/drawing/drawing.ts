@@ -191,8 +191,11 @@ export function label(
   return { shape: 'label', at, text, toward: toward ?? null, ...tag };
 }
 
-export function note(text: string, { at, ...tag }: Tag & { readonly at?: Point } = {}): NoteShape {
-  return { shape: 'note', at: at ?? null, text, ...tag };
+export function note(
+  text: string,
+  { at, ...more }: Tag & { readonly at?: Point; readonly inRow?: true } = {},
+): NoteShape {
+  return { shape: 'note', at: at ?? null, text, ...more };
 }
 
 export function mark(

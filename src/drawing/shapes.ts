@@ -124,6 +124,8 @@ export interface NoteShape extends Tag {
   readonly shape: 'note';
   readonly at: Point | null;
   readonly text: string;
+  /** Its height says what it is of: where it is in the way it moves along, never up or down. */
+  readonly inRow?: true;
 }
 
 /** A point mark, of one size on paper whatever the scale. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { barsOverDays, collisions, type DayBar, drawing, overlay, setOut } from '../../src/drawing';
+import { textSlab } from '../../src/drawing/set-out/collisions';
 import type { Shape } from '../../src/drawing/shapes';
 
 const span = { from: 0, to: 7 * 24, dawn: 7, dusk: 19 };
@@ -55,6 +56,25 @@ describe('bars over days', () => {
     const long = texts(laid(many, { ...span, to: 21 * 24 }));
     expect(long.filter((text) => text.startsWith('coat'))).toStrictEqual(['coat 1']);
     expect(long.filter((text) => days.includes(text)).length).toBeLessThan(15);
+  });
+
+  test('a name stays in the row of its bar, on the narrowest sheet too', () => {
+    // Every other bar ends where the next begins, so that there is no room beside some.
+    const bars = Array.from({ length: 12 }, (_, i) =>
+      bar(i % 2 ? `sanding ${i}` : `cloth, coat ${i}`, 11 * i, 11 * i + 30),
+    );
+    const names = new Set(bars.map(({ name }) => name));
+    const one = drawing({ title: 'Coats', says: 'Coats.', shapes: [laid(bars)], toScale: false });
+    for (const width of [300, 340, 420, 700]) {
+      const { marks, origin, scale } = setOut(one, { width });
+      const off = marks.flatMap((mark) => {
+        const shape = mark.of === null ? undefined : one.shapes[mark.of];
+        if (mark.kind !== 'text' || shape?.shape !== 'note' || !shape.at) return [];
+        return names.has(shape.text) ? [textSlab(mark)!.y - (origin[1] - scale * shape.at[1])] : [];
+      });
+      expect(off).toHaveLength(bars.length);
+      expect(Math.max(...off.map(Math.abs))).toBeLessThan(2);
+    }
   });
 
   test('no text lies on another, and no scale bar stands below, in two versions either', () => {

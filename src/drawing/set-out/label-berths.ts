@@ -106,7 +106,7 @@ export function* radiusBerths(
   }
 }
 
-/** Shifts of a note from its place, in heights and half widths of its text. */
+/** Shifts of a note from its place, in half widths and heights of its text. */
 const SHIFTS: readonly Point[] = [
   [0, 0],
   [0, -1.1],
@@ -121,13 +121,16 @@ const SHIFTS: readonly Point[] = [
   [-1.2, 1.1],
 ];
 
+/** The same of one that stays in its row. */
+const ALONG: readonly Point[] = [0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6].map((right) => [right, 0]);
+
 export function* noteBerths(
-  at: NonNullable<NoteShape['at']>,
+  { at, inRow }: NoteShape,
   paper: Paper,
   settings: readonly Setting[],
 ): Generator<Berth> {
-  const [x, y] = onPaper(paper, at);
-  for (const [rank, [right, down]] of SHIFTS.entries()) {
+  const [x, y] = onPaper(paper, at ?? [0, 0]);
+  for (const [rank, [right, down]] of (inRow ? ALONG : SHIFTS).entries()) {
     for (const setting of settings) {
       yield berth({
         cost: rank + setting.cost,

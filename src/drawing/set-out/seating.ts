@@ -125,7 +125,7 @@ function berths(shape: TextShape, paper: Paper, ways: readonly Setting[]): Gener
     case 'label':
       return labelBerths(shape, paper, ways);
     case 'note':
-      return noteBerths(shape.at ?? [0, 0], paper, ways);
+      return noteBerths(shape, paper, ways);
   }
 }
 
