@@ -21,10 +21,10 @@ import { asksHull } from './sheets-problem';
 import type { SheetsValues } from './sheets-steps';
 
 /** Small sheets in a row, and how much of a sheet's place is left between two. */
-const IN_ROW = 4;
+const IN_ROW = 6;
 const BETWEEN = 0.12;
 /** Below each row, of the width of its sheets. */
-const FOR_NUMBERS = 0.6;
+const FOR_NUMBERS = 1.1;
 
 export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
   const sheets = attempt(() => {
@@ -39,7 +39,7 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
     title: `${title}, ${nameOf(shown)}`,
     says: inWords(shown, sheets, on),
     shapes: [
-      largeSheet(shown, on),
+      largeSheet(shown, on, MOST_DIMS),
       ...(sheets.length > 1 ? smallSheets(sheets, shown) : []),
       note(
         v.faces === 'one'
@@ -68,52 +68,76 @@ function piecesOn(sheet: PlannedSheet): readonly Drawn[] {
   }));
 }
 
-function largeSheet(sheet: PlannedSheet, on: OnHand): Shape[] {
+function largeSheet(sheet: PlannedSheet, on: OnHand, most: number): Shape[] {
   const [length, width] = [mm(sheet.stock.length), mm(sheet.stock.width)];
   const pieces = piecesOn(sheet);
   return [
     rect(0, 0, length, width),
     ...pieces.flatMap((piece) => pieceShapes(piece, length)),
-    arrow([length * 0.03, width * 1.06], [length * 0.22, width * 1.06], { pen: 'thin' }),
-    note('grain', { at: [length * 0.3, width * 1.06] }),
-    dim([0, 0], [length, 0], on.say(sheet.stock.length, 'length'), { run: 'horizontal', level: 1 }),
-    dim([0, 0], [0, width], on.say(sheet.stock.width, 'length'), { run: 'vertical', level: 1 }),
-    ...placeDims(pieces, on),
+    arrow([0, -0.07 * width], [length * 0.19, -0.07 * width], { pen: 'thin' }),
+    note('grain', { at: [length * 0.27, -0.07 * width], inRow: true }),
+    ...runningDims(pieces, sheet, on, most),
   ];
 }
 
 /** A number where there is room for it; smaller pieces are found by their place in the cut list. */
 function pieceShapes({ outline, number }: Drawn, length: number): Shape[] {
-  const { from, to } = outlineBox(outline);
   const at = placeInside(outline);
-  const room = Math.min(to[0] - from[0], to[1] - from[1]);
-  return [hatch(outline, 'plain'), ...(at && room > LETTER * length ? [note(`${number}`, { at })] : [])];
+  return [hatch(outline, 'plain'), ...(at && isNumbered(outline, length) ? [note(`${number}`, { at })] : [])];
 }
 
-/** Height of a number, of the length of the sheet. */
-const LETTER = 1 / 22;
-
-/** From two edges to the boxes of the pieces, where there is room to say it: the rest stands in the cut list. */
-function placeDims(pieces: readonly Drawn[], on: OnHand): Shape[] {
-  const largest = pieces.toSorted((a, b) => areaOf(b) - areaOf(a)).slice(0, MOST_DIMS);
-  return largest.flatMap(({ outline }): Shape[] => {
-    const { from } = outlineBox(outline);
-    const left = outline.find(([x]) => x === from[0])!; // a box touches its outline
-    const low = outline.find(([, y]) => y === from[1])!;
-    return [
-      ...(from[0] > LEAST_DIM
-        ? [dim([0, left[1]], left, on.say(from[0] / 1000, 'length'), { run: 'horizontal', side: 'below' })]
-        : []),
-      ...(from[1] > LEAST_DIM
-        ? [dim([low[0], 0], low, on.say(from[1] / 1000, 'length'), { run: 'vertical', side: 'left' })]
-        : []),
-    ];
-  });
+function isNumbered(outline: readonly Point[], length: number): boolean {
+  const { from, to } = outlineBox(outline);
+  return Math.min(to[0] - from[0], to[1] - from[1]) > LETTER * length;
 }
 
-const MOST_DIMS = 2;
-/** A shorter one has no room for its figure, mm. */
-const LEAST_DIM = 150;
+/** What a piece is wide where it bears its number, of the length of the sheet: on a phone a number is so high. Smaller ones are found in the cut list. */
+const LETTER = 1 / 12;
+
+/**
+ * From the left end and from the lower edge to each numbered piece, as a tape lies: all from one end, the sheet's own
+ * length and width last. Pieces that begin at one line share it; where they are too many the largest are told, and the
+ * rest stands in the cut list.
+ */
+function runningDims(pieces: readonly Drawn[], { stock }: PlannedSheet, on: OnHand, most: number): Shape[] {
+  const largest = pieces
+    .filter(({ outline }) => isNumbered(outline, mm(stock.length)))
+    .toSorted((a, b) => areaOf(b) - areaOf(a))
+    .slice(0, most);
+  const [length, width] = [mm(stock.length), mm(stock.width)];
+  const [ends, edges] = ([0, 1] as const).map((axis) =>
+    linesOf(
+      largest.map(({ outline }) => outlineBox(outline).from[axis]),
+      (at) => on.say(at / 1000, 'length'),
+    ),
+  ) as [readonly Told[], readonly Told[]]; // one an axis
+  return [
+    ...[...ends, { at: length, text: on.say(stock.length, 'length') }].map(({ at, text }, level) =>
+      dim([0, width], [at, width], text, { run: 'horizontal', side: 'above', level }),
+    ),
+    ...[...edges, { at: width, text: on.say(stock.width, 'length') }].map(({ at, text }, level) =>
+      dim([0, 0], [0, at], text, { run: 'vertical', side: 'left', level }),
+    ),
+  ];
+}
+
+interface Told {
+  readonly at: number;
+  readonly text: string;
+}
+
+/** Each line once, as a tape tells it, nearest first; what begins at the edge itself needs none. */
+function linesOf(starts: readonly number[], say: (mm: number) => string): readonly Told[] {
+  const told = new Map<string, number>();
+  for (const at of starts.toSorted((a, b) => a - b))
+    if (at > AT_EDGE && !told.has(say(at))) told.set(say(at), at);
+  return [...told].map(([text, at]) => ({ text, at }));
+}
+
+/** Pieces told beside the sheet on the screen. */
+const MOST_DIMS = 4;
+/** What begins nearer to the edge begins at the trim, mm. */
+const AT_EDGE = 30;
 
 const areaOf = ({ outline }: Drawn) => {
   const { from, to } = outlineBox(outline);
@@ -126,7 +150,7 @@ function smallSheets(sheets: readonly PlannedSheet[], shown: PlannedSheet): Shap
   const widest = mm(Math.max(...sheets.map(({ stock }) => stock.width)));
   const whole = mm(shown.stock.length);
   const scale = whole / (longest * (IN_ROW + (IN_ROW - 1) * BETWEEN));
-  const foot = -0.32 * mm(shown.stock.width);
+  const foot = -0.2 * mm(shown.stock.width);
   return sheets.flatMap((sheet, i): Shape[] => {
     const column = i % IN_ROW;
     const row = Math.floor(i / IN_ROW);
@@ -139,6 +163,7 @@ function smallSheets(sheets: readonly PlannedSheet[], shown: PlannedSheet): Shap
       rect(x, y, corner[0] - x, corner[1] - y, { pen: sheet === shown ? 'outline' : 'thin' }),
       note(sheet.times === 1 ? `${sheet.number}` : `${sheet.number}, ${sheet.number + 1}`, {
         at: [x + (longest * scale) / 2, y - (widest * scale * FOR_NUMBERS) / 2],
+        inRow: true,
       }),
     ];
   });

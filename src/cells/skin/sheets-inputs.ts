@@ -91,7 +91,7 @@ export const sheetsInputs = {
     note: `midway between frames, the first from the stern on frame 2: ${PRACTICE}`,
     when: SKIN,
   }),
-  cutting: choice('Both sides are sawn', {
+  cutting: choice('The sides are sawn', {
     options: [
       { id: 'apart', label: 'one by one' },
       { id: 'together', label: 'two sheets at once' },
@@ -216,9 +216,19 @@ export const sheetsInputs = {
     min: '0',
     max: '2',
     step: '1',
-    note: '2 where it is built of two thicknesses, 0 where it is not of plywood',
+    note: '0 where it is not of plywood',
   }),
   transomThickness: fromBoat('transom.thickness', { when: 'transoms > 0', ofBoat: true }),
+  transomLayers: input('count', 'Layers of a transom', {
+    when: 'transoms > 0',
+    from: '{self}.usualLayers',
+    ofBoat: true,
+    preset: '1',
+    min: '1',
+    max: '4',
+    step: '1',
+    note: 'glued together, so that it comes off the sheets of the skin',
+  }),
   gussets: input('count', 'Gussets', {
     from: 'gusset.pieces',
     ofBoat: true,

@@ -132,7 +132,17 @@ function partsOfBoat(v: SheetsAsked, hull: Hull): readonly Part[] {
       ...half,
       ...half.toReversed().map(([y, z]): Vec2 => [-y, z]),
     ];
-    return [{ name: role, outline, turns: [0, 2], pairs: false, count, thickness: v.transomThickness }];
+    const layers = v.transomLayers;
+    return [
+      {
+        name: layers > 1 ? `layer of the ${role}` : role,
+        outline,
+        turns: [0, 2],
+        pairs: false,
+        count: count * layers,
+        thickness: v.transomThickness / layers,
+      },
+    ];
   };
   return [...transom('transom'), ...transom('bow transom'), ...gussetsOf(v, hull)];
 }

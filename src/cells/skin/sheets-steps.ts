@@ -50,7 +50,21 @@ const lies = ({ laid }: CutPiece, grain: SheetsAsked['grain']): string => {
   return grain === 'either' || laid.mirrored ? `${turned}${back}` : turned;
 };
 
+/** Two thicknesses of plywood are one when they differ by less: sheets are never quite what is printed. */
+const SAME_PLY = '0.6 mm';
+
 export const sheetsSteps = {
+  usualLayers: step(
+    'count',
+    [
+      ...['2 * bottomThickness', '2 * sideThickness', '3 * sideThickness'].map(
+        (skin) => `abs(transomThickness - ${skin}) < ${SAME_PLY} ? ${skin.charAt(0)}`,
+      ),
+      '1',
+    ].join(' : '),
+    'layers of the skin’s own plywood that make up a transom; 1 where none do',
+    'common practice, no source',
+  ),
   count: tell(best, 'count', 'sheets to buy', (plan) => countOf(plan)),
   ofSecond: tell(best, 'count', 'of them of the second size', (plan) =>
     countOf(plan, (stock) => stock === 1),

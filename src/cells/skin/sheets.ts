@@ -32,6 +32,7 @@ export const sheets = defineCell({
     'Transoms and gussets': [
       'transoms',
       'transomThickness',
+      'transomLayers',
       'gussets',
       'gussetLeg',
       'gussetThickness',
@@ -87,9 +88,9 @@ export const sheets = defineCell({
       weight: 'mind',
     },
     {
-      when: 'waste > 0.6',
+      when: 'waste > 2 / 3',
       says: '{waste} of the plywood is left over: let the grain run either way, allow joints in other places, or try another size of sheet.',
-      limit: 'six tenths wasted; common practice, no source',
+      limit: 'two thirds wasted; common practice, no source',
       weight: 'mind',
     },
     {
@@ -133,7 +134,6 @@ export const sheets = defineCell({
     { text: 'Panels laid flat, their pieces, and how they lie', known: 'geometry' },
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom', 'gusset'],
-  wide: true,
   draw: drawSheets,
   search: {
     by: 'sheets',

@@ -94,6 +94,25 @@ describe('parts that are typed', () => {
     expect(cell.issues['count']).toMatch(/no sheet that is sold holds part 1 1 the way it may lie/);
   });
 
+  test('a transom is built of layers of the skin’s own plywood where they make up its thickness', () => {
+    const skin = { bottomThickness: '9 mm', sideThickness: '6 mm' };
+    const layers = (transomThickness: string, more: Record<string, string> = {}) =>
+      tryCell(sheets, { transomThickness, ...skin, ...more }).number('usualLayers');
+    expect(layers('18 mm')).toBe(2);
+    expect(layers('12 mm')).toBe(2);
+    expect(layers('18 mm', { bottomThickness: '12 mm' })).toBe(3);
+    expect(layers('19 mm')).toBe(1);
+    // Two of 9 mm come off the bottom's sheets; one of 18 mm asks for a sheet of its own.
+    const thick = (transomLayers: string) =>
+      tryCell(sheets, { transomThickness: '18 mm', ...skin, transomLayers, gussets: '0' });
+    const found = (cell: ReturnType<typeof thick>) =>
+      Array.from({ length: cell.number('pieces') }, (_, i) => `cut${i + 1}`)
+        .filter((row) => String(cell.inRow(row, 'name')).includes('transom'))
+        .map((row) => Number(cell.inRow(row, 'thick')).toFixed(3));
+    expect(found(thick('2'))).toStrictEqual(['0.009', '0.009']);
+    expect(found(thick('1'))).toStrictEqual(['0.018']);
+  });
+
   test('nothing to cut is said', () => {
     expect(tryCell(sheets, parts).issues['count']).toMatch(/nothing is to be cut/);
   });
