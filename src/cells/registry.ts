@@ -60,6 +60,7 @@ export const registry: readonly Shelved[] = [
   shelved('cure', () => import('./finish/cure')),
   shelved('sand', () => import('./finish/sand')),
   shelved('paint', () => import('./finish/paint')),
+  shelved('weights', () => import('./afloat/weights')),
 ];
 
 keepNames(registry.map(({ id }) => id));

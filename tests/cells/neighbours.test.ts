@@ -58,6 +58,9 @@ const anyWood = {
 };
 
 const questions: readonly Question[] = [
+  { asks: 'what her bare wood weighs', of: ['weights.bareWood', 'hull.structureMass'] },
+  { asks: 'where its middle lies, forward', of: ['weights.woodForward', 'hull.structureCentre.x'] },
+  { asks: 'how high it lies', of: ['weights.woodHeight', 'hull.structureCentre.z'] },
   {
     asks: 'how stiff a wood is in bending',
     with: anyWood,

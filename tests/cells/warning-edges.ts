@@ -285,6 +285,12 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'thinner > (paint == "varnish" ? 0.5 : 0.2)',
     'handLoss < 10 %',
   ],
+  weights: [
+    'loaded >= bears',
+    'abs(centreSide) > beam / 100',
+    'weighed != "no" and correctionSize > reckoned / 5',
+    'weighed != "no" and foreAt - aftAt < beam / 2',
+  ],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };
