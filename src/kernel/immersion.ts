@@ -24,6 +24,8 @@ export interface Waterplane {
   /** Second moments about the axes through its centre, m4: about the fore-and-aft one, and the one across. */
   readonly transverse: number;
   readonly longitudinal: number;
+  /** The mixed one, about both axes, m4: 0 where they are its principal axes, as upright. */
+  readonly mixed: number;
 }
 
 /**
@@ -48,6 +50,7 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
   let m2 = 0;
   let m11 = 0;
   let m22 = 0;
+  let m12 = 0;
   cutMesh(
     mesh,
     axes,
@@ -77,6 +80,7 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       m2 += ((a2 + b2) * twice) / 6;
       m11 += ((a1 * a1 + a1 * b1 + b1 * b1) * twice) / 12;
       m22 += ((a2 * a2 + a2 * b2 + b2 * b2) * twice) / 12;
+      m12 += ((2 * a1 * a2 + a1 * b2 + b1 * a2 + 2 * b1 * b2) * twice) / 24;
     },
   );
   return {
@@ -88,6 +92,7 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       centroid: area > 0 ? fromPlane(axes, m1 / area, m2 / area) : null,
       transverse: area > 0 ? m22 - (m2 * m2) / area : 0,
       longitudinal: area > 0 ? m11 - (m1 * m1) / area : 0,
+      mixed: area > 0 ? m12 - (m1 * m2) / area : 0,
     },
   };
 }

@@ -8,6 +8,10 @@ export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, pushesOn, vi
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
+export { upOf } from './afloat/attitude';
+export { balance } from './afloat/balance';
+export type { Balance, Burden } from './afloat/balance';
+export { heightsAlong, levelFor } from './afloat/level';
 export { aged, ripeAt } from './ageing';
 export type { DailyRate } from './ageing';
 export { chordAt, clearOf, common, convexOutline, distanceToSide, narrowed, widened } from './convex';

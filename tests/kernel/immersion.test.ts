@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { below, bridge, findRoot, joined, mirrored } from '../../src/kernel';
-import type { Mesh, Plane, Vec3 } from '../../src/kernel';
+import { below, findRoot } from '../../src/kernel';
+import type { Mesh, Plane } from '../../src/kernel';
 import { orderOf } from './near';
 import { boxMesh, seeded } from './shapes';
+import { prism, wigley } from './afloat/hulls';
 
 const { cos, sin, PI } = Math;
 const level = (height: number): Plane => ({ normal: [0, 0, 1], height });
@@ -15,23 +16,6 @@ function lever(mesh: Mesh, volume: number, angle: number, kg: number): number {
   const height = findRoot((h) => below(mesh, heeled(angle, h)).volume - volume, -3, 3) ?? NaN;
   const [, y, z] = below(mesh, heeled(angle, height)).centroid ?? [NaN, NaN, NaN];
   return y * cos(angle) + (z - kg) * sin(angle);
-}
-
-/** A prism of one section, x from 0 to the length; the half section from keel to deck, port side. */
-function prism(length: number, half: readonly (readonly [y: number, z: number])[]): Mesh {
-  const at = (x: number): Vec3[] => half.map(([y, z]) => [x, y, z]);
-  const round = (x: number): Vec3[] => [
-    ...at(x),
-    ...at(x)
-      .toReversed()
-      .map(([a, y, z]): Vec3 => [a, -y, z]),
-  ];
-  const closed = (x: number): Vec3[] => [...round(x), ...round(x).slice(0, 1)];
-  const middle = (points: readonly Vec3[]): Vec3[] => points.map(([x, , z]) => [x, 0, z]);
-  // The ends are ruled between port and starboard.
-  const after = bridge(at(0), middle(at(0)));
-  const fore = bridge(middle(at(length)), at(length));
-  return joined(bridge(closed(length), closed(0)), after, mirrored(after), fore, mirrored(fore));
 }
 
 describe('box 6 x 2 floating 0.25 deep (Derrett, Ship Stability for Masters and Mates: KB = T/2, BM = B^2/12T)', () => {
@@ -55,13 +39,19 @@ describe('box 6 x 2 floating 0.25 deep (Derrett, Ship Stability for Masters and 
     expect(full.wettedArea).toBeNear(12 + 16, 1e-14);
     const under = below(box, level(2));
     expect(under.volume).toBeNear(12, 1e-14);
-    expect(under.waterplane).toStrictEqual({ area: 0, centroid: null, transverse: 0, longitudinal: 0 });
+    expect(under.waterplane).toStrictEqual({
+      area: 0,
+      centroid: null,
+      transverse: 0,
+      longitudinal: 0,
+      mixed: 0,
+    });
     const dry = below(box, level(0));
     expect(dry).toStrictEqual({
       volume: 0,
       centroid: null,
       wettedArea: 0,
-      waterplane: { area: 0, centroid: null, transverse: 0, longitudinal: 0 },
+      waterplane: { area: 0, centroid: null, transverse: 0, longitudinal: 0, mixed: 0 },
     });
   });
   test('moments are taken about the centre of the waterplane, which moves with the box', () => {
@@ -127,26 +117,8 @@ test('vee section with a chine at waterline 0.25: area 0.207682 (polygon clipped
 });
 
 describe('Wigley hull 10 x 1 x 0.625, y = (B/2) (1 - (2x/L)^2) (1 - (z/T)^2)', () => {
-  const wigley = (n: number): Mesh => {
-    const waterline = (j: number): Vec3[] =>
-      Array.from({ length: n + 1 }, (_, i) => {
-        const x = -5 + (10 * i) / n;
-        const z = (-0.625 * j) / n;
-        return [x, 0.5 * (1 - (x / 5) ** 2) * (1 - (z / 0.625) ** 2), z];
-      });
-    const strakes = Array.from({ length: n }, (_, j) => bridge(waterline(j + 1), waterline(j)));
-    const side = joined(...strakes);
-    const deck = waterline(0);
-    return joined(
-      side,
-      mirrored(side),
-      bridge(
-        deck,
-        deck.map(([x, y, z]): Vec3 => [x, -y, z]),
-      ),
-    );
-  };
-  const [coarse, fine] = [16, 32].map((n) => below(wigley(n), level(0)));
+  const form = { length: 10, beam: 1, draught: 0.625 };
+  const [coarse, fine] = [16, 32].map((n) => below(wigley(n, form), level(0)));
   // C_B = 4/9, C_WP = 2/3, KB = 5T/8, I_T = 4 L B^3 / 105, I_L = B L^3 / 30.
   test.each([
     ['volume', (4 / 9) * 6.25, (of: typeof fine) => of?.volume],

@@ -1,8 +1,8 @@
 /** The form of the hull at a draught, on an even keel: what is under water, how long and how broad, and where. */
 import {
   below,
-  findRoot,
   type Immersion,
+  levelFor,
   meshSection,
   sectionBelow,
   type SectionBelow,
@@ -48,11 +48,10 @@ export function heightsOf(hull: Hull): Heights {
  */
 export function draughtAt(hull: Hull, volume: number): number {
   const { lowest, leastSheer } = heightsOf(hull);
-  const wanting = (draught: number) =>
-    below(hull.body, { normal: [0, 0, 1], height: lowest + draught }).volume - volume;
-  const draught = findRoot(wanting, 0, leastSheer - lowest, 1e-7);
-  if (draught === null) throw new Error('so heavy, the water would stand over the sheer before she floated');
-  return draught;
+  const level = volume < hull.volume ? levelFor(hull.body, [0, 0, 1], volume).plane.height : Infinity;
+  if (level > leastSheer)
+    throw new Error('so heavy, the water would stand over the sheer before she floated');
+  return level - lowest;
 }
 
 /** The hull floating level at a height above the base line, on an even keel; worked out when first asked for. */
