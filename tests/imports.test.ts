@@ -40,6 +40,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     'timber/gluing': stage,
     skin: stage,
     finish: stage,
+    afloat: stage,
   },
   boat: {
     table: ['.'],

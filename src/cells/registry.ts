@@ -61,6 +61,7 @@ export const registry: readonly Shelved[] = [
   shelved('sand', () => import('./finish/sand')),
   shelved('paint', () => import('./finish/paint')),
   shelved('weights', () => import('./afloat/weights')),
+  shelved('float', () => import('./afloat/float')),
 ];
 
 keepNames(registry.map(({ id }) => id));

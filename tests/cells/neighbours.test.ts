@@ -61,6 +61,8 @@ const questions: readonly Question[] = [
   { asks: 'what her bare wood weighs', of: ['weights.bareWood', 'hull.structureMass'] },
   { asks: 'where its middle lies, forward', of: ['weights.woodForward', 'hull.structureCentre.x'] },
   { asks: 'how high it lies', of: ['weights.woodHeight', 'hull.structureCentre.z'] },
+  { asks: 'what all aboard weigh', of: ['weights.loaded', 'float.mass'] },
+  { asks: 'how dense the water is', of: ['lines.density', 'float.density'] },
   {
     asks: 'how stiff a wood is in bending',
     with: anyWood,

@@ -291,6 +291,14 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'weighed != "no" and correctionSize > reckoned / 5',
     'weighed != "no" and foreAt - aftAt < beam / 2',
   ],
+  float: [
+    'volume >= toSheer',
+    'floats == 0 and volume < toSheer',
+    'floats == 1 and leastFreeboard <= 0 mm',
+    'floats == 1 and leastFreeboard > 0 mm and leastFreeboard < 150 mm',
+    'floats == 1 and abs(heel) > 5°',
+    'floats == 1 and abs(trim) > 2°',
+  ],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };

@@ -1,6 +1,13 @@
 /** Afloat: what she weighs and where, and how she floats, against the world outside. */
 import { weights } from '../../src/cells/afloat/weights';
 import { type Tried, tryCell } from '../cells/try-cell';
+import { balance, below, type Mesh } from '../../src/kernel';
+import { waterDensity } from '../../src/trade/sea-water';
+import { float } from '../../src/cells/afloat/float';
+import { box } from '../boat/shapes';
+import { tableThrough } from '../cells/shape/table-through';
+import { prism, wigley } from '../kernel/afloat/hulls';
+import { boxMesh } from '../kernel/shapes';
 import type { Check } from './check';
 
 /** The dory of nothing but a keelson of so many kilograms. */
@@ -26,6 +33,21 @@ const bare = {
 };
 const numbers = (tried: Tried, ...keys: readonly string[]) => keys.map((key) => tried.number(key));
 
+const DEGREE = Math.PI / 180;
+const DERRETT = 'D. R. Derrett, Ship Stability for Masters and Mates';
+
+/** Righting lever of a body of so much volume, its centre on the centreline, m. */
+const lever = (body: Mesh, volume: number, [x, z]: readonly [number, number], heel: number): number =>
+  balance(body, { volume, centre: [x, 0, z] }, { heel: heel * DEGREE })!.lever;
+
+const wigleyHull = () => wigley(64, { length: 10, beam: 1, draught: 0.625 }, 0.3);
+const flared = prism(8, [
+  [0, 0],
+  [0.5, 0],
+  [0.5 + Math.tan(25 * DEGREE), 1],
+  [0, 1],
+]);
+
 export const rows: readonly Check[] = [
   {
     id: 'A1',
@@ -41,7 +63,7 @@ export const rows: readonly Check[] = [
       numbers(
         tryCell(weights, {
           ...bare,
-          keelsonMass: '0.1 g',
+          keelsonMass: '0.001 g',
           gearAMass: '60 kg',
           gearAForward: '2 m',
           gearBMass: '25 kg',
@@ -112,5 +134,198 @@ export const rows: readonly Check[] = [
           // Of a cubic foot of it, cut at 12 %.
           tryCell(weights, { ...bare, keelsonMass: '33.1537 lb', moisture }).number('wood') / 0.453_592_37,
       ),
+  },
+  {
+    id: 'A5',
+    cell: 'kernel',
+    what: 'volume of the Wigley hull, and its two metacentric radii',
+    input: '10 m by 1 m by 0.625 m, 64 cells along and 64 up each side',
+    expected: [2.777_778, 0.137_143, 12],
+    unit: 'm³, m, m',
+    tolerance: 0.002,
+    rough: { noticed: 0.02, finer: 'A7' },
+    source:
+      'C_B = 4/9, BM = 3 B² / 35 T, BM_L = 3 L² / 40 T; the form after W. C. S. Wigley, DREA TC 89/308 (Hally, 1989)',
+    known: 'closed form',
+    obtain: () => {
+      const { volume, waterplane } = below(wigleyHull(), { normal: [0, 0, 1], height: 0 });
+      return [volume, waterplane.transverse / volume, waterplane.longitudinal / volume];
+    },
+  },
+  {
+    id: 'A6',
+    cell: 'float',
+    what: 'metacentric height of a box, and what sinks it by a centimetre',
+    input: 'box 6 m by 2 m floating 0.25 m deep in fresh water, its centre 0.4 m up',
+    expected: [1.058_33, 120],
+    unit: 'm, kg',
+    tolerance: 1e-4,
+    source: `${DERRETT}, summary of formulae: KB = T/2, BM = B² / 12 T`,
+    known: 'published',
+    obtain: () =>
+      numbers(
+        tryCell(
+          float,
+          { mass: '3000 kg', centreForward: '3 m', centreHeight: '0.4 m', station: 'frame2' },
+          tableThrough(box(6, 2, 1)),
+        ),
+        'stiffness',
+        'sinks',
+      ),
+  },
+  {
+    id: 'A7',
+    cell: 'kernel',
+    what: 'metacentric heights of a box, for heel and for trim',
+    input: 'box 6 m by 2 m floating 0.25 m deep, its centre 0.4 m up',
+    expected: [1.058_333, 11.725],
+    unit: 'm',
+    tolerance: 1e-5,
+    source: `${DERRETT}, summary of formulae: KB + BM - KG`,
+    known: 'published',
+    obtain: () => {
+      const at = balance(boxMesh([-3, -1, 0], [3, 1, 1]), { volume: 3, centre: [0, 0, 0.4] })!;
+      return [at.metacentric.transverse, at.metacentric.longitudinal];
+    },
+  },
+  {
+    id: 'A8',
+    cell: 'kernel',
+    what: 'centre of buoyancy and metacentric radius of a triangular prism, apex down',
+    input: 'breadth 2 m on the waterline, draught 0.5 m',
+    expected: [0.333_33, 1.333_33],
+    unit: 'm',
+    tolerance: 1e-4,
+    source: `${DERRETT}, summary of formulae: KB = 2 T/3, BM = B² / 6 T`,
+    known: 'published',
+    obtain: () => {
+      const wedge = prism(8, [
+        [0, 0],
+        [1.5, 0.75],
+        [0, 0.75],
+      ]);
+      const { centroid, volume, waterplane } = below(wedge, { normal: [0, 0, 1], height: 0.5 });
+      return [centroid![2], waterplane.transverse / volume];
+    },
+  },
+  {
+    id: 'A9',
+    cell: 'kernel',
+    what: 'righting lever of a box at 20° and, its bilge out of the water, at 30°',
+    input: 'breadth 2 m, draught 0.5 m, depth 1.2 m, KG 0.5 m',
+    expected: [0.157_611, 0.257_835],
+    unit: 'm',
+    tolerance: 1e-5,
+    source: 'GZ = sin θ (GM + ½ BM tan² θ); at 30° the triangle under water, by hand',
+    known: 'closed form',
+    obtain: () => [20, 30].map((heel) => lever(boxMesh([0, -1, 0], [8, 1, 1.2]), 8, [4, 0.5], heel)),
+  },
+  {
+    id: 'A10',
+    cell: 'kernel',
+    what: 'righting moment of a box-shaped vessel at a small heel, by its metacentric height',
+    input: '65 m by 12 m, draught 4 m in salt water of 1.025, KG 4 m, 5°',
+    expected: [278.9],
+    unit: 't·m',
+    tolerance: 0.3,
+    source: `${DERRETT}: W GM sin θ`,
+    known: 'published',
+    obtain: () => {
+      const at = balance(boxMesh([0, -6, 0], [65, 6, 8]), { volume: 65 * 12 * 4, centre: [32.5, 0, 4] })!;
+      return [1.025 * 65 * 12 * 4 * at.metacentric.transverse * Math.sin(5 * DEGREE)];
+    },
+  },
+  {
+    id: 'A11',
+    cell: 'kernel',
+    what: 'righting moments of a box-shaped vessel: at 6° by its metacentric height, at 24° by its lever',
+    input: '55 m by 7.5 m by 6 m, draught 4 m in salt water of 1.025, KG 2.7 m',
+    expected: [83.42, 404.5],
+    unit: 't·m',
+    tolerance: 0.05,
+    source: `${DERRETT}, exercise 15.5, a worked solution`,
+    known: 'published',
+    obtain: () => {
+      const body = boxMesh([0, -3.75, 0], [55, 3.75, 6]);
+      const volume = 55 * 7.5 * 4;
+      const at = balance(body, { volume, centre: [27.5, 0, 2.7] })!;
+      return [
+        1.025 * volume * at.metacentric.transverse * Math.sin(6 * DEGREE),
+        1.025 * volume * lever(body, volume, [27.5, 2.7], 24),
+      ];
+    },
+  },
+  {
+    id: 'A12',
+    cell: 'kernel',
+    what: 'section of a vee bottom with a chine under water',
+    input: 'keel (0, 0), chine (0.6, 0.16), sheer (0.8, 0.6) m, water 0.25 m up, a metre of it',
+    expected: [0.207_682],
+    unit: 'm²',
+    tolerance: 1e-6,
+    source: 'polygon by its corners (0, 0), (0.6, 0.16), (0.640909, 0.25)',
+    known: 'closed form',
+    obtain: () => {
+      const vee = prism(1, [
+        [0, 0],
+        [0.6, 0.16],
+        [0.8, 0.6],
+        [0, 0.6],
+      ]);
+      return [below(vee, { normal: [0, 0, 1], height: 0.25 }).volume];
+    },
+  },
+  {
+    id: 'A13',
+    cell: 'kernel',
+    what: 'righting lever of a flared section at 10°',
+    input: 'flat bottom 1 m broad, sides flared 25°, draught 0.15 m, KG 0.35 m',
+    expected: [0.088_616],
+    unit: 'm',
+    tolerance: 1e-5,
+    source: 'heeled polygon of the same area, by its corners',
+    known: 'closed form',
+    obtain: () => [lever(flared, 8 * (0.15 + 0.0225 * Math.tan(25 * DEGREE)), [4, 0.35], 10)],
+  },
+  {
+    id: 'A14',
+    cell: 'float',
+    what: 'load that sinks 50 ft² of waterplane by an inch, in fresh and in salt water',
+    input: '62.4 and 64 lb/ft³',
+    expected: [260, 266.67],
+    unit: 'lb',
+    tolerance: 0.02,
+    source:
+      'pounds an inch = waterplane × density / 12; trade figures of 62.4 and 64 lb/ft³, the first also in 33 CFR 183.105',
+    known: 'closed form',
+    obtain: () =>
+      [62.4, 64].map((weight) => {
+        const of = 0.453_592_37 / 0.3048 ** 3;
+        const tried = tryCell(
+          float,
+          {
+            mass: '900 kg',
+            centreForward: '5 ft',
+            centreHeight: '300 mm',
+            density: `${weight * of} kg/m3`,
+            station: 'frame2',
+          },
+          tableThrough(box(10 * 0.3048, 5 * 0.3048, 1)),
+        );
+        return (tried.number('sinks') * 2.54) / 0.453_592_37;
+      }),
+  },
+  {
+    id: 'A15',
+    cell: 'trade',
+    what: 'density of sea water of 35 parts of salt in a thousand, and of pure water',
+    input: 'sea 25 °C and 15 °C; pure 5 °C and 15 °C',
+    expected: [1023.3431, 1025.9728, 999.966_75, 999.1016],
+    unit: 'kg/m³',
+    tolerance: 1e-3,
+    source:
+      'N. P. Fofonoff and R. C. Millard, Algorithms for computation of fundamental properties of seawater, UNESCO Technical Papers in Marine Science 44, 1983',
+    known: 'from memory',
+    obtain: () => [waterDensity(25, 35), waterDensity(15, 35), waterDensity(5, 0), waterDensity(15, 0)],
   },
 ];

@@ -139,7 +139,13 @@ export const partKinds: readonly PartKind[] = [
     thickness: size('thickness', '19 mm', '60 mm'),
     width: size('width', '230 mm', '600 mm', '50 mm'),
     height: {
-      ...size('height above the keel at the widest station', '180 mm', '1 m', '20 mm'),
+      ...sizeOf(
+        'Thwarts, above the keel',
+        'height above the keel at the widest station of the thwarts',
+        '180 mm',
+        '1 m',
+        '20 mm',
+      ),
       source: 'Small Craft Advisor, fixed-seat rowing geometry: 5.5 to 8 in (140 to 200 mm) above the bilge',
     },
     number: {

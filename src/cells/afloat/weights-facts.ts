@@ -16,6 +16,8 @@ import { fact } from '../form/fact';
 
 const GEOMETRY = 'geometry';
 
+export const whole = fact('the hull up to her sheer', GEOMETRY, (_: {}, { hull }) => hull);
+
 /** A mass or a size, and where its middle lies, m. */
 interface Piece {
   readonly amount: number;

@@ -1,16 +1,13 @@
 /** The working of the weights. */
 import { step, type ValuesOf } from '../form/define';
-import { fact, tell } from '../form/fact';
-import { partHere, places, seamMiddle, skinMiddle, woodFields, woodMiddle } from './weights-facts';
+import { tell } from '../form/fact';
+import { partHere, places, seamMiddle, skinMiddle, whole, woodFields, woodMiddle } from './weights-facts';
 import type { weightsInputs } from './weights-inputs';
 
-const GEOMETRY = 'geometry';
 const CUSTOM = 'common practice, no source';
 const SUM = 'the sum of its parts';
 const MOMENTS = 'the sum of mass times place, over the sum of the masses';
 const WATER = 'water is told as a share of the dry weight; weights by the tables are at 12 %';
-
-const whole = fact('the hull up to her sheer', GEOMETRY, (_: {}, { hull }) => hull);
 
 const gearSum = (of: string) =>
   ['gearA', 'gearB', 'gearC', 'gearD'].map((id) => `${id}Mass${of && ` * ${id}${of}`}`).join(' + ');

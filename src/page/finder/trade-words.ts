@@ -45,6 +45,8 @@ export const tradeWords: Readonly<Record<string, readonly string[]>> = {
   weight: ['displacement', 'weigh'],
   gravity: ['centre', 'weight'],
   scales: ['weigh'],
+  waterline: ['float', 'draught'],
+  sinkage: ['draught'],
   load: ['displacement', 'weight'],
   buoyancy: ['displacement', 'float'],
   lofting: ['offset', 'line', 'station', 'batten'],

@@ -1,0 +1,101 @@
+/** The hull in the water: profile, plan and the widest section from astern, and the freeboard all round her sheer. */
+import { type Drawing, drawing, label, line, mark, mm, note, type Point, type Shape } from '../../drawing';
+import type { Vec3 } from '../../kernel';
+import type { Chart, OnHand } from '../form/define';
+import { rest, waterlines } from './float-facts';
+import type { FloatValues } from './float-steps';
+
+const TITLE = 'How she floats';
+const ALONG = 49;
+/** Between the views, as a share of her length. */
+const GAP = 0.08;
+
+type On = Pick<OnHand<FloatValues>, 'hull' | 'say' | 'ask'>;
+type Hull = NonNullable<OnHand['hull']>;
+
+export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
+  if (!hull) {
+    const shapes = [mark([0, 0]), mark([100, 0])];
+    return drawing({ title: TITLE, says: 'There is no hull to float.', shapes });
+  }
+  const { at } = ask(rest);
+  const line3 = (points: readonly Vec3[], place: (point: Vec3) => Point) => points.map(place);
+  const { low, high, beam, length } = sizesOf(hull);
+  const gap = GAP * length;
+  const profile = ([x, , z]: Vec3): Point => [mm(x), mm(z)];
+  const plan = ([x, y]: Vec3): Point => [mm(x), mm(low - gap - beam / 2 + y)];
+  const aft = mm(low - 2 * gap - beam - high);
+  const middle = hull.widest.x;
+  // From astern port is to the left.
+  const astern = ([, y, z]: Vec3): Point => [mm(middle - y), aft + mm(z)];
+  const edges = hull.edges.map((edge) => ({ name: edge.name, points: edge.polyline(ALONG) }));
+  const both = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
+  const ends = [hull.aft, hull.fore].map(({ corners }) => corners);
+  const { normal, height } = at.plane;
+  const waterAt = (x: number, y: number): Vec3 => [
+    x,
+    y,
+    (height - normal[0] * x - normal[1] * y) / normal[2],
+  ];
+  const [from, to] = [hull.aft.corners.at(-1)![0] - gap, hull.fore.corners.at(-1)![0] + gap];
+  const section = hull.widest.corners;
+  const water = (points: readonly Point[]): Shape => line(points, { pen: 'thin' });
+  const least: Vec3 = [v.leastAt, 0, sheerAt(hull, v.leastAt)];
+  return drawing({
+    title: TITLE,
+    says: `Profile and plan, bow to the right, and the widest section seen from astern. Draught ${say(v.draught, 'length')}, trim ${say(v.trim, 'angle')}, heel ${say(v.heel, 'angle')}. Least freeboard ${say(v.leastFreeboard, 'length')}, ${say(v.leastAt, 'length')} forward.`,
+    shapes: [
+      ...edges.map(({ name, points }) => line(line3(points, profile), { pen: 'outline', part: name })),
+      ...ends.map((points) => line(line3(points, profile), { pen: 'outline' })),
+      water([profile(waterAt(from, 0)), profile(waterAt(to, 0))]),
+      mark(profile([v.movedForward, v.movedSide, v.movedHeight]), { form: 'cross' }),
+      mark(profile(at.immersed.centroid!), { form: 'dot' }),
+      mark(profile(least), { form: 'dot' }),
+      label(profile(least), say(v.leastFreeboard, 'length')),
+      ...edges.flatMap(({ name, points }) => [
+        line(line3(points, plan), { pen: 'outline', part: name }),
+        line(line3(points.map(both), plan), { pen: 'outline', part: name }),
+      ]),
+      ...ends.flatMap((points) => [
+        line(line3(points.toReversed().concat(points.map(both)), plan), { pen: 'outline' }),
+      ]),
+      ...ask(waterlines).map((points) => water(line3(points, plan))),
+      line(line3(section.toReversed().concat(section.map(both)), astern), { pen: 'outline' }),
+      water([astern(waterAt(middle, -0.6 * beam)), astern(waterAt(middle, 0.6 * beam))]),
+      note('Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.'),
+    ],
+  });
+}
+
+function sizesOf({ body, beam, length }: Hull) {
+  let [low, high] = [Infinity, -Infinity];
+  for (let i = 2; i < body.points.length; i += 3) {
+    low = Math.min(low, body.points[i]!); // a point has three numbers
+    high = Math.max(high, body.points[i]!);
+  }
+  return { low, high, beam, length };
+}
+
+function sheerAt(hull: Hull, x: number): number {
+  const sheer = hull.edges.at(-1)!.polyline(ALONG); // two edges or more
+  return sheer.reduce((best, point) => (Math.abs(point[0] - x) < Math.abs(best[0] - x) ? point : best))[2];
+}
+
+export function freeboardChart(v: FloatValues, { hull, say, ask }: On): Chart {
+  const bare = {
+    title: 'Freeboard all round the sheer',
+    x: { label: 'From the after end of the bottom', kind: 'length' },
+    y: { label: 'Freeboard', kind: 'length' },
+  } as const;
+  if (!hull) return { ...bare, says: 'There is no hull to float.', lines: [] };
+  const { freeboard } = ask(rest);
+  return {
+    ...bare,
+    says: `The sheer comes nearest to the water ${say(v.leastAt, 'length')} forward: ${say(v.leastFreeboard, 'length')}.`,
+    lines: [
+      { name: 'port', points: freeboard.map(({ x, port }) => [x, port] as const), as: 'line' },
+      { name: 'starboard', points: freeboard.map(({ x, starboard }) => [x, starboard] as const), as: 'line' },
+    ],
+    points: [{ x: v.leastAt, y: v.leastFreeboard, label: `least: ${say(v.leastFreeboard, 'length')}` }],
+  };
+}
