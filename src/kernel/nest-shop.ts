@@ -36,7 +36,7 @@ export function impossibleNest({ pieces, stocks, edge }: NestProblem): string | 
   const large = pieces.find((piece) =>
     rooms.every((room) => lyings(piece).every(({ size }) => !holds(room, size))),
   );
-  return large ? `no sheet that is sold holds ${large.name} the way it may lie` : null;
+  return large ? `no sheet that is sold holds “${large.name}” the way it may lie` : null;
 }
 
 /**

@@ -52,6 +52,7 @@ const tableOf = (rows: number, columns: number, inHand = 2): CardTable => ({
   over: 'Station',
   columns: many(columns, (index) => `column ${index + 1}`),
   rows: many(rows, (row) => ({
+    id: `row${row + 1}`,
     head: `station ${row + 1}`,
     inHand: row === inHand,
     cells: many(columns, (column) => once(`${row * 100 + column}\u00a0mm`)),

@@ -107,7 +107,7 @@ function copies(
 ): NestPiece[] {
   const wanted = half ? Math.ceil(count / 2) : count;
   return Array.from({ length: wanted }, (_, i) => ({
-    name: wanted === 1 ? name : `${name} ${i + 1}`,
+    name: wanted === 1 ? name : `${name}, ${i + 1} of ${wanted}`,
     outline,
     turns,
     mirror,

@@ -113,6 +113,15 @@ export interface PatternsSpec<V> {
   readonly draw: (values: V, on: OnHand<V>) => readonly Drawing[];
 }
 
+/** A page of a shop card that speaks of one thing alone, so that it can be laid beside the work: a sheet to cut. */
+export interface Leaf {
+  /** `sheet 3 of 9` */
+  readonly title: string;
+  readonly drawing: Drawing;
+  /** Rows of the cell's table, by id, that belong to it. */
+  readonly rows: readonly string[];
+}
+
 export interface Source {
   readonly text: string;
   readonly known: 'published' | 'common practice' | 'from memory' | 'geometry';
@@ -166,6 +175,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
   readonly chart?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => Chart;
   /** Changes worth looking at as a second version. */
   readonly offers?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Offer[];
+  /** Pages that its shop card has after the first, one thing on each; the rows of its table stand there. */
+  readonly leaves?: (values: ValuesOf<I, S>, on: OnHand<ValuesOf<I, S>>) => readonly Leaf[];
   /** Drawings to be printed or saved at full size, each a piece to cut. */
   readonly patterns?: PatternsSpec<ValuesOf<I, S>>;
   readonly search?: SearchSpec<ValuesOf<I, S>>;
@@ -181,11 +192,12 @@ export type Values = Readonly<Record<string, number | string>>;
 /** A cell as the rest of the notebook sees it, whatever its inputs. */
 export interface Cell extends Omit<
   CellSpec<Inputs, Steps>,
-  'draw' | 'chart' | 'offers' | 'patterns' | 'search'
+  'draw' | 'chart' | 'offers' | 'leaves' | 'patterns' | 'search'
 > {
   readonly draw?: (values: Values, on: OnHand) => Drawing;
   readonly chart?: (values: Values, on: OnHand) => Chart;
   readonly offers?: (values: Values, on: OnHand) => readonly Offer[];
+  readonly leaves?: (values: Values, on: OnHand) => readonly Leaf[];
   readonly patterns?: PatternsSpec<Values>;
   readonly search?: SearchSpec<Values>;
 }

@@ -15,7 +15,7 @@ import {
 import { laidOutline } from '../../kernel/nest';
 import { outlineBox, placeInside } from '../../kernel/lying-outlines';
 import { isIssue } from '../../measure';
-import type { OnHand } from '../form/define';
+import type { Leaf, OnHand } from '../form/define';
 import { inOrder, type PlannedSheet, sheetsOf } from './sheets-facts';
 import { asksHull } from './sheets-problem';
 import type { SheetsValues } from './sheets-steps';
@@ -39,7 +39,7 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
     title: `${title}, ${nameOf(shown)}`,
     says: inWords(shown, sheets, on),
     shapes: [
-      largeSheet(shown, on, MOST_DIMS),
+      largeSheet(shown, on),
       ...(sheets.length > 1 ? smallSheets(sheets, shown) : []),
       note(
         v.faces === 'one'
@@ -47,6 +47,24 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
           : 'Numbered in the order of the cuts; “from the back” in the list is marked on the other face.',
       ),
     ],
+  });
+}
+
+/** Each sheet for itself, to be laid on the bench. */
+export function sheetLeaves(v: SheetsValues, on: OnHand): readonly Leaf[] {
+  if (!on.hull && asksHull(v)) return [];
+  const sheets = on.ask(sheetsOf);
+  return sheets.map((sheet): Leaf => {
+    const pieces = inOrder(sheet).length;
+    return {
+      title: `${nameOf(sheet)} of ${v.count}`,
+      drawing: drawing({
+        title: `The cut map, ${nameOf(sheet)}`,
+        says: `Plywood ${on.say(sheet.section.thickness, 'length')} thick. The pieces stand in the order of the cuts; places are those of the box round a piece, from the sheet’s left end and its lower edge. Saw ${on.say(v.outside, 'length')} outside the lines.`,
+        shapes: largeSheet(sheet, on),
+      }),
+      rows: Array.from({ length: pieces }, (_, i) => `cut${sheet.first + i}`),
+    };
   });
 }
 
@@ -68,7 +86,7 @@ function piecesOn(sheet: PlannedSheet): readonly Drawn[] {
   }));
 }
 
-function largeSheet(sheet: PlannedSheet, on: OnHand, most: number): Shape[] {
+function largeSheet(sheet: PlannedSheet, on: OnHand): Shape[] {
   const [length, width] = [mm(sheet.stock.length), mm(sheet.stock.width)];
   const pieces = piecesOn(sheet);
   return [
@@ -76,7 +94,7 @@ function largeSheet(sheet: PlannedSheet, on: OnHand, most: number): Shape[] {
     ...pieces.flatMap((piece) => pieceShapes(piece, length)),
     arrow([0, -0.07 * width], [length * 0.19, -0.07 * width], { pen: 'thin' }),
     note('grain', { at: [length * 0.27, -0.07 * width], inRow: true }),
-    ...runningDims(pieces, sheet, on, most),
+    ...runningDims(pieces, sheet, on),
   ];
 }
 
@@ -88,22 +106,22 @@ function pieceShapes({ outline, number }: Drawn, length: number): Shape[] {
 
 function isNumbered(outline: readonly Point[], length: number): boolean {
   const { from, to } = outlineBox(outline);
-  return Math.min(to[0] - from[0], to[1] - from[1]) > LETTER * length;
+  return Math.min(to[0] - from[0], to[1] - from[1]) > NUMBERED * length;
 }
 
 /** What a piece is wide where it bears its number, of the length of the sheet: on a phone a number is so high. Smaller ones are found in the cut list. */
-const LETTER = 1 / 12;
+const NUMBERED = 1 / 12;
 
 /**
  * From the left end and from the lower edge to each numbered piece, as a tape lies: all from one end, the sheet's own
  * length and width last. Pieces that begin at one line share it; where they are too many the largest are told, and the
  * rest stands in the cut list.
  */
-function runningDims(pieces: readonly Drawn[], { stock }: PlannedSheet, on: OnHand, most: number): Shape[] {
+function runningDims(pieces: readonly Drawn[], { stock }: PlannedSheet, on: OnHand): Shape[] {
   const largest = pieces
     .filter(({ outline }) => isNumbered(outline, mm(stock.length)))
     .toSorted((a, b) => areaOf(b) - areaOf(a))
-    .slice(0, most);
+    .slice(0, MOST_DIMS);
   const [length, width] = [mm(stock.length), mm(stock.width)];
   const [ends, edges] = ([0, 1] as const).map((axis) =>
     linesOf(
@@ -134,7 +152,7 @@ function linesOf(starts: readonly number[], say: (mm: number) => string): readon
   return [...told].map(([text, at]) => ({ text, at }));
 }
 
-/** Pieces told beside the sheet on the screen. */
+/** Pieces whose places stand beside the sheet. */
 const MOST_DIMS = 4;
 /** What begins nearer to the edge begins at the trim, mm. */
 const AT_EDGE = 30;

@@ -1,7 +1,7 @@
 /** What plywood to buy, and how skin, transoms, gussets and other parts are cut from it. */
 import { defineCell } from '../form/define';
 import { tableOf } from '../form/row-quantities';
-import { drawSheets } from './sheets-drawing';
+import { drawSheets, sheetLeaves } from './sheets-drawing';
 import { asked, cutRows } from './sheets-facts';
 import { partKeys, sheetsInputs } from './sheets-inputs';
 import { asksHull } from './sheets-problem';
@@ -135,6 +135,7 @@ export const sheets = defineCell({
   ],
   about: ['bottom', 'bilge', 'side', 'transom', 'bowTransom', 'gusset'],
   draw: drawSheets,
+  leaves: sheetLeaves,
   search: {
     by: 'sheets',
     seeks: 'fewer sheets',

@@ -66,7 +66,12 @@ function other<T>(first: T, second: T | undefined): T | undefined {
 }
 
 /** @param leastExtent of what is drawn, px as on a screen */
-function drawn(drawing: Drawing, second: Drawing | undefined, bench: Bench, leastExtent: number): Picture {
+export function drawn(
+  drawing: Drawing,
+  second: Drawing | undefined,
+  bench: Bench,
+  leastExtent: number,
+): Picture {
   const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
   // The same sizes are asked for again and again while the card is fitted to its page.
@@ -116,7 +121,7 @@ const LOWEST_FIELD = 60;
 /** Of what is drawn, the longer way, px: 40 mm on the card, eight letters high. With less, letters crowd it out. */
 const LEAST_EXTENT = ((40 / MM_PER_INCH) * 96) / ENLARGED;
 /** The same of a drawing that has the whole width in the notebook: 120 mm on the card. */
-const LEAST_WIDE = 3 * LEAST_EXTENT;
+export const LEAST_WIDE = 3 * LEAST_EXTENT;
 /** Each try is lower by this much at least. */
 const LESS = 0.8;
 

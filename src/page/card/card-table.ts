@@ -15,6 +15,7 @@ export interface CardTable {
 }
 
 export interface CardRow {
+  readonly id: string;
   readonly head: string;
   readonly inHand: boolean;
   readonly cells: readonly (readonly Said[])[];
@@ -35,6 +36,7 @@ export function cardTable(instance: Instance, bench: Bench): CardTable | null {
     return tiedValue(value, `${name}.${column.of}`, of, bench);
   };
   const rows = rowsOf(instance, optionsFor(graph, choiceName), graph).map((row) => ({
+    id: row.id,
     head: row.label,
     inHand: isInHand(instance, row, graph),
     cells: table.columns.map((column) => inEach(graphsOf(bench), (of) => say(of, row, column))),
@@ -67,6 +69,7 @@ function offsetsTable({ name }: Instance, bench: Bench): CardTable {
     over: 'Station',
     columns: columns.map(({ label }) => label),
     rows: stations.map((station) => ({
+      id: station.name,
       head: station.label,
       inHand: station.name === inHand,
       cells: columns.map(({ edge, column }) => {

@@ -55,7 +55,7 @@ export function pageView(
   </section>`;
 }
 
-function headView({ boat, versions, title, day }: Card, page: string): VNode {
+export function headView({ boat, versions, title, day }: Card, page: string): VNode {
   return html`<p class="card-head"><b>${boat}</b>${versions ? `, ${versions}` : ''} · <b>${title}</b>${page} · ${day}</p>`;
 }
 

@@ -3,10 +3,12 @@ import { render, type VNode } from 'preact';
 import { html } from '../html';
 import type { Card } from './card';
 import type { Picture } from './card-picture';
-import { pageView, type CardPage } from './card-view';
+import { type CardPage, pageView } from './card-view';
 import { type FittedPage, type Fitting, fitPage, leastPage } from './fit-page';
 import { BEFORE_A_PICTURE_GOES_OVER, BEFORE_A_TABLE_GOES_OVER, LADDER } from './ladder';
 import { arrangements, onePage, parted, pictureAndTableApart, withoutPicture } from './parts';
+import { type CardLeaf, leafPage } from './leaf';
+import { tableSetting } from './table-setting';
 import type { TableSetting } from './table-view';
 
 /**
@@ -18,34 +20,35 @@ export function fitCard(
   pictures: readonly Picture[],
   noPicture: string,
   place: HTMLElement,
+  leaves: readonly CardLeaf[] = [],
 ): void {
-  const whole = onePage(card, pictures.length > 0, noPicture);
-  const fitting = { card, pictures, table: tableSetting(card, whole, place), place };
+  const whole = onePage(card, pictures.length > 0, noPicture, inShort(leaves));
+  const { table } = card;
+  const set = table
+    ? tableSetting(
+        table,
+        place,
+        (setting) => pageView(card, whole, LADDER[0]!, { table: setting, told: 0, pictures: [] }), // the ladder has rungs
+      )
+    : NO_TABLE;
+  const fitting = { card, pictures, table: set, place };
   const rungs = card.table ? BEFORE_A_TABLE_GOES_OVER : LADDER.length;
   const one = fitPage(fitting, whole, rungs);
   const two = one ? null : onTwo(fitting, whole);
   const asksThree = !one && !two?.whole && whole.pictured && whole.tabled;
   const three = asksThree ? onThree(fitting, whole) : null;
   const pages = one ? [one.view] : (three ?? two?.pages ?? inPieces(fitting, whole));
-  render(html`<div>${pages}</div>`, place);
+  const more = leaves.map((leaf) => leafPage(card, leaf, place));
+  render(html`<div>${pages}${more}</div>`, place);
 }
 
-/** A card's table keeps to its width: its rows to a line each, or else its words break, or else its columns are parted. */
-function tableSetting(card: Card, whole: CardPage, place: HTMLElement): TableSetting {
-  const rows = card.table?.rows.length ?? 0;
-  const columns = card.table?.columns.length ?? 1;
-  const settings = [
-    { parts: 1, breaks: 'nowhere', rows } as const,
-    ...Array.from(
-      { length: columns },
-      (_, more) => ({ parts: 1 + more, breaks: 'between words', rows }) as const,
-    ),
-  ];
-  const isTooWide = (setting: TableSetting) => {
-    render(pageView(card, whole, LADDER[0]!, { table: setting, told: 0, pictures: [] }), place); // the ladder has rungs
-    return [...place.querySelectorAll('table')].some((table) => table.offsetWidth > place.clientWidth);
-  };
-  return settings.find((setting) => !isTooWide(setting)) ?? { parts: columns, breaks: 'anywhere', rows };
+const NO_TABLE: TableSetting = { parts: 1, breaks: 'nowhere', rows: 0 };
+
+/** What is said of them on the first page. */
+function inShort(leaves: readonly CardLeaf[]): readonly string[] {
+  const [first, last] = [leaves[0], leaves.at(-1)];
+  if (!first || !last) return [];
+  return [first === last ? first.title : `${first.title} to ${last.title}, one a page`];
 }
 
 interface Paged {

@@ -2,10 +2,15 @@
 import type { Card } from './card';
 import type { CardPage } from './card-view';
 
-export function onePage(card: Card, pictured: boolean, noPicture: string): CardPage {
+export function onePage(
+  card: Card,
+  pictured: boolean,
+  noPicture: string,
+  overleaf: readonly string[],
+): CardPage {
   const { words, warnings, cautions } = card;
   const tabled = card.table !== null;
-  return { page: 'first', words, warnings, cautions, pictured, noPicture, tabled, used: true, overleaf: [] };
+  return { page: 'first', words, warnings, cautions, pictured, noPicture, tabled, used: true, overleaf };
 }
 
 type TwoPages = readonly [first: CardPage, second: CardPage];
@@ -72,5 +77,5 @@ function inTwo(whole: CardPage, { table }: Card, keeps: Partial<CardPage>): TwoP
     second.tabled && table ? `the table (${table.caption})` : '',
     second.used ? 'the inputs used, the sources' : '',
   ];
-  return [{ ...first, overleaf: overleaf.filter((words) => words !== '') }, second];
+  return [{ ...first, overleaf: [...overleaf.filter((words) => words !== ''), ...whole.overleaf] }, second];
 }

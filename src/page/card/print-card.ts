@@ -10,6 +10,7 @@ import { fetchTheRest } from '../library';
 import { cardOf } from './card';
 import { cardPictures } from './card-picture';
 import { fitCard } from './fit-card';
+import { leavesOf } from './leaf';
 
 /** Takes the last card away; none while there is none. */
 let away: (() => void) | null = null;
@@ -23,7 +24,10 @@ export async function printCard(instance: Instance, bench: Bench): Promise<void>
   // Links lead to cells of other notebooks too; without a network what has come must do.
   await fetchTheRest().catch(() => undefined);
   const pictures = await cardPictures(instance, bench);
-  const card = cardOf(instance, bench);
+  const all = cardOf(instance, bench);
+  const leaves = leavesOf(instance, bench, all.table);
+  // What has a page of its own has its rows there.
+  const card = leaves.length > 0 ? { ...all, table: null } : all;
   const { cell } = instance;
   const noPicture =
     pictures.length === 0 && (cell.draw || cell.chart) ? 'The drawing waits for the numbers it needs.' : '';
@@ -34,7 +38,7 @@ export async function printCard(instance: Instance, bench: Bench): Promise<void>
   document.body.append(place);
   // With its own letters the card is measured as it will be printed; without a network with those there are.
   await Promise.allSettled(LETTERS.map((cut) => document.fonts.load(cut)));
-  fitCard(card, pictures, noPicture, place);
+  fitCard(card, pictures, noPicture, place, leaves);
 
   const root = document.documentElement;
   const title = document.title;
