@@ -7,6 +7,8 @@ const ENOUGH = 3;
 
 /** Fields that fewer cells use, and why they stand. */
 const FEWER: Readonly<Record<string, string>> = {
+  'cell.leaves':
+    'sheets are laid on the bench one by one; what other cells cut has its patterns at full size',
   'cell.search': 'two cells ask for a search that takes longer than an edit: boards and sheets to buy',
   'cell.tall': 'the lines of a boat and a list of boards are as high as they are wide',
   'cell.view': 'a grid to type in and a hull to turn are parts of the page and no forms',
