@@ -41,6 +41,8 @@ export const floatSteps = {
   }),
   trim: tell(rest, 'angle', 'trim, + by the bow', ({ at }) => at.trim),
   heel: tell(rest, 'angle', 'heel, + to port', ({ at }) => at.heel),
+  trimSize: step('angle', 'abs(trim)', 'trim, whichever way', 'nothing but its size'),
+  heelSize: step('angle', 'abs(heel)', 'heel, whichever way', 'nothing but its size'),
   leastFreeboard: tell(rest, 'length', 'least freeboard, all round the sheer', ({ least }) => least.amount, {
     how: PLUMB,
   }),

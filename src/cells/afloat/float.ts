@@ -47,7 +47,13 @@ export const float = defineCell({
         says: 'The water stands over the sheer {leastAt} forward: she fills.',
       },
     ],
-    'She floats {draught} deep, trimmed {trim} and heeled {heel}. The sheer comes nearest to the water {leastAt} forward, where {leastFreeboard} is left; another {sinks} aboard sinks her by about 10 mm (3/8 in).',
+    [
+      'She floats {draught} deep, trimmed {trimSize}',
+      { when: 'trim > 0°', says: 'by the bow', otherwise: 'by the stern' },
+      'and heeled {heelSize}',
+      { when: 'heel > 0°', says: 'to port.', otherwise: 'to starboard.' },
+      'The sheer comes nearest to the water {leastAt} forward, where {leastFreeboard} is left; another {sinks} aboard sinks her by about 10 mm (3/8 in).',
+    ],
   ),
   table: tableOf({
     caption: 'By station',
@@ -87,13 +93,24 @@ export const float = defineCell({
     },
     {
       when: 'floats == 1 and abs(heel) > 5°',
-      says: 'She lies over {heel}, more than 0 to port: bring the weight back to the middle.',
+      says: [
+        'She lies over {heelSize}',
+        { when: 'heel > 0°', says: 'to port:', otherwise: 'to starboard:' },
+        'bring the weight back to the middle.',
+      ],
       limit: '5°; common practice, no source',
       weight: 'mind',
     },
     {
       when: 'floats == 1 and abs(trim) > 2°',
-      says: 'She trims {trim}, more than 0 by the bow: shift weight to the other end.',
+      says: [
+        'She trims {trimSize}',
+        {
+          when: 'trim > 0°',
+          says: 'by the bow: shift weight aft.',
+          otherwise: 'by the stern: shift weight forward.',
+        },
+      ],
       limit: '2°; common practice, no source',
       weight: 'mind',
     },

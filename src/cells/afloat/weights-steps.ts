@@ -171,6 +171,7 @@ export const weightsSteps = {
     'how far it lies to port of the centreline',
     MOMENTS,
   ),
+  centreAside: step('length', 'abs(centreSide)', 'the same, whichever side', 'nothing but its size'),
   beam: tell(whole, 'length', 'greatest breadth of the hull', ({ beam }) => beam),
   toSheer: tell(whole, 'displacement', 'volume of the hull up to the sheer', ({ volume }) => volume),
   bears: step(

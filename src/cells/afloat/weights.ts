@@ -82,7 +82,11 @@ export const weights = defineCell({
     },
     {
       when: 'abs(centreSide) > beam / 100',
-      says: 'The centre lies {centreSide} to port of the centreline, less than 0 to starboard: she lists.',
+      says: [
+        'The centre lies {centreAside}',
+        { when: 'centreSide > 0 mm', says: 'to port', otherwise: 'to starboard' },
+        'of the centreline: she heels that way.',
+      ],
       limit: 'a hundredth of the breadth; common practice, no source',
       weight: 'mind',
     },

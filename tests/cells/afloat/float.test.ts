@@ -67,6 +67,12 @@ describe('a box 6 by 2 by 1 m of 3000 kg in fresh water (closed form)', () => {
     // Wall-sided along: tan (GM_L + BM_L tan^2 / 2) = 0.1, BM_L 12.
     const t = Math.tan(walks.number('trim'));
     expect(t * (0.125 + 12 - 0.4 + 6 * t ** 2)).toBeNear(0.1, 1e-7);
+    expect(walks.number('trimSize')).toBe(walks.number('trim'));
+    expect(walks.words).toContain('by the bow');
+    const sits = inBox({ centreForward: '2.9 m', centreSide: '-40 mm' });
+    expect(sits.number('trimSize')).toBe(-sits.number('trim'));
+    expect(sits.number('heelSize')).toBe(-sits.number('heel'));
+    expect(sits.words).toMatch(/by the stern and heeled .* to starboard/);
     expect(walks.number('leastAt')).toBeNear(6, 1e-9);
     const stands = inBox({ moves: 'stands', mover: '150 kg', far: '400 mm' });
     expect(stands.number('movedHeight')).toBeNear(0.42, 1e-12);

@@ -187,6 +187,8 @@ describe('weights', () => {
     expect(tried.number('crew')).toBe(80);
     expect(tried.number('riggedSide')).toBeNear(9 / 80, 1e-12);
     expect(tried.number('centreSide')).toBeNear((9 - 32) / 160, 1e-12);
+    expect(tried.number('centreAside')).toBe(-tried.number('centreSide'));
+    expect(tried.warnings.map(({ says }) => says).join(' ')).toContain('to starboard');
   });
 
   test.each([
