@@ -40,6 +40,7 @@ export const registry: readonly Shelved[] = [
   shelved('scarf', () => import('./timber/joints/scarf')),
   shelved('joints', () => import('./timber/joints/joints')),
   shelved('fairing', () => import('./skin/fairing')),
+  shelved('plyBend', () => import('./skin/ply-bend')),
   shelved('panels', () => import('./skin/panels')),
   shelved('sheets', () => import('./skin/sheets')),
   shelved('butt', () => import('./timber/joints/butt')),

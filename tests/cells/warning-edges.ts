@@ -269,6 +269,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'primerCoats + paintCoats > 0 and paintAfter < 72 h',
   ],
   sand: ['state == "soft"', 'over > 50', 'over > 20 and over <= 50', 'work == "wood" and sander == "belt"'],
+  plyBend: ['verdict == "refuses"', 'verdict == "marginal"', 'verdict == "untabled"'],
   panels: [
     'verdict == "refuses"',
     'verdict == "marginal"',

@@ -1,13 +1,19 @@
 /** Second versions of a panel that are worth a look: the grain turned, one layer more. */
 import { isIssue } from '../../measure';
 import type { Offer, OnHand } from '../form/define';
-import type { PanelsValues } from './panels-steps';
 
 const MOST_LAYERS = 6;
 
+interface Turned {
+  readonly grain: string;
+  readonly skinLayers: number;
+  readonly thickness: number;
+  readonly share: number;
+}
+
 export function panelsOffers(
-  v: PanelsValues,
-  { say, with: suppose }: Pick<OnHand<PanelsValues>, 'say' | 'with'>,
+  v: Turned,
+  { say, with: suppose }: Pick<OnHand<Turned>, 'say' | 'with'>,
 ): readonly Offer[] {
   const offer = (label: string, key: 'grain' | 'skinLayers', to: string | number): readonly Offer[] => {
     const then = suppose({ [key]: to });

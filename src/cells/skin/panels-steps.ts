@@ -1,38 +1,15 @@
 /** The working of a panel laid flat. */
-import {
-  AIRCRAFT_PANELS,
-  FORM_PANELS,
-  leastBendRadius,
-  type LeastRadius,
-  pickedBendRadius,
-} from '../../trade/plywood-bend';
-import { type CellFunction, step, type ValuesOf } from '../form/define';
+import { FORM_PANELS } from '../../trade/plywood-bend';
+import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
 import { bends, crown, edgeJobs, flat, GEOMETRY, hardest, marks, ordinate } from './panels-facts';
 import { openingFit } from './panels-opening';
 import type { panelInputs } from './panels-inputs';
+import { plyRadii } from './ply-radii';
 
 /** Bent flatter than this it counts as straight, m. */
 const STRAIGHT = 1000;
 const AS_STRAIGHT = 'flatter than 1 km (3280 ft) counts as flat and is given as that';
-
-const LINEAR = 'between the rows of the table straight over the logarithm of the thickness';
-
-const table = (run: (thickness: number) => LeastRadius): CellFunction => ({
-  takes: ['length'],
-  gives: 'length',
-  how: LINEAR,
-  run: (thickness) => run(thickness).radius,
-});
-
-export const panelFunctions = {
-  commonAlong: table((thickness) => leastBendRadius(thickness, 'along')),
-  commonAcross: table((thickness) => leastBendRadius(thickness, 'across')),
-  dryAlong: table((thickness) => pickedBendRadius(thickness, 'along', 'dry')),
-  dryAcross: table((thickness) => pickedBendRadius(thickness, 'across', 'dry')),
-  soakedAlong: table((thickness) => pickedBendRadius(thickness, 'along', 'soaked')),
-  soakedAcross: table((thickness) => pickedBendRadius(thickness, 'across', 'soaked')),
-} as const;
 
 export const panelSteps = {
   length: tell(flat, 'length', 'length of the flat panel, along the straight edge', ({ length }) => length),
@@ -83,35 +60,7 @@ export const panelSteps = {
     'mass of the panel, one side of the boat',
     'volume times the density of the plywood',
   ),
-  layerThickness: step('length', 'thickness / skinLayers', 'thickness of one layer', GEOMETRY),
-  takesAlong: step(
-    'length',
-    'commonAlong(layerThickness)',
-    'least radius that a common panel takes, bent along its face grain',
-    FORM_PANELS,
-    'least',
-  ),
-  takesAcross: step(
-    'length',
-    'commonAcross(layerThickness)',
-    'least radius that a common panel takes, bent across its face grain',
-    FORM_PANELS,
-    'least',
-  ),
-  pickedAlong: step(
-    'length',
-    'wetness == "soaked" ? soakedAlong(layerThickness) : dryAlong(layerThickness)',
-    'least radius that a picked panel takes, bent along its face grain',
-    AIRCRAFT_PANELS,
-    'least',
-  ),
-  pickedAcross: step(
-    'length',
-    'wetness == "soaked" ? soakedAcross(layerThickness) : dryAcross(layerThickness)',
-    'least radius that a picked panel takes, bent across its face grain',
-    AIRCRAFT_PANELS,
-    'least',
-  ),
+  ...plyRadii,
   bendsTo: tell(
     hardest,
     'length',

@@ -7,7 +7,8 @@ import { places } from './panels-facts';
 import { panelInputs } from './panels-inputs';
 import { panelsOffers } from './panels-offers';
 import { panelPatterns } from './panels-pattern-drawing';
-import { panelFunctions, panelSteps } from './panels-steps';
+import { panelSteps } from './panels-steps';
+import { plyFunctions } from './ply-radii';
 
 const PRACTICE = 'common practice, no source';
 const TABLES = 'APA concrete-form panel table and FAA AC 43.13-1B, aircraft plywood';
@@ -24,7 +25,7 @@ export const panels = defineCell({
     'The marks': ['place', 'siding', 'stands', 'gapAllowed'],
     'A hole or slot': ['opening', 'openingAt', 'openingUp', 'openingLong', 'openingWide'],
   },
-  functions: panelFunctions,
+  functions: plyFunctions,
   steps: panelSteps,
   answers: [
     {
