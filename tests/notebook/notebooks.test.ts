@@ -163,11 +163,11 @@ describe('quick answers', () => {
 
   test('holds every cell that can do without a hull, none of them plain', () => {
     // What asks the whole hull has no quick answer; boards are cut for a list of lengths too, sheets
-    // for a list of parts, cloth and its resin for a flat face, and
+    // for a list of parts, cloth and its resin for a flat face, a sheet is bent on any curve, and
     // some ask facts of their own numbers alone.
     const alone = cells.filter(
       ({ id, steps }) =>
-        ['boards', 'cloth', 'cure', 'fillet', 'resin', 'sand', 'sheets'].includes(id) ||
+        ['boards', 'cloth', 'cure', 'fillet', 'plyBend', 'resin', 'sand', 'sheets'].includes(id) ||
         !Object.values(steps).some(isTold),
     );
     expect([...new Set(quick.places.map((place) => place.cell))].sort()).toStrictEqual(

@@ -1,22 +1,26 @@
 /** Second versions of a panel that are worth a look: the grain turned, one layer more. */
 import { isIssue } from '../../measure';
 import type { Offer, OnHand } from '../form/define';
+import type { PanelsValues } from './panels-steps';
 
 const MOST_LAYERS = 6;
 
 interface Turned {
   readonly grain: string;
   readonly skinLayers: number;
-  readonly thickness: number;
   readonly share: number;
 }
 
-export function panelsOffers(
+export const panelsOffers = (v: PanelsValues, on: OnHand<PanelsValues>) => turnedOffers(v, v.thickness, on);
+
+/** @param thickness of all layers together, m */
+export function turnedOffers<V extends Turned>(
   v: Turned,
-  { say, with: suppose }: Pick<OnHand<Turned>, 'say' | 'with'>,
+  thickness: number,
+  { say, with: suppose }: Pick<OnHand<V>, 'say' | 'with'>,
 ): readonly Offer[] {
   const offer = (label: string, key: 'grain' | 'skinLayers', to: string | number): readonly Offer[] => {
-    const then = suppose({ [key]: to });
+    const then = suppose({ [key]: to } as { readonly [K in keyof V]?: number | string });
     if (isIssue(then)) return [];
     return [
       {
@@ -32,6 +36,6 @@ export function panelsOffers(
     ...offer(`Face grain ${turned}`, 'grain', turned),
     ...(more > MOST_LAYERS
       ? []
-      : offer(`${more} layers of ${say(v.thickness / more, 'length')}`, 'skinLayers', more)),
+      : offer(`${more} layers of ${say(thickness / more, 'length')}`, 'skinLayers', more)),
   ];
 }

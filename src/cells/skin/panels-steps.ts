@@ -60,6 +60,7 @@ export const panelSteps = {
     'mass of the panel, one side of the boat',
     'volume times the density of the plywood',
   ),
+  layerThickness: step('length', 'thickness / skinLayers', 'thickness of one layer', GEOMETRY),
   ...plyRadii,
   bendsTo: tell(
     hardest,

@@ -6,7 +6,7 @@ interface Bent {
   readonly bendsTo: number;
   readonly common: number;
   readonly picked: number;
-  readonly thickness: number;
+  readonly plyThickness: number;
 }
 
 /** Half the length of what is drawn, as an angle of the tightest of the three. */
@@ -24,7 +24,7 @@ export function plyBendView(v: Bent, { say }: Pick<OnHand, 'say'>): Drawing {
       return [(radius - inside) * Math.sin(turn), (radius - inside) * Math.cos(turn) - radius];
     });
   const [bent, common, picked] = [mm(v.bendsTo), mm(v.common), mm(v.picked)];
-  const thick = Math.max(mm(v.thickness), half / 60);
+  const thick = Math.max(mm(v.plyThickness), half / 60);
   const end = (points: readonly Point[], side: 'left' | 'right'): Point =>
     (side === 'left' ? points[0] : points.at(-1))!; // a curve has points
   return drawing({
@@ -37,7 +37,7 @@ export function plyBendView(v: Bent, { say }: Pick<OnHand, 'say'>): Drawing {
       label(end(curve(bent), 'left'), `R ${length(v.bendsTo)}`, { toward: 'w' }),
       label(end(curve(common), 'right'), `common panel, R ${length(v.common)}`, { toward: 'se' }),
       label(end(curve(picked), 'left'), `picked panel, R ${length(v.picked)}`, { toward: 'sw' }),
-      ...(thick > mm(v.thickness) ? [note('The sheet is drawn thicker than it is.')] : []),
+      ...(thick > mm(v.plyThickness) ? [note('The sheet is drawn thicker than it is.')] : []),
     ],
   });
 }

@@ -4,7 +4,7 @@ import { type Grain, AIRCRAFT_PANELS, FORM_PANELS } from '../../trade/plywood-be
 import { choice, defineCell, input, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { panelInputs } from './panels-inputs';
-import { panelsOffers } from './panels-offers';
+import { turnedOffers } from './panels-offers';
 import { plyBendView } from './ply-bend-drawing';
 import { plyFunctions, plyRadii } from './ply-radii';
 
@@ -19,7 +19,7 @@ const inputs = {
     ],
     preset: 'radius',
   }),
-  radius: input('length', 'Radius of the curve', {
+  bendRadius: input('length', 'Radius of the curve', {
     preset: '1800 mm',
     presetInch: '6 ft',
     min: '50 mm',
@@ -27,16 +27,16 @@ const inputs = {
     step: '50 mm',
     when: 'curve == "radius"',
   }),
-  chord: input('length', 'Straight across the curve', {
+  stick: input('length', 'Stick across the curve', {
     preset: '900 mm',
     presetInch: '36 in',
     min: '50 mm',
     max: '20 m',
     step: '50 mm',
-    note: 'a stick laid across the hollow side, end to end',
+    note: 'straight across the hollow side, end to end',
     when: BY_CHORD,
   }),
-  depth: input('length', 'Depth in the middle of it', {
+  hollow: input('length', 'Depth under its middle', {
     preset: '60 mm',
     presetInch: '2 1/4 in',
     min: '1 mm',
@@ -45,7 +45,7 @@ const inputs = {
     note: 'from the stick to the curve, square to the stick',
     when: BY_CHORD,
   }),
-  thickness: input('length', 'Thickness of the plywood', {
+  plyThickness: input('length', 'Thickness of the plywood', {
     preset: '6 mm',
     presetInch: '1/4 in',
     min: '1 mm',
@@ -68,9 +68,9 @@ const inputs = {
     step: '1°',
     note: 'between the faces at its two long edges; 0 where it does not twist',
   }),
-  skinLayers: panelInputs.skinLayers,
+  skinLayers: { ...panelInputs.skinLayers, from: 'panels.skinLayers' },
   wetness: panelInputs.wetness,
-  allowed: panelInputs.allowed,
+  allowed: { ...panelInputs.allowed, from: 'panels.allowed' },
 } as const;
 
 type Asked = ValuesOf<typeof inputs, typeof radii>;
@@ -78,10 +78,11 @@ type Asked = ValuesOf<typeof inputs, typeof radii>;
 const radii = {
   bendsTo: step(
     'length',
-    `${BY_CHORD} ? (chord^2 / 4 + depth^2) / (2 * depth) : radius`,
+    `${BY_CHORD} ? (stick^2 / 4 + hollow^2) / (2 * hollow) : bendRadius`,
     'radius to which it bends',
     'geometry: the circle through both ends and the middle',
   ),
+  layerThickness: step('length', 'plyThickness / skinLayers', 'thickness of one layer', 'geometry'),
   ...plyRadii,
 } as const;
 
@@ -108,7 +109,7 @@ export const plyBend = defineCell({
   title: 'Bending a sheet of plywood',
   question: 'Will this plywood take this bend and this twist?',
   inputs,
-  groups: { 'The plywood': ['skinLayers', 'wetness', 'allowed'] },
+  groups: { 'Twist and layers': ['twist', 'skinLayers', 'wetness', 'allowed'] },
   functions: plyFunctions,
   steps: {
     ...radii,
@@ -217,5 +218,5 @@ export const plyBend = defineCell({
   ],
   about: ['bottom', 'bilge', 'side'],
   draw: plyBendView,
-  offers: panelsOffers,
+  offers: (v, on) => turnedOffers(v, v.plyThickness, on),
 });

@@ -7,8 +7,6 @@ import {
   pickedBendRadius,
 } from '../../trade/plywood-bend';
 import { type CellFunction, step } from '../form/define';
-
-const GEOMETRY = 'geometry';
 const LINEAR = 'between the rows of the table straight over the logarithm of the thickness';
 
 const table = (run: (thickness: number) => LeastRadius): CellFunction => ({
@@ -27,9 +25,8 @@ export const plyFunctions = {
   soakedAcross: table((thickness) => pickedBendRadius(thickness, 'across', 'soaked')),
 } as const;
 
-/** Over `thickness`, `skinLayers` and `wetness`, with the functions above. */
+/** Over `layerThickness` and `wetness`, with the functions above. */
 export const plyRadii = {
-  layerThickness: step('length', 'thickness / skinLayers', 'thickness of one layer', GEOMETRY),
   takesAlong: step(
     'length',
     'commonAlong(layerThickness)',

@@ -6,7 +6,7 @@ import { tryCell } from '../try-cell';
 
 const INCH = 0.0254;
 const FOOT = 12 * INCH;
-const quarter = { thickness: '1/4 in', grain: 'along', radius: '5 ft' };
+const quarter = { plyThickness: '1/4 in', grain: 'along', bendRadius: '5 ft' };
 const tried = (entries: Record<string, string> = {}) => tryCell(plyBend, { ...quarter, ...entries });
 const says = (entries: Record<string, string>) => tried(entries).warnings.map(({ says: text }) => text);
 
@@ -28,40 +28,40 @@ describe('a sheet on a curve', () => {
   });
 
   test('bends, perhaps, or does not, and says which', () => {
-    expect(tried({ radius: '5 ft' }).words).toMatch(/^It bends/);
+    expect(tried({ bendRadius: '5 ft' }).words).toMatch(/^It bends/);
     // Tighter than the common row, and not than the picked one of 31 in.
-    expect(tried({ radius: '3 ft' }).words).toMatch(/^Perhaps/);
-    expect(tried({ radius: '30 in' }).words).toMatch(/^It does not bend/);
-    expect(tried({ radius: '30 in', wetness: 'soaked' }).words).toMatch(/^Perhaps/);
-    expect(tried({ radius: '3 ft', grain: 'across' }).words).toMatch(/^It bends/);
-    expect(says({ radius: '3 ft' })[0]).toContain('One table lets');
-    expect(says({ radius: '30 in' })[0]).toContain('tighter than any table');
-    expect(says({ thickness: '22 mm', radius: '3 m' })[0]).toContain('the tables end at 3/4 in');
+    expect(tried({ bendRadius: '3 ft' }).words).toMatch(/^Perhaps/);
+    expect(tried({ bendRadius: '30 in' }).words).toMatch(/^It does not bend/);
+    expect(tried({ bendRadius: '30 in', wetness: 'soaked' }).words).toMatch(/^Perhaps/);
+    expect(tried({ bendRadius: '3 ft', grain: 'across' }).words).toMatch(/^It bends/);
+    expect(says({ bendRadius: '3 ft' })[0]).toContain('One table lets');
+    expect(says({ bendRadius: '30 in' })[0]).toContain('tighter than any table');
+    expect(says({ plyThickness: '22 mm', bendRadius: '7 m' })[0]).toContain('the tables end at 3/4 in');
   });
 
   test('by a chord and its depth: the circle through three points', () => {
     // 2 R = c^2 / 4 d + d.
-    const one = tried({ curve: 'chord', chord: '1200 mm', depth: '100 mm' });
+    const one = tried({ curve: 'chord', stick: '1200 mm', hollow: '100 mm' });
     expect(one.number('bendsTo')).toBeCloseTo((1.2 ** 2 / 0.4 + 0.1) / 2, 9);
     // A half circle is as deep as its radius.
-    expect(tried({ curve: 'chord', chord: '2 m', depth: '1 m' }).number('bendsTo')).toBeCloseTo(1, 9);
+    expect(tried({ curve: 'chord', stick: '2 m', hollow: '1 m' }).number('bendsTo')).toBeCloseTo(1, 9);
   });
 
   test('a twist takes its part: 5° stretch the edges by 0.000635', () => {
-    const flat = tried({ radius: '100 m' }).number('share');
-    const twisted = tried({ radius: '100 m', twist: '5°' }).number('share');
+    const flat = tried({ bendRadius: '100 m' }).number('share');
+    const twisted = tried({ bendRadius: '100 m', twist: '5°' }).number('share');
     const strain = (5 * Math.PI) / 180;
     expect(twisted - flat).toBeCloseTo(strain ** 2 / 12 / (INCH / 4 / (2 * 5 * FOOT)), 9);
   });
 
   test('thinner layers bend tighter; both cells say the same of the same sheet', () => {
-    const whole = tried({ thickness: '12 mm', radius: '2 m' });
-    const halves = tried({ thickness: '12 mm', radius: '2 m', skinLayers: '2' });
+    const whole = tried({ plyThickness: '12 mm', bendRadius: '2 m' });
+    const halves = tried({ plyThickness: '12 mm', bendRadius: '2 m', skinLayers: '2' });
     expect(halves.number('common')).toBeLessThan(whole.number('common'));
     const panel = tryCell(panels, { thickness: '9 mm' });
     const sheet = tried({
-      thickness: '9 mm',
-      radius: `${panel.number('bendsTo') * 1000} mm`,
+      plyThickness: '9 mm',
+      bendRadius: `${panel.number('bendsTo') * 1000} mm`,
       grain: panel.all['grain'] as string,
     });
     expect(sheet.number('takesAlong')).toBe(panel.number('takesAlong'));
@@ -71,10 +71,10 @@ describe('a sheet on a curve', () => {
   describe('drawing', () => {
     testDrawings(plyBend, {
       'as it opens': {},
-      flat: { radius: '40 m' },
-      tight: { radius: '300 mm', thickness: '12 mm' },
-      across: { grain: 'across', radius: '700 mm' },
-      'by a chord': { curve: 'chord', chord: '1200 mm', depth: '200 mm' },
+      flat: { bendRadius: '40 m' },
+      tight: { bendRadius: '300 mm', plyThickness: '12 mm' },
+      across: { grain: 'across', bendRadius: '700 mm' },
+      'by a chord': { curve: 'chord', stick: '1200 mm', hollow: '200 mm' },
     });
   });
 
