@@ -21,6 +21,24 @@ const onJig = (key: string) =>
 
 export const rows: readonly Check[] = [
   {
+    id: 'PW4',
+    cell: 'squareCheck',
+    what: 'out of square of a sheet of plywood whose diagonals differ by what the standard allows',
+    input: '2440 by 1220 mm, diagonals 1/8 in apart',
+    expected: [0.0834],
+    unit: 'deg',
+    tolerance: 0.0005,
+    source: `${RACKED}; the diagonals by PS 1, squareness of 1/64 in per foot of the longer edge`,
+    known: 'closed form',
+    obtain: () => {
+      const mean = Math.hypot(2440, 1220);
+      const off = 25.4 / 16;
+      const sheet = { first: '2440 mm', second: '2440 mm', apart: '1220 mm' };
+      const diagonals = { diagonalAC: `${mean + off} mm`, diagonalBD: `${mean - off} mm` };
+      return [(tryCell(squareCheck, { ...sheet, ...diagonals }).number('outOfSquare') * 180) / Math.PI];
+    },
+  },
+  {
     id: 'L9',
     cell: 'squareCheck',
     what: 'diagonal of a rectangle',
