@@ -20,7 +20,7 @@ export const cure = defineCell({
     'The coats': ['fillCoats', 'primerCoats', 'paint', 'paintCoats', 'job'],
     'The paint': ['paintAfter', 'primerRecoat', 'recoat', 'hard', 'leastDry'],
     'Your hours': ['when', 'workFrom', 'workLasts', 'coatTime', 'sandTime'],
-    'What slips': ['sealSlip', 'clothSlip', 'fillSlip', 'sandSlip', 'primerSlip', 'paintSlip'],
+    'What slips': ['sealSlip', 'clothSlip', 'fillSlip', 'sandSlip', 'primerSlip', 'paintSlip', 'slipCoat'],
   },
   steps: cureSteps,
   answers: [

@@ -117,6 +117,19 @@ describe('cure', () => {
       );
   });
 
+  test('the coat that slips may be any of its kind, and the last where there are fewer', () => {
+    const before = listed({ fillCoats: '3' });
+    const second = listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '2' });
+    // Sealing, cloth and the first fill coat stand; the second and all after it move.
+    expect(second.slice(0, 3)).toStrictEqual(before.slice(0, 3));
+    expect(second[3]).not.toBe(before[3]);
+    const last = listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '3' });
+    expect(last.slice(0, 4)).toStrictEqual(before.slice(0, 4));
+    expect(last[4]).not.toBe(before[4]);
+    expect(listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '9' })).toStrictEqual(last);
+    expect(listed({ sandSlip: '48 h', slipCoat: '2' })).toStrictEqual(listed({ sandSlip: '48 h' }));
+  });
+
   test('a coat that slips past the window waits until the one below is sanded', () => {
     // Cloth is laid at 17:00 on Monday and takes a coat unsanded for a day; 24 h after midnight on Tuesday is too late.
     expect(listed({ fillSlip: '24 h' })[2]).toBe('fill coat 1: 17:00 on Wed, day 3, wash and sand first');
