@@ -1,6 +1,5 @@
 /** What the cell of the cloth asks for. */
 import { choice, input } from '../form/define';
-import { fromShop } from '../form/from-shop';
 
 const PRACTICE = 'common practice, no source';
 const HULL = 'over == "hull"';
@@ -121,16 +120,15 @@ export const clothInputs = {
     when: HULL,
   }),
   sideJoints: input('count', 'Joints in each side', {
-    from: '{self}.usualJoints',
-    preset: '1',
+    from: 'sheets.sideJoints',
+    preset: '2',
     min: '0',
     max: '8',
     step: '1',
-    note: 'spread evenly until you count those of your sheets',
+    note: 'of the side above the chine; spread evenly along it',
     when: HULL,
     ofBoat: true,
   }),
-  sheetLength: fromShop('sheetLength', { when: HULL, ofBoat: true }),
   beyond: input('share', 'Bought beyond the plan', {
     preset: '10 %',
     min: '0 %',

@@ -1,5 +1,4 @@
 /** What follows from the cloth as it is planned. */
-import { flatPanel } from '../../boat/hull/flat-panel';
 import { look, citation } from '../../trade/table';
 import { rounding } from '../../trade/glass';
 import { type ListRow, step, type ValuesOf } from '../form/define';
@@ -27,11 +26,6 @@ export const pieceList = fact(HOW, SOURCE, (_: ClothAsked, { ask }) =>
     label: `${i + 1}: ${name}`,
     value: i + 1,
   })),
-);
-
-const side = fact('the uppermost panel, laid flat', GEOMETRY, ({ over }: Pick<ClothAsked, 'over'>, at) =>
-  // The hull is asked only where there is one; every hull has a panel.
-  over === 'flat' ? 0 : flatPanel(at.hull.panels.at(-1)!).length,
 );
 
 const NO_PIECE = 'no such piece';
@@ -65,13 +59,6 @@ const leastRound = rounding.rows.slice(0, -1).reduceRight(
 );
 
 export const clothSteps = {
-  sideLength: tell(side, 'length', 'length of a side, laid flat', (length) => length),
-  usualJoints: step(
-    'count',
-    'max(0, ceil(sideLength / sheetLength - 0.000001) - 1)',
-    'joints in a side made of whole sheets',
-    GEOMETRY,
-  ),
   pieces: tell(plan, 'count', 'pieces of cloth, strips with them', ({ pieces }) => pieces.length),
   cut: tell(plan, 'length', 'length of the roll that they take as they lie', ({ cut }) => cut),
   length: step(

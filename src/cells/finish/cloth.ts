@@ -15,7 +15,7 @@ export const cloth = defineCell({
   groups: {
     'The flat face': ['flatLength', 'flatWidth', 'layers'],
     'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack', 'pieceInHand'],
-    'The strips': ['strips', 'stripWidth', 'stripCut', 'sideJoints', 'sheetLength'],
+    'The strips': ['strips', 'stripWidth', 'stripCut', 'sideJoints'],
     'As the shop sells it': ['beyond', 'soldBy', 'price'],
   },
   alone: ['flatLength', 'flatWidth', 'layers'],

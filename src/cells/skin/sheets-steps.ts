@@ -76,6 +76,13 @@ export const sheetsSteps = {
   joints: tell(best, 'count', 'joints in the skin, all sides together', ({ joints }) => joints, {
     how: 'counted',
   }),
+  sideJoints: tell(
+    best,
+    'count',
+    'joints in a side, the uppermost panel, port',
+    ({ layout }) => layout.at(-1)?.port.length ?? 0,
+    { how: 'counted; what is taped over and lapped by cloth' },
+  ),
   shopCount: tell(shop, 'count', 'sheets by the rule of the shop', (plan) => countOf(plan)),
   leastCost: tell(best, 'money', 'no plan can cost less', ({ least }) => least, {
     how: 'the area of all that is cut, in the cheapest sheets that have it; of parts without joints also by trying every way',

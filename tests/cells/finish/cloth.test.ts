@@ -3,6 +3,8 @@ import { endWith, isPost, starter, starters } from '../../../src/boat';
 import { buildHull } from '../../../src/boat/hull/hull';
 import { offsetsOf } from '../../../src/boat/table/offsets';
 import { cloth } from '../../../src/cells/finish/cloth';
+import { sheets } from '../../../src/cells/skin/sheets';
+import { plainShown } from '../../../src/measure';
 import { testDrawings, testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
@@ -171,7 +173,7 @@ describe('cloth on a boat', () => {
     expect([halves.number('inOne'), halves.number('dartLength')]).toStrictEqual([0, 0]);
   });
 
-  test('strips: the sides’ joints by whole sheets, the transom’s corners, and all edges where asked', () => {
+  test('strips: the sides’ joints by the plan of the sheets, the transom’s corners, and all edges where asked', () => {
     const table = starter('class-skiff')!;
     const hull = buildHull(offsetsOf(table));
     const tried = tryCell(cloth, { stripWidth: '100 mm', sideJoints: '0' }, table);
@@ -179,9 +181,21 @@ describe('cloth on a boat', () => {
     const corners = 2 * hull.panels.reduce((sum, { name }) => sum + transom.girth(name), 0);
     expect(tried.number('stripLength')).toBeCloseTo(corners, 3);
     expect(tried.number('stripArea')).toBeCloseTo(0.1 * tried.number('stripLength'), 12);
-    // A side of 4.35 m takes two sheets of 2.44 m.
-    expect(tried.number('sideLength')).toBeGreaterThan(4.3);
-    expect(tried.number('usualJoints')).toBe(1);
+    // The joints are those of the sheets as they are planned.
+    const beside = tryCell(cloth, {}, table, plainShown, [sheets]);
+    const planned = tryCell(sheets, {}, table).number('sideJoints');
+    expect(planned).toBeGreaterThan(0);
+    expect(beside.number('sideJoints')).toBe(planned);
+    const moved = tryCell(
+      cloth,
+      { 'sheets.length': '4 m', 'sheets.otherLength': '0 mm', 'sheets.least': '300 mm' },
+      table,
+      plainShown,
+      [sheets],
+    );
+    expect(moved.number('sideJoints')).toBe(
+      tryCell(sheets, { length: '4 m', least: '300 mm' }, table).number('sideJoints'),
+    );
     const all = tryCell(cloth, { strips: 'all', sideJoints: '0' }, table).number('stripLength');
     const stem = hull.fore.corners;
     const long =
