@@ -63,6 +63,7 @@ export const registry: readonly Shelved[] = [
   shelved('paint', () => import('./finish/paint')),
   shelved('weights', () => import('./afloat/weights')),
   shelved('float', () => import('./afloat/float')),
+  shelved('lift', () => import('./handling/lift')),
 ];
 
 keepNames(registry.map(({ id }) => id));

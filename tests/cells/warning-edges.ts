@@ -269,6 +269,13 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'primerCoats + paintCoats > 0 and paintAfter < 72 h',
   ],
   sand: ['state == "soft"', 'over > 50', 'over > 20 and over <= 50', 'work == "wood" and sander == "belt"'],
+  lift: [
+    'people > 2',
+    'rise < packing + room',
+    'stands + rise / 2 < drop / 2',
+    'moment > leverShare * rupture * breadth * depth^2 / 6',
+    'stands + gained > 3 * base',
+  ],
   plyBend: ['verdict == "refuses"', 'verdict == "marginal"', 'verdict == "untabled"'],
   panels: [
     'verdict == "refuses"',
