@@ -64,6 +64,7 @@ export const registry: readonly Shelved[] = [
   shelved('weights', () => import('./afloat/weights')),
   shelved('float', () => import('./afloat/float')),
   shelved('lift', () => import('./handling/lift')),
+  shelved('trailer', () => import('./handling/trailer')),
 ];
 
 keepNames(registry.map(({ id }) => id));

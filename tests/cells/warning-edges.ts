@@ -269,6 +269,15 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'primerCoats + paintCoats > 0 and paintAfter < 72 h',
   ],
   sand: ['state == "soft"', 'over > 50', 'over > 20 and over <= 50', 'work == "wood" and sander == "belt"'],
+  trailer: [
+    'tongue < leastShare * total',
+    'tongue > mostShare * total',
+    'total > grossRated or axleLoad > axleRated or axleLoad > 2 * tyreRated or tongue > ballRated',
+    'balance < aftBunk or balance > foreBunk',
+    'strapsThere < max(byLength, byLoad)',
+    'winchRated < winchPull',
+    'broadest < broad',
+  ],
   lift: [
     'people > 2',
     'rise < packing + room',

@@ -17,7 +17,7 @@ export const lift = defineCell({
   functions: liftFunctions,
   groups: {
     'The hull': ['span', 'centre', 'stands'],
-    'The blocks': ['packing', 'room', 'base'],
+    'The packing': ['packing', 'room', 'base'],
     'The lever’s wood': ['species', 'breadth', 'depth', 'rupture', 'leverShare'],
     'The hands': ['drop', 'onePush'],
   },

@@ -3,6 +3,7 @@ import { judge, type PlyLayer } from '../../boat/joinery/plywood-bends';
 import { type Grain, AIRCRAFT_PANELS, FORM_PANELS } from '../../trade/plywood-bend';
 import { choice, defineCell, input, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
+import { firstOf } from '../form/in-words';
 import { panelInputs } from './panels-inputs';
 import { turnedOffers } from './panels-offers';
 import { plyBendView } from './ply-bend-drawing';
@@ -157,20 +158,15 @@ export const plyBend = defineCell({
     },
   ],
   inWords: [
-    {
-      when: 'verdict == "untabled"',
-      says: 'No published radius is for a layer of {layerThickness}.',
-      otherwise: {
-        when: 'verdict == "bends"',
-        says: 'It bends: a layer of {layerThickness} goes round {bendsTo} with its face grain {grain}.',
-        otherwise: {
-          when: 'verdict == "marginal"',
-          says: 'Perhaps: a layer of {layerThickness} goes round {bendsTo} with its face grain {grain} only if it is a picked sheet.',
-          otherwise:
-            'It does not bend: no table takes a layer of {layerThickness} round {bendsTo} with its face grain {grain}.',
-        },
-      },
-    },
+    firstOf(
+      [
+        { when: 'verdict == "untabled"', says: 'No table speaks of so thick a layer.' },
+        { when: 'verdict == "bends"', says: 'It bends.' },
+        { when: 'verdict == "marginal"', says: 'It bends only if it is a picked sheet.' },
+      ],
+      'It does not bend: no table takes it so far.',
+    ),
+    'Asked for is a layer of {layerThickness} round {bendsTo}, its face grain {grain}.',
     {
       when: 'layerThickness < 6.34 mm',
       says: 'The table of common panels begins at 1/4 in (6.4 mm); a thinner sheet is held to that row.',
