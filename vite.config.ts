@@ -22,6 +22,8 @@ export default defineConfig({
     chunkSizeWarningLimit: 700,
     rolldownOptions: {
       output: {
+        // Seven letters tell one build's file from another's; eight would stand in the first page a hundred times over.
+        chunkFileNames: 'assets/[name]-[hash:7].js',
         // All that the page needs at once goes into one file: left to itself, the bundler cuts it
         // anew with every cell that shares a piece of it, and small files compress badly.
         codeSplitting: {

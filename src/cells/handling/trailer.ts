@@ -45,7 +45,7 @@ export const trailer = defineCell({
   warnings: [
     {
       when: 'tongueShare < leastShare',
-      says: 'Only {tongueShare} hangs on the ball: a trailer so light in front sways, and it may lift the car’s wheels. Move her {shiftBy} forward.',
+      says: 'Only {tongueShare} hangs on the ball: a trailer so light in front swings behind the car, and it may lift the car’s wheels. Move her {shiftBy} forward.',
       limit: `the least share, by your entry: 5 % for a boat trailer is ${PRACTICE}`,
       weight: 'stop',
     },
