@@ -41,6 +41,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     skin: stage,
     finish: stage,
     afloat: stage,
+    handling: stage,
   },
   boat: {
     table: ['.'],

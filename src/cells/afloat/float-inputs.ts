@@ -80,7 +80,7 @@ export const floatInputs = {
     max: '42',
     step: '1',
     when: 'water == "sea"',
-    note: '35 in the ocean, a few in an estuary',
+    note: 'the ocean has 35, an estuary a few',
   }),
   density: input('density', 'Density of the water', {
     from: 'lines.density',

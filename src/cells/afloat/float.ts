@@ -21,8 +21,7 @@ export const float = defineCell({
   question: 'How deep does she float with this load, does she lie level, and how much of her side is left?',
   inputs: floatInputs,
   groups: {
-    'Who moves': ['mover', 'far'],
-    'To one side': ['centreSide'],
+    'Who sits and moves where': ['mover', 'far', 'centreSide'],
     'The water': ['water', 'waterWarmth', 'waterSalt', 'density'],
   },
   functions: { seaWater },

@@ -1,5 +1,6 @@
 /** What the weights ask of the hull: where each part, her skin and her seams have their middle, and where things stand. */
 import {
+  isPost,
   alongSheer,
   chineLogs,
   frames,
@@ -75,7 +76,7 @@ const partPlaces = fact(
       transom: roles.includes('transom') ? one(transom(hull, 'transom')) : [],
       bowTransom: roles.includes('bow transom') ? one(transom(hull, 'bow transom')) : [],
       keelson: one(keelson(hull)),
-      stem: one(stems(hull)),
+      stem: [hull.aft, hull.fore].some(({ role }) => isPost(role)) ? one(stems(hull)) : [],
       chineLog: one(chineLogs(hull)),
       sheerClamp: one(alongSheer(hull)),
       rubRail: one(alongSheer(hull)),
@@ -83,7 +84,9 @@ const partPlaces = fact(
       gusset: one(gussets(hull, 1)),
       thwart: one(thwarts(hull, 1, seat)),
     };
-    return new Map(Object.entries(pieces).map(([part, of]) => [part, middle(of)]));
+    return new Map(
+      Object.entries(pieces).flatMap(([part, of]) => (of.length > 0 ? [[part, middle(of)] as const] : [])),
+    );
   },
 );
 
@@ -118,6 +121,8 @@ interface PartAboard {
   readonly z: number;
 }
 
+const NONE: PartAboard = { mass: 0, x: 0, z: 0 };
+
 /** Every part and all that goes aboard. */
 const partsAboard = fact(
   'one after the other, each with its mass and its middle',
@@ -131,9 +136,10 @@ const partsAboard = fact(
       { mass: v[`${id}Mass`], x: v[`${id}Forward`], z: v[`${id}Height`] },
     ];
     return new Map([
-      ...Object.entries(woodFields).map(
-        ([part, field]) => [part, { mass: v[field] * v.wetness, ...at.get(part)! }] as const, // it has all of them
-      ),
+      ...Object.entries(woodFields).map(([part, field]): readonly [string, PartAboard] => {
+        const place = at.get(part);
+        return [part, place ? { mass: v[field] * v.wetness, ...place } : NONE];
+      }),
       ['sheathing', onSkin(v.sheathing)],
       ['pastes', inSeams(v.pastes)],
       ['fastenings', inSeams(v.fastenings)],
@@ -161,12 +167,29 @@ export const woodMiddle = fact(
   (masses: WoodMasses, { ask }) => {
     const at = ask(partPlaces);
     return middle(
-      Object.entries(woodFields).map(([part, field]): Piece => {
-        const { x, z } = at.get(part)!; // it has all of them
-        return { amount: masses[field], centre: [x, 0, z] };
+      Object.entries(woodFields).flatMap(([part, field]): Piece[] => {
+        const place = at.get(part);
+        return place ? [{ amount: masses[field], centre: [place.x, 0, place.z] }] : [];
       }),
     );
   },
+);
+
+/** What she has not got weighs nothing, whatever stands in its field. */
+export const woodMass = fact(
+  'the sum of the parts she has',
+  GEOMETRY,
+  (masses: WoodMasses & { readonly seat: number }, { ask }) => {
+    const at = ask(partPlaces);
+    return Object.entries(woodFields).reduce((sum, [part, field]) => {
+      const mass = masses[field];
+      return at.has(part) ? sum + mass : sum;
+    }, 0);
+  },
+);
+
+export const bowTransoms = fact('an end that is one', GEOMETRY, (_: {}, { hull }) =>
+  hull.fore.role === 'bow transom' ? 1 : 0,
 );
 
 export const skinMiddle = fact('the middle of the area of all panels', GEOMETRY, (_: {}, { hull }) =>

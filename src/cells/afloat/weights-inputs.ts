@@ -26,14 +26,14 @@ const support = (label: string, from: string) =>
   });
 
 /** A part of her wood, by the boat's own weight of it; not asked where she has none. */
-const wooden = (label: string, mass: string) => ({
+const wooden = (label: string, mass: string, when = mass) => ({
   ...massOf(
     `${label} at 12 % moisture`,
     '0 kg',
     'by the density of its wood; type over it what a scale says',
     mass,
   ),
-  when: mass,
+  when,
 });
 
 export const weightsInputs = {
@@ -82,7 +82,7 @@ export const weightsInputs = {
   bilgeMass: wooden('Bilges', 'bilges.mass'),
   sideMass: wooden('Sides', 'side.mass'),
   transomMass: wooden('Transom', 'transom.mass'),
-  bowMass: wooden('Bow transom', 'bowTransom.mass'),
+  bowMass: wooden('Bow transom', 'bowTransom.mass', 'bowTransoms > 0'),
   keelsonMass: wooden('Keelson', 'keelson.mass'),
   stemMass: wooden('Stem', 'stem.mass'),
   logMass: wooden('Chine logs', 'chineLog.mass'),

@@ -1,7 +1,16 @@
 /** The working of the weights. */
 import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
-import { partHere, places, seamMiddle, skinMiddle, whole, woodFields, woodMiddle } from './weights-facts';
+import {
+  bowTransoms,
+  partHere,
+  places,
+  seamMiddle,
+  skinMiddle,
+  whole,
+  woodMass,
+  woodMiddle,
+} from './weights-facts';
 import type { weightsInputs } from './weights-inputs';
 
 const CUSTOM = 'common practice, no source';
@@ -51,7 +60,8 @@ export const weightsSteps = {
     'weight of the wood at its moisture over that at 12 %',
     WATER,
   ),
-  bareWood: step('mass', Object.values(woodFields).join(' + '), 'her wood, at 12 % moisture', SUM),
+  bowTransoms: tell(bowTransoms, 'count', '1 where her bow is a transom', (count) => count),
+  bareWood: tell(woodMass, 'mass', 'her wood, at 12 % moisture', (mass) => mass, { how: SUM }),
   woodForward: tell(woodMiddle, 'length', 'middle of her wood, forward', ({ x }) => x),
   woodHeight: tell(woodMiddle, 'length', 'middle of her wood, height', ({ z }) => z),
   wood: step('mass', 'bareWood * wetness', 'her wood as it is now', WATER),

@@ -18,10 +18,10 @@ export const weights = defineCell({
   groups: {
     'The people': ['person', 'peopleHeight', 'peopleSide', 'seat'],
     'Motor and fuel': ['motorForward', 'motorHeight', 'fuel', 'fuelForward', 'fuelHeight'],
-    'Gear 1': gearFields('gearA'),
-    'Gear 2': gearFields('gearB'),
-    'Gear 3': gearFields('gearC'),
-    'Gear 4': gearFields('gearD'),
+    'First piece of gear': gearFields('gearA'),
+    'Second piece of gear': gearFields('gearB'),
+    'Third piece of gear': gearFields('gearC'),
+    'Fourth piece of gear': gearFields('gearD'),
     'Her skin': ['bottomMass', 'bilgeMass', 'sideMass', 'transomMass', 'bowMass'],
     'Her timbers': [
       'keelsonMass',

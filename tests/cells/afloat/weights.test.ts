@@ -91,6 +91,18 @@ describe('weights', () => {
     expect(tried.number('woodHeight')).toBeNear(boat.number('hull.structureCentre.z'), 1e-9);
   });
 
+  test('a part that she has not got weighs nothing, whatever is typed in its field', () => {
+    const dory = tryCell(weights);
+    expect(dory.number('bowTransoms')).toBe(0);
+    expect(tryCell(weights, { bowMass: '8 kg', bilgeMass: '5 kg' }).number('bareWood')).toBe(
+      dory.number('bareWood'),
+    );
+    const punt = starters.find(({ id }) => id === 'creek-punt')!.table;
+    const typed = (bowMass: string) => tryCell(weights, { bowMass }, punt).number('bareWood');
+    expect(tryCell(weights, {}, punt).number('bowTransoms')).toBe(1);
+    expect(typed('8 kg') - typed('3 kg')).toBeCloseTo(5, 9);
+  });
+
   test('a part that she has not got has no row', () => {
     const listed = tryCell(weights, bare).rows.map(({ id }) => id);
     expect(listed).toContain('bottom');
