@@ -1,4 +1,5 @@
 /** Shares of ball, axle and bunks; how much of each rating is used; straps by the yardstick of the commercial rule. */
+import { FOOT, OUNCE } from '../../measure/si';
 import { type CellFunction, step } from '../form/define';
 
 const STATICS = 'statics: moments about the axle';
@@ -31,7 +32,7 @@ export const trailerSteps = {
   foreBears: step('mass', 'boat - aftBears', 'what the forward bunk bears', BUNKS),
   byLength: step(
     'count',
-    'bow == "stopped" ? max(1, ceil(long / (10 * 0.3048 m) - 0.000001)) : strapsFree(long, boat)',
+    'bow == "stopped" ? max(1, ceil(long / (10 ft) - 0.000001)) : strapsFree(long, boat)',
     'straps by her length',
     `${SECUREMENT}.110`,
   ),
@@ -56,8 +57,8 @@ export const trailerSteps = {
 
 /** Bunks stand this far apart at least, m. */
 const APART = 0.01;
-const FEET = 0.3048;
-const LIGHT = 1100 * 0.45359237;
+/** Of a boat so light and short one strap holds, kg. */
+const LIGHT = 1100 * 16 * OUNCE;
 
 export const trailerFunctions: Readonly<Record<'onBunk' | 'strapsFree', CellFunction>> = {
   onBunk: {
@@ -74,7 +75,7 @@ export const trailerFunctions: Readonly<Record<'onBunk' | 'strapsFree', CellFunc
     gives: 'count',
     how: 'up to 1.5 m (5 ft) and 500 kg (1100 lb) one; up to 3 m (10 ft) two; and one for each 3 m (10 ft) more',
     run: (long: number, boat: number) => {
-      const feet = long / FEET - 1e-6;
+      const feet = long / FOOT - 1e-6;
       if (feet <= 5 && boat <= LIGHT) return 1;
       return 2 + Math.max(0, Math.ceil((feet - 10) / 10));
     },
