@@ -5,7 +5,7 @@ import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { below, meshSection, upOf } from '../../../src/kernel';
 import '../near';
 
-const SLICES = 240;
+const SLICES = 120;
 
 const poses = [
   { heel: 0.2, trim: 0.03, height: 0.28 },
