@@ -12,6 +12,8 @@ export const notebooks = [
   'bend-join-fasten',
   'the-skin',
   'cloth-resin-paint',
+  'on-the-water-on-paper',
+  'over-out-and-home',
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 

@@ -41,6 +41,15 @@ const cutArea = ({ sections }: PlannedSheets) =>
 /** The piece of the cut list that is looked at; undefined where the list is shorter. */
 const cut = fact('of the cut list', GEOMETRY, (v: SheetsAsked, { ask }) => ask(cutList)[v.cut - 1]);
 
+/** Of the side, whichever panels are planned with it. */
+const sideJoints = fact('counted in the plan', GEOMETRY, (v: SheetsAsked, { ask, hull }) => {
+  if (v.skinSides === 0) return 0;
+  const side = hull.panels.at(-1)!; // every hull has a panel
+  const at = ask(problem).panels.findIndex(({ name }) => name === side.name);
+  if (at < 0) throw new Error(`the sheets are planned without the ${side.label}: count its joints yourself`);
+  return ask(best).layout[at]!.port.length; // one a panel
+});
+
 const boxOf = (found: CutPiece | undefined) =>
   found && outlineBox(laidOutline(found.laid, found.on.section.problem.pieces[found.laid.piece]!));
 
@@ -76,13 +85,9 @@ export const sheetsSteps = {
   joints: tell(best, 'count', 'joints in the skin, all sides together', ({ joints }) => joints, {
     how: 'counted',
   }),
-  sideJoints: tell(
-    best,
-    'count',
-    'joints in a side, the uppermost panel, port',
-    ({ layout }) => layout.at(-1)?.port.length ?? 0,
-    { how: 'counted; what is taped over and lapped by cloth' },
-  ),
+  sideJoints: tell(sideJoints, 'count', 'joints in a side, the uppermost panel, port', (joints) => joints, {
+    how: 'counted in the plan; what cloth is lapped over',
+  }),
   shopCount: tell(shop, 'count', 'sheets by the rule of the shop', (plan) => countOf(plan)),
   leastCost: tell(best, 'money', 'no plan can cost less', ({ least }) => least, {
     how: 'the area of all that is cut, in the cheapest sheets that have it; of parts without joints also by trying every way',

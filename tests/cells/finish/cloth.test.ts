@@ -196,6 +196,11 @@ describe('cloth on a boat', () => {
     expect(moved.number('sideJoints')).toBe(
       tryCell(sheets, { length: '4 m', least: '300 mm' }, table).number('sideJoints'),
     );
+    const narrowed = tryCell(cloth, { 'sheets.only': 'bottom' }, table, plainShown, [sheets]);
+    expect(narrowed.issues['stripLength']).toContain('joints');
+    expect(tryCell(sheets, { only: 'bottom' }, table).issues['sideJoints']).toContain(
+      'count its joints yourself',
+    );
     const all = tryCell(cloth, { strips: 'all', sideJoints: '0' }, table).number('stripLength');
     const stem = hull.fore.corners;
     const long =
