@@ -42,12 +42,12 @@ const cutArea = ({ sections }: PlannedSheets) =>
 const cut = fact('of the cut list', GEOMETRY, (v: SheetsAsked, { ask }) => ask(cutList)[v.cut - 1]);
 
 /** Of the side, whichever panels are planned with it. */
-const sideJoints = fact('counted in the plan', GEOMETRY, (v: SheetsAsked, { ask, hull }) => {
+const sideJoints = fact('counted in the plan', GEOMETRY, (v: SheetsAsked, on) => {
   if (v.skinSides === 0) return 0;
-  const side = hull.panels.at(-1)!; // every hull has a panel
-  const at = ask(problem).panels.findIndex(({ name }) => name === side.name);
+  const side = on.hull.panels.at(-1)!; // every hull has a panel
+  const at = on.ask(problem).panels.findIndex(({ name }) => name === side.name);
   if (at < 0) throw new Error(`the sheets are planned without the ${side.label}: count its joints yourself`);
-  return ask(best).layout[at]!.port.length; // one a panel
+  return on.ask(best).layout[at]!.port.length; // one a panel
 });
 
 const boxOf = (found: CutPiece | undefined) =>
