@@ -150,7 +150,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
   boards: ['wasted > 30 %', 'piece > pieces'],
   sheets: [
     'skinSides > 0 and (offPanel - keptPanel > 0.1 mm or cutting == "apart" and offSide - keptSide > 0.1 mm)',
-    'needed < bought / 3',
+    'needed < 0.4 * bought',
     'sheet > count',
     'pieces < cut',
     'cutting == "together" and skinSides > 1',

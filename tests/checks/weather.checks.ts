@@ -77,7 +77,7 @@ export const rows: readonly Check[] = [
     input: 'air 70 °F, 65 %',
     expected: [57.69],
     unit: '°F',
-    tolerance: 0.05,
+    tolerance: 0.01,
     source: 'Magnus formula of WMO-No. 8, Annex 4.B; a chart for painters prints 57',
     known: 'closed form',
     obtain: () => [celsius(of('dewPoint', { air: '70 °F', humidity: '65 %' })) * 1.8 + 32],

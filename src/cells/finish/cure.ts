@@ -31,7 +31,7 @@ export const cure = defineCell({
       from: 'after that wash, dry and sand first',
       when: 'epoxied > 0',
     },
-    { of: 'lastCoat', label: 'last coat goes on', from: 'if no job slips' },
+    { of: 'lastCoat', label: 'last coat goes on', from: 'with the hours that slip, if no more do' },
   ],
   inWords: [
     'Job {job}, {name}, begins at {begins}.',

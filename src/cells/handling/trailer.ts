@@ -57,7 +57,7 @@ export const trailer = defineCell({
     },
     {
       when: 'fullest > 1',
-      says: 'The part that is used most is used by {fullest} of its rating: less weight, or another trailer.',
+      says: 'The part nearest to its rating carries {fullest} of it: take weight off, or another trailer.',
       limit: PLATES,
       weight: 'stop',
     },

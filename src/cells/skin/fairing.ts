@@ -112,7 +112,7 @@ export const fairing = defineCell({
     'The figures are of a board that bends alike everywhere. Yours has knots: lay a straight stick from the keelson to the chine log between every two frames, and believe the stick.',
     'Plane down to the frames and no deeper: there the notches are true.',
     'Where keelson and log lack alike, the skin follows both. What counts there is the stick.',
-    'The stem is not among these timbers: no frame divides it, and the skin’s angle on it turns evenly from foot to head. It is planed to the bevel of its own cell, by trial with a stick from frame to stem.',
+    'The stem is not among these timbers: no frame divides it. Plane it to the bevel that its own cell gives, and try it with a stick from the first frame to the stem.',
   ],
   sources: [
     { text: 'Ruled panels of the hull, and their normals', known: 'geometry' },

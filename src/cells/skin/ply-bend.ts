@@ -166,7 +166,7 @@ export const plyBend = defineCell({
       ],
       'It does not bend: no table takes it so far.',
     ),
-    'Asked for is a layer of {layerThickness} round {bendsTo}, its face grain {grain}.',
+    'That is a layer of {layerThickness} round a radius of {bendsTo}, its face grain {grain}.',
     {
       when: 'layerThickness < 6.34 mm',
       says: 'The table of common panels begins at 1/4 in (6.4 mm); a thinner sheet is held to that row.',

@@ -88,9 +88,9 @@ export const sheets = defineCell({
       weight: 'mind',
     },
     {
-      when: 'waste > 2 / 3',
+      when: 'waste > 0.6',
       says: '{waste} of the plywood is left over: let the grain run either way, allow joints in other places, or try another size of sheet.',
-      limit: 'two thirds wasted; common practice, no source',
+      limit: 'six tenths wasted; common practice, no source',
       weight: 'mind',
     },
     {

@@ -70,7 +70,7 @@ describe('a boat on her trailer', () => {
     expect(tried(ratings).number('fullest')).toBeCloseTo(0.5, 9);
     expect(tried({ ...ratings, grossRated: '400 kg' }).number('fullest')).toBeCloseTo(450 / 400, 9);
     expect(tried({ ...ratings, ballRated: '32 kg' }).number('fullest')).toBeCloseTo(40 / 32, 9);
-    expect(says({ tyreRated: '200 kg' })).toContain('of its rating');
+    expect(says({ tyreRated: '200 kg' })).toContain('nearest to its rating');
   });
 
   test('straps by length and by weight', () => {
