@@ -31,7 +31,8 @@ function standing(cell: Cell): Inputs {
 }
 
 const isTrue = (cell: Cell, condition: string, values: Values): boolean => {
-  const verdict = compiled(cell, condition).evaluate(values);
+  const asked = compiled(cell, condition);
+  const verdict = asked.evaluate(Object.fromEntries(asked.names.map((name) => [name, values[name]!])));
   return !isIssue(verdict) && verdict !== 0;
 };
 
@@ -87,24 +88,32 @@ const inputsOf = (cell: Cell, values: Values): Inputs =>
 
 class Missing extends Error {}
 
-/** All steps that have a value; a warning may speak where another step has none, as on the page. */
+/**
+ * The inputs, and each step as it is asked for: a condition turns on a few of them, and hundreds are run. A warning may
+ * speak where another step has no value, as on the page.
+ */
 function run(cell: Cell, inputs: Inputs, on = hull): Values {
-  const values: Record<string, number | string> = { ...inputs };
-  const lookUp = (key: string) => {
-    const value = values[key];
+  const values: Record<string, number | string | undefined> = { ...inputs };
+  const valueOf = (key: string): number | string | undefined => {
+    const spec = cell.steps[key];
+    if (!(key in values) && spec) values[key] = workedOut(spec);
+    return values[key];
+  };
+  const scope = scopeAlone((key) => {
+    const value = valueOf(key);
     if (value === undefined) throw new Missing(key);
     return value;
-  };
-  const scope = scopeAlone(lookUp, on);
-  for (const [key, spec] of Object.entries(cell.steps)) {
+  }, on);
+  const workedOut = (spec: Cell['steps'][string]) => {
     try {
       const value = runStep(cell, spec, scope);
-      if (!isIssue(value)) values[key] = value;
+      return isIssue(value) ? undefined : value;
     } catch (fault) {
       if (!(fault instanceof Missing)) throw fault;
+      return undefined;
     }
-  }
-  return values;
+  };
+  return new Proxy(values as Values, { get: (_, key) => valueOf(String(key)) });
 }
 
 /** Edges of a warning on the way from setting to setting, one input at a time. */
