@@ -1,6 +1,6 @@
 /** The hull in the water: profile, plan and the widest section from astern, and the freeboard all round her sheer. */
 import { type Drawing, drawing, label, line, mark, mm, note, type Point, type Shape } from '../../drawing';
-import type { Vec3 } from '../../kernel';
+import { heightsAlong, type Vec3 } from '../../kernel';
 import type { Chart, OnHand } from '../form/define';
 import { rest, waterlines } from './float-facts';
 import type { FloatValues } from './float-steps';
@@ -20,7 +20,8 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
   }
   const { at } = ask(rest);
   const line3 = (points: readonly Vec3[], place: (point: Vec3) => Point) => points.map(place);
-  const { low, high, beam, length } = sizesOf(hull);
+  const { body, beam, length } = hull;
+  const [low, high] = heightsAlong(body, [0, 0, 1]);
   const gap = GAP * length;
   const profile = ([x, , z]: Vec3): Point => [mm(x), mm(z)];
   const plan = ([x, y]: Vec3): Point => [mm(x), mm(low - gap - beam / 2 + y)];
@@ -65,15 +66,6 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
       note('Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.'),
     ],
   });
-}
-
-function sizesOf({ body, beam, length }: Hull) {
-  let [low, high] = [Infinity, -Infinity];
-  for (let i = 2; i < body.points.length; i += 3) {
-    low = Math.min(low, body.points[i]!); // a point has three numbers
-    high = Math.max(high, body.points[i]!);
-  }
-  return { low, high, beam, length };
 }
 
 function sheerAt(hull: Hull, x: number): number {

@@ -47,10 +47,21 @@ export const float = defineCell({
       },
     ],
     [
-      'She floats {draught} deep, trimmed {trimSize}',
-      { when: 'trim > 0°', says: 'by the bow', otherwise: 'by the stern' },
-      'and heeled {heelSize}',
-      { when: 'heel > 0°', says: 'to port.', otherwise: 'to starboard.' },
+      'She floats {draught} deep,',
+      firstOf(
+        [
+          { when: 'trimSize < 0.05°', says: 'level fore and aft' },
+          { when: 'trim > 0°', says: 'trimmed {trimSize} by the bow' },
+        ],
+        'trimmed {trimSize} by the stern',
+      ),
+      firstOf(
+        [
+          { when: 'heelSize < 0.05°', says: 'and upright.' },
+          { when: 'heel > 0°', says: 'and heeled {heelSize} to port.' },
+        ],
+        'and heeled {heelSize} to starboard.',
+      ),
       'The sheer comes nearest to the water {leastAt} forward, where {leastFreeboard} is left; another {sinks} aboard sinks her by about 10 mm (3/8 in).',
     ],
   ),

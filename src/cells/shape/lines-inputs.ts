@@ -14,6 +14,7 @@ export const linesInputs = {
   draught: fromBoat('hull.draught', { when: 'by != "weight"' }),
   weight: input('mass', 'Weight with all aboard', {
     otherwise: [{ kind: 'length', says: 'choose “the draught” under “The plan states”' }],
+    from: 'weights.loaded',
     preset: '250 kg',
     min: '1 kg',
     max: '20 t',
