@@ -22,8 +22,9 @@ export default defineConfig({
     chunkSizeWarningLimit: 700,
     rolldownOptions: {
       output: {
-        // Seven letters tell one build's file from another's; eight would stand in the first page a hundred times over.
-        chunkFileNames: 'assets/[name]-[hash:7].js',
+        // By their hash alone: names would stand in the first page a hundred times over, half a kilobyte. The manifest
+        // tells which is which.
+        chunkFileNames: 'assets/[hash:7].js',
         // All that the page needs at once goes into one file: left to itself, the bundler cuts it
         // anew with every cell that shares a piece of it, and small files compress badly.
         codeSplitting: {
