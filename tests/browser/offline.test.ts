@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright';
 import { expect, inject, onTestFinished, test } from 'vitest';
+import { manifestOf } from '../tools/first-load';
 import { serveSite } from '../tools/site.mjs';
 import { openPage, serve, watch } from './harness';
 
@@ -21,11 +22,15 @@ test('a new page opens after the server is gone, with a query too', async () => 
   const page = await openPage({ url: site.url, offline: true });
   await controlled(page);
   // The solver and the hull in the round are kept when the page is at rest.
+  const hull = manifestOf(inject('site'))['src/page/hull3d/hull-by-hand.ts']!.file;
   const isAllKept = () =>
-    page.evaluate(async () => {
-      const kept = await (await caches.open((await caches.keys())[0]!)).keys();
-      return ['highs', 'hull-by-hand'].every((part) => kept.some(({ url }) => url.includes(part)));
-    });
+    page.evaluate(
+      async (parts) => {
+        const kept = await (await caches.open((await caches.keys())[0]!)).keys();
+        return parts.every((part) => kept.some(({ url }) => url.includes(part)));
+      },
+      ['highs', hull],
+    );
   await expect.poll(isAllKept, { timeout: 20_000 }).toBe(true);
   await site.close();
 
