@@ -53,11 +53,11 @@ const scenes: readonly Scene[] = [
 
 /** One edit: milliseconds from its dispatch. */
 interface Edit {
-  /** Until the last figure, drawing or graph in view has changed. */
+  /** Until the last figure, drawing or graph in view has changed, the hull in sight among them. */
   readonly changed: number;
   /** Until the frame that shows that change was painted. */
   readonly painted: number;
-  /** Until the list of what moved stands, and the hull beside it; it waits on purpose until the cells are painted. */
+  /** Until the list of what moved stands; it waits on purpose until the cells are painted. */
   readonly alongside: number;
 }
 
@@ -101,8 +101,8 @@ export async function pageResponse(): Promise<Section> {
     title: 'From an edit to the screen, in Chromium',
     says: [
       `The build's notebook at 1280 x 900; ${EDITS} edits, ms, median and in brackets the one that 95 of 100 don't pass.`,
-      'A frame is 16.7 ms. From the edit: "changed", the last change of a figure, drawing or graph in view; "painted", the',
-      'end of the frame that shows it; "alongside", the list of what moved, which waits for that frame on purpose. Of the',
+      'A frame is 16.7 ms. From the edit: "changed", the last change of a figure, drawing or graph in view, or of the hull in',
+      'sight; "painted", the end of the frame that shows it; "alongside", the list of what moved, which waits for that frame on purpose. Of the',
       'main thread\'s own time: "script"; "own", style, layout and paint until the list stands, and "in all", until what is',
       'far has caught up; "laid out", how many boxes and texts are laid out anew in all.',
     ].join('\n'),
@@ -257,8 +257,8 @@ async function editOnce({
   for (const [moment, at] of changes) {
     const element = at instanceof Element ? at : at.parentElement;
     const { top = 0, bottom = 0 } = element?.getBoundingClientRect() ?? {};
-    if (element?.closest('.alongside')) alongside = moment;
-    else if (element?.closest('.cell, .boat-sheet') && bottom > 0 && top < innerHeight) changed = moment;
+    if (element?.closest('.ripple')) alongside = moment;
+    else if (element?.closest('.column, .hull-in-sight') && bottom > 0 && top < innerHeight) changed = moment;
   }
   // The first paint after the last change is the one that shows it.
   const shown = painted.find((moment) => moment > changed) ?? changed;
