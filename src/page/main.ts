@@ -98,6 +98,7 @@ const bench: Bench = {
   book,
   findings,
   shown,
+  rested: signal(0),
   colours: colours,
   name: computed(() => (boatless.value ? openHead()?.title : undefined) ?? name.value),
   table,
@@ -212,12 +213,8 @@ else start();
 
 requestIdleCallback(
   () => {
-    void import('./glossary/watch').then(({ watchWords }) => watchWords());
     void fetchTheRest();
-    void import('./notebooks/watch').then(({ watchNotebooks }) => watchNotebooks(bench));
-    void import('./layout/here').then(({ watchHere }) => watchHere(bench));
-    void import('./ripple/watch').then(({ watchRipple }) => watchRipple(bench));
-    void import('./as-built/watch').then(({ watchMisfits }) => watchMisfits(bench));
+    void import('./watch').then(({ watch }) => watch(bench));
   },
   { timeout: 1500 },
 );

@@ -1,6 +1,6 @@
 /** What an edit has the browser lay out and paint: no more than it must, and no part of it twice. */
 import { expect, test } from 'vitest';
-import { atRest, field, openNotebook, type } from './steps';
+import { answers, atRest, cell, field, openNotebook, type } from './steps';
 
 test('a cell is laid out and painted by itself, and nothing of it is cut off at its edge', async () => {
   const page = await openNotebook('short-build');
@@ -52,6 +52,47 @@ test('an edit reads no layout between writes', async () => {
       ours.some((call) => isWithin(layout, call)) && !frames.some((frame) => isWithin(layout, frame)),
   );
   expect(forced.map(({ args }) => args)).toStrictEqual([]);
+});
+
+test('an edit moves what is near the window; what is far follows at rest, and at once for paper', async () => {
+  const page = await openNotebook('short-build');
+  await page.setViewportSize({ width: 1280, height: 500 });
+  const both = async () => [await answers(page, 'bend'), await answers(page, 'scarf')];
+  const before = await both();
+  await cell(page, 'scarf').evaluate(async (scarf) => {
+    scarf.scrollIntoView({ block: 'end', behavior: 'instant' });
+    for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
+  });
+  const moved = await page.evaluate(async () => {
+    const read = () => ({
+      bend: document.querySelector('#cell-bend .answers')?.textContent,
+      'prose of bend': document.querySelector('#cell-bend + p')?.textContent,
+      scarf: document.querySelector('#cell-scarf .answers')?.textContent,
+      'what turns on scarf': document.body.textContent.includes('longer than the sole of a plane'),
+    });
+    const moves = async (does: () => void) => {
+      const was = Object.entries(read());
+      does();
+      // All that is drawn for it at once is drawn before the page does anything else.
+      for (let turn = 0; turn < 50; turn += 1) await Promise.resolve();
+      const is = new Map<string, unknown>(Object.entries(read()));
+      return was.filter(([what, text]) => is.get(what) !== text).map(([what]) => what);
+    };
+    const typed = await moves(() => {
+      const thickness = document.querySelector<HTMLInputElement>('[data-quantity="scarf.thickness"] input');
+      thickness!.value = '23 mm';
+      thickness!.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    });
+    const printed = await moves(() => dispatchEvent(new Event('beforeprint')));
+    dispatchEvent(new Event('afterprint'));
+    return { typed, printed };
+  });
+  expect(moved).toStrictEqual({
+    typed: ['scarf'],
+    printed: ['bend', 'prose of bend', 'what turns on scarf'],
+  });
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(both).toStrictEqual(before);
 });
 
 test('a drawing out of the window keeps its height, is not laid out, and stands whole on paper', async () => {

@@ -190,14 +190,16 @@ export const answer = (page: Page, quantity: string, version: 'first' | 'second'
 export const answers = (page: Page, name: string): Promise<string[]> =>
   cell(page, name).locator('.answer .figure.first b').allInnerTexts();
 
-/** All large figures of the notebook by their quantity. */
-export const allAnswers = (page: Page): Promise<Record<string, string>> =>
-  page.locator('.answer').evaluateAll((all) => {
+/** All large figures of the notebook by their quantity, once what is far from the window has followed the last edit. */
+export async function allAnswers(page: Page): Promise<Record<string, string>> {
+  await atRest(page, FAR);
+  return page.locator('.answer').evaluateAll((all) => {
     const found: Record<string, string> = {};
     for (const one of all)
       found[one.getAttribute('data-quantity') ?? ''] = one.querySelector('dd')?.textContent ?? '';
     return found;
   });
+}
 
 /** The paths of a cell's drawing, as their `d` data. */
 export const paths = (place: Locator): Promise<string[]> =>
@@ -252,11 +254,15 @@ export async function step(what: string, run: () => Promise<void>): Promise<void
  * Waits until the page is at rest after an edit: it takes itself to be so after a pause in typing, at its next idle
  * moment. Both go in the order they were asked for, so that these come after the page's own.
  */
-export const atRest = (page: Page): Promise<void> =>
-  page.evaluate(async () => {
-    await new Promise((pause) => setTimeout(pause, 60));
+export const atRest = (page: Page, after = MOVED): Promise<void> =>
+  page.evaluate(async (pause) => {
+    await new Promise((over) => setTimeout(over, pause));
     await new Promise((idle) => requestIdleCallback(idle));
-  });
+  }, after);
+
+/** The pauses after which the page tells what moved, and lets what is far follow; ms. */
+const MOVED = 60;
+const FAR = 200;
 
 /** Takes back all that was done on the boat in hand, as far as her steps go, and waits until the page is at rest. */
 export async function undoAll(page: Page): Promise<void> {

@@ -72,6 +72,13 @@ export interface Graph {
    * @param built tracked
    */
   asBuilt(built: () => Entries): Graph;
+  /**
+   * The same graph for a part of the page that lies out of sight most of the time: who looks at it is told of an edit
+   * at once as long as it follows, and else when the page is at rest.
+   * @param follows tracked
+   * @param rested changes when what does not follow is to catch up; tracked
+   */
+  seenAt(follows: ReadonlySignal<boolean>, rested: ReadonlySignal<unknown>): Graph;
 }
 
 export interface GraphParts {
@@ -193,8 +200,11 @@ function lay(
     }),
   );
   const rim = (id: Id): Held => rimOf(id).value;
-
-  const readByPage = readBy(rim);
+  /** What the node holds now, for who looks once. */
+  const glance = (id: Id): Held => {
+    look(moment.peek());
+    return network.value(id);
+  };
 
   const valueBy =
     (look: (id: Id) => Held) =>
@@ -219,7 +229,7 @@ function lay(
   const aside = once(() => over(laid, () => ({})));
 
   /** Has whoever asks now woken by what those nodes of a graph over this were worked out from that is the same here. */
-  function track({ network: above }: Laid, asked: readonly Id[]): void {
+  function track({ network: above }: Laid, asked: readonly Id[], rim: (id: Id) => Held): void {
     const seen = new Set(asked);
     for (const id of seen) {
       if (sameHeld(above.value(id), network.value(id))) rim(id);
@@ -227,56 +237,75 @@ function lay(
     }
   }
 
-  const graph: Graph = {
-    get names() {
-      return catalogue.value.names();
-    },
-    namesOf: (word) => catalogue.value.namesOf(word),
-    has: (name) => foundAs(name).value !== undefined,
-    quantity: (name) => foundAs(name).value,
-    value: valueBy(rim),
-    peek: valueBy((id) => {
-      look(moment.peek());
-      return network.value(id);
-    }),
-    designed: (name) => laid.design().graph.value(name),
-    entry: (name) => {
-      const of = foundAs(name).value;
-      if (!of || !('preset' in of)) return undefined;
-      const held = rim(places.entryOf(places.named(name))) as EntryHeld; // see `work`
-      const { built, written, supposed } = held;
-      const text = supposed === undefined ? held.text : writeExact(supposed, of.kind, parts.shown);
-      return { text, written, names: namedIn(held), ...(built && { built: built.text }) };
-    },
-    hull: () => rim(otherId('hull')) as Hull | Issue,
-    dependsOn: (name) => {
-      const id = name === HULL ? otherId('hull') : places.named(name).value;
-      return [...new Set(quantitiesAskedBy(id))];
-    },
-    workOut: (by) => workFor(() => by(readByPage)),
-    with: (changes) => {
-      const more = () => ({ written: changes() });
-      const design = laid.design();
-      return over(laid, more, design === laid ? undefined : once(() => over(design, more))).graph;
-    },
-    supposing: (by) => (changes) => {
-      const under = aside();
-      const below = laid.moment.peek();
-      under.look({ ...below, below, written: changes, built: nothing });
-      const asked: Id[] = [];
-      const answer = workFor(() =>
-        by(
-          readBy((id) => {
-            asked.push(id);
-            return under.network.value(id);
+  /**
+   * @param rim how the page looks at nodes
+   * @param designed the values before anything was measured, looked at alike
+   */
+  const facing = (rim: (id: Id) => Held, designed: Graph['designed']): Graph => {
+    const readByPage = readBy(rim);
+    return {
+      get names() {
+        return catalogue.value.names();
+      },
+      namesOf: (word) => catalogue.value.namesOf(word),
+      has: (name) => foundAs(name).value !== undefined,
+      quantity: (name) => foundAs(name).value,
+      value: valueBy(rim),
+      peek: valueBy(glance),
+      designed,
+      entry: (name) => {
+        const of = foundAs(name).value;
+        if (!of || !('preset' in of)) return undefined;
+        const held = rim(places.entryOf(places.named(name))) as EntryHeld; // see `work`
+        const { built, written, supposed } = held;
+        const text = supposed === undefined ? held.text : writeExact(supposed, of.kind, parts.shown);
+        return { text, written, names: namedIn(held), ...(built && { built: built.text }) };
+      },
+      hull: () => rim(otherId('hull')) as Hull | Issue,
+      dependsOn: (name) => {
+        const id = name === HULL ? otherId('hull') : places.named(name).value;
+        return [...new Set(quantitiesAskedBy(id))];
+      },
+      workOut: (by) => workFor(() => by(readByPage)),
+      with: (changes) => {
+        const more = () => ({ written: changes() });
+        const design = laid.design();
+        return over(laid, more, design === laid ? undefined : once(() => over(design, more))).graph;
+      },
+      supposing: (by) => (changes) => {
+        const under = aside();
+        const below = laid.moment.peek();
+        under.look({ ...below, below, written: changes, built: nothing });
+        const asked: Id[] = [];
+        const answer = workFor(() =>
+          by(
+            readBy((id) => {
+              asked.push(id);
+              return under.network.value(id);
+            }),
+          ),
+        );
+        track(under, asked, rim);
+        return answer;
+      },
+      asBuilt: (built) => over(laid, () => ({ built: built() }), laid.design).graph,
+      seenAt: (follows, rested) => {
+        const seenOf = onceEach((id: Id) =>
+          computed(() => {
+            if (follows.value) return rim(id);
+            void rested.value;
+            return glance(id);
           }),
-        ),
-      );
-      track(under, asked);
-      return answer;
-    },
-    asBuilt: (built) => over(laid, () => ({ built: built() }), laid.design).graph,
+        );
+        const design = once(() => laid.design().graph.seenAt(follows, rested));
+        return facing(
+          (id) => seenOf(id).value,
+          (name) => design().value(name),
+        );
+      },
+    };
   };
+  const graph = facing(rim, (name) => laid.design().graph.value(name));
   const laid: Laid = { graph, network, moment, look, design: designOf ?? (() => laid) };
   return laid;
 }

@@ -1,7 +1,8 @@
 /** A cell at rest, on one screen: question, answers, what stops, the drawing beside the deciding fields, the sentence, the first caution; the rest a press away. */
+import { useRef } from 'preact/hooks';
 import { answerInWords, answersOf, type Instance } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
-import { type Bench, tiedWith, useBench } from '../bench';
+import { type Bench, BenchContext, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
 import { cover } from '../on-wall/cover';
 import { later } from '../later';
@@ -9,6 +10,7 @@ import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
 import { Answer } from '../answer/answer';
 import { Warnings } from '../answer/warnings';
+import { useSeen } from '../seen';
 import { views } from './views';
 
 const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');
@@ -23,12 +25,14 @@ const InSight = later(async () => (await import('../input/in-sight')).InSight, '
 
 /** @param under whether a heading of the second level stands above it */
 export function CellView({ instance, under }: { instance: Instance; under: boolean }) {
-  const bench = useBench();
+  const host = useRef<HTMLElement>(null);
   const { cell, name } = instance;
+  const bench = useSeen(host, useBench(), name);
   const take = () => {
     bench.inHand.value = name;
   };
-  return html`<section
+  const view = html`<section
+    ref=${host}
     class="cell"
     id=${`cell-${name}`}
     data-cell=${name}
@@ -62,6 +66,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     ${use(Cautions, { cautions: cell.cautions })}
     ${cover(bench, name, 'working', 'the working', () => use(Folds, { instance }))}
   </section>`;
+  return use(BenchContext.Provider, { value: bench }, view);
 }
 
 function Answers({ instance }: { instance: Instance }) {

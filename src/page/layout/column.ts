@@ -1,7 +1,7 @@
 /** The notebook's column: notices, the boat's sheet while it is open, and the open notebook's text. */
 import { useEffect } from 'preact/hooks';
 import type { NotebookHead, NotebookPage } from '../../notebook';
-import { type Bench, useBench } from '../bench';
+import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { isOwn, openNotebook, openText } from '../library';
@@ -25,7 +25,6 @@ export function Column({ head }: { head: NotebookHead }) {
   const text = useText(head);
   const page = bench.isLaid.value ? text : undefined;
   useShowPlace(head, page);
-  useCellInView(bench, page);
   const { notebook: asked } = way.value;
   const isOther = asked !== null && asked !== head.id;
   const closeSheet = () => {
@@ -70,23 +69,4 @@ function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void 
     const to = place ?? (isNew && !isFirst ? 'notebook-title' : null);
     if (to !== null) void ways().then(({ showPlace }) => showPlace(to));
   }, [id, isThere, place]);
-}
-
-/** The cell nearest the upper middle of the window is the one in hand. */
-function useCellInView(bench: Bench, page: NotebookPage | undefined): void {
-  // Cells come one by one after the text; each arrival is a new element to watch.
-  const arrived = bench.instances.value;
-  useEffect(() => {
-    const observer = new IntersectionObserver(
-      (entries) => {
-        for (const entry of entries) {
-          if (entry.isIntersecting && !document.activeElement?.closest('.cell'))
-            bench.inHand.value = (entry.target as HTMLElement).dataset['cell'] ?? null;
-        }
-      },
-      { rootMargin: '-40% 0px -55% 0px' },
-    );
-    for (const cell of document.querySelectorAll('.cell')) observer.observe(cell);
-    return () => observer.disconnect();
-  }, [bench, page, arrived]);
 }

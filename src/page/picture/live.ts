@@ -7,50 +7,9 @@ import { effect, untracked } from '@preact/signals';
 import type { VNode } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Bench } from '../bench';
+import { watchNear } from '../near';
 import { printing } from '../printing';
-
-/** After the last edit, ms, before what is far catches up. */
-const PAUSE = 200;
-
-/** How far beyond the window a picture or a table counts as near. */
-const MARGIN = '300px';
-
-const watchers = new Map<Element, (near: boolean) => void>();
-const observer = new IntersectionObserver(
-  (entries) => {
-    for (const entry of entries) watchers.get(entry.target)?.(entry.isIntersecting);
-  },
-  { rootMargin: MARGIN },
-);
-
-/** What an idle moment must still have left for another drawing, ms. */
-const LEAST = 4;
-
-/** Drawings of what is far, as many in one idle moment as there is time for: each frame of its own costs the page more than they do. */
-const waiting: (() => void)[] = [];
-let asked = false;
-function atRest(job: () => void): void {
-  waiting.push(job);
-  if (!asked) wait();
-}
-
-function wait(): void {
-  asked = true;
-  requestIdleCallback((idle) => void work(idle), { timeout: 2000 });
-}
-
-async function work(idle: IdleDeadline): Promise<void> {
-  try {
-    do {
-      waiting.shift()?.();
-      // What the job has asked to be drawn anew is drawn in the next turn, and counts too.
-      await Promise.resolve();
-    } while (waiting.length > 0 && idle.timeRemaining() > LEAST);
-  } finally {
-    asked = false;
-    if (waiting.length > 0) wait();
-  }
-}
+import { atRest } from './at-rest';
 
 /**
  * Makes what stands in a place anew: at each change while it is near, and when it is far once at rest.
@@ -60,7 +19,7 @@ async function work(idle: IdleDeadline): Promise<void> {
  */
 export function useLive(
   host: { current: Element | null },
-  { book, shown }: Bench,
+  bench: Bench,
   make: () => VNode | null,
   { atOnce }: { readonly atOnce: boolean } = { atOnce: false },
 ): VNode | null {
@@ -69,20 +28,14 @@ export function useLive(
   useEffect(() => {
     const element = host.current;
     if (!element) return undefined;
-    watchers.set(element, setNear);
-    observer.observe(element);
-    let timer = 0;
+    const leave = watchNear(element, setNear);
     const dispose = effect(() => {
-      void book.state.value;
-      void shown.value;
-      clearTimeout(timer);
-      timer = window.setTimeout(() => atRest(() => setTurn((last) => last + 1)), PAUSE);
+      void bench.rested.value;
+      atRest(() => setTurn((last) => last + 1));
     });
     return () => {
       dispose();
-      clearTimeout(timer);
-      watchers.delete(element);
-      observer.unobserve(element);
+      leave();
     };
   }, [host]);
   const kept = useRef<{ node: VNode | null; turn: number }>({ node: null, turn: atOnce ? -1 : 0 });

@@ -1,0 +1,17 @@
+/** What looks on while one works: fetched when the page is first at rest, all at once, since none of it is seen before. */
+import { watchMisfits } from './as-built/watch';
+import type { Bench } from './bench';
+import { watchWords } from './glossary/watch';
+import { watchHere } from './layout/here';
+import { watchNotebooks } from './notebooks/watch';
+import { watchRest } from './rest';
+import { watchRipple } from './ripple/watch';
+
+export function watch(bench: Bench): void {
+  watchWords();
+  watchNotebooks(bench);
+  watchHere(bench);
+  watchRipple(bench);
+  watchMisfits(bench);
+  watchRest(bench);
+}
