@@ -9,6 +9,7 @@ export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
 export { upOf } from './afloat/attitude';
+export type { Attitude } from './afloat/attitude';
 export { balance } from './afloat/balance';
 export type { Balance, Burden } from './afloat/balance';
 export { heightsAlong, levelFor } from './afloat/level';

@@ -14,6 +14,9 @@ export const INCH: number = inSi('in');
 export const FOOT: number = inSi('ft');
 /** Kilograms, avoirdupois. */
 export const OUNCE: number = inSi('oz');
+export const POUND: number = inSi('lb');
+/** Watts, of 550 ft·lbf/s. */
+export const HORSEPOWER: number = inSi('hp');
 /** Pascals. */
 export const PSI: number = inSi('psi');
 /** Millimetres. */

@@ -278,6 +278,14 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'winchRated < winchPull',
     'broadest < broad',
   ],
+  capacity: [
+    'length >= 20 ft',
+    'counted <= boatWeight',
+    'counted > boatWeight and personsWeight < 38.5 lb',
+    'outboards == 1 and bottom == "flat" and factor < 35.5',
+    'outboards == 1 and rated > mostPower',
+    'outboards == 1 and (length < 14 ft or length > 3 * beam)',
+  ],
   lift: [
     'people > 2',
     'rise < packing + room',
