@@ -5,7 +5,7 @@
  */
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { OwnNotebooks } from '../boat';
-import { type Cell, registry } from '../cells';
+import { type Cell, linkedWords, registry } from '../cells';
 import type { NotebookHead, NotebookPage } from '../notebook';
 import type * as Reader from '../notebook/markdown';
 import { type Placing, placing } from '../notebook/placing';
@@ -136,28 +136,36 @@ export function questionAt({ form, places }: NotebookHead, place: string | null)
 export async function openNotebook(head: NotebookHead, place: string | null): Promise<void> {
   const open = questionAt(head, place);
   const shown = head.form ? head.places.filter(({ instance }) => instance === open) : head.places;
-  const [first, ...rest] = shown.map((placed) => placed.cell);
-  await fetchAll([head.id], first === undefined ? [] : [first]);
-  void fetchAll([], rest);
+  const ids = shown.map((placed) => placed.cell);
+  // Without a boat, no number comes from outside the notebook.
+  const among = head.boat === 'none' ? ids : everyId;
+  await fetchAll([head.id], ids.slice(0, 1), among);
+  void fetchAll([], ids.slice(1), among);
 }
+
+const everyId = registry.map(({ id }) => id);
 
 /** Fetches all other notebooks and cells, so that every link has its other end. */
 export function fetchTheRest(): Promise<void> {
   return fetchAll(
     comeAlong.map(({ id }) => id),
-    registry.map(({ id }) => id),
+    everyId,
+    everyId,
   );
 }
 
-/** Fetches what is not there yet, and puts it up all at once: each new cell means a new list of quantities. */
-async function fetchAll(ids: readonly string[], cellIds: readonly string[]): Promise<void> {
+/**
+ * Fetches what is not there yet, and puts it up all at once: each new cell means a new list of quantities.
+ * @param among those cells from which others take their numbers
+ */
+async function fetchAll(
+  ids: readonly string[],
+  cellIds: readonly string[],
+  among: readonly string[],
+): Promise<void> {
   const [pages, cells] = await Promise.all([
     Promise.all(ids.filter((id) => !texts.peek().has(id)).map(fetchText)),
-    Promise.all(
-      registry
-        .filter(({ id }) => cellIds.includes(id) && !fetched.peek().has(id))
-        .map((shelved) => shelved.load()),
-    ),
+    withGivers(cellIds, among),
   ]);
   batch(() => {
     if (pages.length > 0)
@@ -165,11 +173,27 @@ async function fetchAll(ids: readonly string[], cellIds: readonly string[]): Pro
         ...texts.peek(),
         ...pages.flatMap((page) => (page ? [[page.id, page] as const] : [])),
       ]);
-    if (cells.length === 0) return;
+    if (cells.every(({ id }) => fetched.peek().has(id))) return;
     const all = new Map([...fetched.peek(), ...cells.map((cell) => [cell.id, cell] as const)]);
     // In the registry's order, whatever came first over the wire.
     fetched.value = new Map(registry.flatMap(({ id }) => (all.has(id) ? [[id, all.get(id)!] as const] : [])));
   });
+}
+
+/**
+ * Cells with all that they take numbers from, near and far: a figure that stood there until those came would be a false
+ * one.
+ */
+async function withGivers(
+  ids: readonly string[],
+  among: readonly string[],
+  before: readonly Cell[] = [],
+): Promise<readonly Cell[]> {
+  const next = registry.filter(({ id }) => ids.includes(id) && before.every((cell) => cell.id !== id));
+  if (next.length === 0) return before;
+  const come = await Promise.all(next.map((shelved) => shelved.load()));
+  const givers = come.flatMap(linkedWords).filter((id) => among.includes(id));
+  return withGivers(givers, among, [...before, ...come]);
 }
 
 async function fetchText(id: string): Promise<NotebookPage | undefined> {

@@ -55,6 +55,12 @@ export function optionsOf(spec: ChoiceSpec, lists: BoatLists | null, set?: strin
 const elsewhere = (option: Option): Option =>
   option.withoutBoat === undefined ? option : { ...option, label: option.withoutBoat };
 
+/** First words of all that the links of a cell may lead to: parts of a boat, other cells, choices of its own. */
+export const linkedWords = ({ inputs }: Cell): readonly string[] =>
+  Object.values(inputs)
+    .flatMap(({ from, fromBy }) => [from ?? '', ...Object.values(fromBy?.links ?? {})])
+    .map((link) => link.split('.')[0]!); // a text has a beginning
+
 /** A link falls back to the preset where there is nothing of its name: which is asked when it is read. */
 export function linkPreset(
   instance: Instance,
