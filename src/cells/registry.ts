@@ -65,6 +65,7 @@ export const registry: readonly Shelved[] = [
   shelved('float', () => import('./afloat/float')),
   shelved('capacity', () => import('./afloat/capacity')),
   shelved('lift', () => import('./handling/lift')),
+  shelved('roll', () => import('./handling/roll')),
   shelved('trailer', () => import('./handling/trailer')),
 ];
 

@@ -104,6 +104,7 @@ const different: Readonly<Record<string, string>> = {
   'length width': 'a batten’s, and that of a roll of cloth',
   'count sides': 'of an edge, and of a seam; neither is measured, both lie to port and to starboard',
   'share waste': 'offcuts of a jig’s lumber; paste scraped off beside a fillet',
+  'angle angle': 'of a countersink; how far a hull is turned over',
   'count rows': 'along an edge a timber has room for one row; a gusset’s member takes two',
 };
 

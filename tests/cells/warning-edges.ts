@@ -293,6 +293,17 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'moment > leverShare * rupture * breadth * depth^2 / 6',
     'stands + gained > 3 * base',
   ],
+  roll: [
+    'way == "edge" and people > 4',
+    'way == "edge" and balanceAngle < angle + 5° and restAngle > angle - 1°',
+    'ropeBears < ropeLoad',
+    'way == "ropes" and legLean > 45°',
+    'way == "ropes" and runs > grips',
+    'way == "ropes" and (aftPlace > centreForward or forePlace < centreForward)',
+    'ceiling < roomUp',
+    'way == "edge" and floorFree < roomAcross',
+    'doorSpare < 0 mm',
+  ],
   plyBend: ['verdict == "refuses"', 'verdict == "marginal"', 'verdict == "untabled"'],
   panels: [
     'verdict == "refuses"',
@@ -336,6 +347,22 @@ const inPlate = { ...thin, fastened: 'plate', faces: 'both', gussetThickness: '6
  * A stem is moved on trial and is not.
  */
 export const ways: Readonly<Record<string, readonly Readonly<Record<string, string>>[]>> = {
+  roll: [
+    { way: 'edge', mass: '400 kg' },
+    { way: 'edge', mass: '20 kg' },
+    { way: 'edge', mass: '120 kg', angle: '60 deg' },
+    { way: 'edge', mass: '120 kg', angle: '68 deg' },
+    { way: 'edge', mass: '120 kg', centreHeight: '500 mm', angle: '115 deg' },
+    { way: 'edge', mass: '120 kg', centreHeight: '500 mm', angle: '125 deg' },
+    { way: 'edge', mass: '120 kg', floorFree: '3 m' },
+    { way: 'edge', mass: '120 kg', floorFree: '5 m' },
+    { way: 'ropes', mass: '120 kg', posts: '2.5 m' },
+    { way: 'ropes', mass: '120 kg', posts: '9 m' },
+    { way: 'ropes', mass: '120 kg', grips: '0.6' },
+    { way: 'ropes', mass: '120 kg', grips: '0.05' },
+    { way: 'ropes', mass: '120 kg', centreForward: '9 m' },
+    { way: 'ropes', mass: '120 kg', centreForward: '0 m' },
+  ],
   resin: [{ inHand: '11.5 L' }, { inHand: '12.2 L' }, { inHand: '20 L' }],
   fair: [
     { tried: 'stem', shift: '30 mm' },

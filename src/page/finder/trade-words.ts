@@ -50,6 +50,8 @@ export const tradeWords: Readonly<Record<string, readonly string[]>> = {
   towing: ['trailer'],
   tongue: ['ball trailer'],
   crowbar: ['lever'],
+  flip: ['turning over'],
+  sling: ['cradle', 'turning over'],
   pry: ['lever'],
   waterline: ['float', 'draught'],
   sinkage: ['draught'],

@@ -160,6 +160,36 @@ export const shop: Printed = {
   'hardeners.hardeners.fast.potLife': 10 * MIN,
   'hardeners.hardeners.medium.potLife': 20 * MIN,
   'hardeners.hardeners.slow.potLife': 40 * MIN,
+  // A seamanship course: 900 lb by the girth in inches squared; times manila. Rope makers: five times, knots half.
+  'ropes.manilaByGirth': (900 * 16 * OUNCE) / IN ** 2,
+  'ropes.timesManila.manila': 1,
+  'ropes.timesManila.nylon': 2.5,
+  'ropes.timesManila.polyester': 2,
+  'ropes.timesManila.polypropylene': 1.4,
+  'ropes.ropeFactor': 5,
+  'ropes.knotTakes': 0.5,
+  // DHHS (NIOSH) 94-110, frequency multiplier for up to an hour, from 0.2 a minute to 12.
+  ...Object.fromEntries(
+    [
+      [0.2, 1],
+      [0.5, 0.97],
+      [1, 0.94],
+      [2, 0.91],
+      [3, 0.88],
+      [4, 0.84],
+      [5, 0.8],
+      [6, 0.75],
+      [7, 0.7],
+      [8, 0.6],
+      [9, 0.52],
+      [10, 0.45],
+      [11, 0.41],
+      [12, 0.37],
+    ].flatMap(([rate, left], i) => [
+      [`lifting.rates.${i}.rate`, rate],
+      [`lifting.rates.${i}.left`, left],
+    ]),
+  ),
   // 350 to 500 g in a cup, 150 to 250 g fast or above 27 °C, up to 800 g in a tray; the surer in a cup. As ounces say it.
   'pots.potful.cup': 350 * GRAMS,
   'pots.potful.hotCup': 150 * GRAMS,
