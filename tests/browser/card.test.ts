@@ -8,10 +8,12 @@ import {
   askForCard,
   cellsOf,
   closedUp,
+  everyCard,
   keepFromPrinting,
   openToPrint,
   printed,
   type PrintedPage,
+  printedTogether,
   textOn,
 } from './card';
 import {
@@ -41,8 +43,14 @@ const LEAST_LETTERS = 13.95;
 const LEAF = /^.{1,80}?·.{1,80}?,sheet(\d+)of(\d+)·/;
 const BAD = /NaN|Infinity|undefined|\[object|null/;
 
-/** What stands in a cell on the screen: its title, and what must stand on its card. */
-async function toBePrinted(place: Locator): Promise<{ title: string; wanted: string[] }> {
+interface Wanted {
+  readonly title: string;
+  /** What stands in the cell on the screen, and must stand on its card. */
+  readonly texts: readonly string[];
+}
+
+/** Of every cell in a place, or of the one that the place is, by its name. */
+async function toBePrinted(place: Locator): Promise<Readonly<Record<string, Wanted>>> {
   const parts = [
     '.question',
     '.answer .label',
@@ -55,10 +63,16 @@ async function toBePrinted(place: Locator): Promise<{ title: string; wanted: str
   ];
   await unfold(place, 'more caution');
   // Two pieces of a figure stand side by side on the screen and on paper, in this order.
-  return place.evaluate((cell, places) => {
-    const textsOf = (part: string) =>
-      [...cell.querySelectorAll<HTMLElement>(part)].map((one) => one.innerText);
-    return { title: textsOf('.cell-title')[0] ?? '', wanted: places.flatMap(textsOf) };
+  return place.evaluate((inside, places) => {
+    const cells = inside.matches('.cell') ? [inside] : [...inside.querySelectorAll('.cell[data-cell]')];
+    return Object.fromEntries(
+      cells.map((cell) => {
+        const textsOf = (part: string) =>
+          [...cell.querySelectorAll<HTMLElement>(part)].map((one) => one.innerText);
+        const name = (cell as HTMLElement).dataset['cell'] ?? '';
+        return [name, { title: textsOf('.cell-title')[0] ?? '', texts: places.flatMap(textsOf) }];
+      }),
+    );
   }, parts);
 }
 
@@ -86,30 +100,40 @@ function expectFair(pages: readonly PrintedPage[]): void {
   expect(textOn(pages)).not.toMatch(BAD);
 }
 
-/** Prints one cell's card and looks at all of it. */
-async function expectCard(page: Page, name: string, format: 'A4' | 'Letter'): Promise<void> {
-  const place = cell(page, name);
-  const { title, wanted } = await toBePrinted(place);
-  const before = await page.title();
-  await askForCard(page, name);
-  // A notebook without a boat heads its cards with its own name.
-  const whose = page.url().includes('quick-answers') ? 'Quick answers' : 'Ferry dory';
-  const fileName = await page.title();
+/** The file that a card would be saved as: what it is called, and whose it is. */
+function expectName(fileName: string, { title }: Wanted, whose: string): void {
   expect(fileName).toMatch(/^[^\\/:*?"<>|]+ - (?:Ferry dory|Quick answers)$/);
   expect(fileName.endsWith(` - ${whose}`)).toBe(true);
   expect(fileName.toLowerCase()).toContain(title.toLowerCase().replaceAll(/[:?]/g, '').trim());
-  expect(await page.locator('.card').locator('a, button, input, select, summary').count()).toBe(0);
-  const pages = await printed(page, format);
-  expect(await page.title()).toBe(before);
+}
+
+/** All of a card as it is printed, against its cell. */
+function expectWhole(pages: readonly PrintedPage[], { title, texts }: Wanted, whose: string): void {
   expectFair(pages);
-  const sheets = /sheets$/i.test(name) ? await answerNumber(page, `${name}.count`) : 0;
-  expect(pages.filter((one) => LEAF.test(textOn([one])))).toHaveLength(sheets);
   const text = textOn(pages);
   expect(text).toContain(closedUp(whose));
   expect(text).toContain(closedUp(title));
-  expect(wanted.length).toBeGreaterThan(6);
-  expect(wanted.filter((one) => !text.includes(closedUp(one)))).toStrictEqual([]);
+  expect(texts.length).toBeGreaterThan(6);
+  expect(texts.filter((one) => !text.includes(closedUp(one)))).toStrictEqual([]);
   expect(text).toContain('Sources:');
+}
+
+/** Leaves: the sheets of a plan, where the cell is one. */
+const leavesDue = async (page: Page, name: string) =>
+  /sheets$/i.test(name) ? answerNumber(page, `${name}.count`) : 0;
+const leavesOn = (pages: readonly PrintedPage[]) => pages.filter((one) => LEAF.test(textOn([one]))).length;
+
+/** Prints the card of the cell that is open, in a notebook without a boat, which heads its cards with its own name. */
+async function expectCard(page: Page, name: string, format: 'A4' | 'Letter'): Promise<void> {
+  const wanted = (await toBePrinted(cell(page, name)))[name]!; // the cell itself
+  const before = await page.title();
+  await askForCard(page, name);
+  expectName(await page.title(), wanted, 'Quick answers');
+  expect(await page.locator('.card').locator('a, button, input, select, summary').count()).toBe(0);
+  const pages = await printed(page, format);
+  expect(await page.title()).toBe(before);
+  expect(leavesOn(pages)).toBe(await leavesDue(page, name));
+  expectWhole(pages, wanted, 'Quick answers');
 }
 
 const stages = notebooks.filter((id) => !['quick-answers', 'one-thick-or-two-thin'].includes(id));
@@ -122,12 +146,19 @@ describe('every cell', () => {
     { timeout: 180_000 },
     async (notebook) => {
       const page = await openToPrint(notebook);
-      const names = await cellsOf(page);
-      expect(names.length).toBeGreaterThan(0);
-      for (const name of names) {
-        if (seen.has(name)) continue;
+      const wanted = await toBePrinted(page.locator('main'));
+      const due = Object.keys(wanted).filter((name) => !seen.has(name));
+      expect(Object.keys(wanted).length).toBeGreaterThan(0);
+      const cards = await everyCard(page, [...seen]);
+      expect(cards.map(({ name }) => name)).toStrictEqual(due);
+      if (cards.length === 0) return;
+      for (const [at, pages] of (await printedTogether(page, cards)).entries()) {
+        const { name, fileName, keys } = cards[at]!; // one print each
+        expectName(fileName, wanted[name]!, 'Ferry dory');
+        expect(keys).toBe(0);
+        expect(leavesOn(pages)).toBe(await leavesDue(page, name));
+        expectWhole(pages, wanted[name]!, 'Ferry dory');
         seen.add(name);
-        await expectCard(page, name, 'A4');
       }
     },
   );
@@ -151,32 +182,6 @@ describe('every cell', () => {
     }
   });
 });
-
-/** The card of every cell as it lies on the screen. The keys are pressed inside the page, without a question to it for each. */
-const everyCard = (page: Page) =>
-  page.evaluate(async () => {
-    const cards: { name: string; text: string; own: number; heights: number[]; wide: number }[] = [];
-    for (const place of document.querySelectorAll<HTMLElement>('.cell[data-cell]')) {
-      const name = place.dataset['cell'] ?? '';
-      const key = [...place.querySelectorAll('.cell-keys button')].find((one) =>
-        one.textContent.includes('Shop card'),
-      );
-      (key as HTMLElement).click();
-      while (document.documentElement.dataset['card'] !== name) await new Promise(requestAnimationFrame);
-      const card = document.querySelector('.card')!;
-      const { right } = card.getBoundingClientRect();
-      cards.push({
-        name,
-        text: card.textContent,
-        own: card.querySelectorAll('.card-page:not(.card-leaf)').length,
-        heights: [...card.querySelectorAll('.card-page')].map((one) => one.getBoundingClientRect().height),
-        wide: [...card.querySelectorAll('p, li, td, th, b, svg text')].filter(
-          (one) => one.getBoundingClientRect().right > right + 1,
-        ).length,
-      });
-    }
-    return cards;
-  });
 
 test('of every boat: within its pages, with nothing that is no number', { timeout: 180_000 }, async () => {
   const page = await openToPrint('the-build');

@@ -8,6 +8,7 @@ import { mkdirSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect, inject, onTestFinished } from 'vitest';
 import { launchOptions } from '../tools/chromium.mjs';
+import { manifestOf } from '../tools/first-load';
 import { inRoot } from '../tools/root.mjs';
 import { serveSite } from '../tools/site.mjs';
 
@@ -47,6 +48,17 @@ const left = { mouse: [] as Page[], finger: [] as Page[] };
 /** A server of the built site for one test alone, which may close it early. */
 export async function serve(): Promise<Site> {
   return serveSite(inject('site'));
+}
+
+/**
+ * Where a small notebook fetches what comes late from, to be held up or waited for: chunks go by their hash alone.
+ * @param what a file of the project that is fetched by itself, `src/...`, or a chunk that the build gives a name
+ */
+export function fetchedFrom(what: string): string {
+  const manifest = manifestOf(inject('smallSite'));
+  const chunk = manifest[what] ?? Object.values(manifest).find(({ name }) => name === what);
+  if (!chunk) throw new Error(`nothing is fetched for ${what} by itself`);
+  return `**/${chunk.file}`;
 }
 
 /** The address of a site that all journeys share. No file of it changes while they run, so that a browser may keep them. */

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
-import { watch } from './harness';
+import { fetchedFrom, watch } from './harness';
 import {
   allAnswers,
   answer,
@@ -97,11 +97,11 @@ test('what is kept is read before anything can be written in its place, and no s
   const held = new Promise<void>((resolve) => {
     bring = resolve;
   });
-  await page.route('**/saved-*.js', async (route) => {
+  await page.route(fetchedFrom('saved'), async (route) => {
     await held;
     await route.continue();
   });
-  const cellHasCome = page.waitForResponse('**/scarf-*.js');
+  const cellHasCome = page.waitForResponse(fetchedFrom('src/cells/timber/joints/scarf.ts'));
   await page.reload();
   await cellHasCome;
   await page.locator('main .fetching').waitFor();

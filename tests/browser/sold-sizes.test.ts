@@ -2,6 +2,7 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { askForCard, openToPrint, printed, textOn } from './card';
+import { fetchedFrom } from './harness';
 import { answer, atRest, cell, field, openNotebook, type, unfold } from './steps';
 
 const choose = (page: Page, units: string) =>
@@ -51,7 +52,7 @@ test('other units are no edit: what the shop’s sizes move is not told as moved
   });
   const page = await openNotebook('fastening', {
     before: async (of) => {
-      await of.route('**/watch-*.js', async (route) => {
+      await of.route(fetchedFrom('src/page/ripple/watch.ts'), async (route) => {
         await held;
         await route.continue();
       });

@@ -51,38 +51,6 @@ function numberOf(spec: InputSpec): fc.Arbitrary<number> {
     : fc.oneof(fc.double({ min, max, noNaN: true }), fc.constantFrom(min, max));
 }
 
-const nonsense = /NaN|Infinity|undefined|[{}]/;
-
-/** Every value is a finite number, a choice, or an issue in words; pictures are made without a throw. */
-export function provesItsValues(cell: Cell, runs = 60): void {
-  let drawn = 0;
-  fc.assert(
-    fc.property(acceptedEntries(cell), (entries) => {
-      const tried = tryCell(cell, entries);
-      const numbers = Object.values(tried.all).filter((value) => typeof value === 'number');
-      const charted = tried.chart?.lines.flatMap(({ points }) => points.flat()) ?? [];
-      expect([...numbers, ...charted].filter((number) => !Number.isFinite(number))).toEqual([]);
-      const sentences = [
-        ...Object.values(tried.issues),
-        ...tried.warnings.map(({ says }) => says),
-        tried.drawing?.says ?? '',
-        tried.chart?.says ?? '',
-      ];
-      expect(sentences.filter((sentence) => nonsense.test(sentence))).toEqual([]);
-      if (tried.drawing ?? tried.chart) drawn += 1;
-    }),
-    { seed: 20, numRuns: runs },
-  );
-  // A good part must get as far as a picture, or little has been tried.
-  expect(drawn).toBeGreaterThan(runs / 4);
-}
-
-/** The same as a test of its own; each run sets up a whole boat, so it may take its time on a busy machine. */
-export function testSense(cell: Cell): void {
-  // oxlint-disable-next-line vitest/expect-expect -- it expects inside
-  test('makes sense for whatever is accepted', { timeout: 30_000 }, () => provesItsValues(cell));
-}
-
 /** All values, and a drawing, on every starter boat along each of its long edges. */
 export function testBoats(cell: Cell): void {
   const edges = starters.flatMap(({ id, table }) =>

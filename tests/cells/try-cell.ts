@@ -19,6 +19,7 @@ import { inRow, rowsOf, type TableRow } from '../../src/cells/form/rows';
 import type { Drawing } from '../../src/drawing';
 import { isIssue, plainShown, type Shown, write, writeInPicture } from '../../src/measure';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
+import type { Graph } from '../../src/notebook/graph/graph';
 import { standing } from '../../src/notebook/graph/standing';
 
 export interface Tried {
@@ -59,6 +60,15 @@ function stands(cell: Cell, table: Table, shown: Shown, beside: readonly Cell[])
 }
 const nothing = {};
 
+/** The graph of a boat on which one cell stands, with these written, by full name. */
+export const graphWith = (
+  cell: Cell,
+  entries: Readonly<Record<string, string>>,
+  table: Table = demoBoat,
+  shown: Shown = plainShown,
+  beside: readonly Cell[] = [],
+): Graph => stands(cell, table, shown, beside)((design) => design.with(() => entries)).value.graph;
+
 /**
  * @param entries by the cell's own keys (`thickness`) or by full name (`keelson.thickness`)
  * @param beside other cells that stand on the boat too
@@ -75,7 +85,7 @@ export function tryCell(
   const written = Object.fromEntries(
     Object.entries(entries).map(([key, text]) => [key.includes('.') ? key : `${cell.id}.${key}`, text]),
   );
-  const { graph } = stands(cell, table, shown, beside)((design) => design.with(() => written)).value;
+  const graph = graphWith(cell, written, table, shown, beside);
   for (const name of Object.keys(written))
     if (!graph.has(name)) throw new Error(`no quantity ${name} to write`);
   const keys = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)];

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 
 export interface Chunk {
   readonly file: string;
+  readonly name?: string;
   readonly imports?: readonly string[];
   readonly dynamicImports?: readonly string[];
   readonly css?: readonly string[];

@@ -5,7 +5,7 @@ import { lines } from '../../../src/cells/shape/lines';
 import { upOf } from '../../../src/kernel';
 import { box } from '../../boat/shapes';
 import '../../kernel/near';
-import { provesItsDrawing, testSense } from '../proofs';
+import { provesItsDrawing } from '../proofs';
 import { tableThrough } from '../shape/table-through';
 import { tryCell } from '../try-cell';
 
@@ -151,5 +151,3 @@ test('the drawing shows the freeboard that is told', () => {
   expect(drawing.shapes.some((shape) => 'text' in shape && shape.text === '750 mm')).toBe(true);
   expect(tried.chart?.lines.map(({ name }) => name)).toStrictEqual(['port', 'starboard']);
 });
-
-testSense(float);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { weights } from '../../../src/cells/afloat/weights';
 import { type Tried, tryCell } from '../try-cell';
-import { provesItsDrawing, testSense } from '../proofs';
+import { provesItsDrawing } from '../proofs';
 import { deriveBoat } from '../../boat/derive';
 import { box } from '../../boat/shapes';
 import { withTwoChines } from '../odd-boats';
@@ -256,6 +256,4 @@ describe('weights', () => {
     const texts = drawing.shapes.flatMap((shape) => ('text' in shape ? [shape.text] : []));
     expect(texts.filter((text) => /^(hull|loaded) \d/.test(text))).toHaveLength(2);
   });
-
-  testSense(weights);
 });

@@ -7,7 +7,7 @@ import { demoBoat } from '../../../src/boat';
 import { plainShown } from '../../../src/measure';
 import { standing } from '../../../src/notebook/graph/standing';
 import { wholeCatalogue } from '../../../src/notebook/graph/whole-catalogue';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 /** Twenty minutes as the label tells them, no pot too small. */
@@ -158,6 +158,4 @@ describe('batch', () => {
       expect(measured(drawing, '40 mm deep')).toBeCloseTo(40, 6);
     });
   });
-
-  testSense(batch);
 });

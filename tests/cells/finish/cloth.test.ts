@@ -5,7 +5,7 @@ import { offsetsOf } from '../../../src/boat/table/offsets';
 import { cloth } from '../../../src/cells/finish/cloth';
 import { sheets } from '../../../src/cells/skin/sheets';
 import { plainShown } from '../../../src/measure';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const IN = 0.0254;
@@ -255,5 +255,3 @@ describe('drawing', () => {
     'a flat face': { over: 'flat' },
   });
 });
-
-testSense(cloth);

@@ -4,7 +4,7 @@ import { starters } from '../../../src/boat';
 import { cure } from '../../../src/cells/finish/cure';
 import { hardeners } from '../../../src/trade/hardeners';
 import { isText } from '../../../src/drawing/shapes';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { type Tried, tryCell } from '../try-cell';
 
 const HOUR = 3600;
@@ -281,8 +281,6 @@ describe('cure', () => {
       expect(widths(job({ fillSlip: '60 h' }))[0]).toBeCloseTo(wet!, 9);
     });
   });
-
-  testSense(cure);
 });
 
 /** Hours since the first job's midnight, of `14:30 on Sat, day 2`. */

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { filler } from '../../../src/cells/finish/filler';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const says = (entries: Record<string, string>) =>
@@ -152,6 +152,4 @@ describe('filler', () => {
       expect(measured(drawing, '2 mm')).toBeCloseTo(2, 9);
     });
   });
-
-  testSense(filler);
 });

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
 import { fillet } from '../../../src/cells/finish/fillet';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
 
@@ -213,6 +213,4 @@ describe('fillet', () => {
       expect(drawing.shapes.some((shape) => 'text' in shape && shape.text === 'throat 12 mm')).toBe(true);
     });
   });
-
-  testSense(fillet);
 });

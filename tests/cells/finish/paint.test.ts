@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { starters } from '../../../src/boat';
 import { paint } from '../../../src/cells/finish/paint';
 import { paints } from '../../../src/trade/paints';
-import { spans, testDrawings, testSense } from '../proofs';
+import { spans, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 /** Ten square metres of its own, a paint of half solids, nothing lost. */
@@ -134,5 +134,4 @@ describe('paint', () => {
     expect(spans(drawing, '50 µm')[0]).toBeCloseTo(0.05, 9);
     expect(spans(drawing, '150 µm')[0]).toBeCloseTo(0.15, 9);
   });
-  testSense(paint);
 });

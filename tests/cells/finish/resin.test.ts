@@ -5,7 +5,7 @@ import { cloth } from '../../../src/cells/finish/cloth';
 import { resin } from '../../../src/cells/finish/resin';
 import { plainShown } from '../../../src/measure';
 import { layups } from '../../../src/trade/glass';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 /** Ten square metres of bottom in all, nothing else, nothing wasted. */
@@ -395,6 +395,4 @@ describe('resin', () => {
     expect(tried.chart?.limits?.[0]).toMatchObject({ at: 0.004, axis: 'y' });
     expect(tryCell(resin).chart?.limits).toBeUndefined();
   });
-
-  testSense(resin);
 });

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import { starters } from '../../../src/boat';
 import { sand } from '../../../src/cells/finish/sand';
 import { grits, sandings } from '../../../src/trade/grits';
-import { testSense } from '../proofs';
 import { type Tried, tryCell } from '../try-cell';
 
 const HOUR = 3600;
@@ -120,6 +119,4 @@ describe('sand', () => {
     expect(says({ work: 'wood', sander: 'belt' })).toContain('face veneer');
     expect(says({ escapes: '100 %', changes: '1' })).toContain('a stronger fan, or go outdoors');
   });
-
-  testSense(sand);
 });

@@ -2,7 +2,6 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { weather } from '../../../src/cells/finish/weather';
 import { plainShown, type Shown } from '../../../src/measure';
-import { testSense } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const feet: Shown = { ...plainShown, length: 'feet', fraction: 16, mass: 'lb' };
@@ -146,6 +145,4 @@ describe('weather', () => {
     expect(celsius(tryCell(weather, { 'shop.air': '7 °C' }).number('air'))).toBeCloseTo(7, 9);
     expect(tryCell(weather, { 'shop.humidity': '45 %' }).number('humidity')).toBeCloseTo(0.45, 12);
   });
-
-  testSense(weather);
 });

@@ -12,11 +12,10 @@ import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { freshState } from '../../../src/notebook/state/state';
 import { ALL, entriesFor, moves, toldBy, TOLD } from '../moves';
 import { withTwoChines } from '../odd-boats';
+import { graphWith } from '../try-cell';
 
-const bookOf = (cell: Cell, entries: Readonly<Record<string, string>>, table = withTwoChines) =>
-  createBook(freshState(table, entries), (of) => catalogueOf(of, [plainInstance(cell)]));
 const askedIn = (cell: Cell, entries: Readonly<Record<string, string>> = {}) => {
-  const graph = bookOf(cell, entries).first.value;
+  const graph = graphWith(cell, entries, withTwoChines);
   const instance = plainInstance(cell);
   return Object.keys(cell.inputs).filter((key) => isAsked(instance, key, graph));
 };
@@ -85,12 +84,11 @@ const STATES = 6;
 function* states(cell: Cell, setting: Readonly<Record<string, string>>) {
   const next = fc.sample(fc.nat(999), { seed: 5, numRuns: 4000 });
   const telling = TELLING[cell.id];
-  if (telling)
-    yield { boat: lists(demoBoat), graph: bookOf(cell, { ...telling, ...setting }, demoBoat).first.value };
+  if (telling) yield { boat: lists(demoBoat), graph: graphWith(cell, { ...telling, ...setting }) };
   for (let at = 0; at < STATES; at += 1) {
     const table = boats[at % boats.length]!; // within the list
     const boat = lists(table);
-    const bare = bookOf(cell, setting, table).first.value;
+    const bare = graphWith(cell, setting, table);
     const entries = Object.entries(cell.inputs).flatMap(([key, spec]): [string, string][] => {
       const name = `${cell.id}.${key}`;
       const now = bare.value(name);
@@ -99,7 +97,7 @@ function* states(cell: Cell, setting: Readonly<Record<string, string>>) {
       const near = entriesFor(spec, now, boat).slice(0, 4);
       return near.length > 0 ? [[name, near[next.pop()! % near.length]!]] : [];
     });
-    yield { boat, graph: bookOf(cell, { ...Object.fromEntries(entries), ...setting }, table).first.value };
+    yield { boat, graph: graphWith(cell, { ...Object.fromEntries(entries), ...setting }, table) };
   }
 }
 
@@ -125,7 +123,9 @@ test('a notch is asked for the line that its own timber follows', () => {
 test('what is at fault is asked wherever it stands, and what is not asked keeps its entry', () => {
   const entries = { 'bend.curve': 'edge', 'bend.chord': '3 thumbs' };
   expect(askedIn(bend, entries)).toContain('chord');
-  const book = bookOf(bend, { 'bend.chord': '3 m' });
+  const book = createBook(freshState(withTwoChines, { 'bend.chord': '3 m' }), (of) =>
+    catalogueOf(of, [plainInstance(bend)]),
+  );
   book.write({ 'bend.curve': 'chord' });
   expect(book.first.value.value('bend.chord')).toBe(3);
 });
@@ -135,7 +135,7 @@ describe.each(conditional)('$name', ({ cell, key, when }) => {
     const named = NAME.test(when) ? [when] : compiled(cell, when).names;
     expect(named.length).toBeGreaterThan(0);
     const others = [...Object.keys(cell.inputs), ...Object.keys(cell.steps)].filter((of) => of !== key);
-    const graph = bookOf(cell, {}).first.value;
+    const graph = graphWith(cell, {}, withTwoChines);
     expect(named.filter((name) => !others.includes(name) && !graph.has(name))).toStrictEqual([]);
   });
 });

@@ -3,7 +3,7 @@ import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { bevels } from '../../../src/cells/frames/bevels';
 import { framePattern } from '../../../src/cells/frames/frame-pattern';
 import { dihedral } from '../../../src/kernel';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
 
@@ -244,8 +244,6 @@ describe('bevels', () => {
     expect(line[1]?.[1]).toBeCloseTo(tried.number('chineAngle'), 6);
     expect(tried.chart?.points?.[0]).toMatchObject({ x: line[1]?.[0] });
   });
-
-  testSense(bevels);
 });
 
 test('a boat without a chine has one edge a side, and no bevel of a chine is told', () => {

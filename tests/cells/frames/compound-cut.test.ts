@@ -4,7 +4,7 @@ import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { compoundCut } from '../../../src/cells/frames/compound-cut';
 import { cross, dihedral, dot, unit, type Vec3 } from '../../../src/kernel';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const DEGREE = Math.PI / 180;
@@ -154,6 +154,4 @@ describe('compoundCut', () => {
       expect(measured(provesItsDrawing(tried.drawing), `${off.toFixed(1)} mm`)).toBeCloseTo(off, 9);
     });
   });
-
-  testSense(compoundCut);
 });

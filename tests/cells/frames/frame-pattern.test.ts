@@ -8,7 +8,7 @@ import { collisions, type Drawing, type Point, setOut } from '../../../src/drawi
 import { plainShown, write } from '../../../src/measure';
 import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines, withLeaningFrame } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 import { onHandAlone } from '../alone';
 
@@ -277,8 +277,6 @@ describe('frame pattern', () => {
       );
     });
   });
-
-  testSense(framePattern);
 });
 
 test('a frame that leans stops: its pattern would be too low', () => {

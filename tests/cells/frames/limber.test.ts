@@ -7,7 +7,7 @@ import { notch } from '../../../src/cells/frames/notch';
 import { plainShown, type Shown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { createGraph } from '../../../src/notebook/graph/graph';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const INCH = 0.0254;
@@ -249,8 +249,6 @@ describe('limber', () => {
       }
     });
   });
-
-  testSense(limber);
 });
 
 test('the boat’s width of limbers leads: cell, pattern and what is kept free of screws follow it', () => {

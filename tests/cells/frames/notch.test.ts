@@ -9,7 +9,7 @@ import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { mannerOf, plainInstance } from '../../../src/cells';
 import { deriveBoat } from '../../boat/derive';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { provesItsDrawing, spans, testDrawings, testSense } from '../proofs';
+import { provesItsDrawing, spans, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const degrees = (radians: number) => (radians * 180) / Math.PI;
@@ -279,5 +279,3 @@ describe('drawing', () => {
     expect(told).toContain(write(cell.number('keepTo'), 'length', plainShown).text);
   });
 });
-
-testSense(notch);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
 import { rollingBevel } from '../../../src/cells/frames/rolling-bevel';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const DEGREE = Math.PI / 180;
@@ -147,6 +147,4 @@ describe('rollingBevel', () => {
       expect(tried.chart?.points?.[0]).toMatchObject({ x: 1.2 });
     }
   });
-
-  testSense(rollingBevel);
 });

@@ -4,7 +4,7 @@ import { demoBoat } from '../../../src/boat';
 import { mannerOf } from '../../../src/cells';
 import { plainShown, write } from '../../../src/measure';
 import { squareCheck } from '../../../src/cells/frames/square-check';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const sheet = { first: '2400 mm', second: '2400 mm', apart: '1200 mm' };
@@ -95,6 +95,4 @@ describe('square by its diagonals', () => {
       'a frame without a chine': { first: '0 mm', second: '1400 mm', apart: '500 mm' },
     });
   });
-
-  testSense(squareCheck);
 });

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters } from '../../../src/boat';
 import { stemBevel } from '../../../src/cells/frames/stem-bevel';
 import { withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const DEGREE = Math.PI / 180;
@@ -122,6 +122,4 @@ describe('stemBevel', () => {
     expect(none?.lines[0]?.points).toEqual([]);
     expect(none?.says).toMatch(/no stem on this boat/);
   });
-
-  testSense(stemBevel);
 });

@@ -15,7 +15,7 @@ import { strongback } from '../../../src/cells/frames/strongback';
 import { plainShown, write } from '../../../src/measure';
 import { distance } from '../../../src/kernel';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testSense } from '../proofs';
+import { measured, provesItsDrawing } from '../proofs';
 import { tryCell } from '../try-cell';
 import { onHandAlone } from '../alone';
 
@@ -314,6 +314,4 @@ describe('strongback', () => {
       expect(drawn.says).toBe('There is no hull to set up.');
     });
   });
-
-  testSense(strongback);
 });

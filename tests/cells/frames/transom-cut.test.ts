@@ -6,7 +6,7 @@ import { plainShown, type Shown, write } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { createGraph } from '../../../src/notebook/graph/graph';
 import { withTwoChines } from '../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 import { onHandAlone } from '../alone';
 
@@ -184,8 +184,6 @@ describe('transom', () => {
     const onCentre = larger!.filter(([x]) => Math.abs(x) < 1e-9).map(([, y]) => y);
     expect(Math.max(...onCentre)).toBeCloseTo(tried.number('alongFace') * 1000, 9);
   });
-
-  testSense(transomCut);
 });
 
 test('tells of a cut-out only where a motor hangs: not at the bow, not on a top that is too low', () => {

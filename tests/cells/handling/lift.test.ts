@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lift } from '../../../src/cells/handling/lift';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const G = 9.80665;
@@ -101,6 +101,4 @@ describe('one end lifted by a lever', () => {
       'a short one': { ...hull, lever: '900 mm' },
     });
   });
-
-  testSense(lift);
 });

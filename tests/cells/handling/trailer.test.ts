@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { trailer } from '../../../src/cells/handling/trailer';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const DEG = Math.PI / 180;
@@ -117,6 +117,4 @@ describe('a boat on her trailer', () => {
       },
     });
   });
-
-  testSense(trailer);
 });

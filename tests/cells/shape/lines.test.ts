@@ -11,7 +11,7 @@ import { type KindId, plainShown, write } from '../../../src/measure';
 import { box, coneSided, hullThrough, radians, veePrism, wedge } from '../../boat/shapes';
 import '../../kernel/near';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { provesItsDrawing, testSense } from '../proofs';
+import { provesItsDrawing } from '../proofs';
 import { type Tried, tryCell } from '../try-cell';
 import { tableThrough } from './table-through';
 import { onHandAlone } from '../alone';
@@ -244,8 +244,6 @@ function linesOf(drawing: Drawing | undefined): LineShape[] {
 }
 
 const isLevel = (points: LineShape['points']): boolean => points.every(([, y]) => y === points[0]![1]);
-
-testSense(lines);
 
 test('warns of a broad stern under water, and not of a sharp one', () => {
   const says = (table: Table) =>

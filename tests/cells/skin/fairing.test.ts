@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters } from '../../../src/boat';
 import { faceOnSkin, underStick } from '../../../src/boat/joinery/face-on-skin';
 import { fairing } from '../../../src/cells/skin/fairing';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const launch = starter('vee-launch')!;
@@ -102,6 +102,4 @@ describe('fairing', () => {
       'nothing off': { ends: 'fast' },
     });
   });
-
-  testSense(fairing);
 });

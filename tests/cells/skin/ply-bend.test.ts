@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { plyBend } from '../../../src/cells/skin/ply-bend';
 import { panels } from '../../../src/cells/skin/panels';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const INCH = 0.0254;
@@ -77,6 +77,4 @@ describe('a sheet on a curve', () => {
       'by a chord': { curve: 'chord', stick: '1200 mm', hollow: '200 mm' },
     });
   });
-
-  testSense(plyBend);
 });

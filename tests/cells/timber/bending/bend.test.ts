@@ -6,7 +6,7 @@ import { buildHull, offsetsOf, starter } from '../../../../src/boat';
 import { look } from '../../../../src/trade/table';
 import { timber } from '../../../../src/trade/timber';
 import { tryCell } from '../../try-cell';
-import { measured, testBoats, testDrawings, testSense } from '../../proofs';
+import { measured, testBoats, testDrawings } from '../../proofs';
 
 const ferryDory = starter('ferry-dory')!; // a starter of ours
 const sitka = {
@@ -105,7 +105,6 @@ describe('bend', () => {
       ));
   });
 
-  testSense(bend);
   testBoats(bend);
 
   testDrawings(bend, {

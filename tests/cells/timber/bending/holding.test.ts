@@ -4,7 +4,7 @@ import { laidBoard } from '../../../../src/boat/joinery/laid-board';
 import { bend } from '../../../../src/cells/timber/bending/bend';
 import { holding } from '../../../../src/cells/timber/bending/holding';
 import { tryCell } from '../../try-cell';
-import { measured, testBoats, testDrawings, testSense } from '../../proofs';
+import { measured, testBoats, testDrawings } from '../../proofs';
 import { withoutChines, withTwoChines } from '../../odd-boats';
 
 const log = { along: 'chine', thickness: '19 mm', width: '38 mm', modulus: '13.4 GPa', rupture: '85 MPa' };
@@ -107,7 +107,6 @@ describe('holding', () => {
       ));
   });
 
-  testSense(holding);
   testBoats(holding);
   test.each([
     ['without chines', withoutChines],

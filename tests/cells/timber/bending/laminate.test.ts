@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { bend } from '../../../../src/cells/timber/bending/bend';
 import { laminate } from '../../../../src/cells/timber/bending/laminate';
 import { tryCell } from '../../try-cell';
-import { measured, testBoats, testDrawings, testSense } from '../../proofs';
+import { measured, testBoats, testDrawings } from '../../proofs';
 
 const stack = {
   thickness: '38 mm',
@@ -395,7 +395,6 @@ describe('laminate', () => {
       ));
   });
 
-  testSense(laminate);
   testBoats(laminate);
 
   testDrawings(laminate, {

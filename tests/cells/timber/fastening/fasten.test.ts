@@ -4,7 +4,7 @@ import { fasten } from '../../../../src/cells/timber/fastening/fasten';
 import { plainShown, write } from '../../../../src/measure';
 import { tryCell } from '../../try-cell';
 import { withTwoChines } from '../../odd-boats';
-import { measured, testBoats, testDrawings, testSense } from '../../proofs';
+import { measured, testBoats, testDrawings } from '../../proofs';
 
 const chine = {
   length: '4 m',
@@ -351,7 +351,6 @@ describe('fasten', () => {
     ]);
   });
 
-  testSense(fasten);
   testBoats(fasten);
 
   testDrawings(fasten, {

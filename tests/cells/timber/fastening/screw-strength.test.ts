@@ -8,7 +8,7 @@ import { laminate } from '../../../../src/cells/timber/bending/laminate';
 import { screwStrength } from '../../../../src/cells/timber/fastening/screw-strength';
 import { plainShown } from '../../../../src/measure';
 import { tryCell } from '../../try-cell';
-import { measured, testDrawings, testSense } from '../../proofs';
+import { measured, testDrawings } from '../../proofs';
 
 const POUND = 4.4482216152605;
 const modes = ['mainCrushes', 'sideCrushes', 'screwTilts', 'bendsInSide', 'bendsInMain', 'bendsTwice'];
@@ -247,7 +247,6 @@ describe('screwStrength', () => {
       expect(says({ ...shop, dryGravity: '0.6' })).toContain('nearest row'));
   });
 
-  testSense(screwStrength);
   testDrawings(screwStrength, {
     'as it stands': {},
     'the shop’s screw': shop,

@@ -6,7 +6,7 @@ import { clamps } from '../../../../src/cells/timber/gluing/clamps';
 import { glue } from '../../../../src/cells/timber/gluing/glue';
 import { inOrder } from '../../../../src/cells/timber/gluing/clamps-drawing';
 import { withoutChines, withTwoChines } from '../../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const rigid = {
@@ -191,8 +191,6 @@ describe('clamps', () => {
     }
     expect(lit(glue, 'all')).toStrictEqual(['keelson', 'chineLog', 'sheerClamp', 'rubRail']);
   });
-
-  testSense(clamps);
 
   testDrawings(clamps, {
     'as it stands': {},

@@ -4,7 +4,7 @@ import { starters, type Table } from '../../../../src/boat';
 import { glue } from '../../../../src/cells/timber/gluing/glue';
 import { jointOptions } from '../../../../src/cells/timber/gluing/joint-list';
 import { withoutChines, withTwoChines } from '../../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const paste = { glue: 'polyurethane', length: '10 m', width: '38 mm', film: '1 mm', shop: '20 °C' };
@@ -190,8 +190,6 @@ describe('glue', () => {
       expect(says({ ...epoxy, joint: 'bottomLogs' })).not.toContain('under water');
     });
   });
-
-  testSense(glue);
 
   testDrawings(glue, {
     'as it stands': {},

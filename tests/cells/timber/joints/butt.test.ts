@@ -4,7 +4,7 @@ import { buildHull, lists, offsetsOf, starter, starters } from '../../../../src/
 import { butt } from '../../../../src/cells/timber/joints/butt';
 import { plainShown } from '../../../../src/measure';
 import { withoutChines, withTwoChines } from '../../odd-boats';
-import { measured, testDrawings, testSense } from '../../proofs';
+import { measured, testDrawings } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const nine = { thickness: '9 mm', jointLength: '450 mm', bay: '600 mm', siding: '19 mm' };
@@ -177,8 +177,6 @@ describe('warnings', () => {
     expect(says({ kind: 'strap', plateLength: '150 mm' })).toContain('widest ply'));
   test('a thick strap', () => expect(says({ kind: 'strap', thickness: '12 mm' })).toContain('stand proud'));
 });
-
-testSense(butt);
 
 const kinds = ['block', 'plate', 'strap', 'bare'] as const;
 testDrawings(

@@ -10,7 +10,7 @@ import { curvatureAt } from '../../../../src/kernel';
 import { parameterAtLength } from '../../../../src/kernel/along-batten';
 import { askFact } from '../../alone';
 import { withoutChines, withTwoChines } from '../../odd-boats';
-import { measured, testBoats, testDrawings, testSense } from '../../proofs';
+import { measured, testBoats, testDrawings } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const dory = starter('ferry-dory')!;
@@ -300,7 +300,6 @@ describe('warnings', () => {
   });
 });
 
-testSense(joints);
 testBoats(joints);
 testDrawings(joints, {
   'as it stands': {},

@@ -4,7 +4,7 @@ import { scarf } from '../../../../src/cells/timber/joints/scarf';
 import { plainShown } from '../../../../src/measure';
 import { tryCell } from '../../try-cell';
 import { starters } from '../../../../src/boat';
-import { measured, testDrawings, testSense } from '../../proofs';
+import { measured, testDrawings } from '../../proofs';
 
 const FOOT = 0.3048;
 const says = (entries: Readonly<Record<string, string>>) =>
@@ -154,7 +154,6 @@ describe('scarf', () => {
       expect(says({ ...fine, boardLength: '400 mm' }).join()).toContain('too short'));
   });
 
-  testSense(scarf);
   const parts = starters.flatMap(({ id, table }) =>
     ['keelson', 'chineLog', 'sheerClamp', 'rubRail', 'panel', 'spar'].map((part) => ({ id, part, table })),
   );

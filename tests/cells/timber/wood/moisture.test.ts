@@ -4,7 +4,7 @@ import { lists, starters } from '../../../../src/boat';
 import { moved } from '../../../../src/cells/timber/wood/board-end-drawing';
 import { moisture } from '../../../../src/cells/timber/wood/moisture';
 import { withoutChines, withTwoChines } from '../../odd-boats';
-import { measured, provesItsDrawing, testDrawings, testSense } from '../../proofs';
+import { measured, provesItsDrawing, testDrawings } from '../../proofs';
 import { tryCell } from '../../try-cell';
 
 const board = {
@@ -164,8 +164,6 @@ describe('moisture', () => {
       expect(tried.drawing).toBeDefined();
     });
   });
-
-  testSense(moisture);
 
   testDrawings(moisture, {
     'as it stands': {},
