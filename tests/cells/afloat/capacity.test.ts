@@ -5,7 +5,7 @@ import { capacity } from '../../../src/cells/afloat/capacity';
 import { weights } from '../../../src/cells/afloat/weights';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
 import { box, wedge } from '../../boat/shapes';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tableThrough } from '../shape/table-through';
 import { tryCell } from '../try-cell';
 
@@ -199,4 +199,3 @@ testDrawings(capacity, {
   'little room': { boatWeight: '2 t' },
 });
 
-testSense(capacity);

@@ -4,7 +4,7 @@ import { starters } from '../../../src/boat';
 import { box, steps } from '../../boat/shapes';
 import type { Vec3 } from '../../../src/kernel';
 import { tableThrough } from '../shape/table-through';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 const G = 9.80665;
@@ -238,4 +238,3 @@ describe('drawing', () => {
   });
 });
 
-testSense(roll);
