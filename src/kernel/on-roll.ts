@@ -82,6 +82,20 @@ function endOf(stretches: readonly Stretch[]): number {
 }
 
 /**
+ * No way of laying pieces on a roll, none turned, takes less of its length, m: by their area; by the longest; and since
+ * no two that are wider than half the roll lie beside each other, by all of these one after another.
+ */
+export function leastOfRoll(pieces: readonly RollPiece[], width: number): number {
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+  return Math.max(
+    0,
+    sum(pieces.map(({ long, wide }) => long * wide)) / width,
+    ...pieces.map(({ long }) => long),
+    sum(pieces.flatMap(({ long, wide }) => (wide > width / 2 + HAIR ? [long] : []))),
+  );
+}
+
+/**
  * How many runs of a roll cover a height, each lapping over the one before: ceil((height - lap) / (width - lap)), one
  * at least.
  * @throws a sentence, where the roll is no wider than the lap

@@ -235,6 +235,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
   cloth: [
     'seams > 0 and lap < 25 mm',
     'over == "hull" and covered > 0 m^2 and turn < 25 mm',
+    'seamsApart < seamShift',
     'pieceInHand > pieces and pieceInHand > 1',
   ],
   resin: [

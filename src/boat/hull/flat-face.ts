@@ -3,7 +3,7 @@
  *
  * The sheet lies outside up, port side; of the bottom in one piece the keel runs along y = 0.
  */
-import { between, between2, distance, distance2, turned, type Vec2, type Vec3 } from '../../kernel';
+import { between, distance, distance2, turned, type Vec2, type Vec3 } from '../../kernel';
 import type { Sides } from '../../kernel/outline';
 import { flatPanel } from './flat-panel';
 import type { Hull } from './hull';
@@ -176,16 +176,6 @@ function joined(runs: readonly (readonly [readonly Vec2[], SideKind, SideKind])[
       points.map((_, i) => (i === points.length - 1 ? last : along)),
     ),
   };
-}
-
-/** How long a line x = const of the sheet is within an outline, m. */
-export function chordAcross(outline: readonly Vec2[], x: number): number {
-  const crossings = outline.flatMap((from, i): number[] => {
-    const to = outline[(i + 1) % outline.length]!;
-    if (from[0] > x === to[0] > x) return [];
-    return [between2(from, to, (x - from[0]) / (to[0] - from[0]))[1]];
-  });
-  return crossings.length < 2 ? 0 : Math.max(...crossings) - Math.min(...crossings);
 }
 
 /** The corner between a panel and what ends it, m long. */

@@ -11,6 +11,34 @@ const layers = (label: string, note: string, when: string) =>
 const size = (label: string, preset: string, presetInch: string, note: string) =>
   input('length', label, { preset, presetInch, min: '50 mm', max: '12 m', step: '10 mm', note, when: FLAT });
 
+/** Strips lie over the joints of the bottom. */
+const BOTTOM = `${HULL} and (strips == "allJoints" or strips == "all")`;
+
+const jointCount = (label: string, panel: 'side' | 'bottom', where: string, when: string) =>
+  input('count', label, {
+    from: `sheets.${panel}Joints`,
+    preset: '2',
+    min: '0',
+    max: '8',
+    step: '1',
+    note: `${where}, as the sheets are planned`,
+    when: `strips != "none" and ${when}`,
+    ofBoat: true,
+  });
+
+const jointLength = (label: string, panel: 'side' | 'bottom', when: string) =>
+  input('length', label, {
+    from: `sheets.${panel}JointLong`,
+    preset: '450 mm',
+    presetInch: '18 in',
+    min: '0 mm',
+    max: '5 m',
+    step: '10 mm',
+    note: 'on average, across the panel where the sheets are joined',
+    when: `strips != "none" and ${when}`,
+    ofBoat: true,
+  });
+
 export const clothInputs = {
   over: choice('To cover', {
     options: [
@@ -61,6 +89,15 @@ export const clothInputs = {
     step: '5 mm',
     note: `1 to 4 in (25 to 100 mm) by a glass dealer’s page, usually 2 to 3 in (50 to 75 mm): ${PRACTICE}`,
   }),
+  seamShift: input('length', 'Seams shifted, layer to layer', {
+    preset: '100 mm',
+    presetInch: '4 in',
+    min: '0 mm',
+    max: '500 mm',
+    step: '10 mm',
+    note: `a hand’s breadth, so that no two seams stand one on the other: ${PRACTICE}`,
+    when: 'seams > 0 and (over == "hull" ? max(bottomLayers, sideLayers) > 1 : layers > 1)',
+  }),
   turn: input('length', 'Turned round an edge', {
     preset: '25 mm',
     min: '0 mm',
@@ -95,6 +132,7 @@ export const clothInputs = {
     options: [
       { id: 'none', label: 'none' },
       { id: 'joints', label: 'side joints, transom corners' },
+      { id: 'allJoints', label: 'bottom joints too' },
       { id: 'all', label: 'chines, keel and stem too' },
     ],
     preset: 'joints',
@@ -119,16 +157,10 @@ export const clothInputs = {
     note: 'at 45° all its threads cross the corner, and it drapes round a stem; with the thread only half of them do',
     when: HULL,
   }),
-  sideJoints: input('count', 'Joints in each side', {
-    from: 'sheets.sideJoints',
-    preset: '2',
-    min: '0',
-    max: '8',
-    step: '1',
-    note: 'of the side above the chine; spread evenly along it',
-    when: HULL,
-    ofBoat: true,
-  }),
+  sideJoints: jointCount('Joints in each side', 'side', 'above the chine', HULL),
+  sideJointLong: jointLength('Length of a side joint', 'side', `${HULL} and sideJoints > 0`),
+  bottomJoints: jointCount('Joints in each half of the bottom', 'bottom', 'from keel to chine', BOTTOM),
+  bottomJointLong: jointLength('Length of a bottom joint', 'bottom', `${BOTTOM} and bottomJoints > 0`),
   beyond: input('share', 'Bought beyond the plan', {
     preset: '10 %',
     min: '0 %',

@@ -11,9 +11,10 @@ import {
   wholeBottom,
 } from '../../boat/hull/flat-face';
 import type { Vec2 } from '../../kernel';
-import { layOnRoll, runsToCover } from '../../kernel/on-roll';
+import { layOnRoll, leastOfRoll } from '../../kernel/on-roll';
 import { boxRound, drawnOut, outlineArea, withinBand } from '../../kernel/outline';
 import type { ClothPiece, ClothRules } from './cloth-rules';
+import { leastApart, runsOfLayer, seamsOf } from './cloth-runs';
 import { type ClothStrip, stripPieces, stripsOn } from './cloth-strips';
 
 /** What a face is called that belongs to no boat. */
@@ -41,8 +42,12 @@ export interface ClothPlan {
   readonly places: readonly { readonly along: number; readonly across: number }[];
   /** Of the roll that they take, m. */
   readonly cut: number;
+  /** No way of laying them takes less of it, m. */
+  readonly least: number;
   readonly faces: readonly CoveredFace[];
   readonly seams: readonly Seam[];
+  /** Least distance between a seam and one of the layer under it, m; null where no two layers have seams. */
+  readonly seamsApart: number | null;
   /** Of the bottom in one piece; null where it is not. */
   readonly dart: Dart | null;
   readonly stripLength: number;
@@ -115,6 +120,14 @@ interface Runs {
   readonly covered: CoveredFace;
   readonly pieces: readonly ClothPiece[];
   readonly seams: readonly Seam[];
+  readonly seamsApart: number | null;
+}
+
+/** One layer of a face. */
+interface LayerRuns {
+  readonly pieces: readonly ClothPiece[];
+  /** Across the runs, in the face's own measure, m. */
+  readonly seams: readonly number[];
 }
 
 /** A face cut into runs, layer by layer; each layer reaches further round the corners than the one under it. */
@@ -123,12 +136,13 @@ function runsOver(covered: CoveredFace, rules: ClothRules, across: boolean): Run
   return {
     covered,
     pieces: layers.flatMap(({ pieces }) => pieces),
-    seams: layers[0]?.seams ?? [],
+    seams: (layers[0]?.seams ?? []).map((at) => ({ face: covered, axis: across ? 0 : 1, at })),
+    seamsApart: leastApart(layers.map(({ seams }) => seams)),
   };
 }
 
-function layerOver(covered: CoveredFace, rules: ClothRules, across: boolean, layer: number): Runs {
-  const { width, lap, trim, turn, further } = rules;
+function layerOver(covered: CoveredFace, rules: ClothRules, across: boolean, layer: number): LayerRuns {
+  const { lap, trim, turn, further } = rules;
   const { face, part, sides } = covered;
   const round = turn + layer * further;
   const isTop = part === 'side' && rules.over === 'hull';
@@ -142,12 +156,11 @@ function layerOver(covered: CoveredFace, rules: ClothRules, across: boolean, lay
   const upright = (point: Vec2): Vec2 => (across ? [-point[1], point[0]] : point);
   const grown = drawnOut(sidesOf(face, out)).map(upright);
   const { low, high } = boxRound(grown);
-  const count = runsToCover(high - low, width, lap);
-  const wide = (high - low + (count - 1) * lap) / count;
-  const runs = Array.from({ length: count }, (_, i) => low + i * (wide - lap));
+  const runs = runsOfLayer(high - low, rules, layer).map(({ from, wide }) => ({ from: low + from, wide }));
+  const count = runs.length;
   const names = sides === 2 ? (['port', 'starboard'] as const) : ([''] as const);
   const pieces = names.flatMap((side) =>
-    runs.flatMap((from, i): ClothPiece[] => {
+    runs.flatMap(({ from, wide }, i): ClothPiece[] => {
       const outline = withinBand(grown, from, from + wide);
       if (outline.length < 3) return [];
       const { left, right } = boxRound(outline);
@@ -173,12 +186,7 @@ function layerOver(covered: CoveredFace, rules: ClothRules, across: boolean, lay
       ];
     }),
   );
-  const middles = runs.slice(1).map((from) => from + lap / 2);
-  return {
-    covered,
-    pieces,
-    seams: middles.map((at) => ({ face: covered, axis: across ? 0 : 1, at })),
-  };
+  return { pieces, seams: seamsOf(runs, lap) };
 }
 
 function nameOf({ name, layers }: CoveredFace, side: string, run: number, layer: number): string {
@@ -216,12 +224,15 @@ function laidOut(
   );
   const pieces = [...stripPieces(strips, rules), ...layered];
   const { length, places } = layOnRoll(pieces, rules.width);
+  const apart = runs.flatMap(({ seamsApart }) => seamsApart ?? []);
   return {
     pieces,
     places,
     cut: length,
+    least: leastOfRoll(pieces, rules.width),
     faces: runs.map(({ covered }) => covered),
     seams: runs.flatMap(({ seams }) => seams),
+    seamsApart: apart.length > 0 ? Math.min(...apart) : null,
     dart,
     stripLength: strips.reduce((sum, strip) => sum + strip.length * strip.count, 0),
     across,

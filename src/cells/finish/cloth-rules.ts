@@ -12,14 +12,19 @@ export interface ClothRules {
   readonly width: number;
   readonly runs: 'least' | 'along' | 'across';
   readonly lap: number;
+  /** Between the seams of one layer and the next. */
+  readonly seamShift: number;
   readonly turn: number;
   readonly further: number;
   readonly trim: number;
   readonly slack: number;
-  readonly strips: 'none' | 'joints' | 'all';
+  readonly strips: 'none' | 'joints' | 'allJoints' | 'all';
   readonly stripWidth: number;
   readonly stripCut: 'straight' | 'bias';
   readonly sideJoints: number;
+  readonly sideJointLong: number;
+  readonly bottomJoints: number;
+  readonly bottomJointLong: number;
   readonly beyond: number;
   readonly soldBy: number;
 }

@@ -61,6 +61,10 @@ const leastRound = rounding.rows.slice(0, -1).reduceRight(
 export const clothSteps = {
   pieces: tell(plan, 'count', 'pieces of cloth, strips with them', ({ pieces }) => pieces.length),
   cut: tell(plan, 'length', 'length of the roll that they take as they lie', ({ cut }) => cut),
+  leastCut: tell(plan, 'length', 'no way of laying them on the roll takes less', ({ least }) => least, {
+    how: 'the most of three: their area over the width of the roll, the longest, and one after another all that are wider than half the roll',
+    source: GEOMETRY,
+  }),
   length: step(
     'length',
     'max(0, ceil(cut * (1 + beyond) / soldBy - 0.000001)) * soldBy',
@@ -93,6 +97,12 @@ export const clothSteps = {
     'count',
     'seams between runs, counted on one side of the boat',
     ({ seams }) => seams.length,
+  ),
+  seamsApart: tell(
+    fact(HOW, SOURCE, (v: ClothAsked, { ask }) => ask(plan).seamsApart ?? v.seamShift),
+    'length',
+    'least between a seam and one of the layer under it; the shift asked for where no two lie so',
+    (apart) => apart,
   ),
   isAcross: tell(plan, 'count', 'whether runs go across', ({ across }) => (across ? 1 : 0)),
   inOne: tell(plan, 'count', 'whether the bottom’s cloth goes over both sides', ({ dart }) => (dart ? 1 : 0)),

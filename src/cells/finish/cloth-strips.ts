@@ -1,9 +1,8 @@
 /** Strips of cloth over joints and round corners: where they lie, and how they are cut, with the thread or on the bias. */
 import { type Hull, isPost, type Panel, type Station } from '../../boat';
-import { chordAcross, endLength, panelFace } from '../../boat/hull/flat-face';
+import { endLength } from '../../boat/hull/flat-face';
 import type { Vec2 } from '../../kernel';
 import { biasStrips } from '../../kernel/on-roll';
-import { boxRound } from '../../kernel/outline';
 import type { ClothPiece, ClothRules } from './cloth-rules';
 
 /** A strip over a seam or a joint. */
@@ -16,16 +15,26 @@ export interface ClothStrip {
   readonly corner: boolean;
 }
 
-/** Over the joints of the sides and the corners of the transoms; if asked, along chines, keel and stem too. */
-export function stripsOn(hull: Hull, { strips, sideJoints }: ClothRules): readonly ClothStrip[] {
+/** Over the joints of the panels and the corners of the transoms; if asked, along chines, keel and stem too. */
+export function stripsOn(
+  hull: Hull,
+  { strips, sideJoints, sideJointLong, bottomJoints, bottomJointLong }: ClothRules,
+): readonly ClothStrip[] {
   if (strips === 'none') return [];
-  const side = hull.panels.at(-1)!; // every hull has a panel
-  const { outline } = panelFace(hull, side);
-  const { left, right } = boxRound(outline);
-  const joints = Array.from({ length: sideJoints }, (_, i): ClothStrip => {
-    const length = chordAcross(outline, left + ((right - left) * (i + 1)) / (sideJoints + 1));
-    return { name: 'side joint', part: side.name, length, count: 2, corner: false };
+  const joint = (panel: Panel, length: number) => ({
+    name: `${panel.label} joint`,
+    part: panel.name,
+    length,
+    count: 2,
+    corner: false,
   });
+  const [bottom, side] = [hull.panels[0]!, hull.panels.at(-1)!]; // every hull has a panel
+  const joints = [
+    ...Array.from({ length: sideJoints }, () => joint(side, sideJointLong)),
+    ...(strips === 'joints'
+      ? []
+      : Array.from({ length: bottomJoints }, () => joint(bottom, bottomJointLong))),
+  ];
   const ends = [hull.aft, hull.fore];
   const corners = ends.filter(({ role }) => !isPost(role)).flatMap((end) => cornersOf(hull.panels, end));
   const along: ClothStrip[] = [

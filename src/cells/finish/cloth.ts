@@ -14,8 +14,9 @@ export const cloth = defineCell({
   inputs: clothInputs,
   groups: {
     'The flat face': ['flatLength', 'flatWidth', 'layers'],
-    'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack', 'pieceInHand'],
-    'The strips': ['strips', 'stripWidth', 'stripCut', 'sideJoints'],
+    'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack', 'seamShift', 'pieceInHand'],
+    'The strips': ['strips', 'stripWidth', 'stripCut'],
+    'The joints': ['sideJoints', 'sideJointLong', 'bottomJoints', 'bottomJointLong'],
     'As the shop sells it': ['beyond', 'soldBy', 'price'],
   },
   alone: ['flatLength', 'flatWidth', 'layers'],
@@ -29,7 +30,7 @@ export const cloth = defineCell({
     when: 'pieces == 0',
     says: 'No cloth is asked for.',
     otherwise: [
-      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it.',
+      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it, and no way of laying them takes less than {leastCut}.',
       {
         when: 'over == "hull" and covered > 0 m^2',
         says: [
@@ -78,6 +79,12 @@ export const cloth = defineCell({
       weight: 'mind',
     },
     {
+      when: 'seamsApart < seamShift',
+      says: 'A seam stands only {seamsApart} from one of the layer under it: the roll is too narrow to shift it further.',
+      limit: `a hand’s breadth: common practice, no source`,
+      weight: 'mind',
+    },
+    {
       when: 'pieceInHand > pieces and pieceInHand > 1',
       says: 'There are fewer pieces than that: {pieces} in all.',
       limit: 'the pieces as planned',
@@ -89,7 +96,6 @@ export const cloth = defineCell({
     'The maker’s sheets of cloth and resin outrank the figures here: some cloths bear a finish that epoxy does not wet.',
     'Round every edge before the cloth is laid, or it lifts there. Keep the roll dry, and do not fold it.',
     'Try each piece dry and pencil round its edge and across the frames, so that it can be laid back to the mark. Roll it up dry, wet the wood, and roll it out over the wet resin.',
-    'Where a second layer goes on, shift its seams by a hand’s breadth from those under it.',
   ],
   sources: [
     {

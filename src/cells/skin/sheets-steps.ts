@@ -17,6 +17,7 @@ import {
   shop,
 } from './sheets-facts';
 import type { sheetsInputs } from './sheets-inputs';
+import { jointSteps } from './sheets-joints';
 import type { SheetsAsked } from './sheets-problem';
 
 const GEOMETRY = 'geometry';
@@ -40,15 +41,6 @@ const cutArea = ({ sections }: PlannedSheets) =>
 
 /** The piece of the cut list that is looked at; undefined where the list is shorter. */
 const cut = fact('of the cut list', GEOMETRY, (v: SheetsAsked, { ask }) => ask(cutList)[v.cut - 1]);
-
-/** Of the side, whichever panels are planned with it. */
-const sideJoints = fact('counted in the plan', GEOMETRY, (v: SheetsAsked, on) => {
-  if (v.skinSides === 0) return 0;
-  const side = on.hull.panels.at(-1)!; // every hull has a panel
-  const at = on.ask(problem).panels.findIndex(({ name }) => name === side.name);
-  if (at < 0) throw new Error(`the sheets are planned without the ${side.label}: count its joints yourself`);
-  return on.ask(best).layout[at]!.port.length; // one a panel
-});
 
 const boxOf = (found: CutPiece | undefined) =>
   found && outlineBox(laidOutline(found.laid, found.on.section.problem.pieces[found.laid.piece]!));
@@ -85,9 +77,7 @@ export const sheetsSteps = {
   joints: tell(best, 'count', 'joints in the skin, all sides together', ({ joints }) => joints, {
     how: 'counted',
   }),
-  sideJoints: tell(sideJoints, 'count', 'joints in a side, the uppermost panel, port', (joints) => joints, {
-    how: 'counted in the plan; what cloth is lapped over',
-  }),
+  ...jointSteps,
   shopCount: tell(shop, 'count', 'sheets by the rule of the shop', (plan) => countOf(plan)),
   leastCost: tell(best, 'money', 'no plan can cost less', ({ least }) => least, {
     how: 'the area of all that is cut, in the cheapest sheets that have it; of parts without joints also by trying every way',

@@ -76,6 +76,77 @@ describe('cloth on a flat face', () => {
     expect(tried.inRow('piece2', 'layer')).toBe(2);
   });
 
+  test('no seam stands on one of the layer under it', () => {
+    const face = {
+      flatLength: '2 m',
+      flatWidth: '2 m',
+      lap: '50 mm',
+      layers: '2',
+      runs: 'along',
+      further: '0 mm',
+    };
+    // Two runs of 1.025 m: the upper ones are 1.125 and 0.925 m.
+    const wide = flat({ ...face, width: '1.2 m' });
+    expect(wide.rows.map(({ id }) => wide.inRow(id, 'wide'))).toStrictEqual(
+      [1.025, 1.025, 1.125, 0.925].map((one) => expect.closeTo(one, 12) as number),
+    );
+    expect(wide.number('seamsApart')).toBeCloseTo(0.1, 12);
+    expect(wide.number('seams')).toBe(1);
+    expect(flat({ ...face, width: '1.2 m', seamShift: '0 mm' }).number('seamsApart')).toBe(0);
+    // Too narrow for that by a hair: three runs of 0.7 m above, seams at 0.675 and 1.325 m, and below at 1 m.
+    const narrow = flat({ ...face, width: '1.124 m' });
+    expect(narrow.rows.map(({ id }) => narrow.inRow(id, 'wide'))).toStrictEqual(
+      [1.025, 1.025, 0.7, 0.7, 0.7].map((one) => expect.closeTo(one, 12) as number),
+    );
+    expect(narrow.number('seamsApart')).toBeCloseTo(0.325, 12);
+    // A third layer lies over the second as the first does under it.
+    const three = flat({ ...face, layers: '3', width: '1.2 m' });
+    expect(three.number('seamsApart')).toBeCloseTo(0.1, 12);
+    expect(three.inRow('piece5', 'wide')).toBeCloseTo(1.025, 12);
+    // One layer, or runs without a seam: nothing stands on anything.
+    expect(flat({ ...face, layers: '1' }).number('seamsApart')).toBeCloseTo(0.1, 12);
+    expect(flat({ ...face, width: '2.1 m' }).number('seamsApart')).toBeCloseTo(0.1, 12);
+  });
+
+  test('every layer covers the whole face, whatever the shift', () => {
+    for (const [width, seamShift] of [
+      ['0.8 m', '100 mm'],
+      ['1.1 m', '200 mm'],
+      ['1.5 m', '50 mm'],
+    ] as const) {
+      const tried = flat({
+        flatLength: '1 m',
+        flatWidth: '3 m',
+        layers: '2',
+        further: '0 mm',
+        runs: 'along',
+        width,
+        seamShift,
+      });
+      for (const layer of [1, 2]) {
+        const wides = tried.rows
+          .filter(({ id }) => tried.inRow(id, 'layer') === layer)
+          .map(({ id }) => Number(tried.inRow(id, 'wide')));
+        // Runs lapped by 50 mm.
+        expect(wides.reduce((sum, one) => sum + one, 0) - 0.05 * (wides.length - 1)).toBeCloseTo(3, 12);
+        expect(Math.max(...wides)).toBeLessThan(Number.parseFloat(width) + 1e-9);
+      }
+    }
+  });
+
+  test('no way of laying takes less of the roll than the bound, and one run after another takes just that', () => {
+    const runs = flat({ flatLength: '2 m', flatWidth: '2.5 m', width: '1.5 m', lap: '50 mm', runs: 'along' });
+    expect(runs.number('leastCut')).toBeCloseTo(4, 12);
+    expect(runs.number('cut')).toBeCloseTo(4, 12);
+    for (const { table } of starters) {
+      const boat = tryCell(cloth, { bottomLayers: '2', strips: 'all' }, table);
+      expect(boat.number('cut')).toBeGreaterThanOrEqual(boat.number('leastCut') - 1e-9);
+      expect(boat.number('leastCut')).toBeGreaterThanOrEqual(
+        boat.number('area') / boat.number('width') - 0.05,
+      );
+    }
+  });
+
   test('runs the way that takes less, unless it is asked for', () => {
     const face = { flatLength: '1.4 m', flatWidth: '3 m', width: '1.5 m', lap: '50 mm' };
     // Across: one run of 3 m; along: three of 1.4 m.
@@ -186,6 +257,26 @@ describe('cloth on a boat', () => {
     const planned = tryCell(sheets, {}, table).number('sideJoints');
     expect(planned).toBeGreaterThan(0);
     expect(beside.number('sideJoints')).toBe(planned);
+    // Each as long as the side is high where its sheets are joined, which is near a frame's own girth.
+    const side = hull.panels.at(-1)!;
+    const high = hull.frames.map((frame) => frame.girth(side.name));
+    expect(beside.number('sideJointLong')).toBeGreaterThan(Math.min(...high) - 5e-3);
+    expect(beside.number('sideJointLong')).toBeLessThan(Math.max(...high) + 5e-3);
+    expect(beside.number('stripLength') - corners).toBeCloseTo(
+      2 * planned * beside.number('sideJointLong'),
+      3,
+    );
+    // The bottom's joints stand on frames, of which they have the very girth.
+    const whole = tryCell(cloth, { strips: 'allJoints' }, table, plainShown, [sheets]);
+    const girths = hull.frames.map((frame) => frame.girth('bottom'));
+    expect(whole.number('bottomJoints')).toBeGreaterThan(0);
+    expect(whole.number('stripLength') - beside.number('stripLength')).toBeCloseTo(
+      2 * whole.number('bottomJoints') * whole.number('bottomJointLong'),
+      9,
+    );
+    // The joints stand in the middle of the frames' wood, half a frame off their station lines.
+    expect(whole.number('bottomJointLong')).toBeGreaterThan(Math.min(...girths) - 5e-3);
+    expect(whole.number('bottomJointLong')).toBeLessThan(Math.max(...girths) + 5e-3);
     const moved = tryCell(
       cloth,
       { 'sheets.length': '4 m', 'sheets.otherLength': '0 mm', 'sheets.least': '300 mm' },
@@ -198,10 +289,16 @@ describe('cloth on a boat', () => {
     );
     const narrowed = tryCell(cloth, { 'sheets.only': 'bottom' }, table, plainShown, [sheets]);
     expect(narrowed.issues['stripLength']).toContain('joints');
+    // Counted by the builder, they are as long as the side is high on average.
+    const counted = tryCell(cloth, { 'sheets.only': 'bottom', sideJoints: '1' }, table, plainShown, [sheets]);
+    expect(counted.number('sideJointLong')).toBeCloseTo(side.area / side.inner.length, 1);
+    expect(counted.number('stripLength') - corners).toBeCloseTo(2 * counted.number('sideJointLong'), 3);
     expect(tryCell(sheets, { only: 'bottom' }, table).issues['sideJoints']).toContain(
       'count its joints yourself',
     );
-    const all = tryCell(cloth, { strips: 'all', sideJoints: '0' }, table).number('stripLength');
+    const all = tryCell(cloth, { strips: 'all', sideJoints: '0', bottomJoints: '0' }, table).number(
+      'stripLength',
+    );
     const stem = hull.fore.corners;
     const long =
       2 * hull.edges[1]!.length +
@@ -236,6 +333,18 @@ describe('warnings', () => {
     expect(says({ ...narrow, lap: '24 mm' })).toContain('Runs lap by 24 mm only');
     expect(says({ ...narrow, lap: '25 mm' })).toBe('');
     expect(says({ ...narrow, pieceInHand: '4' })).toContain('3 in all');
+  });
+  test('seams that the roll is too narrow to shift', () => {
+    const face = {
+      flatWidth: '2 m',
+      flatLength: '1 m',
+      lap: '50 mm',
+      layers: '2',
+      runs: 'along',
+      further: '0 mm',
+    };
+    expect(says({ ...face, width: '1.03 m', seamShift: '330 mm' })).toContain('too narrow to shift it');
+    expect(says({ ...face, width: '1.03 m', seamShift: '320 mm' })).toBe('');
   });
   test('a narrow turn on the boat', () => {
     const of = (turn: string) =>
