@@ -42,6 +42,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     finish: stage,
     afloat: stage,
     handling: stage,
+    buying: stage,
   },
   boat: {
     table: ['.'],

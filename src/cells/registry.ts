@@ -67,6 +67,7 @@ export const registry: readonly Shelved[] = [
   shelved('lift', () => import('./handling/lift')),
   shelved('roll', () => import('./handling/roll')),
   shelved('trailer', () => import('./handling/trailer')),
+  shelved('buyList', () => import('./buying/buy-list')),
 ];
 
 keepNames(registry.map(({ id }) => id));

@@ -14,6 +14,7 @@ export const notebooks = [
   'cloth-resin-paint',
   'on-the-water-on-paper',
   'over-out-and-home',
+  'the-list',
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 

@@ -294,6 +294,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'moment > leverShare * rupture * breadth * depth^2 / 6',
     'stands + gained > 3 * base',
   ],
+  buyList: ['spent + stillToPay - planned > setAside', 'rackBears < rackMass', 'longest - barsApart > 2 m'],
   roll: [
     'way == "edge" and people > 4',
     'way == "edge" and balanceAngle < angle + 5° and restAngle > angle - 1°',

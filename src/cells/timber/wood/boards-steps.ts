@@ -71,6 +71,17 @@ export const boardsSteps = {
       ),
     { how: 'sections times lengths of the boards', source: GEOMETRY },
   ),
+  longest: tell(
+    best,
+    'length',
+    'the longest board to buy',
+    (all) =>
+      Math.max(
+        0,
+        ...all.flatMap(({ plan, problem }) => plan.boards.map(({ stock }) => problem.stocks[stock]!.length)),
+      ),
+    { how: 'of all the boards of the plan', source: GEOMETRY },
+  ),
   needed: tell(
     sections,
     'lumber',

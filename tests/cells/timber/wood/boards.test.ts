@@ -130,7 +130,10 @@ describe('what it costs', () => {
     expect(tryCell(boards, { ...short, keelsonWidth: '2 in', otherLength: '100 mm' }).number('boards')).toBe(
       2,
     );
-    expect(tryCell(boards, { ...short, stockD: '6 m', keelsonWidth: '1 1/2 in' }).number('boards')).toBe(1);
+    const longer = tryCell(boards, { ...short, stockD: '6 m', keelsonWidth: '1 1/2 in' });
+    expect(longer.number('boards')).toBe(1);
+    expect(longer.number('longest')).toBeCloseTo(6, 9);
+    expect(tryCell(boards, own).number('longest')).toBeCloseTo(96 * INCH, 9);
   });
 
   test('what its wood costs, and the joints', () => {
