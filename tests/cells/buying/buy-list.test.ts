@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { buyList } from '../../../src/cells/buying/buy-list';
 import { buyLines } from '../../../src/cells/buying/buy-list-lines';
-import { measured, testDrawings, testSense } from '../proofs';
+import { measured, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 
 /** Needs and prices in round numbers. */
@@ -286,5 +286,3 @@ describe('drawing', () => {
     'wide bars': { barsApart: '3 m' },
   });
 });
-
-testSense(buyList);
