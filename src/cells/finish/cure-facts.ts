@@ -42,7 +42,7 @@ export const plan = fact(
         paint: v.paintSlip,
         turn: 0,
       },
-      slipCoat: v.slipCoat,
+      slipCoats: { fill: v.fillSlipCoat, primer: v.primerSlipCoat, paint: v.paintSlipCoat },
       cure: cureRate(ask(days), v),
       dry: dryRate(ask(days), v.leastDry),
       epoxy: { tackFree: v.tackFree, window: v.window, sandable: v.sandable, cured: v.cured },

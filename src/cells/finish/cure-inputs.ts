@@ -45,6 +45,16 @@ const slip = (label: string, work: (typeof BEFORE)[number] | 'paint') =>
     step: '1 h',
     note: 'later than it could be; all that follows moves along',
   });
+/** Asked where several of a kind could. */
+const slipCoat = (label: string, slips: string, coats: string) =>
+  input('count', label, {
+    when: `${slips} > 0 h and ${coats} > 1`,
+    preset: '1',
+    min: '1',
+    max: '30',
+    step: '1',
+    note: 'which of them slips, the first being 1; past the last it is the last',
+  });
 const BEFORE = ['seal', 'cloth', 'fill', 'sand', 'primer'] as const;
 
 export const cureInputs = {
@@ -201,12 +211,7 @@ export const cureInputs = {
   sandSlip: slip('Washing and sanding slips by', 'sand'),
   primerSlip: slip('Primer slips by', 'primer'),
   paintSlip: slip('Paint slips by', 'paint'),
-  slipCoat: input('count', 'Of several coats, number', {
-    when: 'fillSlip > 0 h and fillCoats > 1 or primerSlip > 0 h and primerCoats > 1 or paintSlip > 0 h and paintCoats > 1',
-    preset: '1',
-    min: '1',
-    max: '20',
-    step: '1',
-    note: 'which of them slips, the first being 1; past the last of a kind it is the last',
-  }),
+  fillSlipCoat: slipCoat('Of the fill coats, number', 'fillSlip', 'fillCoats'),
+  primerSlipCoat: slipCoat('Of the primers, number', 'primerSlip', 'primerCoats'),
+  paintSlipCoat: slipCoat('Of the paints, number', 'paintSlip', 'paintCoats'),
 } as const;

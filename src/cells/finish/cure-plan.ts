@@ -29,8 +29,8 @@ export interface PlanOf {
   readonly next: JobKind;
   readonly counts: Readonly<Record<JobKind, number>>;
   readonly slips: Readonly<Record<JobKind, number>>;
-  /** Which coat of a kind it is that slips, from 1; the last of those that are fewer. */
-  readonly slipCoat: number;
+  /** Which coat of a kind it is that slips, from 1; the last of those that are fewer. Else the first. */
+  readonly slipCoats: Readonly<Partial<Record<JobKind, number>>>;
   readonly cure: DailyRate;
   readonly dry: DailyRate;
   readonly epoxy: {
@@ -77,7 +77,7 @@ export function planOf(of: PlanOf): readonly Job[] {
 
   for (const kind of kinds) {
     for (let number = 1; number <= counts[kind]; number += 1) {
-      const slip = number === Math.min(of.slipCoat, counts[kind]) ? slips[kind] : 0;
+      const slip = number === Math.min(of.slipCoats[kind] ?? 1, counts[kind]) ? slips[kind] : 0;
       const when = (free: number, lasts: number) => {
         const own = slot(free, lasts, hours);
         return slip > 0 ? slot(own + slip, lasts, hours) : own;

@@ -20,7 +20,8 @@ export const cure = defineCell({
     'The coats': ['fillCoats', 'primerCoats', 'paint', 'paintCoats', 'job'],
     'The paint': ['paintAfter', 'primerRecoat', 'recoat', 'hard', 'leastDry'],
     'Your hours': ['when', 'workFrom', 'workLasts', 'coatTime', 'sandTime'],
-    'What slips': ['sealSlip', 'clothSlip', 'fillSlip', 'sandSlip', 'primerSlip', 'paintSlip', 'slipCoat'],
+    'What slips': ['sealSlip', 'clothSlip', 'fillSlip', 'sandSlip', 'primerSlip', 'paintSlip'],
+    'Which coat slips': ['fillSlipCoat', 'primerSlipCoat', 'paintSlipCoat'],
   },
   steps: cureSteps,
   answers: [

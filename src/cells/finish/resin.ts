@@ -153,7 +153,7 @@ export const resin = defineCell({
     },
   ],
   cautions: [
-    'Resin, hardener and thinners can sensitise for life, and most of all when wet. Nitrile gloves, changed often, sleeves and eye protection; never solvent on the skin; stop at the first rash.',
+    'Resin, hardener and thinners can sensitise for life, and most of all when wet. Nitrile gloves, changed often, sleeves and eye protection; never solvent on the skin: wipe it off, then soap and water. Stop at the first rash.',
     'The label and the data sheet of the can in hand outrank every figure here. Never alter the ratio to hasten or slow the cure.',
     'A potful left standing heats itself and can smoke and burn: mix what you can spread, pour it out at once into a wide tray, and carry a hot pot outdoors. Leftovers cure in thin layers before they go in the bin.',
     'Sand cured glass and epoxy only with a P100 or FFP3 mask and dust extraction; within the first days it is not cured through and its dust sensitises too.',

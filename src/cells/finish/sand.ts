@@ -75,6 +75,7 @@ export const sand = defineCell({
   cautions: [
     'Dust of wood, epoxy and glass goes deep into the lungs, and wood dust can cause cancer: a P100 or FFP3 mask on a shaved face, a vacuum on the sander, gloves and sleeves against the itch.',
     'Sand no epoxy that has not cured overnight: its dust makes allergic for life.',
+    'A sander makes 85 to 95 dB: wear ear muffs. Sand wet only through a residual-current breaker (GFCI or RCD), and never sand antifouling dry.',
     'Stop where the weave of the cloth shows, and give it another fill coat. Cut glass is lost strength, and its dust is worse.',
     'Empty the bag outdoors at the end of the day: dust with oil or hardener in it heats itself.',
     'The sheets of paint, epoxy and mask outrank this cell; where people are employed, so does the law.',

@@ -119,15 +119,20 @@ describe('cure', () => {
 
   test('the coat that slips may be any of its kind, and the last where there are fewer', () => {
     const before = listed({ fillCoats: '3' });
-    const second = listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '2' });
+    const second = listed({ fillCoats: '3', fillSlip: '10 h', fillSlipCoat: '2' });
     // Sealing, cloth and the first fill coat stand; the second and all after it move.
     expect(second.slice(0, 3)).toStrictEqual(before.slice(0, 3));
     expect(second[3]).not.toBe(before[3]);
-    const last = listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '3' });
+    const last = listed({ fillCoats: '3', fillSlip: '10 h', fillSlipCoat: '3' });
     expect(last.slice(0, 4)).toStrictEqual(before.slice(0, 4));
     expect(last[4]).not.toBe(before[4]);
-    expect(listed({ fillCoats: '3', fillSlip: '10 h', slipCoat: '9' })).toStrictEqual(last);
-    expect(listed({ sandSlip: '48 h', slipCoat: '2' })).toStrictEqual(listed({ sandSlip: '48 h' }));
+    expect(listed({ fillCoats: '3', fillSlip: '10 h', fillSlipCoat: '9' })).toStrictEqual(last);
+    // Each kind has its own: here the third fill coat and the first paint.
+    const both = { fillCoats: '3', fillSlip: '10 h', fillSlipCoat: '3', paintCoats: '2', paintSlip: '48 h' };
+    expect(listed({ ...both, paintSlipCoat: '1' })).not.toStrictEqual(
+      listed({ ...both, paintSlipCoat: '2' }),
+    );
+    expect(listed({ ...both, paintSlipCoat: '2' }).slice(0, 5)).toStrictEqual(last.slice(0, 5));
   });
 
   test('a coat that slips past the window waits until the one below is sanded', () => {
