@@ -52,7 +52,7 @@ test('other units are no edit: what the shop’s sizes move is not told as moved
   });
   const page = await openNotebook('fastening', {
     before: async (of) => {
-      await of.route(fetchedFrom('src/page/ripple/watch.ts'), async (route) => {
+      await of.route(fetchedFrom('src/page/watch.ts'), async (route) => {
         await held;
         await route.continue();
       });
