@@ -64,6 +64,7 @@ export const registry: readonly Shelved[] = [
   shelved('weights', () => import('./afloat/weights')),
   shelved('float', () => import('./afloat/float')),
   shelved('capacity', () => import('./afloat/capacity')),
+  shelved('flotation', () => import('./afloat/flotation')),
   shelved('lift', () => import('./handling/lift')),
   shelved('roll', () => import('./handling/roll')),
   shelved('trailer', () => import('./handling/trailer')),

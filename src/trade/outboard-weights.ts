@@ -91,3 +91,7 @@ export function outboardOf(rows: readonly OutboardWeights[], power: number): Out
 /** Motor, controls, battery and full portable tank, kg: what the rule takes off the boat's maximum weight. */
 export const equipmentOf = (row: OutboardWeights | null): number =>
   row ? row.motor + (row.controls ?? 0) + (row.battery ?? 0) + (row.tank ?? 0) : 0;
+
+/** What pulls her down at the stern when she is swamped, kg: motor, controls and battery under water. */
+export const swampedMotor = (row: OutboardWeights | null): number =>
+  row ? row.swamped + (row.controls ?? 0) + (row.batterySwamped ?? 0) : 0;

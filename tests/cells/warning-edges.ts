@@ -287,6 +287,12 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'outboards == 1 and rated > mostPower',
     'outboards == 1 and (length < 14 ft or length > 3 * beam)',
   ],
+  flotation: [
+    'lacks > 0 m^3',
+    'foam > fitted',
+    'aim == "level" and where == "under"',
+    'aim == "level" and lacks <= 0 m^3 and abs(ahead) > 0.1 * long',
+  ],
   lift: [
     'people > 2',
     'rise < packing + room',

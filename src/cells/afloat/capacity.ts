@@ -11,7 +11,7 @@ const LIMITS =
 export const capacity = defineCell({
   id: 'capacity',
   stage: 'afloat',
-  title: 'Capacity: people, weight, power',
+  title: 'Capacity',
   question: 'How many people, how much weight and how strong a motor does the US rule allow her?',
   inputs: capacityInputs,
   groups: {
