@@ -198,4 +198,3 @@ testDrawings(capacity, {
   'by hand': { drive: 'hand' },
   'little room': { boatWeight: '2 t' },
 });
-

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { flotation } from '../../../src/cells/afloat/flotation';
 import { box } from '../../boat/shapes';
-import { testDrawings, testSense } from '../proofs';
+import { testDrawings } from '../proofs';
 import { tableThrough } from '../shape/table-through';
 import { tryCell } from '../try-cell';
 
@@ -140,5 +140,3 @@ testDrawings(flotation, {
   'under the thwarts': { where: 'under' },
   none: { fitted: '0 m^3' },
 });
-
-testSense(flotation);
