@@ -1,5 +1,5 @@
 /** The working of the fillet. */
-import { seamRatio } from '../../boat/quantities/fillet-quantities';
+import { filletSeams } from '../../boat/quantities/fillet-quantities';
 import { filletRadius, radiusToPanel } from '../../trade/paste';
 import { citation } from '../../trade/table';
 import { custom } from '../common/sizes/custom-sizes';
@@ -10,16 +10,24 @@ import { fact, tell } from '../form/fact';
 const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
 
-/** All chines, port and starboard. */
-const chineSeams = fact(
-  'each chine by its own angles, station by station',
+/** Those that are filleted, port and starboard. */
+const seams = fact(
+  'each seam by its own angles: chines and keel station by station, stem and sternpost at tenths of their height, a transom at the corners; no corner taken as sharper than 30°',
   GEOMETRY,
-  ({ laid }: { readonly laid: 'none' | 'here' | 'all' }, at) => {
-    if (laid !== 'all') return { run: 0, ratio: 0 };
-    const chines = at.hull.edges.slice(1, -1);
-    const run = chines.reduce((sum, { length }) => sum + 2 * length, 0);
-    const section = chines.reduce((sum, { name, length }) => sum + 2 * length * seamRatio(at.hull, name), 0);
-    return { run, ratio: run > 0 ? section / run : 0 };
+  ({ laid }: { readonly laid: 'none' | 'here' | 'all' | 'seams' }, at) => {
+    const all = laid === 'all' || laid === 'seams' ? filletSeams(at.hull) : [];
+    const counted = all.filter(({ of }) => laid === 'seams' || of === 'chine');
+    const sum = (of: typeof all, size: (seam: (typeof all)[number]) => number) =>
+      of.reduce((total, seam) => total + size(seam), 0);
+    const run = sum(counted, (seam) => seam.run);
+    return {
+      run,
+      chines: sum(
+        counted.filter(({ of }) => of === 'chine'),
+        (seam) => seam.run,
+      ),
+      ratio: run > 0 ? sum(counted, (seam) => seam.run * seam.ratio) / run : 0,
+    };
   },
 );
 
@@ -110,21 +118,27 @@ export const filletSteps = {
   ),
   widthHere: step('length', 'radius / tan(angleHere / 2)', 'width on each face there', GEOMETRY),
   throatHere: step('length', 'radius * (1 / sin(angleHere / 2) - 1)', 'throat there', GEOMETRY),
-  chineRun: tell(
-    chineSeams,
+  seamRun: tell(
+    seams,
     'length',
-    'all her chines, port and starboard; 0 where they are not asked for',
+    'all those seams together, port and starboard; 0 where they are not asked for',
     ({ run }) => run,
   ),
-  chineMean: tell(
-    chineSeams,
+  chineRun: tell(
+    seams,
+    'length',
+    'her chines among them: there a gap may be filled outside',
+    ({ chines }) => chines,
+  ),
+  seamMean: tell(
+    seams,
     'number',
     'section along them on average, in squares of the radius',
     ({ ratio }) => ratio,
   ),
   onBoat: step(
     'mass',
-    'laid == "none" ? 0 g : laid == "here" ? epoxyMass : (1 + waste) * chineRun * (radius^2 * chineMean + (outside == "filled" ? wedge : 0 m^2)) / pasteYield * epoxyDensity',
+    'laid == "none" ? 0 g : laid == "here" ? epoxyMass : (1 + waste) * (seamRun * radius^2 * seamMean + (outside == "filled" ? chineRun * wedge : 0 m^3)) / pasteYield * epoxyDensity',
     'epoxy for the fillets on this boat, with scrapings',
     GEOMETRY,
   ),

@@ -64,6 +64,7 @@ export const fillet = defineCell({
         { id: 'none', label: 'none: logs lie behind her seams' },
         { id: 'here', label: 'along this seam' },
         { id: 'all', label: 'along all her chines', ofBoat: true },
+        { id: 'seams', label: 'chines, keel, stem, transoms', ofBoat: true },
       ],
       preset: 'none',
       note: 'what is counted with the resin',

@@ -1,7 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buildHull, lists, offsetsOf, starters } from '../../../src/boat';
+import { buildHull, lists, offsetsOf, starter, starters } from '../../../src/boat';
+import { filletSeams } from '../../../src/boat/quantities/fillet-quantities';
 import { fillet } from '../../../src/cells/finish/fillet';
+import { stemBevel } from '../../../src/cells/frames/stem-bevel';
+import { box, hullThrough } from '../../boat/shapes';
 import { measured, provesItsDrawing, testDrawings } from '../proofs';
 import { withoutChines, withTwoChines } from '../odd-boats';
 import { tryCell } from '../try-cell';
@@ -95,8 +98,54 @@ describe('fillet', () => {
     const mean =
       (lower!.number('length') * lower!.number('section')) / lower!.number('radius') ** 2 +
       (upper!.number('length') * upper!.number('section')) / upper!.number('radius') ** 2;
-    expect(all.number('chineMean')).toBeCloseTo((2 * mean) / all.number('chineRun'), 6);
+    expect(all.number('seamMean')).toBeCloseTo((2 * mean) / all.number('chineRun'), 6);
     expect(tryCell(fillet, { laid: 'all' }, withoutChines).number('onBoat')).toBe(0);
+  });
+
+  test('all her seams: a box of plumb sides has corners of 90° and a bottom without one', () => {
+    const hull = hullThrough(box(2, 1, 0.4));
+    const square = 1 - Math.PI / 4;
+    const seams = filletSeams(hull);
+    const of = (kind: string) => seams.filter((seam) => seam.of === kind);
+    expect(of('chine')).toStrictEqual([
+      { of: 'chine', run: expect.closeTo(4, 9) as number, ratio: expect.closeTo(square, 6) as number },
+    ]);
+    expect(of('keel')[0]!.ratio).toBeCloseTo(0, 6);
+    for (const { ratio } of of('end')) expect(ratio).toBeCloseTo(square, 6);
+  });
+
+  test.each(starters)(
+    'all her seams on $id: posts by the bevel of the stem, transoms by the saw’s own cut',
+    ({ table }) => {
+      const hull = buildHull(offsetsOf(table));
+      const all = tryCell(fillet, { laid: 'seams' }, table);
+      const chines = tryCell(fillet, { laid: 'all' }, table);
+      expect(all.number('chineRun')).toBeCloseTo(chines.number('seamRun'), 9);
+      const ends = [hull.aft, hull.fore].map((end) =>
+        end.role === 'stem' || end.role === 'sternpost'
+          ? hull.edges.at(-1)!.points[end.index]![2] - hull.edges[0]!.points[end.index]![2]
+          : 2 * hull.panels.reduce((sum, { name }) => sum + end.girth(name), 0),
+      );
+      const run = chines.number('seamRun') + hull.edges[0]!.length + ends[0]! + ends[1]!;
+      // A raked stem is longer than it is high, and a transom's edge than its section.
+      expect(all.number('seamRun')).toBeGreaterThan(run - 1e-6);
+      expect(all.number('seamRun')).toBeLessThan(1.25 * run);
+      expect(all.number('onBoat')).toBeGreaterThan(chines.number('onBoat'));
+    },
+  );
+
+  test('up the stem the corner is twice what the stem is bevelled to', () => {
+    const table = starter('class-skiff')!;
+    const seam = filletSeams(buildHull(offsetsOf(table)))
+      .filter(({ of }) => of === 'end')
+      .at(-1)!;
+    const tried = tryCell(stemBevel, {}, table);
+    const ratios = tried.rows.map(({ id }) => {
+      const inside = 2 * Number(tried.inRow(id, 'bevel'));
+      return 1 / Math.tan(inside / 2) - (Math.PI - inside) / 2;
+    });
+    expect(Math.min(...ratios)).toBeLessThanOrEqual(seam.ratio + 1e-9);
+    expect(Math.max(...ratios)).toBeGreaterThanOrEqual(seam.ratio - 1e-9);
   });
 
   test('a metre takes what the whole seam does, scrapings apart', () => {
