@@ -12,6 +12,7 @@ import { offcutOf } from '../kernel/nest-offcut';
 import { shopNest } from '../kernel/nest-shop';
 import { improve } from './nest/improve';
 import { makePacker } from './nest/pack';
+import { makeTemplates } from './nest/templates';
 
 export interface SheetsTrial {
   readonly layout: PanelLayout;
@@ -44,6 +45,7 @@ export interface SheetsTrials {
 const SAME = 1e-9;
 
 export function makeTrials(problem: SheetsProblem): SheetsTrials {
+  const templates = makeTemplates();
   const tried = new Map<string, GroupTrial>();
   const keyOf = ({ panels }: SheetGroup, at: number, layout: PanelLayout) =>
     `${at}|${panels.map((panel) => `${layout[panel]!.port.join()}/${layout[panel]!.starboard.join()}`).join('|')}`;
@@ -54,7 +56,7 @@ export function makeTrials(problem: SheetsProblem): SheetsTrials {
     if (before && before.effort >= effort) return before;
     const sections = groupSections(problem, group, layout);
     const found = sections.map((section, i) => {
-      const packer = makePacker(section.problem);
+      const packer = makePacker(section.problem, templates);
       const packed = improve(packer, effort);
       const plan = packed && packer.plan(packed);
       const known = before?.plans[i] ?? shopNest(section.problem);

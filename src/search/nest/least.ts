@@ -1,6 +1,6 @@
 /** What no plan of given pieces can cost less than: by area, by pieces of which no two share a sheet, by exhaustion. */
 import { fewestSheets } from './fewest';
-import { makeNoFits } from './no-fit';
+import type { NoFits } from './no-fit';
 import type { Packed, Packer } from './pack';
 import { bestPlace } from './places';
 import type { PlacedRect, RectWays } from './rects';
@@ -17,10 +17,10 @@ export interface Least {
 const MOST_STEPS = 400_000;
 
 export function leastOf(packer: Packer, known: Packed): Least {
-  const { leastCost, problem, kinds, states } = packer;
+  const { leastCost, problem, kinds, states, templates } = packer;
   if (known.cost <= leastCost) return { cost: leastCost, packed: null };
   const prices = problem.stocks.map(({ price }) => price);
-  const strangers = Math.min(...prices) * countStrangers(kinds, states.rooms);
+  const strangers = Math.min(...prices) * countStrangers(kinds, states.rooms, templates.noFit);
   const cost = Math.max(leastCost, strangers);
   if (known.cost <= cost || problem.stocks.length !== 1 || !kinds.every(allRect))
     return { cost, packed: null };
@@ -79,8 +79,7 @@ function packedOf(
 }
 
 /** Pieces of which no two can lie on one sheet, whichever is bought: each wants a sheet of its own. */
-function countStrangers(kinds: readonly PieceKind[], rooms: readonly Room[]): number {
-  const noFit = makeNoFits();
+function countStrangers(kinds: readonly PieceKind[], rooms: readonly Room[], noFit: NoFits): number {
   const canShare = (one: PieceKind, other: PieceKind) =>
     rooms.some((room) =>
       one.lyings.some(({ shape: a }) => other.lyings.some(({ shape: b }) => liesBeside(a, b, room))),

@@ -3,7 +3,8 @@
  * the other. It is the sum of the one and the other turned by half a turn (H. Minkowski).
  */
 import { FillRule, minkowskiSum, type Path64, union } from 'clipper2-ts';
-import { rectRing, type Ring, type NestShape } from './shapes';
+import { type NestShape, rectRing, type Ring, turnedGrown } from './shapes';
+import { inTurn, turnedAbout, turnedPoint, turns, undone } from './turn';
 
 export interface NoFit {
   /** The outline, and the holes in it where the shape lies in a hollow of the other. */
@@ -17,30 +18,63 @@ export interface NoFit {
 const toPath = (ring: Ring, sign: number): Path64 =>
   Array.from({ length: ring.length / 2 }, (_, i) => ({ x: sign * ring[2 * i]!, y: sign * ring[2 * i + 1]! }));
 
-/** What has been worked out, by the two shapes. */
-export function makeNoFits(): (fixed: NestShape, moved: NestShape) => NoFit {
+export type NoFits = (fixed: NestShape, moved: NestShape) => NoFit;
+
+/** More shapes than a search meets; two of them and a turn make one whole number. */
+const MANY = 2 ** 20;
+
+/**
+ * Worked out once for two patterns and how the one is turned to the other: two shapes that are turned together keep each
+ * other off as before, and seen from the other shape all is turned by half a turn.
+ */
+export function makeNoFits(): NoFits {
   const known = new Map<number, NoFit>();
+  const ofPatterns = new Map<number, NoFit>();
+
   const find = (fixed: NestShape, moved: NestShape): NoFit => {
-    const key = fixed.id * 65536 + moved.id;
-    const found = known.get(key);
-    if (found) return found;
-    // Seen from the other shape it is the same turned by half a turn.
-    const other = known.get(moved.id * 65536 + fixed.id);
-    const made = other ? boxed(other.rings.map((ring) => ring.map((at) => -at))) : noFit(fixed, moved);
-    known.set(key, made);
-    return made;
+    const key = fixed.id * MANY + moved.id;
+    const told = known.get(key);
+    if (told) return told;
+    const found = fixed.isRect && moved.isRect ? ofRects(fixed.grown, moved.grown) : byPattern(fixed, moved);
+    known.set(key, found);
+    return found;
+  };
+
+  const byPattern = (fixed: NestShape, moved: NestShape): NoFit => {
+    if (fixed.pattern.id > moved.pattern.id) return mapped(find(moved, fixed), (x, y) => [-x, -y]);
+    const turn = inTurn(moved.turn, undone(fixed.turn));
+    const key = (fixed.pattern.id * MANY + moved.pattern.id) * turns.length + turn;
+    const { pattern } = moved;
+    const corner = turnedPoint(turn, pattern, 0, 0);
+    const found = ofPatterns.get(key) ?? noFit(fixed.pattern.grown, turnedGrown(pattern, turn));
+    ofPatterns.set(key, found);
+    // Where each pattern's corner comes to lie as its box is drawn back to the origin.
+    const [fx, fy] = turnedPoint(fixed.turn, fixed.pattern, 0, 0);
+    const [mx, my] = turnedPoint(moved.turn, pattern, 0, 0);
+    return mapped(found, (x, y) => {
+      const [u, v] = turnedAbout(fixed.turn, x + corner[0], y + corner[1]);
+      return [u + fx - mx, v + fy - my];
+    });
   };
   return find;
 }
 
-function noFit(fixed: NestShape, moved: NestShape): NoFit {
-  if (fixed.isRect && moved.isRect) {
-    const [a, b] = [fixed.grown, moved.grown];
-    // Corners 0 and 2 of a rectangle are its lower left and its upper right.
-    return boxed([rectRing(a[0]! - b[4]!, a[1]! - b[5]!, a[4]! - b[0]!, a[5]! - b[1]!)]);
-  }
-  const path = toPath(fixed.grown, 1);
-  const pattern = toPath(moved.grown, -1);
+const mapped = ({ rings }: NoFit, to: (x: number, y: number) => readonly [number, number]): NoFit =>
+  boxed(
+    rings.map((ring) =>
+      Float64Array.from(
+        Array.from({ length: ring.length / 2 }, (_, i) => to(ring[2 * i]!, ring[2 * i + 1]!)).flat(),
+      ),
+    ),
+  );
+
+/** Corners 0 and 2 of a rectangle are its lower left and its upper right. */
+const ofRects = (a: Ring, b: Ring): NoFit =>
+  boxed([rectRing(a[0]! - b[4]!, a[1]! - b[5]!, a[4]! - b[0]!, a[5]! - b[1]!)]);
+
+function noFit(a: Ring, b: Ring): NoFit {
+  const path = toPath(a, 1);
+  const pattern = toPath(b, -1);
   const [first, last] = [path[0]!, pattern[0]!];
   // The sum of the two outlines tells where they cross; a corner of each, carried along the other, where one holds
   // the other whole.

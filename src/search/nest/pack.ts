@@ -3,6 +3,7 @@ import type { LaidSheet, NestPlan, NestProblem } from '../../kernel/nest';
 import { nestCostAtLeast } from '../../kernel/nest-bound';
 import { type PieceKind, kindsOf, TICKS } from './shapes';
 import { makeSheetStates, type Pull, pulls, roomOf, type SheetState, type SheetStates } from './sheet-states';
+import { makeTemplates, type Templates } from './templates';
 
 /** A way to pack: pieces in an order, by kind, and the stock that a new sheet is of. */
 export interface Recipe {
@@ -25,16 +26,18 @@ export interface Packer {
   readonly problem: NestProblem;
   readonly kinds: readonly PieceKind[];
   readonly states: SheetStates;
+  readonly templates: Templates;
   readonly leastCost: number;
   readonly pack: (recipe: Recipe) => Packed | null;
   readonly recipes: () => readonly Recipe[];
   readonly plan: (packed: Packed) => NestPlan;
 }
 
-export function makePacker(problem: NestProblem): Packer {
-  const kinds = kindsOf(problem);
+/** @param templates those of the other packings of the same search */
+export function makePacker(problem: NestProblem, templates = makeTemplates()): Packer {
+  const kinds = kindsOf(problem, templates.shapes);
   const rooms = problem.stocks.map((stock) => roomOf(stock, problem.edge));
-  const states = makeSheetStates(rooms);
+  const states = makeSheetStates(rooms, templates.noFit);
   const whole = kinds.flatMap(({ id, pieces }) => pieces.map(() => id));
   const priceOf = ({ stock }: SheetState) => problem.stocks[stock]!.price;
 
@@ -121,7 +124,7 @@ export function makePacker(problem: NestProblem): Packer {
     };
   };
 
-  return { problem, kinds, states, leastCost: nestCostAtLeast(problem), pack, recipes, plan };
+  return { problem, kinds, states, templates, leastCost: nestCostAtLeast(problem), pack, recipes, plan };
 }
 
 /** What is left across the whole sheet at its end, or along all of it at its edge, whichever is more, m2. */

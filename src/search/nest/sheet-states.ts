@@ -2,7 +2,7 @@
  * Sheets as they fill, each state worked out once: the same pieces laid on in the same order stand where they stood
  * before, so that trying another order costs only what is new in it.
  */
-import { makeNoFits } from './no-fit';
+import type { NoFits } from './no-fit';
 import { bestPlace, type Score } from './places';
 import { type Lying, type PieceKind, TICKS } from './shapes';
 
@@ -48,8 +48,7 @@ export interface SheetStates {
   readonly made: () => number;
 }
 
-export function makeSheetStates(rooms: readonly Room[]): SheetStates {
-  const noFit = makeNoFits();
+export function makeSheetStates(rooms: readonly Room[], noFit: NoFits): SheetStates {
   const empties = rooms.map((_, stock): SheetState => ({
     stock,
     laid: [],
