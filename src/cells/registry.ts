@@ -63,6 +63,7 @@ export const registry: readonly Shelved[] = [
   shelved('paint', () => import('./finish/paint')),
   shelved('weights', () => import('./afloat/weights')),
   shelved('float', () => import('./afloat/float')),
+  shelved('curves', () => import('./afloat/curves')),
   shelved('capacity', () => import('./afloat/capacity')),
   shelved('flotation', () => import('./afloat/flotation')),
   shelved('lift', () => import('./handling/lift')),

@@ -12,6 +12,8 @@ export { upOf } from './afloat/attitude';
 export type { Attitude } from './afloat/attitude';
 export { balance } from './afloat/balance';
 export type { Balance, Burden } from './afloat/balance';
+export { curvesOfForm } from './afloat/curves';
+export type { FormAt } from './afloat/curves';
 export { heightsAlong, levelFor } from './afloat/level';
 export { aged, ripeAt } from './ageing';
 export type { DailyRate } from './ageing';

@@ -129,13 +129,17 @@ describe('a number that cells ask for as their own', () => {
     ({ key, spec }) => `${spec.kind} ${key}`,
   );
 
-  /** One link for all of them, or links that lead to one of them. */
+  /** One link for all of them, or links that lead to one of them, by way of others of them too. */
   const haveOneOwner = (fields: readonly Own[]) => {
     const links = new Set(fields.map(({ spec }) => spec.from));
     if (links.size === 1) return fields[0]!.spec.from !== undefined;
-    return fields.some(({ name }) =>
-      fields.every(({ name: other, spec }) => other === name || spec.from === name),
-    );
+    const leads = (field: Own, to: Own, beenAt: readonly Own[] = []): boolean => {
+      const next = fields.find(({ name }) => name === field.spec.from);
+      return (
+        field === to || (next !== undefined && !beenAt.includes(next) && leads(next, to, [...beenAt, next]))
+      );
+    };
+    return fields.some((owner) => fields.every((field) => leads(field, owner)));
   };
 
   test('has one owner wherever it is called the same', () => {

@@ -343,6 +343,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'floats == 1 and abs(heel) > 5°',
     'floats == 1 and abs(trim) > 2°',
   ],
+  curves: ['freeboard <= 0 mm', 'stiffness <= 0 mm'],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };

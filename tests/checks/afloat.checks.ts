@@ -1,4 +1,5 @@
 /** Afloat: what she weighs and where, and how she floats, against the world outside. */
+import { curves } from '../../src/cells/afloat/curves';
 import { weights } from '../../src/cells/afloat/weights';
 import { type Tried, tryCell } from '../cells/try-cell';
 import { balance, below, type Mesh } from '../../src/kernel';
@@ -327,5 +328,62 @@ export const rows: readonly Check[] = [
       'N. P. Fofonoff and R. C. Millard, Algorithms for computation of fundamental properties of seawater, UNESCO Technical Papers in Marine Science 44, 1983',
     known: 'from memory',
     obtain: () => [waterDensity(25, 35), waterDensity(15, 35), waterDensity(5, 0), waterDensity(15, 0)],
+  },
+  {
+    id: 'A16',
+    cell: 'curves',
+    what: 'what sinks a box by a centimetre, and what trims it by one',
+    input: 'box 6 m by 2 m floating 0.25 m deep in fresh water, its centre 0.4 m up',
+    expected: [120, 58.625],
+    unit: 'kg, kg·m',
+    tolerance: 1e-4,
+    source: `${DERRETT}, summary of formulae: waterplane × density / 100, W GM_L / 100 L`,
+    known: 'published',
+    obtain: () =>
+      numbers(
+        tryCell(
+          curves,
+          { draught: '0.25 m', centreHeight: '0.4 m', density: '1000 kg/m3' },
+          tableThrough(box(6, 2, 1)),
+        ),
+        'sinks',
+        'trimMoment',
+      ),
+  },
+  {
+    id: 'A17',
+    cell: 'curves',
+    what: 'height of the metacentre of a box where it is least: as high as she is deep',
+    input: 'box 2 m broad floating B / √6 deep',
+    expected: [0.816_497],
+    unit: 'm',
+    tolerance: 1e-6,
+    source: `${DERRETT}, summary of formulae: the least KM of a box is B / √6`,
+    known: 'published',
+    obtain: () =>
+      numbers(
+        tryCell(curves, { draught: '2 m / sqrt(6)', centreHeight: '0.4 m' }, tableThrough(box(6, 2, 1))),
+        'metacentre',
+      ),
+  },
+  {
+    id: 'A18',
+    cell: 'curves',
+    what: 'load that sinks 50 ft² of waterplane by an inch in salt water',
+    input: '64 lb/ft³',
+    expected: [266.67],
+    unit: 'lb',
+    tolerance: 0.01,
+    source: 'pounds an inch = waterplane × density / 12; 64 lb/ft³ for salt water, a trade figure',
+    known: 'closed form',
+    obtain: () => [
+      (tryCell(
+        curves,
+        { draught: '1 ft', density: `${(64 * 0.453_592_37) / 0.3048 ** 3} kg/m3` },
+        tableThrough(box(10 * 0.3048, 5 * 0.3048, 1)),
+      ).number('sinks') *
+        2.54) /
+        0.453_592_37,
+    ],
   },
 ];
