@@ -5,7 +5,7 @@ import { float } from '../../../src/cells/afloat/float';
 import { lines } from '../../../src/cells/shape/lines';
 import { box } from '../../boat/shapes';
 import '../../kernel/near';
-import { provesItsDrawing, testSense } from '../proofs';
+import { provesItsDrawing } from '../proofs';
 import { tableThrough } from '../shape/table-through';
 import { tryCell } from '../try-cell';
 
@@ -97,5 +97,3 @@ test('the drawing and the chart show what is told', () => {
   expect(mass).toBeNear(12_000, 1e-9);
   expect(tried.chart!.points![0]).toMatchObject({ x: 0.25 });
 });
-
-testSense(curves);
