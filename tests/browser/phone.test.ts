@@ -88,7 +88,8 @@ describe.each(readThrough)('%s', (notebook) => {
     await lookThrough(page());
     const isFirst = notebook === readThrough[0];
     const coloursOnly = isFirst && colours !== allColours[0];
-    const without = isFirst ? [] : shared;
+    // No colour of a cell turns on the width: those of all cells are seen at the desk, here those of one.
+    const without = coloursOnly ? shared.slice(1) : isFirst ? [] : shared;
     expect(await violations(page(), { without, coloursOnly })).toStrictEqual([]);
     if (isFirst) shared = await cellsIn(page());
   });
