@@ -185,7 +185,7 @@ function lay(
 
   /** Quantities that a node was worked out from, by way of facts too. */
   function quantitiesAskedBy(id: Id): string[] {
-    return network.linksOf(id).flatMap((link) => {
+    return [...network.linksOf(id)].flatMap((link) => {
       const { is } = placeAt(link);
       if (is === 'fact') return quantitiesAskedBy(link);
       return is === 'value' || is === 'hull' ? [nameOf(link)] : [];

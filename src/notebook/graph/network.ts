@@ -11,6 +11,8 @@
  * was worked out from is the same in both, so is its value.
  */
 
+import { IdLists } from './id-lists';
+
 /** A node; small numbers from 0, dense. */
 export type Id = number;
 
@@ -28,7 +30,7 @@ export interface Network<T> {
   /** The way from a node that is being worked out to the one that asks now; null for a node that is not being worked out. */
   readonly underway: (id: Id) => readonly Id[] | null;
   /** What a node was worked out from the last time, in the order in which it asked. */
-  readonly linksOf: (id: Id) => readonly Id[];
+  readonly linksOf: (id: Id) => Int32Array;
 }
 
 export interface Nodes<T> {
@@ -47,14 +49,17 @@ export interface Nodes<T> {
   readonly isOwn?: (id: Id) => boolean;
 }
 
-/** Never worked out, or something outside it has changed. */
+/** Never worked out, or something that it was worked out from has changed. */
 const STALE = 0;
 /** Something upstream is stale; whether it comes to another value is not known yet. */
 const DOUBTED = 1;
 const SETTLED = 2;
-const UNDERWAY = 3;
+/** Doubted, while what it was worked out from is settled. */
+const ASKING = 3;
+const UNDERWAY = 4;
 
-const nothing: readonly Id[] = [];
+/** The end of what a node may ask for again, once it has asked for something else than the last time. */
+const ELSE = -1;
 
 export function createNetwork<T>({
   work,
@@ -66,52 +71,48 @@ export function createNetwork<T>({
   isOwn = () => false,
 }: Nodes<T>): Network<T> {
   let states = new Uint8Array(64);
-  // A value that came later than its reader was last settled is news to the reader. The clock ticks at each mark.
-  let clock = 1;
-  let cameAt = new Float64Array(64);
-  let settledAt = new Float64Array(64);
   const values: T[] = [];
-  const links: (readonly Id[])[] = [];
-  const readers: Id[][] = [];
+  const links = new IdLists();
+  const readers = new IdLists();
 
-  // The nodes being worked out, each for the one before; and of the last: what it asked for the last time, how many of
-  // those it has asked for again in the same order, and what from the first that differs on, null as long as none does.
+  // The nodes being worked out, each for the one before; and of the last: where in the pool of links stands what it
+  // asked for the last time, how far it has asked for the same again, and what it has asked for from there on.
   const askers: Id[] = [];
   let depth = -1;
-  let old = nothing;
-  let kept = 0;
-  let fresh: Id[] | null = null;
+  let first = 0;
+  let next = 0;
+  let end = ELSE;
+  const fresh: Id[] = [];
+  let freshFrom = 0;
+  let freshTo = 0;
 
   function reach(id: Id): void {
-    while (links.length <= id) {
-      links.push(nothing);
-      readers.push([]);
-    }
+    links.reach(id);
+    readers.reach(id);
     if (id < states.length) return;
-    const room = Math.max(id + 1, 2 * states.length);
-    const [wereStates, cameAtWas, settledAtWas] = [states, cameAt, settledAt];
-    states = new Uint8Array(room);
-    cameAt = new Float64Array(room);
-    settledAt = new Float64Array(room);
-    states.set(wereStates);
-    cameAt.set(cameAtWas);
-    settledAt.set(settledAtWas);
+    const were = states;
+    states = new Uint8Array(2 * id);
+    states.set(were);
   }
 
   function value(id: Id): T {
-    const state = states[id];
-    if (state === UNDERWAY) return circle(underway(id)!); // it is
+    const state = states[id]!;
+    if (state >= ASKING) return circle(underway(id)!); // it is
     if (state !== SETTLED) settle(id);
     return values[id]!; // settled
   }
 
   function link(id: Id): void {
     if (depth < 0) return;
-    if (fresh) {
-      // What is asked for twice running is one link.
-      if (fresh.at(-1) !== id) fresh.push(id);
-    } else if (old[kept] === id) kept += 1;
-    else if (kept === 0 || old[kept - 1] !== id) fresh = [id];
+    if (next < end && links.pool[next] === id) {
+      next += 1;
+      return;
+    }
+    // What is asked for twice running is one link.
+    if (freshTo > freshFrom ? fresh[freshTo - 1] === id : next > first && links.pool[next - 1] === id) return;
+    end = ELSE;
+    fresh[freshTo] = id;
+    freshTo += 1;
   }
 
   function ask(id: Id): T {
@@ -121,62 +122,79 @@ export function createNetwork<T>({
 
   /** What is asked for here is most often what was asked for here the last time: that needs no looking up. */
   function askFor(name: string): T {
-    const id = fresh ? undefined : old[kept];
-    if (id === undefined || names[id] !== name) return ask(idOf(name));
-    kept += 1;
+    if (next >= end) return ask(idOf(name));
+    const id = links.pool[next]!; // within the links
+    if (names[id] !== name) return ask(idOf(name));
+    next += 1;
     return states[id] === SETTLED ? values[id]! : value(id);
   }
 
   function settle(id: Id): void {
-    if (id >= links.length) reach(id);
+    if (id >= states.length) reach(id);
     const was = states[id]!; // reached
-    let state = was;
-    states[id] = UNDERWAY;
+    // What can't be worked out is tried again.
+    let state = STALE;
+    states[id] = was === DOUBTED ? ASKING : UNDERWAY;
     depth += 1;
     askers[depth] = id;
-    const oldBefore = old;
-    const keptBefore = kept;
-    const freshBefore = fresh;
+    const firstBefore = first;
+    const nextBefore = next;
+    const endBefore = end;
+    const freshBefore = freshFrom;
+    freshFrom = freshTo;
     try {
       if (was === STALE || hasNews(id)) {
         const found = (over && sharedValue(id, over)) ?? worked(id);
-        if (cameAt[id] === 0 || !same(values[id]!, found)) {
+        if (values[id] === undefined || !same(values[id], found)) {
           values[id] = found;
-          cameAt[id] = clock;
+          bringNews(id);
         }
       }
-      settledAt[id] = clock;
       state = SETTLED;
     } finally {
       depth -= 1;
       states[id] = state;
-      old = oldBefore;
-      kept = keptBefore;
-      fresh = freshBefore;
+      first = firstBefore;
+      next = nextBefore;
+      end = endBefore;
+      freshTo = freshFrom;
+      freshFrom = freshBefore;
     }
   }
 
   /** Settles what a node was worked out from, in the order in which it asked: up to the first news it would ask the same again. */
   function hasNews(id: Id): boolean {
-    const since = settledAt[id]!; // reached
-    for (const other of links[id]!) {
-      const state = states[other];
-      if (state === UNDERWAY) return true;
-      if (state !== SETTLED) settle(other);
-      if (cameAt[other]! > since) return true;
+    const from = links.starts[id]!; // reached
+    const to = from + links.sizes[id]!;
+    for (let at = from; at < to; at += 1) {
+      const other = links.pool[at]!; // within the links
+      const state = states[other]!;
+      if (state === SETTLED) continue;
+      if (state >= ASKING) return true;
+      settle(other);
+      if (states[id] === UNDERWAY) return true;
     }
     return false;
   }
 
+  /** A value that has changed is news to those that were worked out from it. */
+  function bringNews(id: Id): void {
+    const from = readers.starts[id]!; // reached
+    const to = from + readers.sizes[id]!;
+    for (let at = from; at < to; at += 1) {
+      const reader = readers.pool[at]!; // within the readers
+      const state = states[reader];
+      if (state === DOUBTED) states[reader] = STALE;
+      else if (state === ASKING) states[reader] = UNDERWAY;
+    }
+  }
+
   function worked(id: Id): T {
-    old = links[id]!; // reached
-    kept = 0;
-    fresh = null;
+    first = links.starts[id]!; // reached
+    next = first;
+    end = first + links.sizes[id]!;
     const found = work(id);
-    const first = kept;
-    const more = fresh as Id[] | null;
-    if (more) relink(id, first === 0 ? more : [...old.slice(0, first), ...more], first);
-    else if (first < old.length) relink(id, old.slice(0, first), first);
+    if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
     return found;
   }
 
@@ -186,52 +204,46 @@ export function createNetwork<T>({
     const found = below.value(id);
     const others = below.linksOf(id);
     for (const other of others) {
-      if (states[other] === UNDERWAY || !same(value(other), below.value(other))) return undefined;
+      if (states[other]! >= ASKING || !same(value(other), below.value(other))) return undefined;
     }
-    const own = links[id]!; // reached
-    if (own !== others) {
-      let alike = 0;
-      while (alike < own.length && own[alike] === others[alike]) alike += 1;
-      relink(id, others, alike);
-    }
+    if (links.of(id).join() !== others.join()) relink(id, 0, others);
     return found;
   }
 
-  /** @param alike how many links from the first on are the same as before */
-  function relink(id: Id, now: readonly Id[], alike: number): void {
-    const were = links[id]!; // reached
-    for (let at = alike; at < were.length; at += 1) forget(were[at]!, id);
-    for (let at = alike; at < now.length; at += 1) readers[now[at]!]!.push(id);
-    links[id] = now;
-  }
-
-  function forget(id: Id, reader: Id): void {
-    const all = readers[id]!;
-    const last = all.pop()!; // it was linked
-    if (last !== reader) all[all.lastIndexOf(reader)] = last;
+  /** @param kept how many links from the first on are the same as before, and what comes after them now */
+  function relink(id: Id, kept: number, now: Iterable<Id>): void {
+    for (const other of links.of(id).subarray(kept)) readers.drop(other, id);
+    links.sizes[id] = kept;
+    for (const other of now) {
+      links.push(id, other);
+      readers.push(other, id);
+    }
   }
 
   const doubted: Id[] = [];
   function mark(id: Id): void {
-    if (id >= links.length) return;
-    clock += 1;
+    if (id >= states.length) return;
     states[id] = STALE;
     doubted.push(id);
-    for (let at = doubted.pop(); at !== undefined; at = doubted.pop())
-      for (const reader of readers[at]!) {
+    for (let at = doubted.pop(); at !== undefined; at = doubted.pop()) {
+      const from = readers.starts[at]!; // reached
+      const to = from + readers.sizes[at]!;
+      for (let one = from; one < to; one += 1) {
+        const reader = readers.pool[one]!; // within the readers
         if (states[reader] !== SETTLED) continue;
         states[reader] = DOUBTED;
         doubted.push(reader);
       }
+    }
   }
 
   function underway(id: Id): readonly Id[] | null {
-    if (states[id] !== UNDERWAY) return null;
+    if (!(states[id]! >= ASKING)) return null;
     const all = way();
     return all.slice(all.indexOf(id));
   }
 
   const way = () => askers.slice(0, depth + 1);
 
-  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links[id] ?? nothing };
+  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links.of(id) };
 }
