@@ -4,48 +4,50 @@
  * behind never comes to more than what is in use.
  */
 export class IdLists {
-  /** All lists; one begins at its start and has its size. */
+  /** Each list is its room, its size, and its ids; the first is the one of all that are empty and have no room yet. */
   pool = new Int32Array(256);
+  /** Where each list begins. */
   starts = new Int32Array(64);
-  sizes = new Int32Array(64);
-  private rooms = new Int32Array(64);
-  private end = 0;
+  private end = 2;
 
   /** Makes room for lists up to this number; each begins empty. */
   reach(list: number): void {
     this.starts = reaching(this.starts, list);
-    this.sizes = reaching(this.sizes, list);
-    this.rooms = reaching(this.rooms, list);
   }
 
   /** A copy of one; empty where none was made. */
   of(list: number): Int32Array {
-    const start = this.starts[list] ?? 0;
-    return this.pool.slice(start, start + (this.sizes[list] ?? 0));
+    const first = (this.starts[list] ?? 0) + 2;
+    return this.pool.slice(first, first + this.pool[first - 1]!);
   }
 
   push(list: number, id: number): void {
-    const size = this.sizes[list]!; // reached
-    if (size === this.rooms[list]) this.move(list, 2 * size || 2);
-    this.pool[this.starts[list]! + size] = id;
-    this.sizes[list] = size + 1;
+    let start = this.starts[list]!; // reached
+    const size = this.pool[start + 1]!;
+    if (size === this.pool[start]) {
+      const room = 2 * size || 2;
+      this.pool = reaching(this.pool, this.end + room + 2);
+      this.pool.copyWithin(this.end, start, start + size + 2);
+      start = this.starts[list] = this.end;
+      this.pool[start] = room;
+      this.end += room + 2;
+    }
+    this.pool[start + 1] = size + 1;
+    this.pool[start + 2 + size] = id;
   }
 
   /** Takes an id that is in a list out of it once; the last one comes to stand in its place. */
   drop(list: number, id: number): void {
+    const { pool } = this;
     const start = this.starts[list]!; // reached
-    const last = start + this.sizes[list]! - 1;
-    this.pool[this.pool.lastIndexOf(id, last)] = this.pool[last]!; // it is in it
-    this.sizes[list] = last - start;
+    const last = start + 1 + pool[start + 1]!;
+    pool[pool.lastIndexOf(id, last)] = pool[last]!; // it is in it
+    pool[start + 1]! -= 1;
   }
 
-  private move(list: number, room: number): void {
-    const start = this.starts[list]!; // reached
-    this.pool = reaching(this.pool, this.end + room);
-    this.pool.copyWithin(this.end, start, start + this.sizes[list]!);
-    this.starts[list] = this.end;
-    this.rooms[list] = room;
-    this.end += room;
+  /** Leaves the first ones of a list only. */
+  cut(list: number, size: number): void {
+    this.pool[this.starts[list]! + 1] = size; // reached
   }
 }
 

@@ -164,8 +164,8 @@ export function createNetwork<T>({
 
   /** Settles what a node was worked out from, in the order in which it asked: up to the first news it would ask the same again. */
   function hasNews(id: Id): boolean {
-    const from = links.starts[id]!; // reached
-    const to = from + links.sizes[id]!;
+    const from = links.starts[id]! + 2; // reached
+    const to = from + links.pool[from - 1]!;
     for (let at = from; at < to; at += 1) {
       const other = links.pool[at]!; // within the links
       const state = states[other]!;
@@ -179,8 +179,8 @@ export function createNetwork<T>({
 
   /** A value that has changed is news to those that were worked out from it. */
   function bringNews(id: Id): void {
-    const from = readers.starts[id]!; // reached
-    const to = from + readers.sizes[id]!;
+    const from = readers.starts[id]! + 2; // reached
+    const to = from + readers.pool[from - 1]!;
     for (let at = from; at < to; at += 1) {
       const reader = readers.pool[at]!; // within the readers
       const state = states[reader];
@@ -190,9 +190,8 @@ export function createNetwork<T>({
   }
 
   function worked(id: Id): T {
-    first = links.starts[id]!; // reached
-    next = first;
-    end = first + links.sizes[id]!;
+    first = next = links.starts[id]! + 2; // reached
+    end = first + links.pool[first - 1]!;
     const found = work(id);
     if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
     return found;
@@ -213,7 +212,7 @@ export function createNetwork<T>({
   /** @param kept how many links from the first on are the same as before, and what comes after them now */
   function relink(id: Id, kept: number, now: Iterable<Id>): void {
     for (const other of links.of(id).subarray(kept)) readers.drop(other, id);
-    links.sizes[id] = kept;
+    links.cut(id, kept);
     for (const other of now) {
       links.push(id, other);
       readers.push(other, id);
@@ -226,8 +225,8 @@ export function createNetwork<T>({
     states[id] = STALE;
     doubted.push(id);
     for (let at = doubted.pop(); at !== undefined; at = doubted.pop()) {
-      const from = readers.starts[at]!; // reached
-      const to = from + readers.sizes[at]!;
+      const from = readers.starts[at]! + 2; // reached
+      const to = from + readers.pool[from - 1]!;
       for (let one = from; one < to; one += 1) {
         const reader = readers.pool[one]!; // within the readers
         if (states[reader] !== SETTLED) continue;
