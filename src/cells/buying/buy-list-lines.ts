@@ -21,6 +21,8 @@ export interface BuyLine {
   readonly shop: Shop;
   /** What one of it is, as the shop hands it over. */
   readonly sold: string;
+  /** The number that it goes by, in the cell that counts it. */
+  readonly counted: string;
   /** Parts that light up. */
   readonly about: readonly string[];
 }
@@ -30,27 +32,33 @@ const line = <const Id extends string>(
   shop: Shop,
   label: string,
   sold: string,
+  counted: string,
   about: readonly string[],
-) => ({ id, shop, label, sold, about });
+) => ({ id, shop, label, sold, counted, about });
 
 export const buyLines = [
-  line('timbers', 'lumber', 'long timbers', 'boards', ['keelson', 'chineLog', 'sheerClamp', 'rubRail']),
-  line('rough', 'lumber', 'frames, stem, thwarts', 'boards', ['frame', 'thwart']),
-  line('jig', 'lumber', 'jig and legs', 'boards', ['frame']),
-  line('sheets', 'sheet', 'plywood', 'sheets', ['bottom', 'side']),
-  line('screws', 'fastening', 'screws of the skin', 'boxes', ['chineLog', 'sheerClamp']),
-  line('glue', 'glue', 'glue', 'packs', ['chineLog', 'keelson']),
-  line('epoxy', 'resin', 'epoxy', 'packs', ['bottom', 'side']),
-  line('powder', 'resin', 'filler for epoxy', 'bags', ['chineLog']),
-  line('cloth', 'cloth', 'glass cloth', 'lengths off the roll', ['bottom', 'side']),
-  line('paint', 'paint', 'paint', 'tins', ['bottom', 'side']),
-  line('thinner', 'paint', 'thinner', 'tins', ['side']),
-  line('paper', 'consumables', 'paper for sanding', 'pieces', ['bottom', 'side']),
-  line('covers', 'consumables', 'roller covers', 'covers', ['side']),
-  line('cups', 'consumables', 'mixing cups', 'cups', ['side']),
-  line('gloves', 'safety', 'gloves', 'boxes', ['hull']),
-  line('masks', 'safety', 'masks for dust', 'masks', ['hull']),
-  line('fittings', 'fastening', 'fittings and the rest', 'lots', ['transom']),
+  line('timbers', 'lumber', 'long timbers', 'boards', 'boards.boards', [
+    'keelson',
+    'chineLog',
+    'sheerClamp',
+    'rubRail',
+  ]),
+  line('rough', 'lumber', 'frames, stem, thwarts', 'boards', 'frame.volume', ['frame', 'thwart']),
+  line('jig', 'lumber', 'jig and legs', 'boards', 'strongback.boards', ['frame']),
+  line('sheets', 'sheet', 'plywood', 'sheets', 'sheets.count', ['bottom', 'side']),
+  line('screws', 'fastening', 'screws of the skin', 'boxes', 'screwCount.boxes', ['chineLog', 'sheerClamp']),
+  line('glue', 'glue', 'glue', 'packs', 'glue.volume', ['chineLog', 'keelson']),
+  line('epoxy', 'resin', 'epoxy', 'packs', 'resin.cost', ['bottom', 'side']),
+  line('powder', 'resin', 'filler for epoxy', 'bags', 'filler.fillerMass', ['chineLog']),
+  line('cloth', 'cloth', 'glass cloth', 'lengths off the roll', 'cloth.length', ['bottom', 'side']),
+  line('paint', 'paint', 'paint', 'tins', 'paint.volume', ['bottom', 'side']),
+  line('thinner', 'paint', 'thinner', 'tins', 'paint.thinnerVolume', ['side']),
+  line('paper', 'consumables', 'paper for sanding', 'pieces', 'sand.pieces', ['bottom', 'side']),
+  line('covers', 'consumables', 'roller covers', 'covers', 'paint.rollers', ['side']),
+  line('cups', 'consumables', 'mixing cups', 'cups', 'batch.batches', ['side']),
+  line('gloves', 'safety', 'gloves', 'boxes', 'buyList.glovesNeed', ['hull']),
+  line('masks', 'safety', 'masks for dust', 'masks', 'sand.lasts', ['hull']),
+  line('fittings', 'fastening', 'fittings and the rest', 'lots', 'buyList.fittingsNeed', ['transom']),
 ] as const satisfies readonly BuyLine[];
 
 export type LineId = (typeof buyLines)[number]['id'];

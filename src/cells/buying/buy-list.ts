@@ -190,5 +190,6 @@ export const buyList = defineCell({
     },
   ],
   about: ['{line}'],
+  view: 'list',
   draw: drawRack,
 });

@@ -14,4 +14,8 @@ export const views: Readonly<Record<string, OwnView>> = {
     show: later(async () => (await import('../hull3d/hull-view')).HullView, 'hull-to-come'),
     folded: 'In the round',
   },
+  list: {
+    show: later(async () => (await import('../list/tick-list')).TickList, 'list-to-come'),
+    folded: 'To tick off',
+  },
 };
