@@ -159,7 +159,7 @@ export const clothInputs = {
   }),
   sideJoints: jointCount('Joints in each side', 'side', 'above the chine', HULL),
   sideJointLong: jointLength('Length of a side joint', 'side', `${HULL} and sideJoints > 0`),
-  bottomJoints: jointCount('Joints in each half of the bottom', 'bottom', 'from keel to chine', BOTTOM),
+  bottomJoints: jointCount('Joints in half the bottom', 'bottom', 'from keel to chine', BOTTOM),
   bottomJointLong: jointLength('Length of a bottom joint', 'bottom', `${BOTTOM} and bottomJoints > 0`),
   beyond: input('share', 'Bought beyond the plan', {
     preset: '10 %',

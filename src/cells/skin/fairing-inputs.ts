@@ -54,6 +54,16 @@ export const fairingInputs = {
   }),
   thickness: fromBoat('{timber}.thickness'),
   width: fromBoat('{timber}.width'),
+  landing: input('length', 'Landing wanted for the side', {
+    from: 'stemBevel.landing',
+    preset: '30 mm',
+    presetInch: '1 1/4 in',
+    min: '3 mm',
+    max: '200 mm',
+    step: '1 mm',
+    note: 'width of the planed face of the stem',
+    when: 'hasStem > 0',
+  }),
   glue: chosenFromShop('glue'),
   mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
 } as const;

@@ -1,5 +1,6 @@
 /** The working of the fairing: the face of a long timber held against the skin. */
 import { type FacePlace, faceOnSkin, type StickPlace, underStick } from '../../boat/joinery/face-on-skin';
+import { skinOnPost } from '../../boat/hull/post-skin';
 import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { marksAlong, MOST_MARKS } from '../common/frame/marks-along';
@@ -71,6 +72,28 @@ const stick = fact(
   },
 );
 
+/** Tenths of the way up. */
+const TENTHS = 10;
+
+/**
+ * The landing of the side on a stem that is planed evenly, its bevel turning as much in each tenth of its height from
+ * its foot to its head; held at the outer face, it leaves the skin at the bearding line. Null where she has no stem.
+ */
+const onStem = fact(
+  'the bevel at each tenth of the way up against one that turns evenly from foot to head; landing × sine of the difference',
+  GEOMETRY,
+  ({ landing }: Pick<FairingAsked, 'landing'>, { hull }) => {
+    if (hull.fore.role !== 'stem') return null;
+    const places = Array.from({ length: TENTHS + 1 }, (_, i) => skinOnPost(hull, hull.fore, i / TENTHS));
+    const [foot, head] = [places[0]!.entry, places[TENTHS]!.entry];
+    const offs = places.map(({ up, entry }, i) => {
+      const even = foot + ((head - foot) * i) / TENTHS;
+      return { up, off: landing * Math.sin(even - entry) };
+    });
+    return { proud: largest(offs, ({ off }) => off), lack: largest(offs, ({ off }) => -off) };
+  },
+);
+
 const mark = fact(lie.how, lie.source, ({ at }: Pick<FairingAsked, 'at'>, { ask }) => ask(lie).at(at));
 
 export const marks = fact(
@@ -119,6 +142,18 @@ export const fairingSteps = {
     options: 'stations',
   }),
   hasChine: tell(stick, 'count', 'whether there is a chine to lay a stick to', (found) => (found ? 1 : 0)),
+  hasStem: tell(onStem, 'count', 'whether she has a stem', (found) => (found ? 1 : 0)),
+  stemMost: tell(
+    onStem,
+    'length',
+    'most that a stem planed evenly from foot to head stands proud of the side, at the bearding line',
+    (found) => positive(found?.proud.off ?? 0),
+  ),
+  stemMostUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.proud.up ?? 0),
+  stemLacks: tell(onStem, 'length', 'most that it lacks there of reaching the side', (found) =>
+    positive(-(found?.lack.off ?? 0)),
+  ),
+  stemLacksUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.lack.up ?? 0),
   line: tell(
     mark,
     'length',

@@ -21,7 +21,7 @@ export const fairing = defineCell({
   inputs: fairingInputs,
   groups: {
     'The marks': ['interval', 'ends'],
-    'The timber': ['thickness', 'width'],
+    'The timber': ['thickness', 'width', 'landing'],
     'The glue': ['glue', 'mostGap'],
   },
   steps: fairingSteps,
@@ -68,6 +68,14 @@ export const fairing = defineCell({
       when: 'hasChine > 0 and abs(differ) > 0.3 mm',
       says: 'Between {differFrom} and {differTo} the keelson’s curve and the chine log’s differ by {differ}.',
     },
+    {
+      when: 'stemMost > 0.5 mm',
+      says: 'A stem planed evenly from foot to head stands {stemMost} proud of the side, {stemMostUp} up it.',
+    },
+    {
+      when: 'stemLacks > 0.5 mm',
+      says: 'Planed evenly, the stem lacks {stemLacks} of the side {stemLacksUp} up it: leave wood there.',
+    },
   ],
   table: tableOf({
     caption: 'Marks along the timber: + plane off, − it lacks',
@@ -112,7 +120,7 @@ export const fairing = defineCell({
     'The figures are of a board that bends alike everywhere. Yours has knots: lay a straight stick from the keelson to the chine log between every two frames, and believe the stick.',
     'Plane down to the frames and no deeper: there the notches are true.',
     'Where keelson and log lack alike, the skin follows both. What counts there is the stick.',
-    'The stem is not among these timbers: no frame divides it. Plane it to the bevel that its own cell gives, and try it with a stick from the first frame to the stem.',
+    'No frame divides the stem. Plane it to the bevel that its own cell gives at each height, and try it with a stick from the first frame to the stem.',
   ],
   sources: [
     { text: 'Ruled panels of the hull, and their normals', known: 'geometry' },

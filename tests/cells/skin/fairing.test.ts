@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starter, starters } from '../../../src/boat';
 import { faceOnSkin, underStick } from '../../../src/boat/joinery/face-on-skin';
+import { stemBevel } from '../../../src/cells/frames/stem-bevel';
 import { fairing } from '../../../src/cells/skin/fairing';
 import { testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
@@ -76,6 +77,32 @@ describe('fairing', () => {
     expect(way('above').number('faces')).toBe(2);
     expect(tryCell(fairing, { timber: 'sheerClamp', width: '50 mm' }).number('reach')).toBe(0.05);
   });
+
+  test.each(starters)(
+    'on the stem of $id goes by what the bevel of the stem says at each height',
+    ({ table }) => {
+      const hull = buildHull(offsetsOf(table));
+      const tried = tryCell(fairing, { landing: '40 mm' }, table);
+      const told = tryCell(stemBevel, {}, table);
+      const hasStem = hull.fore.role === 'stem';
+      expect(tried.number('hasStem')).toBe(hasStem ? 1 : 0);
+      const bevels = hasStem ? told.rows.map(({ id }) => Number(told.inRow(id, 'bevel'))) : [0];
+      const ups = hasStem ? told.rows.map(({ id }) => Number(told.inRow(id, 'height'))) : [0];
+      const [foot, head] = [bevels[0]!, bevels.at(-1)!];
+      const offs = bevels.map(
+        (bevel, i) => 0.04 * Math.sin(foot + ((head - foot) * i) / Math.max(1, bevels.length - 1) - bevel),
+      );
+      const [proud, lack] = [Math.max(...offs), Math.min(...offs)];
+      expect(tried.number('stemMost')).toBeCloseTo(Math.max(0, proud), 6);
+      expect(tried.number('stemLacks')).toBeCloseTo(Math.max(0, -lack), 6);
+      expect([proud < 1e-6, ups[offs.indexOf(proud)]!.toFixed(6)]).toContainEqual(
+        proud < 1e-6 ? true : tried.number('stemMostUp').toFixed(6),
+      );
+      expect([lack > -1e-6, ups[offs.indexOf(lack)]!.toFixed(6)]).toContainEqual(
+        lack > -1e-6 ? true : tried.number('stemLacksUp').toFixed(6),
+      );
+    },
+  );
 
   test('lists a mark every so far, both ends with them', () => {
     const tried = tryCell(fairing, { interval: '1 m' });
