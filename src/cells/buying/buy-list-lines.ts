@@ -64,3 +64,7 @@ export const buyLines = [
 export type LineId = (typeof buyLines)[number]['id'];
 
 export const lineIds: readonly LineId[] = buyLines.map(({ id }) => id);
+
+/** What so many of it are called: `1 box`, `2 boxes`. */
+export const soldAs = ({ sold }: Pick<BuyLine, 'sold'>, many: number): string =>
+  many === 1 ? sold.replace(/^(\w+?)(?:(?<=x)es|s)\b/, '$1') : sold;

@@ -2,7 +2,7 @@
 import { type FormulaStep, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import type { buyListInputs } from './buy-list-inputs';
-import { buyLines, type LineId, lineIds, shops, type Shop } from './buy-list-lines';
+import { buyLines, type LineId, lineIds, type Shop, shops, soldAs } from './buy-list-lines';
 
 const SUM = 'the sum of its parts';
 const PACKS = 'what is wanted, less what is there, in whole packs';
@@ -228,11 +228,12 @@ const rack = {
 
 /** The line looked at. */
 const lineHere = fact('of the list', 'definition', (v: Row) => {
-  const { id, sold, shop } = buyLines.find((one) => one.id === v.line)!; // an option of the list itself
+  const here = buyLines.find((one) => one.id === v.line)!; // an option of the list itself
+  const { id, shop } = here;
   const bought = v[`${id}Got`] === 'yes';
   return {
     buy: v[`${id}Buy`],
-    sold,
+    sold: soldAs(here, v[`${id}Buy`]),
     shop: shops[shop],
     plan: v[`${id}Plan`],
     spent: v[`${id}Spent`],

@@ -1,6 +1,13 @@
 /** The buying list as the page and a spreadsheet show it: line by line under its shop, then what it comes to. */
 import type { Instance } from '../../cells';
-import { type BuyLine, buyLines, type LineId, type Shop, shops } from '../../cells/buying/buy-list-lines';
+import {
+  type BuyLine,
+  buyLines,
+  type LineId,
+  type Shop,
+  shops,
+  soldAs,
+} from '../../cells/buying/buy-list-lines';
 import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 
@@ -31,7 +38,8 @@ export function linesByShop(
       .filter((line) => line.shop === shop)
       .map((line) => ({
         ...line,
-        many: `${say(`${line.id}Buy`)} ${line.sold}`,
+        sold: soldAs(line, Number(graph.value(`${name}.${line.id}Buy`))),
+        many: `${say(`${line.id}Buy`)} ${soldAs(line, Number(graph.value(`${name}.${line.id}Buy`)))}`,
         planned: say(`${line.id}Plan`),
         paid: say(`${line.id}Spent`),
         bought: graph.value(`${name}.${line.id}Got`) === 'yes',

@@ -3,6 +3,7 @@ import { demoBoat } from '../../../src/boat';
 import { textOfCells } from '../../../src/boat/table/pasted-cells';
 import { plainInstance } from '../../../src/cells';
 import { buyList } from '../../../src/cells/buying/buy-list';
+import { soldAs } from '../../../src/cells/buying/buy-list-lines';
 import { isIssue, plainShown, write } from '../../../src/measure';
 import { createGraph } from '../../../src/notebook/graph/graph';
 import { wholeCatalogue } from '../../../src/notebook/graph/whole-catalogue';
@@ -39,6 +40,12 @@ describe('the list to tick off', () => {
     });
     expect(line('sheets').paid).toBe('512.50');
     expect(line('jig')).toMatchObject({ bought: false, wanted: false });
+    expect([number('powderBuy'), line('powder').many]).toStrictEqual([1, '1 bag']);
+    expect(['boxes', 'pieces', 'lengths off the roll'].map((sold) => soldAs({ sold }, 1))).toStrictEqual([
+      'box',
+      'piece',
+      'length off the roll',
+    ]);
     expect(line('timbers')).toMatchObject({ bought: false, wanted: true });
   });
 
