@@ -181,7 +181,7 @@ const lineInputs = Object.fromEntries(
   buyLines.flatMap(({ id, label, sold }) => [
     [
       `${id}Have`,
-      input('number', `${called(label)}, on the shelf`, {
+      input('number', `${called(label)}, in stock`, {
         preset: '0',
         min: '0',
         max: '100000',
