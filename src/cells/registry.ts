@@ -66,6 +66,7 @@ export const registry: readonly Shelved[] = [
   shelved('curves', () => import('./afloat/curves')),
   shelved('capacity', () => import('./afloat/capacity')),
   shelved('flotation', () => import('./afloat/flotation')),
+  shelved('power', () => import('./afloat/power')),
   shelved('lift', () => import('./handling/lift')),
   shelved('roll', () => import('./handling/roll')),
   shelved('trailer', () => import('./handling/trailer')),

@@ -84,7 +84,7 @@ export const rows: readonly Check[] = [
         return [
           of({ finish: '1 kg', finishDensity: density(1.5) }).number('partsSink'),
           of({ metal: '1 kg', metalDensity: density(2.73) }).number('partsSink'),
-          of({ wood: '1 kg', woodDensity: density(0.55), credit: '100 %' }).number('woodHolds'),
+          of({ wood: '1 kg', wetDensity: density(0.55), credit: '100 %' }).number('woodHolds'),
         ];
       },
       'closed form',

@@ -104,7 +104,7 @@ export const flotationInputs = {
     max: '5 t',
     step: '5 kg',
   }),
-  woodDensity: input('density', 'Its density, wet', {
+  wetDensity: input('density', 'Its density, wet', {
     preset: '650 kg/m^3',
     min: '100 kg/m^3',
     max: '1500 kg/m^3',

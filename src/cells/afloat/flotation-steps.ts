@@ -59,7 +59,7 @@ export const flotationSteps = {
   ),
   woodHolds: step(
     'mass',
-    'credit * wood * (water / woodDensity - 1)',
+    'credit * wood * (water / wetDensity - 1)',
     'what her wood holds up, as far as it is counted on; − where it sinks',
     UNDER,
   ),

@@ -13,7 +13,7 @@ export const flotation = defineCell({
   inputs: flotationInputs,
   groups: {
     'What hangs on it': ['rated', 'equipment', 'finish', 'finishDensity', 'metal', 'metalDensity'],
-    'Her wood': ['wood', 'woodDensity', 'credit'],
+    'Her wood': ['wood', 'wetDensity', 'credit'],
     'Where it goes': ['where', 'below', 'stripDown', 'thick', 'seat', 'fills'],
     'The foam': ['foamDensity', 'soak', 'waste', 'sheetLong', 'sheetWide', 'sheetThick'],
     'People, motor, hull': ['person', 'peopleForward', 'motorForward', 'hullForward', 'long'],

@@ -17,7 +17,7 @@ const set = {
   metal: '10 kg',
   metalDensity: '7850 kg/m^3',
   wood: '100 kg',
-  woodDensity: '650 kg/m^3',
+  wetDensity: '650 kg/m^3',
   foamDensity: '32 kg/m^3',
   soak: '5 %',
   fills: '80 %',
