@@ -119,7 +119,7 @@ export interface LabelShape extends Tag {
   readonly again?: boolean;
 }
 
-/** A text without a leader: centred at a place, or a line under the drawing. */
+/** A text without a leader: centred at a place, or a sentence under the drawing. */
 export interface NoteShape extends Tag {
   readonly shape: 'note';
   readonly at: Point | null;
@@ -152,8 +152,9 @@ export type PlainShape = LineShape | CircleShape | ArcShape | AreaShape | MarkSh
 export type Shape = TextShape | PlainShape;
 
 export interface Drawing {
+  /** What is drawn, from where; it stands under the drawing, and the notes without a place follow it. */
   readonly title: string;
-  /** A sentence or two saying what is shown, with its numbers: the text alternative. */
+  /** Its numbers in a sentence or two, for those who don't see it. Beside it the cell says them itself. */
   readonly says: string;
   readonly shapes: readonly Shape[];
   /** Extents held steady while a slider moves; the sheet still grows if a shape leaves them. */

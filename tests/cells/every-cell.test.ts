@@ -421,6 +421,25 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
     expect(amiss).toStrictEqual([]);
   });
 
+  test('says each thing once: the words under its picture are none of its sentence', () => {
+    const said = boats.flatMap(({ id, graph }) => {
+      const words = graph.workOut((by) => answerInWords(plainInstance(cell), by, say));
+      const values = Object.fromEntries(keys.map((key) => [key, graph.value(`${cell.id}.${key}`)])) as Values;
+      const hull = graph.hull();
+      const on = onHandAlone(cell, values, isIssue(hull) ? null : hull, sayInPicture);
+      return underPictures(cell, values, on).map((under) => ({
+        id,
+        under,
+        words: isIssue(words) ? '' : words,
+      }));
+    });
+    expect(
+      said.flatMap(({ id, under, words }) => runsInBoth(under, words).map((run) => `${id}: ${run}`)),
+    ).toStrictEqual([]);
+    // They are sentences: the title of the drawing, and how it is read.
+    expect(said.map(({ under }) => under).filter((under) => !isInSentences(under))).toStrictEqual([]);
+  });
+
   test('makes no nonsense of any accepted entry', () => {
     const { graph, write, valuesNow } = alone(cell);
     const hull = graph.hull();
@@ -510,6 +529,34 @@ function picturesAmiss(cell: Cell, values: Values, hull: Parameters<typeof onHan
     faults.push('the chart does not say what it shows');
   return faults;
 }
+
+/** As they are set out under its drawing and its graph. */
+function underPictures(cell: Cell, values: Values, on: OnHand): string[] {
+  const drawing = cell.draw?.(values, on);
+  const chart = cell.chart?.(values, on);
+  const caption = drawing
+    ? setOut(drawing, { width: 700 }).marks.flatMap((mark) =>
+        mark.kind === 'text' && mark.className === 'caption-text' ? [mark.lines.join(' ')] : [],
+      )
+    : [];
+  return [...caption, ...(chart ? [chart.says] : [])];
+}
+
+/** So many words in a row say the same thing again. */
+const A_RUN = 5;
+
+function runsInBoth(one: string, other: string): string[] {
+  const [first, second] = [one, other].map(
+    (text) => text.toLowerCase().match(/[^\s.,;:()]+(?:[.,]\d+)?/g) ?? [],
+  );
+  const runs = (words: readonly string[]) =>
+    words.slice(0, Math.max(0, words.length - A_RUN + 1)).map((_, i) => words.slice(i, i + A_RUN).join(' '));
+  const there = new Set(runs(second!));
+  return runs(first!).filter((run) => there.has(run));
+}
+
+const isInSentences = (text: string): boolean =>
+  /^[\p{Lu}\d−].*[.]$/su.test(text) && !/[.!?] \p{Ll}/u.test(text);
 
 /** The number that a limit is; none where there is no limit. */
 const limitOf = (kind: KindId, text: string | undefined, none: number): number => {

@@ -5,6 +5,7 @@ import { lists, starters } from '../../src/boat';
 import type { Cell, InputSpec } from '../../src/cells';
 import { isChoice } from '../../src/cells';
 import { collisions, type Drawing, setOut } from '../../src/drawing';
+import { isFootNote } from '../../src/drawing/shapes';
 import { isIssue, plainShown, read, writeExact } from '../../src/measure';
 import { tryCell } from './try-cell';
 
@@ -70,6 +71,10 @@ export function provesItsDrawing(drawing: Drawing | undefined): Drawing {
   expect(sheets.flatMap((sheet) => collisions(sheet))).toEqual([]);
   return drawing;
 }
+
+/** What is written under a drawing on how it is read. */
+export const noted = ({ shapes }: Drawing): string =>
+  shapes.flatMap((shape) => (isFootNote(shape) ? [shape.text] : [])).join(' ');
 
 /** The same for several sets of entries, a test each. */
 export function testDrawings(

@@ -30,12 +30,12 @@ export function drawCapacity(v: CapacityValues, { hull, say }: On): Drawing {
   const high = (lines.length + 1) * row;
   return drawing({
     title: 'A yardstick, no certificate',
-    says: `${hull ? 'Profile, bow to the right, with the water as high as it may stand before any comes in. ' : ''}The plate reads: ${lines.join('; ')}.`,
+    says: `The plate reads: ${lines.join('; ')}.`,
     shapes: [
       ...above.shapes,
       rect(left, top - high, broad, high),
       ...lines.map((text, at) => note(text, { at: [left + broad / 2, top - (at + 1) * row] })),
-      ...(hull ? [note('Thin: the water before any comes in.')] : []),
+      ...(hull ? [note('From the side, bow to the right. Thin: the water before any comes in.')] : []),
     ],
   });
 }

@@ -44,7 +44,7 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
   const least: Vec3 = [v.leastAt, 0, sheerAt(hull, v.leastAt)];
   return drawing({
     title: TITLE,
-    says: `Profile and plan, bow to the right, and the widest section seen from astern. Draught ${say(v.draught, 'length')}, trim ${say(v.trim, 'angle')}, heel ${say(v.heel, 'angle')}. Least freeboard ${say(v.leastFreeboard, 'length')}, ${say(v.leastAt, 'length')} forward.`,
+    says: `Draught ${say(v.draught, 'length')}, trim ${say(v.trim, 'angle')}, heel ${say(v.heel, 'angle')}. Least freeboard ${say(v.leastFreeboard, 'length')}, ${say(v.leastAt, 'length')} forward.`,
     shapes: [
       ...edges.map(({ name, points }) => line(line3(points, profile), { pen: 'outline', part: name })),
       ...ends.map((points) => line(line3(points, profile), { pen: 'outline' })),
@@ -63,7 +63,9 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
       ...ask(waterlines).map((points) => water(line3(points, plan))),
       line(line3(section.toReversed().concat(section.map(both)), astern), { pen: 'outline' }),
       water([astern(waterAt(middle, -0.6 * beam)), astern(waterAt(middle, 0.6 * beam))]),
-      note('Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.'),
+      note(
+        'Profile and plan, bow to the right, and the widest section seen from astern. Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.',
+      ),
     ],
   });
 }
@@ -83,7 +85,7 @@ export function freeboardChart(v: FloatValues, { hull, say, ask }: On): Chart {
   const { freeboard } = ask(rest);
   return {
     ...bare,
-    says: `The sheer comes nearest to the water ${say(v.leastAt, 'length')} forward: ${say(v.leastFreeboard, 'length')}.`,
+    says: `What is left above the water to port and to starboard: least, ${say(v.leastFreeboard, 'length')}, at ${say(v.leastAt, 'length')}.`,
     lines: [
       { name: 'port', points: freeboard.map(({ x, port }) => [x, port] as const), as: 'line' },
       { name: 'starboard', points: freeboard.map(({ x, starboard }) => [x, starboard] as const), as: 'line' },

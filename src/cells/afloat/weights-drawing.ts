@@ -1,5 +1,5 @@
 /** Her profile with what she is made of and what is aboard, each where its middle lies. */
-import { type Drawing, drawing, label, line, mark, mm, type Point, type Shape } from '../../drawing';
+import { type Drawing, drawing, label, line, mark, mm, note, type Point, type Shape } from '../../drawing';
 import type { OnHand } from '../form/define';
 import { gearOptions } from './weights-fields';
 import type { WeightsValues } from './weights-steps';
@@ -44,7 +44,7 @@ export function drawWeights(
   );
   return drawing({
     title: TITLE,
-    says: `Profile, bow to the right. Hull ${say(v.hull, 'mass')}, ${say(v.hullForward, 'length')} forward; loaded ${say(v.loaded, 'mass')}, ${say(v.centreForward, 'length')} forward and ${say(v.centreHeight, 'length')} up.`,
+    says: `Hull ${say(v.hull, 'mass')}, ${say(v.hullForward, 'length')} forward; loaded ${say(v.loaded, 'mass')}, ${say(v.centreForward, 'length')} forward and ${say(v.centreHeight, 'length')} up.`,
     shapes: [
       edges,
       ...(hull ? ends(hull).map((points) => line(points, { pen: 'outline' })) : []),
@@ -56,6 +56,7 @@ export function drawWeights(
         line([at(x, z), [mm(x), below - place * row]], { pen: 'thin' }),
         label([mm(x), below - place * row], `${name} ${say(mass, 'mass')}`, { toward: 's' }),
       ]),
+      note('From the side, bow to the right. Crosses: centres of weight.'),
     ],
   });
 }

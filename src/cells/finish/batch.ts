@@ -165,8 +165,8 @@ export const batch = defineCell({
         ),
         note(
           tray
-            ? 'poured out at once, it keeps cool'
-            : 'a round cup, seen from the side; the deeper it stands the faster it heats',
+            ? 'Poured out at once, it keeps cool.'
+            : 'The cup is round. The deeper the mix stands, the faster it heats.',
         ),
       ],
     });

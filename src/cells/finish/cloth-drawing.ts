@@ -25,7 +25,7 @@ type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 /** Drawn at least as long, in widths of the roll. */
 const LEAST_LENGTH = 3.4;
 
-const TITLE = 'The cloth on the roll, and on the hull';
+const TITLE = 'The cloth on the roll';
 
 export function drawCloth(v: ClothValues, on: Saying): Drawing {
   const planned = attempt(() => on.ask(plan));
@@ -38,13 +38,15 @@ export function drawCloth(v: ClothValues, on: Saying): Drawing {
   const hull = v.over === 'hull' ? on.hull : null;
   return drawing({
     title: TITLE,
-    says: `${pieces.length} ${pieces.length === 1 ? 'piece lies' : 'pieces lie'} on ${on.say(cut, 'length')} of a roll ${on.say(v.width, 'length')} wide${hull ? ', and below on the hull from the side and from above' : ''}.`,
+    says: `${pieces.length} ${pieces.length === 1 ? 'piece lies' : 'pieces lie'} on ${on.say(cut, 'length')} of a roll ${on.say(v.width, 'length')} wide.`,
     // A short stretch of the roll alone would fill the page.
     keepIn: { left: 0, bottom: 0, right: mm(Math.max(cut, LEAST_LENGTH * v.width)), top: mm(v.width) },
     shapes: [
       onRoll(planned, v.width),
       hull ? onHull(hull, planned, v) : [],
-      note('Pieces are numbered in the order of laying; aft is at the left.'),
+      note(
+        `${hull ? 'Below, on the hull, from the side and from above. ' : ''}Pieces are numbered in the order of laying; aft is at the left.`,
+      ),
       pieces.some(({ marks }) => marks.length > 0)
         ? note(
             'Ticks at the edges of a piece: the frames, to lay it back by. Hatched: upper layers and strips.',

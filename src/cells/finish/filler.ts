@@ -265,7 +265,7 @@ export const filler = defineCell({
           { head: mm(v.head), mouth: mm(v.mouth), recess: mm(v.recess), angle: v.angle },
           { head: say(v.head), mouth: say(v.mouth), recess: on.say(v.recess, 'length') },
         ),
-        note('filled a little proud, and sanded flush'),
+        note('Filled a little proud, and sanded flush.'),
       ],
     });
   },

@@ -190,7 +190,7 @@ export const fillet = defineCell({
           { lower: v.lower, upper: v.upper },
           { radius: `R ${say(v.radius)}`, angle, width: say(v.width), throat: say(v.throat) },
         ),
-        note('the same width on both faces'),
+        note('It is as wide on the other face.'),
       ],
     });
   },

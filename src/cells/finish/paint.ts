@@ -128,7 +128,7 @@ export const paint = defineCell({
           { coats: v.coats, wet: mm(v.wetFilm), film: mm(v.film) },
           { wet: film(v.wetFilm), film: film(v.film), all: film(v.dryFilm), coats },
         ),
-        note('thickness to scale; the face is scuffed, not this smooth'),
+        note('Thickness to scale; the face is scuffed, not this smooth.'),
       ],
     });
   },

@@ -195,7 +195,7 @@ export const resin = defineCell({
           { layers, ply: mm(v.plyThickness), coats, film: mm(v.fillFilm) },
           { ply: film(v.plyThickness), film: film(v.fillFilm), whole: film(v.skinThickness) },
         ),
-        note('thickest place, laps apart'),
+        note('At the thickest place, laps apart.'),
         on.hull ? note('Type what is in the shop, and see on the hull how far it goes.') : [],
       ],
     });

@@ -231,7 +231,7 @@ export const bevels = defineCell({
         v.chine === 'none'
           ? 'The frame’s edge at the sheer'
           : 'The frame’s edge at sheer and chine, and the chine log',
-      says: `The frame’s edge seen along the side, forward to the right, the skin as a line over it: bevel ${on.say(v.sheerBevel, 'angle')} at the sheer${atChine} across ${on.say(v.siding, 'length')}.${atLog}`,
+      says: `Bevel ${on.say(v.sheerBevel, 'angle')} at the sheer${atChine} across ${on.say(v.siding, 'length')}.${atLog}`,
       shapes: [
         edgeSection([0, 0], siding, v.sheerBevel, {
           name: 'at the sheer',
@@ -264,6 +264,7 @@ export const bevels = defineCell({
                 },
               ),
             ]),
+        note('Seen along the side, forward to the right, the skin as a line over the edge.'),
         note('Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });

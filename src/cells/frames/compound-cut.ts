@@ -186,7 +186,7 @@ export const compoundCut = defineCell({
     const low = -5.2 * thick;
     return drawing({
       title: 'Transom’s edge and side’s end, cut square to the corner; below, both faces',
-      says: `Outer faces to the left. Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge, ${say(v.thickness, 'length')} thick, and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
+      says: `Tilt ${tilt} off square, which takes ${off('transomOff')} off the transom’s edge, ${say(v.thickness, 'length')} thick, and ${off('sideOff')} off the side’s end. The mitre across the side is ${say(v.endCut, 'angle')} off square; the transom’s edge slants ${say(v.onTransom, 'angle')} off its centreline.`,
       shapes: [
         edgeSection([0, 0], thick, bevel, {
           name: 'transom’s edge',
@@ -199,7 +199,7 @@ export const compoundCut = defineCell({
         ...sideFace([thick * 3.2, low], face, v.endCut, say(v.endCut, 'angle')),
         ...transomFace([-face, low], face, v.onTransom, say(v.onTransom, 'angle')),
         note(
-          'Hatched the other way, in a dashed outline: the wood that goes. The faces below show their slants, not their size.',
+          'Outer faces to the left. Hatched the other way, in a dashed outline: the wood that goes. The faces below show their slants, not their size.',
         ),
       ],
     });

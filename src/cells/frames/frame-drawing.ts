@@ -88,8 +88,8 @@ export function frameView(
       ),
       note(
         ahead
-          ? 'Looking forward at the after face: the starboard half; port is its mirror. Dashed: the gussets; the outline of the forward face; and the wood round later cuts where no screw may stand.'
-          : 'Looking aft at the forward face: the port half; starboard is its mirror. Dashed: the gussets; the outline of the after face; and the wood round later cuts where no screw may stand.',
+          ? 'The starboard half, looking forward; port is its mirror. Dashed: the gussets; the outline of the forward face; and the wood round later cuts where no screw may stand.'
+          : 'The port half, looking aft; starboard is its mirror. Dashed: the gussets; the outline of the after face; and the wood round later cuts where no screw may stand.',
       ),
     ],
   });

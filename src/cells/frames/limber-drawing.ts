@@ -27,7 +27,7 @@ export function limberView(v: LimberSeen, say: (metres: number) => string, drill
   const rise = Math.tan(v.deadrise);
   const reach = slot + Math.max(board * 0.5, slot * 0.4);
   return drawing({
-    title: 'Keelson slot and limbers, looking along the boat',
+    title: 'Keelson slot and limbers',
     says: `A slot ${say(v.slotWidth)} wide and ${say(v.cutDepth)} deep; hole centres ${say(v.holeFromCentre)} each side of the centreline and ${say(v.holeAboveBottom)} above the bottom; the keelson sits in the middle and leaves ${say(v.limberWidth)} free on each side.`,
     shapes: [
       slottedFrame({ slot, depth, radius, board, reach, rise }, v.frame),

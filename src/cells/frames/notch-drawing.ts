@@ -47,8 +47,8 @@ export function notchView(v: NotchSeen, say: Say): Drawing {
   const name = log ? 'chine log' : 'sheer clamp';
   const depth = Math.max(mm(v.moulded), 1.15 * mm(v.farDepth));
   return drawing({
-    title: `Notch for the ${name}: the frame’s face, and across its thickness`,
-    says: `The notch runs ${say(v.along)} along the frame’s edge, ${say(v.nearDepth)} deep on the face on the station line and ${say(v.farDepth)} on the other. Dashed: no screw within ${say(v.keepTo)} along the edge and ${say(v.keepDepth)} from it.`,
+    title: `Notch for the ${name}`,
+    says: `The notch runs ${say(v.along)} along the frame’s edge, ${say(v.nearDepth)} deep on the face on the station line and ${say(v.farDepth)} on the other. No screw within ${say(v.keepTo)} along the edge and ${say(v.keepDepth)} from it.`,
     shapes: [
       corner.member,
       hatch(corner.timber, 'cedar', { part: v.timber }),
@@ -74,8 +74,8 @@ export function notchView(v: NotchSeen, say: Say): Drawing {
       across(v, [corner.middle - mm(v.siding) / 2, corner.low - 0.55 * depth], say),
       note(
         log
-          ? 'Above: the face on the station line, looking along the boat. Below: cut across the frame, that face to the left.'
-          : 'Above: the head of the frame, the face on the station line, looking along the boat. Below: cut across the frame, that face to the left.',
+          ? 'Above: looking along the boat at the face on the line; dashed, where no screw may stand. Below: cut across the frame, that face to the left.'
+          : 'Above: the head of the frame, looking along the boat at the face on the line; dashed, where no screw may stand. Below: cut across the frame, that face to the left.',
       ),
     ],
   });

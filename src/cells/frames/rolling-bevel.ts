@@ -206,7 +206,7 @@ export const rollingBevel = defineCell({
     const [thick, wide] = [mm(v.deep), mm(v.tall)];
     return drawing({
       title: 'The log in its corner, cut square to its length',
-      says: `Outboard to the right. Side and bottom meet at ${say(v.angle, 'angle')}; off the sawn log go ${say(v.bottomOff, 'length')} at the under face and ${say(v.sideOff, 'length')} at the outer face.`,
+      says: `Side and bottom meet at ${say(v.angle, 'angle')}; off the sawn log go ${say(v.bottomOff, 'length')} at the under face and ${say(v.sideOff, 'length')} at the outer face.`,
       shapes: [
         logSection(
           [0, 0],
@@ -221,7 +221,7 @@ export const rollingBevel = defineCell({
             bottomOff: say(v.bottomOff, 'length'),
           },
         ),
-        note('Hatched the other way, in a dashed outline: the wood that goes.'),
+        note('Outboard to the right. Hatched the other way, in a dashed outline: the wood that goes.'),
       ],
     });
   },

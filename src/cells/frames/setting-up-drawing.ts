@@ -41,13 +41,13 @@ export function settingUpView(v: Measured, { say }: Pick<OnHand, 'say'>): Drawin
   );
   return drawing({
     title: 'The frame on the jig: from above, from aft and from the side',
-    says: `Port side ${length(Math.abs(v.portAhead))} too far ${way(v.portAhead)}, middle ${length(Math.abs(v.centreAhead))} too far ${way(v.centreAhead)} and ${length(Math.abs(v.offString))} ${v.offString < 0 ? 'to starboard' : 'to port'} of the string, upper edge leaning ${length(Math.abs(v.footAhead))} ${way(v.footAhead)}. ${times(k)}`,
+    says: `Port side ${length(Math.abs(v.portAhead))} too far ${way(v.portAhead)}, middle ${length(Math.abs(v.centreAhead))} too far ${way(v.centreAhead)} and ${length(Math.abs(v.offString))} ${v.offString < 0 ? 'to starboard' : 'to port'} of the string, upper edge leaning ${length(Math.abs(v.footAhead))} ${way(v.footAhead)}.`,
     shapes: [
       fromAbove(v, k, length),
       fromAft(v, k, length),
       fromTheSide(v, k, length),
       note(
-        'Dashed: where it should stand. From above forward is to the right and the boat’s port side below, since she lies upside down; under it, from aft and from the side.',
+        `Dashed: where it should stand. From above, forward is to the right and the boat’s port side below, since she lies upside down. ${times(k)}`,
       ),
     ],
   });

@@ -34,7 +34,7 @@ export function squareView(v: Figure, { say }: Pick<OnHand, 'say'>): Drawing {
   const between = (p: Point, q: Point): Point => [p[0] + 0.3 * (q[0] - p[0]), p[1] + 0.3 * (q[1] - p[1])];
   return drawing({
     title: 'The two diagonals',
-    says: `A to C measures ${length(v.diagonalAC)}, B to D ${length(v.diagonalBD)}: side D to C stands ${length(v.slideBy)} ${v.slide > 0 ? 'too far towards C' : v.slide < 0 ? 'too far towards D' : 'off, that is true'}. ${times(k)}`,
+    says: `A to C measures ${length(v.diagonalAC)}, B to D ${length(v.diagonalBD)}: side D to C stands ${length(v.slideBy)} ${v.slide > 0 ? 'too far towards C' : v.slide < 0 ? 'too far towards D' : 'off, that is true'}.`,
     shapes: [
       line(figure(0, wide), { pen: 'hidden', closed: true }),
       line(corners, { pen: 'outline', closed: true }),
@@ -47,7 +47,7 @@ export function squareView(v: Figure, { say }: Pick<OnHand, 'say'>): Drawing {
       label(between(a, c), `A to C ${length(v.diagonalAC)}`, { toward: 's' }),
       label(between(b, d), `B to D ${length(v.diagonalBD)}`, { toward: 's' }),
       note(
-        `${wide > apart ? 'Drawn wider than it is: the bar holds along the sides. ' : ''}Dashed: square. Of a jig from above, boat upside down, D to C is the starboard rail, C forward.`,
+        `${wide > apart ? 'Drawn wider than it is: the bar holds along the sides. ' : ''}Dashed: square. Of a jig from above, boat upside down, D to C is the starboard rail, C forward. ${times(k)}`,
       ),
     ],
   });

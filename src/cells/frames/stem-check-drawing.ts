@@ -35,7 +35,7 @@ export function stemView(v: Triangle, { say }: Pick<OnHand, 'say'>): Drawing {
   const side = v.off < 0 ? 'starboard' : 'port';
   return drawing({
     title: 'Transom corners and stem, from above',
-    says: `From the port corner ${length(v.portLength)}, from the starboard corner ${length(v.starboardLength)}: the stem stands ${v.offBy === 0 ? 'on' : `${length(v.offBy)} to ${side} of`} the centreline. ${times(k)}`,
+    says: `From the port corner ${length(v.portLength)}, from the starboard corner ${length(v.starboardLength)}: the stem stands ${v.offBy === 0 ? 'on' : `${length(v.offBy)} to ${side} of`} the centreline.`,
     shapes: [
       centreLine([-0.06 * ahead, 0], [1.08 * ahead, 0]),
       line([port, starboard], { pen: 'outline', part: 'transom' }),
@@ -48,7 +48,7 @@ export function stemView(v: Triangle, { say }: Pick<OnHand, 'say'>): Drawing {
       label(part(starboard, stem), `starboard ${length(v.starboardLength)}`, { toward: 'n' }),
       label(stem, v.off === 0 ? 'stem' : `stem, ${length(v.offBy)} to ${side}`, { toward: 'e' }),
       note(
-        'Dashed: true. Forward is to the right and the boat’s port side below, since she lies upside down.',
+        `Dashed: true. Forward is to the right and the boat’s port side below, since she lies upside down. ${times(k)}`,
       ),
     ],
   });

@@ -78,7 +78,7 @@ export function strongbackView(
     shapes: [
       sideView(made.hull, standings.all, here, v, sheet, say),
       planView(standings.all, here, fore, v, sheet, say),
-      note('Forward to the right; above, the jig from above; below, from the side, with running distances.'),
+      note('Forward to the right; running distances from the after end.'),
     ],
   });
 }

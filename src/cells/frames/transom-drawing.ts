@@ -86,7 +86,7 @@ export function transomView(
   const low = Math.min(0, ...made.outside.map(([, u]) => mm(u)));
   const tall = mm(Math.max(v.topUp, stern ? v.alongFace : 0));
   return drawing({
-    title: `${made.station.label.charAt(0).toUpperCase()}${made.station.label.slice(1)}: true shape, and from the side`,
+    title: `${made.station.label.charAt(0).toUpperCase()}${made.station.label.slice(1)}`,
     says: stern
       ? `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(v.rake, 'angle')}. The cut-out lies ${length('cutHeight')} plumb above the bottom, ${length('alongFace')} up the slope.`
       : `Blank ${length('blankWidth')} wide and ${length('blankHeight')} high up the slope, raked ${say(v.rake, 'angle')}.`,
@@ -95,7 +95,7 @@ export function transomView(
       // Under it, so that both are as large as the width allows.
       ...sideView(v, say, [0, low - tall - 0.35 * (tall - low) - 60]),
       note(
-        `Above, square to the face; dashed, the larger face. Below, from starboard, ${stern ? 'aft to the left' : 'forward to the right'}.`,
+        `Above, its true shape, square to the face; dashed, the larger face. Below, from starboard, ${stern ? 'aft to the left' : 'forward to the right'}.`,
       ),
     ],
   });

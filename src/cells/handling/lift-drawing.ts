@@ -9,6 +9,7 @@ import {
   label,
   line,
   mm,
+  note,
   type Point,
   rectHatch,
 } from '../../drawing';
@@ -65,7 +66,7 @@ export function liftView(v: Lifted, { say }: Pick<OnHand, 'say'>): Drawing {
   const block = Math.min(base, 0.5 * (short + long)) / 2;
   return drawing({
     title: 'The lever before and after a push',
-    says: `The hull’s end, upside down, to the right: dashed, the lever before the push. Under the hull lies the stack, with ${length(v.packed)} to go in at this push.`,
+    says: `${length(v.packed)} of packing goes in at this push.`,
     shapes: [
       line(floor),
       ...(pivot - deep > 1 ? [rectHatch(-block, 0, 2 * block, pivot - deep, 'plain')] : []),
@@ -86,6 +87,9 @@ export function liftView(v: Lifted, { say }: Pick<OnHand, 'say'>): Drawing {
       ...(stands > 1
         ? [dim([stack + base, 0], [stack + base, stands], length(v.stands), { side: 'right' })]
         : []),
+      note(
+        'The hull’s end, upside down, to the right; under it the stack, and dark, what goes in at this push. Dashed: the lever before it.',
+      ),
     ],
   });
 }

@@ -9,6 +9,7 @@ import {
   line,
   mark,
   mm,
+  note,
   type Point,
   rectHatch,
 } from '../../drawing';
@@ -55,7 +56,7 @@ export function trailerView(v: Trailed, { hull, say }: Pick<OnHand, 'hull' | 'sa
     rectHatch(at(mm(forward)) - wheel / 4, frame, wheel / 2, deck - frame, 'cedar');
   return drawing({
     title: 'The boat on her trailer, from the side',
-    says: `Forward to the right. ${say(v.tongue, 'mass')} hangs on the ball, ${say(v.axleLoad, 'mass')} on the axle; her balance stands ${length(v.balance)} forward of her after end.`,
+    says: `${say(v.tongue, 'mass')} hangs on the ball, ${say(v.axleLoad, 'mass')} on the axle; her balance stands ${length(v.balance)} forward of her after end.`,
     shapes: [
       line([
         [at(0) - wheel, 0],
@@ -82,6 +83,7 @@ export function trailerView(v: Trailed, { hull, say }: Pick<OnHand, 'hull' | 'sa
       dim([0, 0], [ball, 0], length(v.ball), { side: 'below' }),
       ...(behind > 1 ? [dim([at(0), 0], [0, 0], length(v.behind), { side: 'below' })] : []),
       dim([at(0), top], [balance[0], top], length(v.balance), { side: 'above', run: 'horizontal' }),
+      note('Forward to the right. Cross: where she balances.'),
     ],
   });
 }

@@ -35,13 +35,14 @@ export function drawForces(v: BattenValues, { hull, say, ask }: Saying): Drawing
   const [x, y] = ask(worst).point;
   return drawing({
     title: `The batten on the ${line.edge.label}, ${viewWord(line)}`,
-    says: `Arrows: which way each duck pushes the batten, and how hard; the hardest ${say(greatest, 'force')}. Ring: it bends hardest, round ${say(v.radius, 'length')}.`,
+    says: `The hardest push is ${say(greatest, 'force')}; where it bends hardest it runs round ${say(v.radius, 'length')}.`,
     shapes: [
       baseLine(line, paper, UNDER * paper.span),
       lineOn(floorCurve(line.freeBatten, paper), 'outline', line.edge.name),
       past(line, paper, v.past).map((points) => lineOn(points, 'hidden')),
       mark(paper.at(x, y), { form: 'ring' }),
       arrows,
+      note('Arrows: which way each duck pushes the batten. Ring: where it bends hardest.'),
       note(`Dashed: ${say(v.past, 'length')} of batten past each end, free.`),
     ],
   });

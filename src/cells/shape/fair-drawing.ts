@@ -31,7 +31,7 @@ export function drawLine(v: FairValues, { hull, say, ask }: Saying): Drawing {
   ];
   return drawing({
     title: `The ${line.edge.label} in ${line.view}, with its comb`,
-    says: `The harder the batten bends, the longer the tooth. ${
+    says: `${
       proposed === 0
         ? 'No station stands out.'
         : `At ${odd.label} a move of ${move} sets the run right (dashed).`
@@ -42,6 +42,7 @@ export function drawLine(v: FairValues, { hull, say, ask }: Saying): Drawing {
       lineOn(curve(line, paper), 'outline', line.edge.name),
       hollowsOf(hull, line, paper, v, say),
       proposed === 0 ? [] : found,
+      note('Teeth: the harder the batten bends, the longer.'),
     ],
   });
 }

@@ -86,7 +86,7 @@ function wordsUnder(shapes: readonly Shape[], paper: LinePaper): number {
 }
 
 /** The base, which end is which in words so high, and how far the drawing is stretched. */
-export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper, words: number): Shape[] {
+export function baseLine({ x, values }: LongLine, paper: LinePaper, words: number): Shape[] {
   const base = Math.min(...values);
   const start = paper.at(x[0]!, base);
   const end = paper.at(x.at(-1)!, base);
@@ -94,9 +94,7 @@ export function baseLine({ x, values, view, edge }: LongLine, paper: LinePaper, 
     centreLine(start, end),
     note('aft', { at: [start[0], words] }),
     note('forward', { at: [end[0], words] }),
-    note(
-      `The ${edge.label} in ${view}, aft to the left; drawn ${timesAsLarge(paper.across)} across as along.`,
-    ),
+    note(`Aft to the left; drawn ${timesAsLarge(paper.across)} across as along.`),
   ];
 }
 

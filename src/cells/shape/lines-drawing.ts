@@ -43,7 +43,7 @@ const TITLE = 'Lines plan';
 function planOf(v: LinesValues, { hull, say, ask }: Saying & { readonly hull: Hull }): FullLines {
   return {
     title: TITLE,
-    says: `Profile, half-breadth plan and body plan to scale, bow to the right. In the body plan sections forward of ${hull.widest.label} stand on the right, abaft it on the left. DWL: the design waterline, ${say(v.deep, 'length')} above the lowest point of the hull.`,
+    says: `Length ${say(hull.length, 'length')}, breadth ${say(hull.beam, 'length')}, depth ${say(hull.depth, 'length')}. ${panelsInWords(hull, say)} The design waterline lies ${say(v.deep, 'length')} above the lowest point of the hull.`,
     heading: hull.offsets.boat === undefined ? TITLE : `${hull.offsets.boat}: lines plan`,
     edges: hull.edges.map((edge): PlanEdge => ({
       name: edge.name,
@@ -56,14 +56,13 @@ function planOf(v: LinesValues, { hull, say, ask }: Saying & { readonly hull: Hu
     buttocks: ask(uprights),
     amidships: hull.widest.x,
     notes: [
-      `Length ${say(hull.length, 'length')}, breadth ${say(hull.beam, 'length')}, depth ${say(hull.depth, 'length')}.`,
+      `Bow to the right. In the body plan sections forward of ${hull.widest.label} stand on the right, abaft it on the left. DWL: the design waterline.`,
       ...(v.waterlines === 0
         ? []
         : [`Waterlines ${say(v.waterlineSpacing, 'length')} apart, from the lowest point of the hull up.`]),
       ...(v.buttocks === 0
         ? []
         : [`Buttocks ${say(v.buttockSpacing, 'length')} apart, from the centreline out.`]),
-      panelsInWords(hull, say),
     ],
   };
 }

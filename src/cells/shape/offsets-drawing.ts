@@ -1,6 +1,6 @@
 /** The sections of the table as a body plan, with one point of it measured as the table means it. */
 import { attempt, type Hull, type Station } from '../../boat';
-import { centreLine, dim, type Drawing, drawing, line, mark, mm, type Point } from '../../drawing';
+import { centreLine, dim, type Drawing, drawing, line, mark, mm, note, type Point } from '../../drawing';
 import { isIssue } from '../../measure';
 import type { OnHand } from '../form/define';
 import type { OffsetsValues } from './offsets-steps';
@@ -27,8 +27,8 @@ export function drawOffsets(v: OffsetsValues, { hull, say }: Pick<OnHand, 'hull'
   const halfBreadth = say(v.halfBreadth, 'length');
   const height = say(v.height, 'length');
   return drawing({
-    title: `${here.label}, among the other sections`,
-    says: `Here ${here.label}, ${edge.label}: ${halfBreadth} from the centreline and ${height} above the base line. The other sections are in thin lines: those forward of the widest to the right, those aft of it to the left.`,
+    title: `Body plan, ${here.label} in heavy line`,
+    says: `Here ${here.label}, ${edge.label}: ${halfBreadth} from the centreline and ${height} above the base line.`,
     shapes: [
       centreLine([0, 0], [0, top]),
       line(
@@ -42,6 +42,7 @@ export function drawOffsets(v: OffsetsValues, { hull, say }: Pick<OnHand, 'hull'
       line(own, { pen: 'outline', part: here.name }),
       own.map((point) => mark(point, { form: 'dot' })),
       at ? measured(at, halfBreadth, height) : [],
+      note('Sections forward of the widest stand to the right, those aft of it to the left.'),
     ],
   });
 }

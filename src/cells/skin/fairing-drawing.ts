@@ -35,7 +35,7 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
   const foot = -(worst * times + high * 0.55);
   return drawing({
     title,
-    says: `Outward is up. ${v.most > 0 ? `Most proud: ${metres(v.most)}, ${metres(v.mostAt)} from the after end.` : 'It stands proud nowhere.'} ${v.lacks > 0 ? `Lacks most: ${metres(v.lacks)}, ${metres(v.lacksAt)} from that end.` : 'It lacks nowhere.'}`,
+    says: `${v.most > 0 ? `Most proud: ${metres(v.most)}, ${metres(v.mostAt)} from the after end.` : 'It stands proud nowhere.'} ${v.lacks > 0 ? `Lacks most: ${metres(v.lacks)}, ${metres(v.lacksAt)} from that end.` : 'It lacks nowhere.'}`,
     shapes: [
       hatch(
         [at(0, 0), ...places.map(({ along, line: off }) => at(along, off)), at(edge.length, 0)],

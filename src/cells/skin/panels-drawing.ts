@@ -64,9 +64,7 @@ export function drawPanels(v: PanelsValues, on: Saying): Drawing {
     shapes: [
       panelShapes(v, laid, frames, length, gap),
       maps.map(({ name, of, down }) => mapShapes(made.places, of, name, -down * step, gap)),
-      note(
-        `Aft to the left, outside up. Below: the ${laid.panel.inner.label}. Turned over it is the starboard panel.`,
-      ),
+      note(`Aft to the left. Below: the ${laid.panel.inner.label}. Turned over it is the starboard panel.`),
       note(
         'Hatched the other way: marginal. Solid: does not bend. Bare: no published radius. Ring: where it takes most.',
       ),

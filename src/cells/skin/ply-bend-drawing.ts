@@ -29,7 +29,7 @@ export function plyBendView(v: Bent, { say }: Pick<OnHand, 'say'>): Drawing {
     (side === 'left' ? points[0] : points.at(-1))!; // a curve has points
   return drawing({
     title: 'The sheet on its curve, on edge',
-    says: `The hatched sheet is bent to ${length(v.bendsTo)}. Dashed, the same length at the tightest: a common panel ${length(v.common)}, a picked one ${length(v.picked)}.`,
+    says: `The sheet is bent to ${length(v.bendsTo)}; a common panel bends to ${length(v.common)} at the tightest, a picked one to ${length(v.picked)}.`,
     shapes: [
       hatch([...curve(bent), ...curve(bent, thick).toReversed()], 'ply'),
       line(curve(common), { pen: 'hidden' }),
@@ -37,6 +37,7 @@ export function plyBendView(v: Bent, { say }: Pick<OnHand, 'say'>): Drawing {
       label(end(curve(bent), 'left'), `R ${length(v.bendsTo)}`, { toward: 'w' }),
       label(end(curve(common), 'right'), `common panel, R ${length(v.common)}`, { toward: 'se' }),
       label(end(curve(picked), 'left'), `picked panel, R ${length(v.picked)}`, { toward: 'sw' }),
+      note('Dashed: the same length at the tightest.'),
       ...(thick > mm(v.plyThickness) ? [note('The sheet is drawn thicker than it is.')] : []),
     ],
   });

@@ -46,6 +46,7 @@ export function drawSheets(v: SheetsValues, on: OnHand): Drawing {
           ? 'Numbered in the order of the cuts, on the good face.'
           : 'Numbered in the order of the cuts; “from the back” in the list is marked on the other face.',
       ),
+      note(namesOn(shown)),
     ],
   });
 }
@@ -187,21 +188,21 @@ function smallSheets(sheets: readonly PlannedSheet[], shown: PlannedSheet): Shap
   });
 }
 
-/** The sheet in hand, and how many there are of each thickness: where each piece lies stands in the cut list. */
+/** How many sheets there are of each thickness, and of which the sheet in hand is. */
 function inWords(shown: PlannedSheet, sheets: readonly PlannedSheet[], on: OnHand): string {
-  const { pieces } = shown.section.problem;
-  const names = inOrder(shown).map((laid, i) => `${shown.first + i}, ${pieces[laid.piece]!.name}`);
-  const told = names.slice(0, MOST_NAMES);
-  const rest = names.length - told.length;
-  const name = nameOf(shown);
   const thick = ({ section }: PlannedSheet) => on.say(section.thickness, 'length');
   const counts = new Map<string, number>();
   for (const sheet of sheets) counts.set(thick(sheet), (counts.get(thick(sheet)) ?? 0) + sheet.times);
-  return [
-    `${name.charAt(0).toUpperCase()}${name.slice(1)}, ${thick(shown)} thick: ${told.join('; ')}`,
-    rest > 0 ? `; and ${rest} more.` : '.',
-    ` In all: ${[...counts].map(([size, count]) => `${count} of ${size}`).join(', ')}.`,
-  ].join('');
+  const all = [...counts].map(([size, count]) => `${count} of ${size}`).join(', ');
+  return `It is ${thick(shown)} thick. In all: ${all}.`;
+}
+
+/** The key to the numbers: where each piece lies stands in the cut list. */
+function namesOn(shown: PlannedSheet): string {
+  const { pieces } = shown.section.problem;
+  const names = inOrder(shown).map((laid, i) => `${shown.first + i}, ${pieces[laid.piece]!.name}`);
+  const rest = names.length - MOST_NAMES;
+  return `${names.slice(0, MOST_NAMES).join('; ')}${rest > 0 ? `; and ${rest} more` : ''}.`;
 }
 
 /** More names of pieces than this make a text that nobody reads, and leave the map no room. */

@@ -1,9 +1,8 @@
-// What stands under a drawing: scale bar, notes, the key to numbers, and what is shown.
+// What stands under a drawing: scale bar, the key to numbers, and what is drawn and how it is read.
 
 import { EDGE } from './fit';
 import { polyline } from './path';
 import { scaleBar, type ScaleUnits } from './scale-bar';
-import type { NoteShape } from '../shapes';
 import type { KeyLine, Placed, PlacedText, TextClass } from './sheet';
 import { ASCENT, LINE, TALL, wrap } from './text-size';
 
@@ -13,11 +12,11 @@ export interface FootParts {
   readonly size: number;
   readonly units: ScaleUnits;
   readonly bar: boolean;
-  readonly notes: readonly { readonly shape: NoteShape; readonly of: number }[];
   readonly key: readonly KeyLine[];
   /** One key primitive is kept for each of these, used or not. */
   readonly keyPlaces: number;
-  readonly caption: string | null;
+  /** What is drawn, and the notes on how it is read: one paragraph. */
+  readonly caption: readonly string[];
 }
 
 /** Height of the scale bar, px, and how much of the width it may take. */
@@ -37,11 +36,11 @@ export function foot(
   const marks: Placed[] = [];
   let y = top;
 
-  const text = (words: string, className: TextClass, of: number | null): PlacedText => {
+  const text = (words: string, className: TextClass): PlacedText => {
     const lines = words === '' ? [] : wrap(words, size, width - 2 * left);
     const baseline = y + ASCENT * size;
     if (lines.length > 0) y += (TALL + LINE * (lines.length - 1)) * size + GAP / 2;
-    return { kind: 'text', of, x: left, y: baseline, lines, size, anchor: 'start', turn: 0, className };
+    return { kind: 'text', of: null, x: left, y: baseline, lines, size, anchor: 'start', turn: 0, className };
   };
 
   if (parts.bar) {
@@ -77,13 +76,10 @@ export function foot(
     );
     if (found) y += TALL * size + GAP;
   }
-  for (const { shape, of } of parts.notes) marks.push(text(shape.text, 'foot-note', of));
   for (let i = 0; i < parts.keyPlaces; i++) {
     const line = parts.key[i];
-    marks.push(
-      text(line ? (line.number > 0 ? `${line.number}: ${line.text}` : line.text) : '', 'key-text', null),
-    );
+    marks.push(text(line ? (line.number > 0 ? `${line.number}: ${line.text}` : line.text) : '', 'key-text'));
   }
-  if (parts.caption !== null) marks.push(text(parts.caption, 'caption-text', null));
+  if (parts.caption.length > 0) marks.push(text(parts.caption.join(' '), 'caption-text'));
   return { marks, bottom: y };
 }

@@ -24,7 +24,7 @@ export interface SetOut {
   /** Of the scale bar. */
   readonly units?: ScaleUnits;
   readonly bar?: boolean;
-  /** Whether `says` stands under the drawing. */
+  /** Whether its title stands under the drawing, before its notes. */
   readonly caption?: boolean;
   /** Fixed, px for each mm: for patterns at full size. The sheet then takes what it needs. */
   readonly scale?: number;
@@ -69,7 +69,7 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
 
   const key = keyOf(seats);
   const slabs = seats.flatMap((s) => (s.berth.slab ? [movedBerth(s.berth, dx, dy).slab!] : []));
-  const notes = drawing.shapes.flatMap((shape, of) => (isFootNote(shape) ? [{ shape, of }] : []));
+  const notes = drawing.shapes.flatMap((shape) => (isFootNote(shape) ? [shape.text] : []));
   const under = foot(
     {
       width,
@@ -77,10 +77,9 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
       size: paper.size,
       units: options.units ?? 'metric',
       bar: (options.bar ?? true) && drawing.toScale !== false,
-      notes,
+      caption: (options.caption ?? true) ? [`${drawing.title}.`, ...notes] : notes,
       key,
       keyPlaces: seats.length,
-      caption: (options.caption ?? true) ? drawing.says : null,
     },
     field.bottom + dy + spare / 2 + EDGE,
   );
@@ -91,7 +90,8 @@ export function setOut(drawing: Drawing, options: SetOut): Sheet {
   ];
   return {
     title: drawing.title,
-    says: drawing.says,
+    // A drawing of nothing says in its note why.
+    says: [...new Set([...notes, drawing.says])].join(' '),
     width,
     height: Math.ceil(under.bottom),
     scale: paper.scale,

@@ -18,7 +18,6 @@ export type TextClass =
   | 'note-text'
   | 'number-text'
   | 'bar-text'
-  | 'foot-note'
   | 'key-text'
   | 'caption-text';
 
@@ -66,6 +65,7 @@ export interface Margins {
 
 export interface Sheet {
   readonly title: string;
+  /** The text alternative: how the drawing is read, and its numbers. */
   readonly says: string;
   /** px */
   readonly width: number;

@@ -65,12 +65,16 @@ function other<T>(first: T, second: T | undefined): T | undefined {
   return second !== undefined && !sameData(second, first) ? second : undefined;
 }
 
-/** @param leastExtent of what is drawn, px as on a screen */
+/**
+ * @param leastExtent of what is drawn, px as on a screen
+ * @param options `caption`: whether its title stands under it
+ */
 export function drawn(
   drawing: Drawing,
   second: Drawing | undefined,
   bench: Bench,
   leastExtent: number,
+  { caption = true } = {},
 ): Picture {
   const both = second ? overlay(drawing, second, versionWords) : drawing;
   const units: ScaleUnits = bench.shown.value.length === 'mm' ? 'metric' : 'inch';
@@ -78,8 +82,8 @@ export function drawn(
   const made = new Map<string, Sized>();
   const sheetIn =
     (width: number): SheetFor =>
-    (maxHeight, caption) => {
-      const key = `${width} ${maxHeight} ${caption}`;
+    (maxHeight) => {
+      const key = `${width} ${maxHeight}`;
       const known = made.get(key);
       if (known) return known;
       const room = { width: Math.floor(width / ENLARGED), maxHeight, units, text: LEAST_TEXT, caption };
@@ -88,7 +92,7 @@ export function drawn(
       made.set(key, sized);
       return sized;
     };
-  const free = sheetIn(CARD_WIDTH)(TALLEST, true);
+  const free = sheetIn(CARD_WIDTH)(TALLEST);
   const { left, right, bottom, top } = extents(both);
   const extent = Math.max(right - left, top - bottom);
   const least = Math.min(leastExtent, extent * free.sheet.scale);
@@ -113,7 +117,7 @@ interface Sized {
   readonly sheet: Sheet;
   readonly collisions: number;
 }
-type SheetFor = (field: number, caption: boolean) => Sized;
+type SheetFor = (field: number) => Sized;
 
 /** Of a drawing's field, without what stands under it, px. */
 const TALLEST = 560;
@@ -128,23 +132,19 @@ const LESS = 0.8;
 /**
  * The largest sheet that is no taller than it may be; where none is, the lowest. Letters take what
  * they need whatever the scale, and in a low field some go to lines below it, so that a sheet is tried
- * and not reckoned. The caption goes last: the card's own sentence has said what it says.
+ * and not reckoned.
  */
 function tallestWithin(height: number, sheetFor: SheetFor): Sized {
   let lowest: Sized | null = null;
   let field = Math.floor(height);
   while (field > LOWEST_FIELD) {
-    let least = Infinity;
-    for (const caption of [true, false]) {
-      const sized = sheetFor(field, caption);
-      const high = sized.sheet.height;
-      if (high <= height) return sized;
-      if (!lowest || high < lowest.sheet.height) lowest = sized;
-      least = Math.min(least, high);
-    }
-    field = Math.floor(Math.min(field * LESS, field - (least - height)));
+    const sized = sheetFor(field);
+    const high = sized.sheet.height;
+    if (high <= height) return sized;
+    if (!lowest || high < lowest.sheet.height) lowest = sized;
+    field = Math.floor(Math.min(field * LESS, field - (high - height)));
   }
-  return lowest ?? sheetFor(LOWEST_FIELD, false);
+  return lowest ?? sheetFor(LOWEST_FIELD);
 }
 
 /** The lowest that the page draws a graph, px, and its height over its width. */

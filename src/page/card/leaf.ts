@@ -31,7 +31,7 @@ export function leavesOf(instance: Instance, bench: Bench, table: CardTable | nu
     return {
       title,
       says: drawing.says,
-      picture: drawn({ ...drawing, says: '' }, undefined, bench, LEAST_WIDE),
+      picture: drawn(drawing, undefined, bench, LEAST_WIDE, { caption: false }),
       table: table && own.length > 0 ? withoutRepeats(table, own) : null,
     };
   });

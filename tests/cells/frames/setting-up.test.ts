@@ -9,7 +9,7 @@ import { isIssue, plainShown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { createGraph } from '../../../src/notebook/graph/graph';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { provesItsDrawing, testDrawings } from '../proofs';
+import { noted, provesItsDrawing, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 import { runSteps } from '../alone';
 
@@ -223,7 +223,7 @@ describe('setting up', () => {
         portLength: '2433.5 mm',
         starboardLength: '2442.5 mm',
       });
-      const times = Number(/drawn (\d+) times too large/.exec(provesItsDrawing(drawing).says)?.[1]);
+      const times = Number(/drawn (\d+) times too large/.exec(noted(provesItsDrawing(drawing)))?.[1]);
       const frame = drawing!.shapes.find((shape) => shape.shape === 'line' && shape.part === 'frame3');
       if (frame?.shape !== 'line') throw new Error('the frame is not drawn');
       const [port, starboard] = [frame.points[0]!, frame.points.at(-1)!];

@@ -9,7 +9,7 @@ import { isIssue, plainShown, type Shown } from '../../../src/measure';
 import { catalogueOf } from '../../../src/notebook/graph/catalogue';
 import { createGraph } from '../../../src/notebook/graph/graph';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { measured, testDrawings } from '../proofs';
+import { measured, noted, testDrawings } from '../proofs';
 import { tryCell } from '../try-cell';
 import { runSteps } from '../alone';
 
@@ -161,7 +161,7 @@ describe('stem', () => {
     test('spans the corners as it says, and overdraws the error by the factor it states', () => {
       const { drawing } = tried({ portLength: '4027 mm', starboardLength: '4035 mm' });
       expect(measured(drawing, '1000 mm')).toBe(1000);
-      const times = Number(/drawn (\d+) times/.exec(drawing!.says)?.[1]);
+      const times = Number(/drawn (\d+) times/.exec(noted(drawing!))?.[1]);
       const stem = drawing!.shapes.find((shape) => shape.shape === 'mark' && shape.part === 'stem');
       if (stem?.shape !== 'mark') throw new Error('the stem is not marked');
       // Port lies below, since the boat lies upside down.

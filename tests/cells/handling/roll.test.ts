@@ -237,4 +237,3 @@ describe('drawing', () => {
     'right side up in the ropes': { way: 'ropes', angle: '180 deg' },
   });
 });
-

@@ -11,7 +11,7 @@ import { type KindId, plainShown, write } from '../../../src/measure';
 import { box, coneSided, hullThrough, radians, veePrism, wedge } from '../../boat/shapes';
 import '../../kernel/near';
 import { withoutChines, withTwoChines } from '../odd-boats';
-import { provesItsDrawing } from '../proofs';
+import { noted, provesItsDrawing } from '../proofs';
 import { type Tried, tryCell } from '../try-cell';
 import { tableThrough } from './table-through';
 import { onHandAlone } from '../alone';
@@ -170,7 +170,7 @@ describe.each(boats)('%s', (_, table) => {
   test('is drawn at every station without texts on each other, and says its form there', () => {
     const tried = tryCell(lines, {}, table);
     expect(tried.issues).toStrictEqual({});
-    expect(provesItsDrawing(tried.drawing).says).toContain('DWL');
+    expect(noted(provesItsDrawing(tried.drawing))).toContain('DWL');
     const areas = hull.stations.map(({ name }) => tried.number(`${name}.sectionArea`));
     expect(Math.max(...areas)).toBeGreaterThan(0);
     expect(Math.max(...areas)).toBeLessThanOrEqual(tried.number('greatest') * 1.001);

@@ -26,7 +26,7 @@ describe('the tree for the page', () => {
   test('has a role and a text alternative that says what it shows', () => {
     expect(svgTree(sheet).attrs).toMatchObject({
       role: 'img',
-      'aria-label': `${limber().title}. ${limber().says}`,
+      'aria-label': `${limber().title}. ${sheet.says}`,
       viewBox: `0 0 ${sheet.width} ${sheet.height}`,
     });
   });
@@ -65,7 +65,7 @@ describe('the file', () => {
   test('carries title, description and styles without variables', () => {
     const file = svgText(sheet);
     expect(file).toContain(`<title id="title">${limber().title}</title>`);
-    expect(file).toContain(`<desc id="says">${limber().says}</desc>`);
+    expect(file).toContain(`<desc id="says">${sheet.says}</desc>`);
     expect(file).not.toContain('var(');
     const drawn = sheet.marks.map((m) => m.className).filter((name) => /^(pen|fill|hatch)-/.test(name));
     expect(drawn.length).toBeGreaterThan(10);

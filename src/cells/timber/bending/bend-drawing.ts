@@ -61,7 +61,7 @@ export function drawBoard(v: BentBoard, on: Pick<OnHand, 'say'>): Drawing {
       radiusDim([0, -radius], radius, Math.PI / 2 + halfAngle / 2, `R ${on.say(v.radius, 'length')}`),
       arrow([chord / 2, half + chord / 5], [chord / 2, half + chord / 30]),
       label([chord / 2, half + chord / 5], on.say(v.force, 'force'), { toward: 'ne' }),
-      note(`Board ${on.say(v.thickness, 'length')} thick; the chain line is the middle of its thickness.`),
+      note('Chain line: the middle of its thickness.'),
     ],
   });
 }

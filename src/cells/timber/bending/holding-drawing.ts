@@ -62,7 +62,7 @@ export function drawHolding(v: HoldingValues, { hull, say, ask }: Saying): Drawi
   );
   return drawing({
     title: `The board along the ${edge.label}, on its edge and on its face`,
-    says: `Above, the board on its edge, inside of the hull up: arrows show which way each station holds it, the hardest with ${say(greatest, 'force')}. Below, its face from inside: ${say(board.crook, 'length')} off a straight line.`,
+    says: `The hardest held station takes ${say(greatest, 'force')}; the face lies ${say(board.crook, 'length')} off a straight line.`,
     shapes: [
       hatch(band(middle, half), 'cedar', { part: edge.name }),
       arrows,
@@ -73,7 +73,7 @@ export function drawHolding(v: HoldingValues, { hull, say, ask }: Saying): Drawi
         ? dim([far[0], axis], far, say(board.crook, 'length'), { run: 'vertical', side: 'right' })
         : [],
       note(
-        'Aft to the left. Above, the board on its edge, inside of the hull up; below, on its face, seen from inside. Each view shows one bend alone.',
+        'Aft to the left. Above, inside of the hull up; arrows: which way each station holds it. Below, seen from inside. Each view shows one bend alone.',
       ),
     ],
   });

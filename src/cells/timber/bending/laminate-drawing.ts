@@ -76,7 +76,7 @@ export function drawStack(v: Stack, on: OnHand<Stack>): Drawing {
     title: 'The stack over one bay, and its section',
     says: `${how.charAt(0).toUpperCase()}${how.slice(1)}, ${on.say(v.whole, 'length')} in all, at a radius of ${on.say(v.radius, 'length')}; ${
       onForm
-        ? `dashed, the form of ${on.say(v.formRadius, 'length')} on which they are glued`
+        ? `glued on a form of ${on.say(v.formRadius, 'length')}`
         : 'glued on the frames, which hold them there'
     }.`,
     shapes: [
@@ -116,6 +116,7 @@ export function drawStack(v: Stack, on: OnHand<Stack>): Drawing {
         { side: 'right' },
       ),
       note('R to the middle of the stack. Below, its section to the same scale.'),
+      onForm ? note('Dashed: the form on which it is glued.') : [],
       v.layup === 'alike'
         ? []
         : note(
@@ -163,7 +164,7 @@ export function chartStack(v: Stack, on: OnHand<Stack>): Chart {
   const enough = v.pliesNeeded <= last ? [{ at: v.pliesNeeded, axis: 'x', label: 'enough' } as const] : [];
   return {
     title: 'Against the number of layers, all alike',
-    says: `More layers, less stress and far less pull and spring-back: at ${on.say(v.layers, 'count')} layers ${on.say(v.share, 'share')} of breaking, ${on.say(v.springBack, 'share')} spring-back, and a pull of ${on.say(v.force, 'force')} where one board pulls with ${on.say(v.solidForce, 'force')}.`,
+    says: `More layers, less stress and far less pull and spring-back: at ${on.say(v.layers, 'count')} layers ${on.say(v.share, 'share')} of breaking, ${on.say(v.springBack, 'share')} spring-back, and a pull of ${on.say(v.force, 'force')} to the ${on.say(v.solidForce, 'force')} of one board.`,
     x: { label: 'Layers', kind: 'count', from: 1, to: last },
     y: { label: 'Share', kind: 'share', from: 0 },
     // One solid board stands first: it springs all the way back. Points of the stack in hand name the lines.

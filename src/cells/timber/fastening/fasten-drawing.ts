@@ -113,7 +113,7 @@ export function fastenPicture(v: FastenedEdge, { say }: Pick<OnHand, 'say'>): Dr
         side: 'right',
       }),
       label([first, -top - depth / 2], `pilot ${say(v.pilot, 'pilotDrill')}`, { toward: 'sw' }),
-      note(`Above: the face, ${length(v.face)} wide. Below: the section.`),
+      note(`The face is ${length(v.face)} wide.`),
     ],
   });
 }

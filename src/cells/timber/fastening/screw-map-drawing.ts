@@ -43,7 +43,7 @@ export function screwMapView(v: ScrewsDrawn, { say, hull, ask }: On): Drawing {
   const length = (metres: number) => say(metres, 'length');
   const shifted = standing.filter(({ clash }) => clash !== '');
   return drawing({
-    title: `${titleOf(made)}: ${standing.length} screws`,
+    title: titleOf(made),
     says: `Standing: ${standing.length} of ${screws.length}; moved: ${shifted.length}. ${screwInWords(made, v, length)}`,
     shapes: [
       jointShapes(made, v),

@@ -32,7 +32,7 @@ export type ScrewedJoint = Readonly<Record<Mode | 'lateral', number>> & {
 
 /** The model reckons on below the least depth; the code does not. */
 const counted = ({ inDiameters }: ScrewedJoint) =>
-  inDiameters < 6 ? ' Under 6 diameters in the main part the code allows none of it.' : '';
+  inDiameters < 6 ? ' With so short a hold the code allows none of it.' : '';
 
 export function strengthPicture(v: ScrewedJoint, { say }: Pick<OnHand, 'say'>): Drawing {
   const side = mm(v.sideLength);
