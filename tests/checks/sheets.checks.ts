@@ -1,8 +1,9 @@
 /** Sheets: strips of the trade, and published instances whose fewest sheets are proved. */
 import { sheets } from '../../src/cells/skin/sheets';
+import { shopNest } from '../../src/kernel/nest-shop';
 import { searchNest } from '../../src/search/nest/search-nest';
 import { tryCell } from '../cells/try-cell';
-import { BEASLEY, problemOf, sheets as instances } from '../search/nest/instances';
+import { BEASLEY, binProblem, bins, problemOf, sheets as instances } from '../search/nest/instances';
 import type { Check } from './check';
 
 const typed = (parts: Readonly<Record<string, string>>) => () => [
@@ -20,6 +21,9 @@ const US = { length: '96 in', width: '48 in', kerf: '1/8 in' };
 
 /** Those that are told in a moment. */
 const quick = ['ngcut1', 'ngcut4', 'ngcut5', 'ngcut7', 'ngcut8', 'ngcut10', 'ngcut11', 'gcut1'];
+
+/** With less, the proof goes through every way before the plan is found. */
+const BIN_EFFORT = 20_000;
 
 export const rows: readonly Check[] = [
   {
@@ -80,4 +84,20 @@ export const rows: readonly Check[] = [
           return [plan.sheets.length, least];
         }),
     })),
+  ...bins.map((one, i): Check => ({
+    id: `N${quick.length + 3 + i}`,
+    cell: 'sheets',
+    what: `fewest bins for ${one.id}, found and proved, and bins by the rule of the shop`,
+    input: `strips ${one.lengths} on sheets as wide and ${one.length} long`,
+    expected: [one.least, one.least, one.firstFit],
+    unit: '',
+    tolerance: 0,
+    source: one.source,
+    known: 'published',
+    obtain: () => {
+      const problem = binProblem(one);
+      const { plan, least } = searchNest(problem, BIN_EFFORT);
+      return [plan.sheets.length, least, shopNest(problem).sheets.length];
+    },
+  })),
 ];

@@ -161,3 +161,53 @@ export const strips: readonly {
   { id: 'NGCUT4', source: SPP, width: 10, list: '2x15:2 3x7 1x9 3x8 2x12:2', fixed: 20, turned: 18 },
   { id: 'NGCUT5', source: SPP, width: 10, list: '3x10:2 3x9 2x12:3 3x11 3x12:3 1x11:3 10x2', fixed: 36 },
 ];
+
+/** One-dimensional: lengths into the fewest bins of one length, and what the longest first into the first that holds it takes. */
+export const bins: readonly {
+  readonly id: string;
+  readonly source: string;
+  readonly length: number;
+  readonly lengths: string;
+  readonly least: number;
+  readonly firstFit: number;
+}[] = [
+  {
+    id: 'N1C1W1_A',
+    source: 'A. Scholl, R. Klein and C. Jürgens, Computers and Operations Research 24 (1997)',
+    length: 100,
+    lengths:
+      '99 99 96 96 92 92 91 88 87 86 85 76 74 72 69 67 67 62 61 56 52 51 49 46 44 42 40 40 33 33 30 30 29 28 28 27 25 24 23 22 21 20 17 14 13 11 10 7 7 3',
+    least: 25,
+    firstFit: 25,
+  },
+  {
+    id: 't60_00',
+    source:
+      'E. Falkenauer, A hybrid grouping genetic algorithm for bin packing, Journal of Heuristics 2 (1996)',
+    length: 1000,
+    lengths:
+      '495 474 473 472 466 450 445 444 439 430 419 414 410 395 372 370 366 366 366 363 361 357 355 351 350 350 347 320 315 307 303 299 298 298 292 288 287 283 275 275 274 273 273 272 272 271 269 269 268 263 262 261 259 258 255 254 252 252 252 251',
+    least: 20,
+    firstFit: 23,
+  },
+  {
+    id: 'u120_00',
+    source:
+      'E. Falkenauer, A hybrid grouping genetic algorithm for bin packing, Journal of Heuristics 2 (1996)',
+    length: 150,
+    lengths:
+      '42 69 67 57 93 90 38 36 45 42 33 79 27 57 44 84 86 92 46 38 85 33 82 73 49 70 59 23 57 72 74 69 33 42 28 46 30 64 29 74 41 49 55 98 80 32 25 38 82 30 35 39 57 84 62 50 55 27 30 36 20 78 47 26 45 41 58 98 91 96 73 84 37 93 91 43 73 85 81 79 71 80 76 83 41 78 70 23 42 87 43 84 60 55 49 78 73 62 36 44 94 69 32 96 70 84 58 78 25 80 58 66 83 24 98 60 42 43 43 39',
+    least: 48,
+    firstFit: 49,
+  },
+];
+
+/** Strips of one unit, on sheets of one unit: only lengths count. */
+export const binProblem = ({ length, lengths }: (typeof bins)[number]): NestProblem =>
+  problemOf(
+    [length, 1],
+    lengths
+      .split(' ')
+      .map((one) => `${one}x1`)
+      .join(' '),
+  );

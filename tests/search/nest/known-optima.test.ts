@@ -70,6 +70,34 @@ describe('least height of a strip', () => {
   });
 });
 
+describe('strips of which one side only is told in the steps allowed', () => {
+  const [NGCUT8, NGCUT11] = ['ngcut8', 'ngcut11'].map((id) => sheets.find((one) => one.id === id)!.list);
+  /** On edge: their heights along a strip as wide as the sheet. */
+  const found = (list: string, width: number, height: number, mayTurn: boolean) => {
+    const sizes = rectangles(list);
+    const ways = sizes.map(({ width: w, height: h }): (readonly [number, number])[] =>
+      mayTurn
+        ? [
+            [h, w],
+            [w, h],
+          ]
+        : [[h, w]],
+    );
+    const counts = sizes.map(({ count }) => count);
+    return layTogether(ways, counts, { length: width, width: height }, { left: 400_000 });
+  };
+
+  // S. Martello, M. Monaci and D. Vigo, INFORMS Journal on Computing 15 (2003): 33 and 52.
+  test('ngcut8 lies in 33, turned, and as it lies never in 32', () => {
+    expect(found(NGCUT8!, 20, 33, true)).toHaveLength(13);
+    expect(found(NGCUT8!, 20, 32, false)).toBeNull();
+  });
+
+  test('ngcut11 lies in 52', () => {
+    expect(found(NGCUT11!, 30, 52, false)).toHaveLength(15);
+  });
+});
+
 describe('sheets of the shop', () => {
   const sheet = [2440, 1220] as const;
   const scale = 1e-3;
