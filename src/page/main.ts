@@ -218,7 +218,3 @@ requestIdleCallback(
   },
   { timeout: 1500 },
 );
-
-if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:') {
-  void import('./layout/new-build').then(({ watchForNewBuild }) => watchForNewBuild(notice));
-}

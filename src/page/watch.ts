@@ -3,6 +3,7 @@ import { watchMisfits } from './as-built/watch';
 import type { Bench } from './bench';
 import { watchWords } from './glossary/watch';
 import { watchHere } from './layout/here';
+import { watchForNewBuild } from './layout/new-build';
 import { watchNotebooks } from './notebooks/watch';
 import { watchRest } from './rest';
 import { watchRipple } from './ripple/watch';
@@ -14,4 +15,6 @@ export function watch(bench: Bench): void {
   watchRipple(bench);
   watchMisfits(bench);
   watchRest(bench);
+  if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:')
+    void watchForNewBuild(bench.notice);
 }

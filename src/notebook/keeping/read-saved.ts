@@ -1,7 +1,8 @@
 /** Reads what the browser keeps of a boat, and checks its form. `fetch-reader.ts` fetches it. */
 import * as v from 'valibot';
 import { isUnread, nothingBuilt, readTable, type Table, underPresentNames } from '../../boat';
-import { changedBy, type Difference } from '../state/difference';
+import { changedBy } from '../state/changed-by';
+import type { Difference } from '../state/difference';
 import { standBy } from './saved-reader';
 import { FORM, isUnusable, type Kept, keptOf, plain, type Saved, type Unusable, VERSION } from './saved-text';
 import type { BookState } from '../state/state';

@@ -6,14 +6,14 @@
 export interface Difference {
   readonly [key: string]: Difference | readonly [value?: unknown] | Splice;
 }
-type Splice = readonly [at: number, gone: number, put: string];
+export type Splice = readonly [at: number, gone: number, put: string];
 
-type Plain = Readonly<Record<string, unknown>>;
+export type Plain = Readonly<Record<string, unknown>>;
 
 /** Letters of an entry; a text beyond them is a notebook's, of which each step would else keep the whole. */
 const SHORT = 1000;
 
-/** Lists are compared by being the same one, and taken over whole. */
+/** Lists are compared by being the same one, and taken over whole. `changed-by.ts` goes the other way. */
 export function difference(from: Plain, to: Plain): Difference {
   const keys = new Set([...Object.keys(from), ...Object.keys(to)]);
   return Object.fromEntries(
@@ -31,20 +31,6 @@ export function difference(from: Plain, to: Plain): Difference {
   );
 }
 
-/** The other object: `changedBy(from, difference(from, to))` equals `to`. What is no difference changes nothing. */
-export function changedBy(from: Plain, by: Difference): Record<string, unknown> {
-  const next = new Map(Object.entries(from));
-  for (const [key, change] of Object.entries(by)) {
-    const was = next.get(key);
-    if (!Array.isArray(change)) {
-      if (isPlain(change)) next.set(key, changedBy(isPlain(was) ? was : {}, change));
-    } else if (change.length === 0) next.delete(key);
-    else if (change.length === 1) next.set(key, change[0]);
-    else if (typeof was === 'string' && isSplice(change)) next.set(key, spliced(was, change));
-  }
-  return Object.fromEntries(next);
-}
-
 function spliceOf(was: string, is: string): Splice {
   const most = Math.min(was.length, is.length);
   let before = 0;
@@ -54,14 +40,6 @@ function spliceOf(was: string, is: string): Splice {
   return [before, was.length - after - before, is.slice(before, is.length - after)];
 }
 
-const spliced = (was: string, [at, gone, put]: Splice): string =>
-  was.slice(0, at) + put + was.slice(at + gone);
-
-function isSplice(change: readonly unknown[]): change is Splice {
-  const [at, gone, put] = change;
-  return typeof at === 'number' && typeof gone === 'number' && typeof put === 'string';
-}
-
-function isPlain(value: unknown): value is Plain {
+export function isPlain(value: unknown): value is Plain {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

@@ -1,19 +1,7 @@
-import { useBench } from '../bench';
-import { TryKey } from '../cell/try-key';
-import { html, use } from '../html';
-import { isAllThere } from '../library';
+import { use } from '../html';
+import { later } from '../later';
 import type { Show } from './show';
 
-type Changes = Readonly<Record<string, string>>;
+const TryThis = later(async () => (await import('./try-this')).TryThis, 'try-this');
 
-export const trying: Show<'try'> = ({ title, changes, line }) =>
-  html`<div class="try-this"><p>${title}</p>${use(Unknown, { changes, line })}${use(TryKey, { changes, what: title })}</div>`;
-
-/** Names among the changes that no entry has; what is not there yet may still come. */
-function Unknown({ changes, line }: { changes: Changes; line: number }) {
-  const graph = useBench().book.first.value;
-  const unknown = isAllThere() ? Object.keys(changes).filter((name) => !graph.entry(name)) : [];
-  return unknown.length === 0
-    ? null
-    : html`<p class="notice">Line ${line}: there is nothing to write under ${unknown.map((name) => `"${name}"`).join(', ')}.</p>`;
-}
+export const trying: Show<'try'> = ({ title, changes, line }) => use(TryThis, { title, changes, line });

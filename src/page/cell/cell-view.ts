@@ -13,15 +13,16 @@ import { Warnings } from '../answer/warnings';
 import { useSeen } from '../seen';
 import { views } from './views';
 
-const CellKeys = later(async () => (await import('./cell-keys')).CellKeys, 'cell-keys');
+const after = async () => (await import('./after-answers')).afterAnswers;
+
+const CellKeys = later(async () => (await after()).CellKeys, 'cell-keys');
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
 const OfferKeys = later(async () => (await import('./offer-keys')).OfferKeys, 'offer-keys');
 const SearchRow = later(async () => (await import('./search-row')).SearchRow, 'search-row');
 const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
-const Cautions = later(async () => (await import('./cautions')).Cautions, 'cautions');
-const Folds = later(async () => (await import('./folds')).Folds, 'folds');
-
-const InSight = later(async () => (await import('../input/in-sight')).InSight, 'in-sight');
+const Cautions = later(async () => (await after()).Cautions, 'cautions');
+const Folds = later(async () => (await after()).Folds, 'folds');
+const InSight = later(async () => (await after()).InSight, 'in-sight');
 
 /** @param under whether a heading of the second level stands above it */
 export function CellView({ instance, under }: { instance: Instance; under: boolean }) {
