@@ -2,7 +2,8 @@
 import { isIssue, wordsOf, writeDifference } from '../../measure';
 import type { Misfit } from '../../notebook/graph/misfits';
 import { type Bench, optionsFor, sayValue } from '../bench';
-import { capital, inShort, readable } from '../words';
+import { inShort } from '../in-short';
+import { capital, readable } from '../words';
 
 /** What it is: `Half-breadth of the sheer at frame 3`; what follows, within the part: `Chine, side: bevel`. */
 export function labelOf({ part, how, name, quantity }: Misfit, bench: Bench): string {

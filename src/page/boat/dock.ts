@@ -10,7 +10,7 @@ import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { figuresOf } from '../ripple/figures';
 import { inBrief } from '../ripple/words';
-import { inShortWithin } from '../words';
+import { inShortWithin } from '../in-short';
 import { HullViews } from '../hull/hull-views';
 
 export interface DockProps {

@@ -4,7 +4,7 @@ import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
 import { fieldOf, giverOf } from '../input/owner';
 import { beginning } from '../input/whence';
-import { inShortWithin } from '../words';
+import { inShortWithin } from '../in-short';
 import { tiedValue } from './versions';
 
 /** What stands behind the value: what was measured or cut to, what was typed, another quantity, or what is usual. */

@@ -4,7 +4,7 @@
  */
 import type { VNode } from 'preact';
 import { html } from '../html';
-import { small } from '../words';
+import { small } from '../in-short';
 
 export interface FieldLineProps {
   readonly id: string;

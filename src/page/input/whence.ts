@@ -2,7 +2,7 @@
 import { columns, type Given, tradeTables } from '../../boat';
 import type { Graph } from '../../notebook';
 import { type Bench, sayOf } from '../bench';
-import { inShortWithin } from '../words';
+import { inShortWithin } from '../in-short';
 import { inBrief } from './brief';
 import { giverOf } from './owner';
 
