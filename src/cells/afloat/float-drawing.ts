@@ -1,9 +1,10 @@
-/** The hull in the water: profile, plan and the widest section from astern, and the freeboard all round her sheer. */
+/** The hull in the water: profile, plan and all her stations from astern, and the freeboard all round her sheer. */
 import { type Drawing, drawing, label, line, mark, mm, note, type Point, type Shape } from '../../drawing';
 import { heightsAlong, type Vec3 } from '../../kernel';
 import type { Chart, OnHand } from '../form/define';
 import { rest, waterlines } from './float-facts';
 import type { FloatValues } from './float-steps';
+import { fromAstern, stationsAfloat } from './stations-afloat';
 
 const TITLE = 'How she floats';
 const ALONG = 49;
@@ -21,16 +22,22 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
   const { at } = ask(rest);
   const line3 = (points: readonly Vec3[], place: (point: Vec3) => Point) => points.map(place);
   const { body, beam, length } = hull;
-  const [low, high] = heightsAlong(body, [0, 0, 1]);
+  const [low] = heightsAlong(body, [0, 0, 1]);
+  const both = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
   const gap = GAP * length;
   const profile = ([x, , z]: Vec3): Point => [mm(x), mm(z)];
   const plan = ([x, y]: Vec3): Point => [mm(x), mm(low - gap - beam / 2 + y)];
-  const aft = mm(low - 2 * gap - beam - high);
+  const tops = hull.stations.flatMap(({ corners }) => corners.flatMap((one) => [one, both(one)]));
+  const highest = Math.max(...tops.map((point) => fromAstern(at)(point)[1]));
+  const water0 = mm(low - 2 * gap - beam) - highest;
   const middle = hull.widest.x;
-  // From astern port is to the left.
-  const astern = ([, y, z]: Vec3): Point => [mm(middle - y), aft + mm(z)];
+  // Below the plan: along the water, so that one level line is the water for all stations.
+  const across = fromAstern(at);
+  const astern = (point: Vec3): Point => {
+    const [left, up] = across(point);
+    return [mm(middle) + left, water0 + up];
+  };
   const edges = hull.edges.map((edge) => ({ name: edge.name, points: edge.polyline(ALONG) }));
-  const both = ([x, y, z]: Vec3): Vec3 => [x, -y, z];
   const ends = [hull.aft, hull.fore].map(({ corners }) => corners);
   const { normal, height } = at.plane;
   const waterAt = (x: number, y: number): Vec3 => [
@@ -39,7 +46,6 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
     (height - normal[0] * x - normal[1] * y) / normal[2],
   ];
   const [from, to] = [hull.aft.corners.at(-1)![0] - gap, hull.fore.corners.at(-1)![0] + gap];
-  const section = hull.widest.corners;
   const water = (points: readonly Point[]): Shape => line(points, { pen: 'thin' });
   const least: Vec3 = [v.leastAt, 0, sheerAt(hull, v.leastAt)];
   return drawing({
@@ -61,10 +67,13 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
         line(line3(points.toReversed().concat(points.map(both)), plan), { pen: 'outline' }),
       ]),
       ...ask(waterlines).map((points) => water(line3(points, plan))),
-      line(line3(section.toReversed().concat(section.map(both)), astern), { pen: 'outline' }),
-      water([astern(waterAt(middle, -0.6 * beam)), astern(waterAt(middle, 0.6 * beam))]),
+      ...stationsAfloat(hull, astern),
+      water([
+        [mm(middle - 0.6 * beam), water0],
+        [mm(middle + 0.6 * beam), water0],
+      ]),
       note(
-        'Profile and plan, bow to the right, and the widest section seen from astern. Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.',
+        'Profile and plan, bow to the right, and all stations seen from astern. Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.',
       ),
     ],
   });

@@ -151,3 +151,15 @@ test('the drawing shows the freeboard that is told', () => {
   expect(drawing.shapes.some((shape) => 'text' in shape && shape.text === '750 mm')).toBe(true);
   expect(tried.chart?.lines.map(({ name }) => name)).toStrictEqual(['port', 'starboard']);
 });
+
+test('the body plan shows every station in the same water, and the low side as near to it as is told', () => {
+  const tried = inBox({ moves: 'side', mover: '150 kg', far: '800 mm', centreForward: '2.9 m' });
+  const lines = tried.drawing!.shapes.flatMap((shape) => (shape.shape === 'line' ? [shape] : []));
+  // Five stations, from the sheer down and up to the sheer again: six corners each. Both ends of the plan come before.
+  const round = lines.filter(({ points }) => points.length === 6 && points[2]![0] === points[3]![0]);
+  const water = lines.findLast(({ pen }) => pen === 'thin')!.points[0]![1];
+  expect(round).toHaveLength(2 + 5);
+  const stations = round.slice(2);
+  const sheers = stations.flatMap(({ points }) => [points[0]![1], points.at(-1)![1]]);
+  expect((Math.min(...sheers) - water) / 1000).toBeNear(tried.number('leastFreeboard'), 1e-6);
+});
