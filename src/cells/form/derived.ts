@@ -12,15 +12,13 @@ export function derivedOf(
   scopeBy: (read: Read) => Scope,
 ): Derived {
   const spec = cell.steps[key]!; // asked only for steps of the cell
-  return {
-    name,
-    kind: spec.kind,
-    meaning: spec.meaning,
-    source: spec.source,
-    ...written(cell, key),
-    ...(isTold(spec) && spec.options && lists ? { options: lists[spec.options] } : {}),
-    from: (read) => runStep(cell, spec, scopeBy(read)),
-  };
+  const { kind, meaning, source } = spec;
+  const from: Derived['from'] = (read) => runStep(cell, spec, scopeBy(read));
+  const plain = { name, kind, meaning, source, from };
+  const manner = mannerOf(cell, key);
+  const options = isTold(spec) && spec.options && lists?.[spec.options];
+  // Most are plain, and made by thousands.
+  return manner || options ? { ...plain, ...(manner && { manner }), ...(options && { options }) } : plain;
 }
 
 /** How it is written, where that is not as all numbers are. */

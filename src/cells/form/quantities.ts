@@ -7,7 +7,7 @@
  * Each is made when it is first asked for by its name.
  */
 import type { BoatLists, Derived, Given, Option, Owner, Read } from '../../boat';
-import { once } from '../../boat/once';
+import { once, onceFor } from '../../boat/once';
 import { inchTwin, wordsOf } from '../../measure';
 import type { Cell, ChoiceSpec, InputSpec } from './define';
 import { derivedOf, written } from './derived';
@@ -76,15 +76,8 @@ function givenOf(
 ): Given {
   const [own, ownInch] = bySystem(instance.presets[key]);
   const link = own === undefined ? spec.from : undefined;
-  const base = {
-    name: `${instance.name}.${key}`,
-    kind: spec.kind,
-    meaning: spec.label.charAt(0).toLowerCase() + spec.label.slice(1),
-    ...(spec.note === undefined ? {} : { source: spec.note }),
-    ...written(instance.cell, key),
-  };
   const preset = own ?? (isChoice(spec) ? firstKnown(spec, lists) : spec.preset);
-  const twin = own === undefined ? (spec.presetInch ?? twinOf(spec)) : ownInch;
+  const twin = own === undefined ? twinOf(spec) : ownInch;
   const presetNow = (read: Read) => (twin !== undefined && read.inches() ? twin : preset);
   const asDeclared = (name: string) => spec.owners?.find((owner) => owner.name === name);
   /** Of a part that the boat lacks, as it is declared. */
@@ -96,22 +89,35 @@ function givenOf(
   const linked =
     (link !== undefined && linkPreset(instance, link, without, lists, spec.fromBy)) ||
     (twin === undefined ? {} : { presetFrom: presetNow });
-  if (isChoice(spec)) return { ...base, preset, ...linked, options: optionsOf(spec, lists, own) };
-  const { min, max, step } = spec;
   return {
-    ...base,
+    ...saidOf(spec),
+    name: `${instance.name}.${key}`,
     preset,
     ...linked,
-    ...(min === undefined ? {} : { min }),
-    ...(max === undefined ? {} : { max }),
-    ...(step === undefined ? {} : { step }),
-    ...(spec.otherwise && { otherwise: spec.otherwise }),
+    ...written(instance.cell, key),
+    ...(isChoice(spec) && { options: optionsOf(spec, lists, own) }),
   };
 }
 
-/** What custom says in millimetres it says in inches too. */
-const twinOf = ({ kind, preset }: InputSpec | ChoiceSpec): string | undefined =>
-  kind === 'length' || kind === 'drill' ? inchTwin(preset) : undefined;
+/** What is said of a field whatever it is called by, on whatever boat: gathered once, for every boat asks. */
+const saidOf = onceFor((spec: InputSpec | ChoiceSpec) => {
+  const { kind, label, note } = spec;
+  const meaning = label.charAt(0).toLowerCase() + label.slice(1);
+  const said = { kind, meaning, ...(note !== undefined && { source: note }) };
+  if (isChoice(spec)) return said;
+  const { min, max, step, otherwise } = spec;
+  return {
+    ...said,
+    ...(min !== undefined && { min }),
+    ...(max !== undefined && { max }),
+    ...(step !== undefined && { step }),
+    ...(otherwise && { otherwise }),
+  };
+});
+
+/** The preset in feet and inches: what custom says in millimetres it says in inches too. */
+const twinOf = ({ kind, preset, presetInch }: InputSpec | ChoiceSpec): string | undefined =>
+  presetInch ?? (kind === 'length' || kind === 'drill' ? inchTwin(preset) : undefined);
 
 /** A boat may lack the part a preset names, or call it otherwise: what lies in its place serves, else the first. */
 function firstKnown(spec: ChoiceSpec, lists: BoatLists | null): string {

@@ -97,22 +97,23 @@ function limitOf(definition: Given, text: string | undefined, around: Surroundin
 }
 
 /** What means the same for every quantity of a kind, by the units of bare numbers: presets and limits are the same few texts. */
-const literals = new WeakMap<Shown, Map<string, Reading>>();
-/** More of them are forgotten: a slider leaves one behind at every step. */
-const MOST_KEPT = 4000;
+const literals = new WeakMap<Shown, Map<KindId, Map<string, Reading>>>();
+/** More of one kind are forgotten: a slider leaves one behind at every step. */
+const MOST_KEPT = 1000;
 
 /** A number that names nothing is read once. */
 function readNumber(of: Given, text: string, around: Surroundings): Reading {
-  const known = literals.get(around.shown) ?? new Map<string, Reading>();
-  literals.set(around.shown, known);
-  const key = `${of.kind} ${text}`;
-  const before = known.get(key);
+  const byKind = literals.get(around.shown) ?? new Map<KindId, Map<string, Reading>>();
+  literals.set(around.shown, byKind);
+  const known = byKind.get(of.kind) ?? new Map<string, Reading>();
+  byKind.set(of.kind, known);
+  const before = known.get(text);
   if (before) return before;
   const reading = readAnew(of, text, around);
   // A sentence speaks of its own field.
   if (isIssue(reading) || reading.names.length > 0 || isIssue(reading.evaluate(unnamed))) return reading;
   if (known.size >= MOST_KEPT) known.clear();
-  known.set(key, reading);
+  known.set(text, reading);
   return reading;
 }
 
