@@ -35,7 +35,6 @@ import { colours, takeColours } from './layout/colours';
 import { type Conflict, keepSaved } from './keeping/keeping';
 import { freshSheet, type BenchSheet, sheetFor } from './keeping/sheets';
 import { listenForFinder } from './finder/listen';
-import { listenForUndo } from './layout/undo-keys';
 import { followHash } from './address';
 import { use } from './html';
 import { fetchTheRest, isOwn, openHead, ownTexts, placedOn } from './library';
@@ -200,7 +199,6 @@ function lay(next: BenchSheet): void {
 }
 
 effect(() => keepUnits(shelf, shown.value));
-listenForUndo(book);
 listenForFinder(bench);
 effect(() => {
   document.title = `${bench.name.value} · Battenbook`;

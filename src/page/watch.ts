@@ -4,11 +4,13 @@ import type { Bench } from './bench';
 import { watchWords } from './glossary/watch';
 import { watchHere } from './layout/here';
 import { watchForNewBuild } from './layout/new-build';
+import { listenForUndo } from './layout/undo-keys';
 import { watchNotebooks } from './notebooks/watch';
 import { watchRest } from './rest';
 import { watchRipple } from './ripple/watch';
 
 export function watch(bench: Bench): void {
+  listenForUndo(bench.book);
   watchWords();
   watchNotebooks(bench);
   watchHere(bench);
