@@ -30,7 +30,7 @@ export const cloth = defineCell({
     when: 'pieces == 0',
     says: 'No cloth is asked for.',
     otherwise: [
-      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it, and no way of laying them takes less than {leastCut}.',
+      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it, and less than {leastCut} can’t do.',
       {
         when: 'over == "hull" and covered > 0 m^2',
         says: [
@@ -49,7 +49,7 @@ export const cloth = defineCell({
           },
         ],
       },
-      '{area} is laid, {lapped} of it in laps and round edges. Round the edges under it to a radius of {leastRound} or more.',
+      'Of the cloth {lapped} lies in laps and round edges: round these to {leastRound} or more.',
     ],
   },
   table: tableOf({

@@ -69,12 +69,8 @@ export const fairing = defineCell({
       says: 'Between {differFrom} and {differTo} the keelson’s curve and the chine log’s differ by {differ}.',
     },
     {
-      when: 'stemMost > 0.5 mm',
-      says: 'A stem planed evenly from foot to head stands {stemMost} proud of the side, {stemMostUp} up it.',
-    },
-    {
-      when: 'stemLacks > 0.5 mm',
-      says: 'Planed evenly, the stem lacks {stemLacks} of the side {stemLacksUp} up it: leave wood there.',
+      when: 'max(stemMost, stemLacks) > 1 mm',
+      says: 'A stem planed evenly from foot to head stands up to {stemMost} proud of the side and lacks up to {stemLacks}.',
     },
   ],
   table: tableOf({
