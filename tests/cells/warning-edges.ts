@@ -287,11 +287,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'outboards == 1 and rated > mostPower',
     'outboards == 1 and (length < 14 ft or length > 3 * beam)',
   ],
-  power: [
-    'transom - shaftHeight > 1 in',
-    'shaftHeight - transom > 1 in',
-    'slipLeast > slipMost',
-  ],
+  power: ['transom - shaftHeight > 1 in', 'shaftHeight - transom > 1 in', 'slipLeast > slipMost'],
   flotation: [
     'lacks > 0 m^3',
     'foam > fitted',

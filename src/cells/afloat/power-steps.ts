@@ -2,7 +2,7 @@
 import { step, type ValuesOf } from '../form/define';
 import type { powerInputs } from './power-inputs';
 
-const HULL_SPEED = 'speed over root length of 1.34 in knots and feet: common practice, no source';
+const HULL_SPEED = 'speed of 1.34 times the root of the length, knots and feet: common practice, no source';
 const PUSHING = 'from memory: Dave Gerr, Propeller Handbook (1989), displacement speed formula';
 const PLANING = 'from memory: Dave Gerr, Propeller Handbook (1989), Crouch’s formula';
 const FROUDE = 'D. Radojčić et al., Polish Maritime Research 2(82) (2014): wholly planing from about 3';

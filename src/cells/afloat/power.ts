@@ -29,7 +29,7 @@ export const power = defineCell({
       [
         {
           when: 'motorPower <= 0 hp',
-          says: 'Without a motor nothing drives her here. {enough} brings her to {hullSpeed}, her hull speed.',
+          says: 'Without a motor nothing drives her here.',
         },
         {
           when: 'planes == 1',
@@ -37,11 +37,15 @@ export const power = defineCell({
         },
         {
           when: 'pushing <= hullSpeed',
-          says: 'She pushes water, at {slowest} or so; {enough} brings her to {hullSpeed}, her hull speed.',
+          says: 'She pushes water, at {slowest} or so.',
         },
       ],
       'She is past her hull speed of {hullSpeed} and does not plane yet: no rule holds well between. About {toPlane} lifts her on the plane.',
     ),
+    {
+      when: 'motorPower <= 0 hp or (planes == 0 and pushing <= hullSpeed)',
+      says: '{enough} brings her to {hullSpeed}, her hull speed.',
+    },
     {
       when: 'motorPower > 0 hp',
       says: 'Two thirds of the tank last {hours} at full throttle, {miles} nautical miles. A propeller of {pitchLeast} to {pitchMost} pitch is where to begin.',

@@ -251,7 +251,7 @@ export const buyListInputs = {
   plyDensity: input('density', 'Density of the plywood', {
     from: 'panels.plyDensity',
     preset: '540 kg/m³',
-    min: '300 kg/m^3',
+    min: '200 kg/m^3',
     max: '1000 kg/m^3',
     step: '10 kg/m^3',
     note: `of the sheets bought, taken all as thick as those priced: ${PRACTICE}`,

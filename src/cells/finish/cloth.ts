@@ -30,7 +30,7 @@ export const cloth = defineCell({
     when: 'pieces == 0',
     says: 'No cloth is asked for.',
     otherwise: [
-      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it, and less than {leastCut} can’t do.',
+      'Buy {length} of cloth {width} wide, for {cost}: the {pieces?piece lies:pieces lie} on {cut} of it; the least that any way of laying could take is {leastCut}.',
       {
         when: 'over == "hull" and covered > 0 m^2',
         says: [

@@ -139,7 +139,7 @@ export function rollChart(v: RollValues, { hull, say, ask }: On): Chart {
     ...bare,
     says:
       v.way === 'edge'
-        ? `On the way up most, ${say(v.heaviest, 'mass')}; nothing at ${say(v.balanceAngle, 'angle')}; past that the hold on her, at most ${say(v.held, 'mass')}.`
+        ? `On the way up most, ${say(v.heaviest, 'mass')}; nothing at ${say(v.balanceAngle, 'angle')}; past that the hold on her, ${say(v.held, 'mass')} where it is hardest.`
         : `The pull that turns her on in the ropes, against the high friction.`,
     lines: [{ name: 'at her far sheer', points, as: 'line' }],
     limits: [{ at: 0, axis: 'y', label: 'balance' }],

@@ -74,7 +74,7 @@ const plain = new Set(
     'inward keyboard lain leftovers magnet measurement mend mends metre millimetre monoxide dioxide outdoors outline outrank ' +
     'outward paraffin potful puddle rectangle rigid rim risen sags sawdust scatter scrapings sideways sixteenth slacken slant sled ' +
     'softens spheres sprang spreadsheet stability staggered steadiness steep thermometer thickness tighten ' +
-    'unbroken unseen upright upward varies varnish vary width afloat nitrile fumes cfr ffp stiffens unexpanded swung calculators friction forecast thumbnail midway uneven vapour unsanded coarse disc slivers axle ramp ratchet tyre winch'
+    'unbroken unseen upright upward varies varnish vary width afloat nitrile fumes cfr ffp stiffens unexpanded swung calculators friction forecast thumbnail midway uneven vapour unsanded coarse disc slivers axle ramp ratchet tyre winch kilogram oar yardstick petrol graph stow wheelbarrow muff residual gfci rcd horsepower throttle'
   ).split(' '),
 );
 
