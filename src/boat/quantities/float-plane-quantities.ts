@@ -4,6 +4,7 @@ import type { Hull } from '../hull/hull';
 import { FOOT, INCH, POUND } from '../../measure/si';
 import { fromBoth, fromHull } from './make-derived';
 import type { Derived, Read } from './quantity';
+import type { Layout } from './lists';
 
 /** Fresh water as the rule has it: 62.4 lb/ft3, in kg/m3 (33 CFR 183.105). */
 const WATER = (62.4 * POUND) / FOOT ** 3;
@@ -49,7 +50,9 @@ function sternBreadth(hull: Hull): number {
   return 2 * Math.max(...points.filter(([x]) => x <= aft + hull.length / 4).map(([, y]) => y));
 }
 
-export function floatPlaneQuantities(): readonly Derived[] {
+/** None where there is no hull to measure. */
+export function floatPlaneQuantities({ stations }: Layout): readonly Derived[] {
+  if (stations.length === 0) return [];
   return [
     fromBoth(
       'floatPlane.overCut',

@@ -17,6 +17,7 @@ export const tradeTables = [
 /** Words that name parts, panels, tables, calculators and what the shop has, so that no edge or station may take them. */
 const taken = new Set<string>([
   'hull',
+  'floatPlane',
   'shop',
   ...tradeTables,
   'lumber',

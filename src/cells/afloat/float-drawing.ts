@@ -4,7 +4,7 @@ import { heightsAlong, type Vec3 } from '../../kernel';
 import type { Chart, OnHand } from '../form/define';
 import { rest, waterlines } from './float-facts';
 import type { FloatValues } from './float-steps';
-import { fromAstern, stationsAfloat } from './stations-afloat';
+import { fromAstern, stationsAfloat } from './stations-afloat-drawing';
 
 const TITLE = 'How she floats';
 const ALONG = 49;

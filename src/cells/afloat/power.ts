@@ -110,7 +110,7 @@ function speedChart(v: PowerValues, on: OnHand<PowerValues>): Chart {
   const line = (of: 'slowest' | 'fastest') => swept.map((there) => [there.motorPower, there[of]] as const);
   return {
     title: 'Speed against power',
-    says: `With ${on.say(v.motorPower, 'power')} she makes ${on.say(v.slowest, 'speed')} to ${on.say(v.fastest, 'speed')}; she planes from about ${on.say(v.toPlane, 'power')}.`,
+    says: `How fast she is with more power or less; she planes from about ${on.say(v.toPlane, 'power')}.`,
     x: { label: 'Power', kind: 'power' },
     y: { label: 'Speed', kind: 'speed' },
     lines: [

@@ -50,7 +50,7 @@ export const buyList = defineCell({
       'fittingsNeed',
       'fittingsPrice',
     ],
-    'Glue, epoxy, cloth': [
+    'Glue and cloth': [
       'glueIs',
       'glueVolume',
       'gluePack',

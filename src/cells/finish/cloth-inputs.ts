@@ -11,6 +11,7 @@ const layers = (label: string, note: string, when: string) =>
 const size = (label: string, preset: string, presetInch: string, note: string) =>
   input('length', label, { preset, presetInch, min: '50 mm', max: '12 m', step: '10 mm', note, when: FLAT });
 
+const STRIPS = `${HULL} and strips != "none"`;
 /** Strips lie over the joints of the bottom. */
 const BOTTOM = `${HULL} and (strips == "allJoints" or strips == "all")`;
 
@@ -145,7 +146,7 @@ export const clothInputs = {
     max: '300 mm',
     step: '5 mm',
     note: PRACTICE,
-    when: HULL,
+    when: STRIPS,
     ofBoat: true,
   }),
   stripCut: choice('Strips round corners', {
@@ -155,7 +156,7 @@ export const clothInputs = {
     ],
     preset: 'straight',
     note: 'at 45° all its threads cross the corner, and it drapes round a stem; with the thread only half of them do',
-    when: HULL,
+    when: STRIPS,
   }),
   sideJoints: jointCount('Joints in each side', 'side', 'above the chine', HULL),
   sideJointLong: jointLength('Length of a side joint', 'side', `${HULL} and sideJoints > 0`),

@@ -16,7 +16,7 @@ export const cloth = defineCell({
     'The flat face': ['flatLength', 'flatWidth', 'layers'],
     'Runs and laps': ['runs', 'lap', 'turn', 'further', 'trim', 'slack', 'seamShift', 'pieceInHand'],
     'The strips': ['strips', 'stripWidth', 'stripCut'],
-    'The joints': ['sideJoints', 'sideJointLong', 'bottomJoints', 'bottomJointLong'],
+    'Joints of the skin': ['sideJoints', 'sideJointLong', 'bottomJoints', 'bottomJointLong'],
     'As the shop sells it': ['beyond', 'soldBy', 'price'],
   },
   alone: ['flatLength', 'flatWidth', 'layers'],

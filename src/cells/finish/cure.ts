@@ -16,12 +16,19 @@ export const cure = defineCell({
   inputs: cureInputs,
   groups: {
     'Day and night': ['told', 'dayFrom', 'dayTo'],
-    'The epoxy': ['hardener', 'tackFree', 'window', 'sandable', 'cured', 'factor', 'stops'],
+    'The epoxy': ['hardener', 'tackFree', 'window', 'sandable', 'cured', 'factor', 'stops', 'fillSlipCoat'],
     'The coats': ['fillCoats', 'primerCoats', 'paint', 'paintCoats', 'job'],
-    'The paint': ['paintAfter', 'primerRecoat', 'recoat', 'hard', 'leastDry'],
+    'The paint': [
+      'paintAfter',
+      'primerRecoat',
+      'recoat',
+      'hard',
+      'leastDry',
+      'primerSlipCoat',
+      'paintSlipCoat',
+    ],
     'Your hours': ['when', 'workFrom', 'workLasts', 'coatTime', 'sandTime'],
     'What slips': ['sealSlip', 'clothSlip', 'fillSlip', 'sandSlip', 'primerSlip', 'paintSlip'],
-    'Which coat slips': ['fillSlipCoat', 'primerSlipCoat', 'paintSlipCoat'],
   },
   steps: cureSteps,
   answers: [

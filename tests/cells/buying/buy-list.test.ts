@@ -178,24 +178,24 @@ describe('the list', () => {
 
   test('a line is paid only when it is ticked off', () => {
     const spent = [
-      'timbers',
-      'rough',
-      'jig',
-      'sheets',
-      'screws',
-      'glue',
-      'epoxy',
-      'powder',
-      'cloth',
-      'paint',
-      'thinner',
-      'paper',
-      'covers',
-      'cups',
-      'gloves',
-      'masks',
-      'fittings',
-    ].map((line) => `${line}Spent`);
+      'timbersSpent',
+      'roughSpent',
+      'jigSpent',
+      'sheetsSpent',
+      'screwsSpent',
+      'glueSpent',
+      'epoxySpent',
+      'powderSpent',
+      'clothSpent',
+      'paintSpent',
+      'thinnerSpent',
+      'paperSpent',
+      'coversSpent',
+      'cupsSpent',
+      'glovesSpent',
+      'masksSpent',
+      'fittingsSpent',
+    ];
     const paid = Object.fromEntries(buyLines.map(({ id }, i) => [`${id}Paid`, `${i + 1}`]));
     const got = Object.fromEntries(buyLines.map(({ id }) => [`${id}Got`, 'yes']));
     const each = spent.map((_, i) => i + 1);

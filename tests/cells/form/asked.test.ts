@@ -66,6 +66,23 @@ const TELLING: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   offsets: { 'offsets.planLength': '5.38 m' },
   // A rigid glue presses by the wood.
   clamps: { 'clamps.glue': 'resorcinol' },
+  // A log bears on the bottom by its thickness, a keelson by its width alone.
+  fairing: { 'fairing.timber': 'chineLog', 'fairing.face': 'below' },
+  // The last of several coats slips otherwise than the first.
+  cure: { 'cure.paintSlip': '30 h', 'cure.paintCoats': '4' },
+  // Alone on the boat it is asked for nothing: some of all.
+  buyList: {
+    'buyList.sheetsNeed': '6',
+    'buyList.sheetsCost': '300',
+    'buyList.glueIs': 'resorcinol',
+    'buyList.glueVolume': '3 L',
+    'buyList.clothLength': '12 m',
+    'buyList.clothCost': '90',
+    'buyList.paintVolume': '7.7 L',
+    'buyList.smallTinPrice': '12',
+    'buyList.middleTinPrice': '20',
+    'buyList.largeTinPrice': '60',
+  },
   // The limber and the keelson are cut from the bottom's member.
   screwMap: { 'screwMap.member': 'bottom' },
   // Between thin panels the least radius is the custom of the system.

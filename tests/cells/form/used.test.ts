@@ -11,7 +11,6 @@ const FEWER: Readonly<Record<string, string>> = {
     'sheets are laid on the bench one by one; what other cells cut has its patterns at full size',
   'cell.search': 'two cells ask for a search that takes longer than an edit: boards and sheets to buy',
   'cell.tall': 'the lines of a boat and a list of boards are as high as they are wide',
-  'cell.view': 'a grid to type in and a hull to turn are parts of the page and no forms',
   'choice.without': 'words for a boat that has no chine, where a cell speaks of one',
   'option.withoutBoat': 'one choice has an answer that a boat calls by her part and a workshop by no name',
 };

@@ -4,16 +4,16 @@ import { line, mm, type Point, type Shape } from '../../drawing';
 import { type Balance, cross, dot, scale, subtract, unit, type Vec3 } from '../../kernel';
 
 /** Where a point of the hull is drawn: port to the left, and the water at height 0. */
-export type Place = (point: Vec3) => Point;
+export type FromAstern = (point: Vec3) => Point;
 
-export function fromAstern({ plane: { normal, height } }: Balance): Place {
+export function fromAstern({ plane: { normal, height } }: Balance): FromAstern {
   const forward = unit(subtract([1, 0, 0], scale(normal, normal[0])));
   const port = cross(normal, forward);
   return (point) => [-mm(dot(point, port)), mm(dot(point, normal) - height)];
 }
 
 /** The sections of all stations, both sides, the widest drawn strong. */
-export function stationsAfloat(hull: Hull, place: Place): readonly Shape[] {
+export function stationsAfloat(hull: Hull, place: FromAstern): readonly Shape[] {
   return hull.stations.map((station) => {
     const { corners } = station;
     const round = [...corners.toReversed(), ...corners.map(([x, y, z]): Vec3 => [x, -y, z])];
