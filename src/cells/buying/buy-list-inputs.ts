@@ -206,7 +206,10 @@ const lineInputs = Object.fromEntries(
 ) as unknown as OfLines; // the keys are the lines' own
 
 export const buyListInputs = {
-  line: choice('Line', { options: buyLines.map(({ id, label }) => ({ id, label })), preset: 'sheets' }),
+  line: choice('Line', {
+    options: buyLines.map(({ id, label, about }) => ({ id, label, about })),
+    preset: 'sheets',
+  }),
   contingency: input('share', 'Set aside for surprises', {
     preset: '10 %',
     min: '0 %',
