@@ -31,15 +31,15 @@ export default defineConfig({
           groups: [
             {
               name: 'page',
-              // And the list of long timbers, which is asked for with a boat and without.
-              test: /src\/(page\/main|boat\/joinery\/long-parts)\.ts$/,
+              // And the list of long timbers, which is asked for with a boat and without, and what a line of text reads.
+              test: /src\/(page\/main|boat\/joinery\/long-parts|notebook\/text\/page-text)\.ts$/,
               includeDependenciesRecursively: true,
               priority: 3,
             },
             {
               name: 'declared',
               // What the boat is asked for, in the words of every cell: with the first one, and without a boat.
-              test: /src\/boat\/quantities\/declared\.ts$/,
+              test: /src\/(boat\/quantities\/declared|cells\/form\/from-boat)\.ts$/,
               includeDependenciesRecursively: true,
               priority: 2.5,
             },
