@@ -124,7 +124,10 @@ describe('the list of boats', () => {
     await onBench(page, 'Evening dory');
     await reads(page.locator('article.prose'), /bench now is called\s+Evening dory/);
     await press(page, 'The boat’s own sheet');
-    await reads(page.locator('.boat-sheet figure').first(), /Evening dory in profile/);
+    // The drawing is called by her, for whom it is read out.
+    await expect
+      .poll(() => page.locator('.boat-sheet figure svg').first().getAttribute('aria-label'))
+      .toMatch(/Evening dory in profile/);
     await press(page, 'Close the boat’s sheet');
     await press(page, 'Copy Evening dory');
     await onBench(page, 'Evening dory 2');
