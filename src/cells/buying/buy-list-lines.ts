@@ -9,8 +9,8 @@ export const shops = {
   resin: 'epoxy',
   cloth: 'cloth',
   paint: 'paint',
-  consumables: 'used up',
-  safety: 'hands, eyes, lungs',
+  consumables: 'consumables',
+  safety: 'protective gear',
 } as const;
 
 export type Shop = keyof typeof shops;
