@@ -3,14 +3,17 @@ import { choice, input, type ValuesOf } from '../form/define';
 
 const OUTBOARD = 'drive == "outboard" or drive == "well"';
 
+/** What drives her, as the US rule parts boats. */
+export const driveOptions = [
+  { id: 'outboard', label: 'an outboard on the transom' },
+  { id: 'well', label: 'an outboard behind a well' },
+  { id: 'small', label: 'a motor of up to 2 hp' },
+  { id: 'hand', label: 'oars or paddles' },
+] as const;
+
 export const capacityInputs = {
   drive: choice('Driven by', {
-    options: [
-      { id: 'outboard', label: 'an outboard on the transom' },
-      { id: 'well', label: 'an outboard behind a well' },
-      { id: 'small', label: 'a motor of up to 2 hp' },
-      { id: 'hand', label: 'oars or paddles' },
-    ],
+    options: driveOptions,
     preset: 'outboard',
   }),
   displacement: input('mass', 'Water pushed aside, at most', {

@@ -1,6 +1,7 @@
 /** What the cell of the flotation asks for. */
 import { choice, input, type ValuesOf } from '../form/define';
 import { fromBoat } from '../form/from-boat';
+import { driveOptions } from './capacity-inputs';
 
 const CUSTOM = 'common practice, no source';
 const WEIGHTS = 'forward of the after end of the bottom';
@@ -17,12 +18,7 @@ export const flotationInputs = {
     preset: 'level',
   }),
   drive: choice('Driven by', {
-    options: [
-      { id: 'outboard', label: 'an outboard on the transom' },
-      { id: 'well', label: 'an outboard behind a well' },
-      { id: 'small', label: 'a motor of up to 2 hp' },
-      { id: 'hand', label: 'oars or paddles' },
-    ],
+    options: driveOptions,
     from: 'capacity.drive',
     preset: 'outboard',
   }),

@@ -109,13 +109,13 @@ export const roll = defineCell({
     },
     {
       when: 'roomUp > ceiling',
-      says: 'On the way over she is {roomUp} high, and there are {ceiling}.',
+      says: 'On the way over she is {roomUp} high, and the ceiling is at {ceiling}.',
       limit: 'geometry',
       weight: 'stop',
     },
     {
       when: 'way == "edge" and roomAcross > floorFree',
-      says: 'Rolled right over she takes {roomAcross} of floor, and there are {floorFree}: lift her back when she stands on her side.',
+      says: 'Rolled right over she takes {roomAcross} of floor, and only {floorFree} is free: lift her back when she stands on her side.',
       limit: 'geometry',
       weight: 'mind',
     },
