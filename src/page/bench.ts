@@ -149,7 +149,7 @@ export function sayValue(
 /** A value of a quantity as it is written wherever it stands. */
 export function sayOf(graph: Graph, name: string, value: Value, shown: Shown): string {
   const quantity = graph.quantity(name);
-  return sayValue(value, quantity?.kind ?? 'number', shown, optionsFor(graph, name), quantity?.manner);
+  return sayValue(value, quantity?.kind ?? 'number', shown, optionsFor(graph, name), graph.mannerOf(name));
 }
 
 /** The answers a choice can take; none for what is no choice. */

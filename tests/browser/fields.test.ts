@@ -3,6 +3,7 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import {
   answer,
+  atRest,
   cell,
   field,
   holds,
@@ -137,6 +138,8 @@ test('on a phone the leading answers stay in sight over the field in hand', asyn
   });
 
   await step('they give way to a field at the edge, which makes room for them when one types', async () => {
+    // What is typed makes room a frame later: not after the window is moved.
+    await atRest(page);
     await page.evaluate(() => {
       scrollBy(0, document.activeElement!.getBoundingClientRect().top - 10);
     });

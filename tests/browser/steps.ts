@@ -188,8 +188,10 @@ export const answer = (page: Page, quantity: string, version: 'first' | 'second'
   page.locator(`.answer[data-quantity="${quantity}"] .figure.${version} b`);
 
 /** The large figures of a cell in their order. */
-export const answers = (page: Page, name: string): Promise<string[]> =>
-  cell(page, name).locator('.answer .figure.first b').allInnerTexts();
+export async function answers(page: Page, name: string): Promise<string[]> {
+  await followed(cell(page, name));
+  return cell(page, name).locator('.answer .figure.first b').allInnerTexts();
+}
 
 /** All large figures of the notebook by their quantity, once what is far from the window has followed the last edit. */
 export async function allAnswers(page: Page): Promise<Record<string, string>> {
@@ -221,10 +223,31 @@ export function numberIn(text: string): number {
   return Number(found[0]);
 }
 
-export const fieldNumber = async (page: Page, quantity: string): Promise<number> =>
-  numberIn(await field(page, quantity).inputValue());
-export const answerNumber = async (page: Page, quantity: string, version: 'first' | 'second' = 'first') =>
-  numberIn(await answer(page, quantity, version).innerText());
+export async function fieldNumber(page: Page, quantity: string): Promise<number> {
+  await followed(row(page, quantity));
+  return numberIn(await field(page, quantity).inputValue());
+}
+export async function answerNumber(page: Page, quantity: string, version: 'first' | 'second' = 'first') {
+  await followed(answer(page, quantity, version));
+  return numberIn(await answer(page, quantity, version).innerText());
+}
+
+/** Waits until a place has followed the last edit: at once in the window and near it, when the page is at rest beyond. */
+async function followed(place: Locator): Promise<void> {
+  await place.first().evaluate(
+    async (at, [margin, pause]) => {
+      const { top, bottom } = at.getBoundingClientRect();
+      const watched = globalThis as unknown as { isTouched: boolean };
+      if (!watched.isTouched || (bottom > -margin && top < innerHeight + margin)) return;
+      await new Promise((over) => setTimeout(over, pause));
+      await new Promise((idle) => requestIdleCallback(idle));
+      watched.isTouched = false;
+    },
+    [NEAR, FAR] as const,
+  );
+}
+/** As the page takes it, px. */
+const NEAR = 300;
 
 /** Waits until the field holds the text. */
 export async function holds(page: Page, quantity: string, text: string): Promise<void> {

@@ -111,6 +111,8 @@ export interface Read {
   readonly maybe: (name: string) => number | null;
   /** Why a number that is written can't be used, as a sentence; null where it can, or none is written. */
   readonly why?: (name: string) => string | null;
+  /** How a quantity is written: in its own manner, or in that of the one that alone fills it. */
+  readonly mannerOf?: (name: string) => Manner | undefined;
   readonly choice: (name: string) => string;
   /** Whether there is such a quantity; who asks is asked again when it comes or goes. */
   readonly has: (name: string) => boolean;

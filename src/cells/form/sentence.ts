@@ -48,7 +48,10 @@ export function sentence(instance: Instance, text: string, because: readonly str
       Object.fromEntries(
         keys.map((key) => [
           key,
-          say(values[key] as number, kindOfKey(cell, key), { ...mannerOf(cell, key), finer }), // the keys are those of numbers
+          say(values[key] as number, kindOfKey(cell, key), {
+            ...(mannerOf(cell, key) ?? read.mannerOf?.(`${instance.name}.${key}`)),
+            finer,
+          }), // the keys are those of numbers
         ]),
       );
     const numbers = fineEnough(conditions, values, written);

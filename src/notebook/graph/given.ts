@@ -48,6 +48,12 @@ export function namedIn({ means }: EntryReading): readonly string[] {
   return isIssue(means) ? [] : means.names;
 }
 
+/** The one quantity that an entry is filled by, as it is. */
+export function linkIn(reading: EntryReading): string | undefined {
+  const [link, ...others] = namedIn(reading);
+  return others.length === 0 && reading.text === link ? link : undefined;
+}
+
 /** The answer that a choice's entry gives, by itself or by way of another choice. */
 export function chosenBy(definition: Given, text: string, others: Read): string | Issue {
   const { meaning, options = [] } = definition;

@@ -10,7 +10,7 @@
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import type { Derived, Given, Hull, Read, Value } from '../../boat';
 import { once, onceEach } from '../../boat/once';
-import { type Issue, issue, type Shown, writeExact } from '../../measure';
+import { type Issue, issue, type Manner, type Shown, writeExact } from '../../measure';
 import type { Findings } from './findings';
 import { namedIn } from './given';
 import { type EntryHeld, type Held, sameHeld } from './held';
@@ -48,6 +48,8 @@ export interface Graph {
   peek(name: string): Value;
   /** What a quantity would be, had nothing been measured or cut; tracked. */
   designed(name: string): Value;
+  /** How a quantity is written: in its own manner, or in that of the one that alone fills it; tracked. */
+  mannerOf(name: string): Manner | undefined;
   /** The entry of a given quantity now; tracked. */
   entry(name: string): EntryState | undefined;
   /** The hull, or why it can't be drawn; tracked. */
@@ -261,6 +263,7 @@ function lay(
         const text = supposed === undefined ? held.text : writeExact(supposed, of.kind, parts.shown);
         return { text, written, names: namedIn(held), ...(built && { built: built.text }) };
       },
+      mannerOf: (name) => readByPage.mannerOf?.(name),
       hull: () => rim(otherId('hull')) as Hull | Issue,
       dependsOn: (name) => {
         const id = name === HULL ? otherId('hull') : places.named(name).value;

@@ -1,6 +1,6 @@
 /** How a working reads others: a quantity without a value ends it, as an issue that says what it waits for. */
 import { attempt, type Found, type Hull, type Read, type Value } from '../../boat';
-import { type Issue, isIssue, issue, wrongSort } from '../../measure';
+import { type Issue, isIssue, issue, type Manner, wrongSort } from '../../measure';
 
 /** What a reader looks at: the network from inside, or its rim. */
 export interface Look {
@@ -11,6 +11,7 @@ export interface Look {
   readonly meaningOf: (name: string) => string | undefined;
   /** Whether something was written or measured for the quantity. */
   readonly isEntered: (name: string) => boolean;
+  readonly mannerOf: (name: string) => Manner | undefined;
   readonly hull: () => Hull | Issue;
   readonly fact: <T>(name: string, find: (read: Read) => T | Issue) => T | Issue;
   readonly inches: () => boolean;
@@ -62,6 +63,7 @@ export function readerOf(look: Look): Read {
       const value = look.value(name);
       return isIssue(value) ? value.issue : null;
     },
+    mannerOf: look.mannerOf,
     has: look.has,
     hull: () => {
       const hull = look.hull();

@@ -2,7 +2,7 @@
 import type { Derived, Given, Hull, Read, Value } from '../../boat';
 import { type Issue, isIssue, issue, type Shown, unknownName } from '../../measure';
 import type { Findings } from './findings';
-import { chosenBy, rangeOf, readBuilt, readGiven, type Surroundings } from './given';
+import { chosenBy, linkIn, rangeOf, readBuilt, readGiven, type Surroundings } from './given';
 import { type EntryHeld, FactHeld, finite, type Held } from './held';
 import { builtAt, type Moment, writtenAt } from './moment';
 import type { Id, Network } from './network';
@@ -142,6 +142,17 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
       if (!of || !('preset' in of)) return false;
       const { written, built } = look(places.entryOf(places.named(name))) as EntryHeld;
       return written || built !== undefined;
+    },
+    mannerOf: (name) => {
+      // Two that fill each other lead back to the first.
+      for (const seen = new Set<string>(); !seen.has(name);) {
+        seen.add(name);
+        const of = thereBy(look, name);
+        if (!of || of.manner || !('preset' in of)) return of?.manner;
+        const entry = look(places.entryOf(places.named(name))) as EntryHeld;
+        name = (entry.built ? undefined : linkIn(entry)) ?? name;
+      }
+      return undefined;
     },
     hull: () => look(otherId('hull')) as Hull | Issue,
     fact: <T>(name: string, find: (by: Read) => T | Issue) => {

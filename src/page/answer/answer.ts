@@ -52,7 +52,7 @@ function BigFigure({ name, value, kind, word, than }: BigFigureProps) {
     const text = sayValue(value, kind, shown.value, optionsFor(book.first.value, name));
     return html`<span class=${`figure ${place}`}>${head}<b class="wordy">${text}</b></span>`;
   }
-  const written = write(value, kind, shown.value, book.first.value.quantity(name)?.manner);
+  const written = write(value, kind, shown.value, book.first.value.mannerOf(name));
   return html`<span class=${`figure ${place}`}>
     ${head}<b>${written.text}</b>
     ${written.remainder ? html`<i class="remainder">${written.remainder}</i>` : null}

@@ -133,7 +133,7 @@ function figuresOf(name: string, bench: Bench): CardFigure[] {
 
 function figureOf(value: Value, kind: KindId, name: string, graph: Graph, bench: Bench) {
   if (typeof value === 'number') {
-    const { text, remainder } = write(value, kind, bench.shown.value, graph.quantity(name)?.manner);
+    const { text, remainder } = write(value, kind, bench.shown.value, graph.mannerOf(name));
     return { text, remainder, large: true };
   }
   const text = isIssue(value)

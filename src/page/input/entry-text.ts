@@ -14,7 +14,8 @@ export function restText(graph: Graph, quantity: Given, shown: Shown): string {
   const entry = graph.entry(quantity.name);
   if (entry?.written) return entry.text;
   const value = fieldValue(graph, quantity.name);
-  if (typeof value === 'number') return write(value, quantity.kind, shown).text;
+  if (typeof value === 'number')
+    return write(value, quantity.kind, shown, graph.mannerOf(quantity.name)).text;
   // What it is linked to is said beside the field; its name is no number.
   return entry && entry.names.length === 0 ? entry.text : '';
 }

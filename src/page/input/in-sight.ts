@@ -47,11 +47,11 @@ function Leading({ instance }: { instance: Instance }) {
 function Figure({ name, value }: { name: string; value: Value }) {
   const bench = useBench();
   const graph = bench.book.first.value;
-  const { kind = 'number', manner } = graph.quantity(name) ?? {};
+  const { kind = 'number' } = graph.quantity(name) ?? {};
   if (isIssue(value)) return html`<span>waits for ${waitsFor(bench, value)}</span>`;
   if (typeof value === 'string')
     return html`<b>${sayValue(value, kind, bench.shown.value, optionsFor(graph, name))}</b>`;
-  return html`<b>${write(value, kind, bench.shown.value, manner).text}</b>`;
+  return html`<b>${write(value, kind, bench.shown.value, graph.mannerOf(name)).text}</b>`;
 }
 
 /** Has a cell looked at whenever what is seen of it may have changed, while a field of it has the focus. */

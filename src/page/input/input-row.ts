@@ -4,7 +4,7 @@ import type { Given, Value } from '../../boat';
 import { cutBy } from '../../cells';
 import { isIssue, write } from '../../measure';
 import type { Graph } from '../../notebook';
-import { type Bench, optionsFor, sayValue, useBench, versionWords } from '../bench';
+import { type Bench, sayOf, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { capital } from '../words';
@@ -114,7 +114,7 @@ function Means({ quantity }: { quantity: Given }) {
   const graph = book.inHand.value;
   const value = fieldValue(graph, quantity.name);
   if (typeof value !== 'number') return null;
-  const said = write(value, quantity.kind, shown.value).text;
+  const said = write(value, quantity.kind, shown.value, graph.mannerOf(quantity.name)).text;
   if (unspaced(said) === unspaced(restText(graph, quantity, shown.value))) return null;
   return html`<p class="means">= ${said}</p>`;
 }
@@ -149,7 +149,7 @@ function OtherValue({ name }: { name: string }) {
   const quantity = graph.quantity(name);
   if (!quantity) return null;
   if (same(value, book.inHand.value.value(name))) return use(OtherDesign, { name });
-  const text = sayValue(value, quantity.kind, shown.value, optionsFor(graph, name));
+  const text = sayOf(graph, name, value, shown.value);
   return html`<p class=${`other ${version}`}>${versionWords[version]}: ${text}</p>`;
 }
 
@@ -160,7 +160,7 @@ function OtherDesign({ name }: { name: string }) {
   const { graph, version } = other.value;
   const designed = graph.designed(name);
   if (same(designed, book.inHand.value.designed(name))) return null;
-  const text = sayValue(designed, graph.quantity(name)!.kind, shown.value, optionsFor(graph, name)); // it has an entry
+  const text = sayOf(graph, name, designed, shown.value);
   return html`<p class=${`other ${version}`}>${versionWords[version]} is designed ${text}; what is measured or cut holds in both.</p>`;
 }
 

@@ -17,7 +17,7 @@ export function figuresOf(bench: Bench, { quantity, before, after }: Two): { is:
   const full = (value: Value) => sayOf(graph, quantity.name, value, shown);
   const short = (value: Value) =>
     typeof value === 'number'
-      ? write(value, quantity.kind, shown, graph.quantity(quantity.name)?.manner).text
+      ? write(value, quantity.kind, shown, graph.mannerOf(quantity.name)).text
       : full(value);
   const say = short(before) === short(after) ? full : short;
   const is = say(after);
