@@ -39,7 +39,7 @@ export interface Bench {
   /** What searches have found, while the page is open. */
   readonly findings: Findings;
   readonly shown: Signal<Shown>;
-  /** Goes up when the page is at rest after an edit: what is far from the window catches up then. */
+  /** Goes up when the page is at rest after an edit: what is far from the window catches up then, part by part. */
   readonly rested: Signal<number>;
   readonly colours: Signal<Colours>;
   /** What lies on the bench: the builder's boat, one that a notebook brings along, or no boat. */

@@ -1,14 +1,15 @@
 /**
  * The bench as a part of the page sees it that may lie far from the window: there it follows no edit at once, but
- * catches up when the page is at rest. So an edit moves what is in view first, and whoever reads the page without a
- * window, or on paper, finds no old number.
+ * catches up in its turn when the page is at rest. So an edit moves what is in view first, and whoever reads the page
+ * without a window, or on paper, finds no old number.
  */
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { onceEach } from '../boat/once';
 import type { Graph } from '../notebook';
 import type { Bench } from './bench';
 import { watchNear, watchRead } from './near';
+import { atRest } from './picture/at-rest';
 import { printing } from './printing';
 
 /**
@@ -17,6 +18,13 @@ import { printing } from './printing';
  */
 export function useSeen(host: { current: Element | null }, bench: Bench, name?: string): Bench {
   const isNear = useMemo(() => signal(true), []);
+  const turn = useMemo(() => signal(0), []);
+  useLayoutEffect(() => {
+    const was = bench.rested.peek();
+    return effect(() => {
+      if (bench.rested.value !== was) atRest(() => (turn.value += 1));
+    });
+  }, [bench, turn]);
   useLayoutEffect(() => {
     const element = host.current;
     if (!element) return undefined;
@@ -33,10 +41,11 @@ export function useSeen(host: { current: Element | null }, bench: Bench, name?: 
   }, [host, isNear, bench, name]);
   return useMemo(() => {
     const follows = computed(() => isNear.value || printing.value || bench.inHand.value === name);
-    const seen = onceEach((graph: Graph) => graph.seenAt(follows, bench.rested));
+    const seen = onceEach((graph: Graph) => graph.seenAt(follows, turn));
     const { first, second, inHand } = bench.book;
     return {
       ...bench,
+      rested: turn,
       book: {
         ...bench.book,
         first: computed(() => seen(first.value)),
@@ -48,5 +57,5 @@ export function useSeen(host: { current: Element | null }, bench: Bench, name?: 
         return other && { ...other, graph: seen(other.graph) };
       }),
     };
-  }, [bench, name, isNear]);
+  }, [bench, name, isNear, turn]);
 }

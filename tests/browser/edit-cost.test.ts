@@ -83,16 +83,19 @@ test('an edit moves what is near the window; what is far follows at rest, and at
       thickness!.value = '23 mm';
       thickness!.dispatchEvent(new InputEvent('input', { bubbles: true }));
     });
+    // Whoever reads the page from without sees that something is behind.
+    const says = document.documentElement.dataset['followed'];
     const printed = await moves(() => dispatchEvent(new Event('beforeprint')));
     dispatchEvent(new Event('afterprint'));
-    return { typed, printed };
+    return { typed, says, printed };
   });
   expect(moved).toStrictEqual({
     typed: ['scarf'],
+    says: undefined,
     printed: ['bend', 'prose of bend', 'what turns on scarf'],
   });
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(both).toStrictEqual(before);
+  expect(await both()).toStrictEqual(before);
 });
 
 test('a drawing out of the window keeps its height, is not laid out, and stands whole on paper', async () => {

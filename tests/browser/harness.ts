@@ -181,16 +181,7 @@ async function newPage(options: PageOptions): Promise<Page> {
       ],
     },
   });
-  await context.addInitScript(noteTouches);
   return context.newPage();
-}
-
-/** Inside the page: notes that the builder did something, until the page has been waited for to rest (`followed`). */
-function noteTouches(): void {
-  const note = () => Object.assign(globalThis, { isTouched: true });
-  note();
-  for (const event of ['input', 'change', 'click', 'keydown', 'pointerup', 'drop', 'hashchange'])
-    addEventListener(event, note, true);
 }
 
 /** Watches any page, also one that the page under test opened, for what must not happen. */

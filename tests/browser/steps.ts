@@ -234,17 +234,14 @@ export async function answerNumber(page: Page, quantity: string, version: 'first
 
 /** Waits until a place has followed the last edit: at once in the window and near it, when the page is at rest beyond. */
 async function followed(place: Locator): Promise<void> {
-  await place.first().evaluate(
-    async (at, [margin, pause]) => {
+  const isBehind = await place.first().evaluate(
+    (at, [margin, followed]) => {
       const { top, bottom } = at.getBoundingClientRect();
-      const watched = globalThis as unknown as { isTouched: boolean };
-      if (!watched.isTouched || (bottom > -margin && top < innerHeight + margin)) return;
-      await new Promise((over) => setTimeout(over, pause));
-      await new Promise((idle) => requestIdleCallback(idle));
-      watched.isTouched = false;
+      return !document.querySelector(followed) && (bottom <= -margin || top >= innerHeight + margin);
     },
     [NEAR, FAR] as const,
   );
+  if (isBehind) await atRest(place.page(), FAR);
 }
 /** As the page takes it, px. */
 const NEAR = 300;
@@ -274,19 +271,13 @@ export async function step(what: string, run: () => Promise<void>): Promise<void
   }
 }
 
-/**
- * Waits until the page is at rest after an edit: it takes itself to be so after a pause in typing, at its next idle
- * moment. Both go in the order they were asked for, so that these come after the page's own.
- */
-export const atRest = (page: Page, after = MOVED): Promise<void> =>
-  page.evaluate(async (pause) => {
-    await new Promise((over) => setTimeout(over, pause));
-    await new Promise((idle) => requestIdleCallback(idle));
-  }, after);
+/** Waits until the page says that it has told what moved after the last edit, or that nothing in it is behind. */
+export async function atRest(page: Page, after = MOVED): Promise<void> {
+  await page.waitForFunction((root) => document.querySelector(root), after, { polling: 50 });
+}
 
-/** The pauses after which the page tells what moved, and lets what is far follow; ms. */
-const MOVED = 60;
-const FAR = 200;
+const MOVED = 'html[data-followed]';
+const FAR = 'html[data-followed="all"]';
 
 /** Takes back all that was done on the boat in hand, as far as her steps go, and waits until the page is at rest. */
 export async function undoAll(page: Page): Promise<void> {

@@ -1,29 +1,16 @@
-/** Holds the boat, in both versions, against its cut parts after each edit, once the page has drawn what is in view. */
-import { effect } from '@preact/signals';
+/** Holds the boat, in both versions, against its cut parts. */
 import { type Misfit, misfits } from '../../notebook/graph/misfits';
 import type { Graph } from '../../notebook';
 import type { Bench } from '../bench';
 
-/** A pause in typing, ms, after which the page is taken to be at rest. */
-const PAUSE = 60;
 const none: readonly Misfit[] = [];
 
-export function watchMisfits(bench: Bench): void {
-  const { book, instances } = bench;
-  let timer = 0;
+/** To be called when the page is at rest after an edit: it asks for all that is cut. */
+export function tellMisfits({ book, instances, other, misfits: told, otherMisfits }: Bench): void {
   const of = (graph: Graph | undefined) => {
     const found = graph ? misfits(book.asBuilt.peek(), graph, instances.peek().values()) : none;
     return found.length === 0 ? none : found;
   };
-  const look = () => {
-    bench.misfits.value = of(book.inHand.peek());
-    bench.otherMisfits.value = of(bench.other.peek()?.graph);
-  };
-  effect(() => {
-    void book.state.value;
-    void book.inHand.value;
-    void book.catalogue.value;
-    clearTimeout(timer);
-    timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
-  });
+  told.value = of(book.inHand.peek());
+  otherMisfits.value = of(other.peek()?.graph);
 }

@@ -3,10 +3,13 @@
 /** What an idle moment must still have left for another job, ms. */
 const LEAST = 4;
 
-const waiting: (() => void)[] = [];
+/** @param left how many jobs wait besides it */
+type Job = (left: number) => void;
+
+const waiting: Job[] = [];
 let asked = false;
 
-export function atRest(job: () => void): void {
+export function atRest(job: Job): void {
   waiting.push(job);
   if (!asked) wait();
 }
@@ -19,7 +22,7 @@ function wait(): void {
 async function work(idle: IdleDeadline): Promise<void> {
   try {
     do {
-      waiting.shift()?.();
+      waiting.shift()?.(waiting.length);
       // What the job has asked to be drawn anew is drawn in the next turn, and counts too.
       await Promise.resolve();
     } while (waiting.length > 0 && idle.timeRemaining() > LEAST);

@@ -28,10 +28,11 @@ export function useLive(
   useEffect(() => {
     const element = host.current;
     if (!element) return undefined;
-    const leave = watchNear(element, setNear);
+    let isIn = false;
+    const leave = watchNear(element, (is) => setNear((isIn = is)));
     const dispose = effect(() => {
       void bench.rested.value;
-      atRest(() => setTurn((last) => last + 1));
+      atRest(() => isIn || setTurn((last) => last + 1));
     });
     return () => {
       dispose();

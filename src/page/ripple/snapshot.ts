@@ -1,5 +1,5 @@
 /** The numbers and warnings of one moment, to be compared with those of another. */
-import { type Derived, lists, type Value } from '../../boat';
+import { type Derived, lists, partOf, type Value } from '../../boat';
 import { compiled, type Instance, valueOf, warningsOf, type WorkOut } from '../../cells';
 import { isIssue, plainShown, write } from '../../measure';
 import type { Catalogue, Graph, Snapshot } from '../../notebook';
@@ -23,14 +23,25 @@ export function toldOf({ names, find }: Catalogue): readonly Derived[] {
 }
 
 /**
- * Takes in every number, so it is done when the page is at rest.
+ * Takes in every number, so it is done when the page is at rest, part by part.
  * @param before an earlier moment: a warning whose numbers are missing now is neither gone nor new, and stays as it was
  */
-export function snapshotOf(bench: Bench, graph: Graph, before: RippleSnapshot | null): RippleSnapshot {
-  const values = new Map(toldOf(bench.book.catalogue.peek()).map(({ name }) => [name, graph.peek(name)]));
+export function* snapshotOf(
+  bench: Bench,
+  graph: Graph,
+  before: RippleSnapshot | null,
+): Generator<void, RippleSnapshot> {
+  const values = new Map<string, Value>();
   const warnings = new Map<string, Limit>();
   const unweighed = new Set<string>();
+  const hull = edgesOf(bench, graph).every((length) => !isIssue(length));
+  let part = '';
+  for (const { name } of toldOf(bench.book.catalogue.peek())) {
+    if (part !== (part = partOf(name))) yield;
+    values.set(name, graph.peek(name));
+  }
   for (const instance of bench.instances.peek().values()) {
+    yield;
     for (const name of waitingIn(instance, graph)) {
       unweighed.add(name);
       const limit = before?.warnings.get(name);
@@ -48,7 +59,7 @@ export function snapshotOf(bench: Bench, graph: Graph, before: RippleSnapshot | 
         against: againstLimit(instance, warning.when, workOut),
       });
   }
-  return { values, warnings, unweighed, hull: edgesOf(bench, graph).every((length) => !isIssue(length)) };
+  return { values, warnings, unweighed, hull };
 }
 
 /** The length of each edge, or why it can't be drawn: the hull is there when all of them are. */

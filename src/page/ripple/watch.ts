@@ -1,73 +1,82 @@
 /** Compares the moment after an edit with the moment before its step began, once the page has drawn what is in view. */
-import { effect } from '@preact/signals';
-import { type BookState, type Catalogue, type Graph, rippleBetween } from '../../notebook';
+import { builtEntries } from '../../boat';
+import { type BookState, type Catalogue, type Graph, type Ripple, rippleBetween } from '../../notebook';
 import type { Shown } from '../../measure';
 import type { Bench } from '../bench';
 import type { BenchSheet } from '../keeping/sheets';
-import { toldRipple } from './lines';
+import type { Limit } from '../told/told';
 import { type RippleSnapshot, snapshotOf, toldOf } from './snapshot';
 
-/** A pause in typing, ms, after which the page is taken to be at rest. */
-const PAUSE = 60;
-
-interface Latest {
+interface Moment {
   readonly sheet: BenchSheet;
   readonly state: BookState;
   readonly step: number;
   readonly graph: Graph;
   readonly catalogue: Catalogue;
-  readonly snapshot: RippleSnapshot;
   readonly shown: Shown;
 }
-
-export function watchRipple(bench: Bench): void {
-  const { book } = bench;
-  let latest: Latest | null = null;
-  let before: RippleSnapshot | null = null;
-  let timer = 0;
-  const look = () => {
-    const state = book.state.peek();
-    const step = book.step.peek();
-    const graph = book.inHand.peek();
-    const catalogue = book.catalogue.peek();
-    const sheet = bench.sheet.peek();
-    const shown = bench.shown.peek();
-    if (latest?.state === state && latest.graph === graph && latest.catalogue === catalogue) {
-      // What has a size of its own in the other units moves, but nobody has edited it.
-      if (latest.shown !== shown) latest = { ...latest, shown, snapshot: snapshotOf(bench, graph, before) };
-      return;
-    }
-    const isNewStep = latest !== null && latest.step !== step;
-    if (isNewStep) before = latest?.snapshot ?? null;
-    // Another boat, or another version taken in hand, moves everything and tells nothing.
-    if (latest && (latest.sheet !== sheet || !isEdit(latest.state, state))) before = null;
-    // What was typed while this was fetched is told too.
-    const began = latest ? null : book.beforeStep();
-    if (began && isEntry(began, state)) before = snapshotOf(bench, asIn(began, state, graph), null);
-    const snapshot = snapshotOf(bench, graph, before);
-    latest = { sheet, state, step, graph, catalogue, snapshot, shown };
-    bench.ripple.value = before && toldRipple(rippleBetween(before, snapshot, toldOf(catalogue)), bench);
-  };
-  effect(() => {
-    void book.state.value;
-    void book.inHand.value;
-    void book.catalogue.value;
-    void bench.shown.value;
-    clearTimeout(timer);
-    timer = window.setTimeout(() => requestIdleCallback(look, { timeout: 500 }), PAUSE);
-  });
+/** A moment, and what was taken of it; null where nothing has been asked of it yet. */
+interface Taken extends Moment {
+  readonly snapshot: RippleSnapshot | null;
 }
 
-/** Whether nothing but entries of the only version has changed. */
-const isEntry = (was: BookState, is: BookState): boolean =>
-  was.table === is.table && was.asBuilt === is.asBuilt && was.second === null && is.second === null;
+/**
+ * @param tell takes what moved; null where there is nothing to compare with
+ * @returns looks what moved, to be called when the page is at rest after an edit, in steps that may be given up for
+ * a newer edit. Whoever only reads pays nothing: how the boat stood is worked out at the first edit.
+ */
+export function rippleOf(bench: Bench, tell: (ripple: Ripple<Limit> | null) => void): () => Generator<void> {
+  let latest: Taken | null = null;
+  let before: RippleSnapshot | null = null;
+  return function* look() {
+    const now = momentOf(bench);
+    const was = latest ?? beforeThis(bench, now);
+    if (was.state === now.state && was.graph === now.graph && was.catalogue === now.catalogue) {
+      // What has a size of its own in the other units moves, but nobody has edited it.
+      const isStale = was.snapshot && was.shown !== now.shown;
+      latest = { ...now, snapshot: isStale ? yield* snapshotOf(bench, now.graph, before) : was.snapshot };
+      return;
+    }
+    const isNewStep = was.step !== now.step;
+    // Another boat, or another version taken in hand, moves everything and tells nothing.
+    const isTold = was.sheet === now.sheet && isEdit(was.state, now.state);
+    const from = !isTold
+      ? null
+      : isNewStep
+        ? (was.snapshot ?? (yield* snapshotOf(bench, asItWas(was, now), null)))
+        : before;
+    const snapshot = from && (yield* snapshotOf(bench, now.graph, from));
+    before = from;
+    latest = { ...now, snapshot };
+    tell(from && snapshot && rippleBetween(from, snapshot, toldOf(now.catalogue)));
+  };
+}
 
-/** The graph with the entries of an earlier state. */
-const asIn = (was: BookState, is: BookState, graph: Graph): Graph => {
-  const names = [...Object.keys(was.entries), ...Object.keys(is.entries)];
-  const entries = Object.fromEntries(names.map((name) => [name, was.entries[name] ?? null]));
-  return graph.with(() => entries);
-};
+const momentOf = ({ book, sheet, shown }: Bench): Moment => ({
+  sheet: sheet.peek(),
+  state: book.state.peek(),
+  step: book.step.peek(),
+  graph: book.inHand.peek(),
+  catalogue: book.catalogue.peek(),
+  shown: shown.peek(),
+});
+
+/** The moment to compare the first one with: what was typed while this was fetched is told too. */
+function beforeThis({ book }: Bench, now: Moment): Taken {
+  const began = book.beforeStep();
+  return { ...now, snapshot: null, ...(began && { state: began, step: now.step - 1 }) };
+}
+
+/** The graph with all that was written and built at an earlier moment in place of what is now. */
+function asItWas({ graph, state: was }: Moment, { state: is }: Moment): Graph {
+  const entries = { ...was.entries, ...(was.inHand === 'second' && was.second) };
+  const built = builtEntries(was.asBuilt);
+  const names = [was.entries, was.second, is.entries, is.second, built, builtEntries(is.asBuilt)].flatMap(
+    (of) => Object.keys(of ?? {}),
+  );
+  const changes = Object.fromEntries(names.map((name) => [name, entries[name] ?? null]));
+  return graph.with(() => changes).asBuilt(() => built);
+}
 
 function isEdit(was: BookState, is: BookState): boolean {
   return was.table === is.table && (was.inHand === is.inHand || was.second === null || is.second === null);
