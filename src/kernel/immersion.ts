@@ -1,7 +1,7 @@
 import type { Mesh } from './mesh';
 import { axesOf, cutMesh, fromPlane } from './plane';
 import type { Plane } from './plane';
-import { add } from './vec';
+import { add, cross, dot, subtract } from './vec';
 import type { Vec3 } from './vec';
 
 /** The part of a closed mesh below a plane. */
@@ -37,37 +37,33 @@ export interface Waterplane {
  */
 export function below(mesh: Mesh, plane: Plane): Immersion {
   const axes = axesOf(plane);
+  const [ox, oy, oz] = axes.origin;
+  const wholes = wholesOf(mesh);
   const [fx, fy, fz] = axes.forward;
   const [px, py, pz] = axes.port;
-  let volume = 0;
-  let mx = 0;
-  let my = 0;
-  let mz = 0;
-  let wettedArea = 0;
+  // Volume, its three moments, wetted area. Numbers in a list of their own are added up in place.
+  const under = new Float64Array(5);
   // Area, first and second moments of the waterplane over its two coordinates.
-  let area = 0;
-  let m1 = 0;
-  let m2 = 0;
-  let m11 = 0;
-  let m22 = 0;
-  let m12 = 0;
+  const cut = new Float64Array(6);
   cutMesh(
     mesh,
     axes,
     (ax, ay, az, bx, by, bz, cx, cy, cz) => {
       const part = (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
-      volume += part;
-      mx += (part * (ax + bx + cx)) / 4;
-      my += (part * (ay + by + cy)) / 4;
-      mz += (part * (az + bz + cz)) / 4;
+      under[0]! += part;
+      under[1]! += (part * (ax + bx + cx)) / 4;
+      under[2]! += (part * (ay + by + cy)) / 4;
+      under[3]! += (part * (az + bz + cz)) / 4;
       const ux = bx - ax;
       const uy = by - ay;
       const uz = bz - az;
       const vx = cx - ax;
       const vy = cy - ay;
       const vz = cz - az;
-      wettedArea +=
-        Math.sqrt((uy * vz - uz * vy) ** 2 + (uz * vx - ux * vz) ** 2 + (ux * vy - uy * vx) ** 2) / 2;
+      const sx = uy * vz - uz * vy;
+      const sy = uz * vx - ux * vz;
+      const sz = ux * vy - uy * vx;
+      under[4]! += Math.sqrt(sx * sx + sy * sy + sz * sz) / 2;
     },
     (ax, ay, az, bx, by, bz) => {
       const a1 = ax * fx + ay * fy + az * fz;
@@ -75,14 +71,26 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       const b1 = bx * fx + by * fy + bz * fz;
       const b2 = bx * px + by * py + bz * pz;
       const twice = a1 * b2 - b1 * a2;
-      area += twice / 2;
-      m1 += ((a1 + b1) * twice) / 6;
-      m2 += ((a2 + b2) * twice) / 6;
-      m11 += ((a1 * a1 + a1 * b1 + b1 * b1) * twice) / 12;
-      m22 += ((a2 * a2 + a2 * b2 + b2 * b2) * twice) / 12;
-      m12 += ((2 * a1 * a2 + a1 * b2 + b1 * a2 + 2 * b1 * b2) * twice) / 24;
+      cut[0]! += twice / 2;
+      cut[1]! += ((a1 + b1) * twice) / 6;
+      cut[2]! += ((a2 + b2) * twice) / 6;
+      cut[3]! += ((a1 * a1 + a1 * b1 + b1 * b1) * twice) / 12;
+      cut[4]! += ((a2 * a2 + a2 * b2 + b2 * b2) * twice) / 12;
+      cut[5]! += ((2 * a1 * a2 + a1 * b2 + b1 * a2 + 2 * b1 * b2) * twice) / 24;
+    },
+    (triangle) => {
+      const at = WHOLE * triangle;
+      const off = ox * wholes[at]! + oy * wholes[at + 1]! + oz * wholes[at + 2]!; // see `wholesOf`
+      const part = (wholes[at + 3]! - off) / 6;
+      under[0]! += part;
+      under[1]! += (part * (wholes[at + 4]! - 3 * ox)) / 4;
+      under[2]! += (part * (wholes[at + 5]! - 3 * oy)) / 4;
+      under[3]! += (part * (wholes[at + 6]! - 3 * oz)) / 4;
+      under[4]! += wholes[at + 7]!;
     },
   );
+  const [volume, mx, my, mz, wettedArea] = under as unknown as [number, number, number, number, number];
+  const [area, m1, m2, m11, m22, m12] = cut as unknown as [number, number, number, number, number, number];
   return {
     volume,
     centroid: volume > 0 ? add(axes.origin, [mx / volume, my / volume, mz / volume]) : null,
@@ -95,4 +103,32 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       mixed: area > 0 ? m12 - (m1 * m2) / area : 0,
     },
   };
+}
+
+/** Numbers kept of a triangle. */
+const WHOLE = 8;
+const known = new WeakMap<Mesh, Float64Array>();
+
+/**
+ * Of each triangle what it gives where it lies wholly below, whatever plane: twice its area as a vector, m2; that times
+ * one of its corners, m3; the sum of its corners, m; its area, m2. Most triangles of a body in the water are such.
+ */
+function wholesOf(mesh: Mesh): Float64Array {
+  const made = known.get(mesh) ?? findWholes(mesh);
+  known.set(mesh, made);
+  return made;
+}
+
+function findWholes({ points, triangles }: Mesh): Float64Array {
+  const found = new Float64Array((WHOLE * triangles.length) / 3);
+  const corner = (at: number): Vec3 => {
+    const i = 3 * triangles[at]!;
+    return [points[i]!, points[i + 1]!, points[i + 2]!]; // a point has three numbers
+  };
+  for (let i = 0; i < triangles.length; i += 3) {
+    const [a, b, c] = [corner(i), corner(i + 1), corner(i + 2)];
+    const twice = cross(subtract(b, a), subtract(c, a));
+    found.set([...twice, dot(a, twice), ...add(a, add(b, c)), Math.hypot(...twice) / 2], (WHOLE * i) / 3);
+  }
+  return found;
 }

@@ -50,19 +50,49 @@ type TriangleSink = (
  * A triangle in the plane is neither above nor below; an edge in it is a cut when its triangle is below.
  *
  * @param below null where the cut alone is wanted, which spares handing on half the mesh
+ * @param whole takes a triangle that lies wholly below, by its place in the mesh, in place of `below`
  */
-export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null, cut: SegmentSink): void {
+export function cutMesh(
+  mesh: Mesh,
+  axes: PlaneAxes,
+  below: TriangleSink | null,
+  cut: SegmentSink,
+  whole?: (triangle: number) => void,
+): void {
   const { points, triangles } = mesh;
-  const heights = new Float64Array(points.length / 3);
-  for (let point = 0; point < heights.length; point += 1) heights[point] = heightOver(axes, points, point);
-  for (let i = 0; i < triangles.length; i += 3) cutTriangle(mesh, axes, heights, i, below, cut);
+  const heights = roomIn(mesh);
+  const {
+    origin: [ox, oy, oz],
+    normal: [nx, ny, nz],
+  } = axes;
+  for (let point = 0, at = 0; at < points.length; point += 1, at += 3)
+    heights[point] = nx * (points[at]! - ox) + ny * (points[at + 1]! - oy) + nz * (points[at + 2]! - oz); // a point has three numbers
+  for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
+    // Most triangles are told by the heights of their three corners alone.
+    const ha = heights[triangles[i]!]!;
+    const hb = heights[triangles[i + 1]!]!;
+    const hc = heights[triangles[i + 2]!]!;
+    if (ha >= 0 && hb >= 0 && hc >= 0) continue;
+    if (whole && ha < 0 && hb < 0 && hc < 0) whole(at);
+    else cutTriangle(mesh, axes, heights, i, below, cut);
+  }
+}
+
+const rooms = new WeakMap<Mesh, Float64Array>();
+
+/** Room for the heights of a mesh's points, one for all cuts. */
+function roomIn(mesh: Mesh): Float64Array {
+  const room = rooms.get(mesh) ?? new Float64Array(mesh.points.length / 3);
+  rooms.set(mesh, room);
+  return room;
 }
 
 /** Cuts the triangles of a mesh that reach the plane at x, square to the boat; the normal points forward or aft. */
 export function cutAcross(mesh: Mesh, x: number, way: 1 | -1, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const axes = axesOf({ normal: [way, 0, 0], height: way * x });
-  const { least, most, heights } = reachOf(mesh);
+  const { least, most } = reachOf(mesh);
+  const heights = roomIn(mesh);
   for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
     if (least[at]! > x || most[at]! < x) continue; // one a triangle
     for (let corner = i; corner < i + 3; corner += 1) {
@@ -77,8 +107,6 @@ interface Reach {
   /** Between which x each triangle lies, m. */
   readonly least: Float64Array;
   readonly most: Float64Array;
-  /** Room for the heights of points, one for all cuts. */
-  readonly heights: Float64Array;
 }
 
 const reaches = new WeakMap<Mesh, Reach>();
@@ -97,7 +125,6 @@ function reachOf(mesh: Mesh): Reach {
     most: Float64Array.from({ length: count }, (_, at) =>
       Math.max(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2)),
     ),
-    heights: new Float64Array(points.length / 3),
   };
   reaches.set(mesh, reach);
   return reach;
@@ -112,7 +139,6 @@ function cutTriangle(
   below: TriangleSink | null,
   cut: SegmentSink,
 ): void {
-  // Most triangles are told by the heights of their three corners alone.
   const ha = heights[triangles[i]!]!;
   const hb = heights[triangles[i + 1]!]!;
   const hc = heights[triangles[i + 2]!]!;

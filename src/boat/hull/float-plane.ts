@@ -2,7 +2,7 @@
  * How deep the hull can sink before water comes in: the static float plane of the US rule for small boats, and how much
  * may be put along one side before she takes water.
  */
-import { balance, below, dot, sectionBelow, upOf, type Attitude, type Plane, type Vec3 } from '../../kernel';
+import { balance, type Balance, below, dot, sectionBelow, upOf, type Plane, type Vec3 } from '../../kernel';
 import type { Hull } from './hull';
 
 const ALONG_SHEER = 129;
@@ -49,55 +49,70 @@ export interface Laden {
   readonly height: number;
 }
 
-/** Halvings between the last load that leaves her dry and the next that doesn't: to a five-hundredth of it. */
-const HALVINGS = 9;
+/** Between the last load that leaves her dry and twice that, or nothing: to a five-hundredth of it. */
+const STEPS = 512;
 /** Middle of the weights inside the skin, m. */
 const FROM_SIDE = 0.075;
 
 /**
- * The mass along one side of her seats at which water is about to come in, kg. She sinks, heels and trims as she will.
+ * A boat that has weights laid along one side of her seats. She sinks, heels and trims as she will.
  *
  * @param at where the weights stand: forward, and their height, m
  * @param density of the water, kg/m3
+ * @returns the mass at which water is about to come in, kg, for a cut-out as in `floatPlane`; how she lies under a load
+ * is found once for all of them
  *
  * Source: 33 CFR 183.41(a)(2), which has it measured in the water.
  */
-export function sideLoadOf(
+export function sideLoadsOf(
   hull: Hull,
   { mass, forward, height }: Laden,
   at: { readonly forward: number; readonly height: number },
-  cut: number | null,
   density: number,
-): number {
+): (cut: number | null) => number {
   const { body } = hull;
-  const points = wayIn(hull, cut);
   const side = Math.max(sectionBelow(body, at.forward, at.height).halfBreadth - FROM_SIDE, 0);
-  let last: Attitude | undefined;
-  const staysDry = (load: number): boolean => {
+  const known = new Map<number, Balance | null>();
+  /** How she lies; from where she lay under less it is found sooner. */
+  const restUnder = (load: number): Balance | null => {
     const all = mass + load;
-    const rest = balance(
-      body,
-      {
-        volume: all / density,
-        centre: [
-          (mass * forward + load * at.forward) / all,
-          (load * side) / all,
-          (mass * height + load * at.height) / all,
-        ],
-      },
-      {},
-      last,
-    );
-    const dry = rest !== null && points.every((point) => dot(rest.plane.normal, point) >= rest.plane.height);
-    if (dry) last = rest;
-    return dry;
+    const centre: Vec3 = [
+      (mass * forward + load * at.forward) / all,
+      (load * side) / all,
+      (mass * height + load * at.height) / all,
+    ];
+    const less = Math.max(...[...known].filter(([of, rest]) => of < load && rest).map(([of]) => of));
+    return balance(body, { volume: all / density, centre }, {}, known.get(less) ?? undefined);
   };
-  let [low, high] = [0, Math.max(mass / 2, 1)];
-  while (staysDry(high)) [low, high] = [high, 2 * high];
-  for (let round = 0; round < HALVINGS; round += 1) {
-    const middle = (low + high) / 2;
-    if (staysDry(middle)) low = middle;
-    else high = middle;
+  return (cut) => {
+    const points = wayIn(hull, cut);
+    /** How far the water stands below the first way in, m. */
+    const left = (load: number): number => {
+      const rest = known.has(load) ? known.get(load)! : restUnder(load);
+      known.set(load, rest);
+      return rest
+        ? Math.min(...points.map((point) => dot(rest.plane.normal, point))) - rest.plane.height
+        : -Infinity;
+    };
+    let [low, high] = [0, Math.max(mass / 2, 1)];
+    while (left(high) >= 0) [low, high] = [high, 2 * high];
+    const step = (high - low) / STEPS;
+    return low + step * lastBefore(STEPS, (index) => left(low + step * index));
+  };
+}
+
+/** The last whole number below `end` at which f, which falls, is not yet under 0; nothing where it never was above. */
+function lastBefore(end: number, f: (index: number) => number): number {
+  let [above, fAbove, under, fUnder] = [0, f(0), end, f(end)];
+  if (fAbove < 0) return 0;
+  for (let round = 1; under - above > 1; round += 1) {
+    // Where the straight line between the two crosses; every third time the middle, for f may be bent.
+    const crossing = above + ((under - above) * fAbove) / (fAbove - fUnder);
+    const guess = round % 3 === 0 || !Number.isFinite(fUnder) ? (above + under) / 2 : crossing;
+    const index = Math.min(Math.max(Math.floor(guess), above + 1), under - 1);
+    const value = f(index);
+    if (value >= 0) [above, fAbove] = [index, value];
+    else [under, fUnder] = [index, value];
   }
-  return low;
+  return above;
 }

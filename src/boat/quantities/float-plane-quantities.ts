@@ -1,5 +1,5 @@
 /** What the US rule for small boats measures on the hull, worked out from the hull drawn. */
-import { floodingVolume, sideLoadOf } from '../hull/float-plane';
+import { floodingVolume, sideLoadsOf } from '../hull/float-plane';
 import type { Hull } from '../hull/hull';
 import { FOOT, INCH, POUND } from '../../measure/si';
 import { fromBoth, fromHull } from './make-derived';
@@ -22,10 +22,11 @@ const orElse = (read: Read, name: string, otherwise: number | (() => number)): n
 const cutOf = (read: Read): number => orElse(read, 'transomCut.cutHeight', 15 * INCH);
 
 /** The boat without people, and where these sit; a boat whose weights stand nowhere is her bare wood. */
-function sideLoad(hull: Hull, read: Read, cut: number | null): number {
+function sideLoads(read: Read): (cut: number | null) => number {
+  const hull = read.hull();
   const of = (name: string, wood: string) => orElse(read, name, () => read.number(wood));
   const keel = hull.widest.corners[0]![2]; // keel and sheer at least
-  return sideLoadOf(
+  return sideLoadsOf(
     hull,
     {
       mass: of('weights.rigged', 'hull.structureMass'),
@@ -36,7 +37,6 @@ function sideLoad(hull: Hull, read: Read, cut: number | null): number {
       forward: of('weights.peopleForward', 'hull.widestAt'),
       height: keel + read.number('thwart.height'),
     },
-    cut,
     WATER,
   );
 }
@@ -72,14 +72,14 @@ export function floatPlaneQuantities({ stations }: Layout): readonly Derived[] {
       'mass',
       'load along one side at which water is about to come in, over the motor’s cut-out or the sheer',
       ONE_SIDE,
-      (hull, read) => sideLoad(hull, read, cutOf(read)),
+      (_, read) => read.fact('floatPlane.sideLoads', sideLoads)(cutOf(read)),
     ),
     fromBoth(
       'floatPlane.sideOverSheer',
       'mass',
       'load along one side at which water is about to come in over the sheer',
       ONE_SIDE,
-      (hull, read) => sideLoad(hull, read, null),
+      (_, read) => read.fact('floatPlane.sideLoads', sideLoads)(null),
     ),
     fromBoth(
       'floatPlane.sternBreadth',

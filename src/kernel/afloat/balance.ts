@@ -1,9 +1,9 @@
 import type { Mesh } from '../mesh';
 import { meshVolume } from '../mesh-measure';
 import { axesOf } from '../plane';
-import { dot, subtract, type Vec3 } from '../vec';
+import { add, dot, scale, subtract, type Vec3 } from '../vec';
 import { type Attitude, UPRIGHT, upOf } from './attitude';
-import { type InWater, levelFor } from './level';
+import { FINE, type InWater, levelFor, ROUGH } from './level';
 
 /** What floats: the water that its mass pushes aside, m3, and where its centre lies, m. */
 export interface Burden {
@@ -20,7 +20,7 @@ export interface Balance extends Attitude, InWater {
   readonly metacentric: { readonly transverse: number; readonly longitudinal: number };
 }
 
-/** A last step smaller than this leaves an error of its square, rad. */
+/** A last step smaller than this leaves an error of its square, rad, and m that the water rises. */
 const SETTLED = 1e-7;
 /** A step this small needs no proof that it goes down, rad. */
 const NEAR = 1e-3;
@@ -34,12 +34,13 @@ const ON_END = 1.3;
 
 /**
  * Sinkage, trim and heel at which a body floats at rest: where its centre lies least high over that of the water pushed
- * aside. Newton's steps by the second moments of the waterplane, each shortened until it goes down, the volume held.
+ * aside. Newton's steps by the second moments of the waterplane, each shortened until it goes down, the volume held:
+ * roughly on the way, where the waterplane tells what is amiss, and to the last bit where she comes to rest.
  *
  * A balance found is one that holds: top-heavy, she lies over at the angle where she comes to rest.
  *
  * @param held turns that are not free, rad
- * @param from where to begin: near the answer it is found sooner
+ * @param from where to begin: near the answer it is found sooner, the more so with the water there
  * @returns null where she sinks, or would stand on end
  *
  * Source: K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapters 3 and 4 (equilibrium, metacentres; free trim).
@@ -48,49 +49,73 @@ export function balance(
   mesh: Mesh,
   burden: Burden,
   held: Partial<Attitude> = {},
-  from: Attitude = UPRIGHT,
+  from: Attitude & Partial<InWater> = UPRIGHT,
 ): Balance | null {
   if (!(burden.volume > 0)) throw new Error('what weighs nothing has no waterline');
   if (meshVolume(mesh) <= burden.volume) return null;
   const free = { heel: held.heel === undefined, trim: held.trim === undefined };
-  let here = lying(mesh, burden, { ...from, ...held });
+  let here = lying(mesh, burden, { heel: from.heel, trim: from.trim, ...held }, from.plane?.height, ROUGH);
   let tipped = 0;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { heel, trim, unsettled } = stepFrom(here, free);
     const size = Math.max(Math.abs(heel), Math.abs(trim));
-    if (size < SETTLED && unsettled && tipped < 3) {
+    const isSettled = Math.max(size, Math.abs(here.risen)) < SETTLED;
+    if (isSettled && unsettled && tipped < 3) {
       // She balances as on a knife's edge.
       tipped += 1;
       here = moved(mesh, burden, here, free.heel ? { heel: TIPPED, trim: 0 } : { heel: 0, trim: TIPPED });
       continue;
     }
-    if (size === 0) return here;
     const share = Math.min(1, LONGEST_STEP / size);
-    here = downhill(mesh, burden, here, { heel: share * heel, trim: share * trim });
+    const by = { heel: share * heel, trim: share * trim };
+    here = isSettled ? moved(mesh, burden, here, by, FINE) : downhill(mesh, burden, here, by);
     if (Math.abs(here.trim) > ON_END) return null;
-    if (size < SETTLED) return here;
+    if (isSettled) return here;
   }
   throw new Error('no attitude was found in which she rests: look at her weights');
 }
 
-/** The body lying so, sunk until it pushes aside what it weighs. */
-function lying(mesh: Mesh, { volume, centre }: Burden, at: Attitude, guess?: number): Balance {
+/** A balance, and how far the water rose or fell in the last step, of which its square is left, m. */
+interface Lying extends Balance {
+  readonly risen: number;
+}
+
+/**
+ * The body lying so, sunk until it pushes aside what it weighs.
+ *
+ * @param fine share of the body's height that the water is found to, before it rises by the last step
+ */
+function lying(
+  mesh: Mesh,
+  { volume, centre }: Burden,
+  at: Attitude,
+  guess: number | undefined,
+  fine: number,
+): Lying {
   const up = upOf(at);
-  const { plane, immersed } = levelFor(mesh, up, volume, guess);
+  const { plane, immersed } = levelFor(mesh, up, volume, guess, fine);
+  const { area, centroid: middle, transverse, longitudinal } = immersed.waterplane;
+  // What is still to go under, or to come out, is a slice of the waterplane.
+  const slice = volume - immersed.volume;
+  const risen = area > 0 ? slice / area : 0;
+  const moment = scale(immersed.centroid!, immersed.volume); // some of it is under
+  const centroid = middle
+    ? scale(add(moment, scale(add(middle, scale(up, risen / 2)), slice)), 1 / volume)
+    : immersed.centroid!;
   const { normal, forward, port } = axesOf(plane);
-  const off = subtract(immersed.centroid!, centre); // some of it is under
+  const off = subtract(centroid, centre);
   const over = -dot(off, normal);
-  const { transverse, longitudinal } = immersed.waterplane;
   return {
     ...at,
-    plane,
-    immersed,
+    plane: { normal: up, height: plane.height + risen },
+    immersed: { ...immersed, volume, centroid },
     ahead: dot(off, forward),
     lever: dot(off, port),
     metacentric: {
-      transverse: transverse / immersed.volume - over,
-      longitudinal: longitudinal / immersed.volume - over,
+      transverse: transverse / volume - over,
+      longitudinal: longitudinal / volume - over,
     },
+    risen,
   };
 }
 
@@ -99,14 +124,15 @@ const heightOver = ({ plane, immersed }: InWater, { centre }: Burden): number =>
   dot(plane.normal, subtract(centre, immersed.centroid!)); // some of it is under
 
 /** Turned on by so much, about the middle of the waterplane, so that hardly any volume comes or goes. */
-function moved(mesh: Mesh, burden: Burden, from: Balance, by: Attitude): Balance {
+function moved(mesh: Mesh, burden: Burden, from: Lying, by: Attitude, fine = ROUGH): Lying {
   const at = { heel: from.heel + by.heel, trim: from.trim + by.trim };
-  const about = from.immersed.waterplane.centroid;
-  return lying(mesh, burden, at, about ? dot(upOf(at), about) : undefined);
+  const { centroid: middle } = from.immersed.waterplane;
+  const about = middle && add(middle, scale(from.plane.normal, from.risen));
+  return lying(mesh, burden, at, about ? dot(upOf(at), about) : undefined, fine);
 }
 
 /** The step, halved until it goes down; near the end, where rounding hides that, as it is. */
-function downhill(mesh: Mesh, burden: Burden, from: Balance, by: Attitude): Balance {
+function downhill(mesh: Mesh, burden: Burden, from: Lying, by: Attitude): Lying {
   const before = heightOver(from, burden);
   let to = moved(mesh, burden, from, by);
   for (let share = 0.5; share > 1e-4; share /= 2) {

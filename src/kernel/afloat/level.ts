@@ -11,7 +11,9 @@ export interface InWater {
 }
 
 /** A level is found to this share of the body's height. */
-const FINE = 1e-11;
+export const FINE = 1e-11;
+/** This near, one step by the waterplane leaves an error of its square. */
+export const ROUGH = 1e-4;
 const MOST_ROUNDS = 100;
 
 /**
@@ -21,10 +23,11 @@ const MOST_ROUNDS = 100;
  * @param up unit direction
  * @param volume m3, more than nothing and less than all of it
  * @param guess height of the water along `up`, m
+ * @param share of the body's height that the level may be out by
  */
-export function levelFor(mesh: Mesh, up: Vec3, volume: number, guess?: number): InWater {
+export function levelFor(mesh: Mesh, up: Vec3, volume: number, guess?: number, share = FINE): InWater {
   let [low, high] = heightsAlong(mesh, up);
-  const enough = FINE * (high - low);
+  const range = high - low;
   let height = guess !== undefined && guess > low && guess < high ? guess : (low + high) / 2;
   for (let round = 0; ; round += 1) {
     const plane = { normal: up, height };
@@ -35,8 +38,8 @@ export function levelFor(mesh: Mesh, up: Vec3, volume: number, guess?: number): 
     const { area } = immersed.waterplane;
     // Where the water meets no skin, above a part that is wholly under, only halving helps.
     const step = area > 0 ? -over / area : null;
-    const left = step === null ? high - low : Math.abs(step);
-    if (left <= enough || round === MOST_ROUNDS) return { plane, immersed };
+    const isFound = step === null ? high - low <= FINE * range : Math.abs(step) <= share * range;
+    if (isFound || round === MOST_ROUNDS) return { plane, immersed };
     const next = step === null ? low : height + step;
     height = next > low && next < high ? next : (low + high) / 2;
   }

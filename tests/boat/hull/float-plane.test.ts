@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf, starters } from '../../../src/boat';
-import { floatPlane, floodingVolume, sideLoadOf } from '../../../src/boat/hull/float-plane';
+import { floatPlane, floodingVolume, sideLoadsOf } from '../../../src/boat/hull/float-plane';
 import { dot } from '../../../src/kernel';
 import { box, hullThrough } from '../shapes';
 
@@ -22,13 +22,12 @@ describe('a box 4 by 1.6 by 0.6 m', () => {
   ])(
     'of %f kg with weights at %f m takes water at the load by moments of the wall-sided section',
     (mass, at) => {
-      const load = sideLoadOf(
+      const load = sideLoadsOf(
         hull,
         { mass, forward: 2, height: 0.25 },
         { forward: 2, height: at },
-        null,
         1000,
-      );
+      )(null);
       // The sheer awash and the other bilge out: a triangle is under, as broad as its area asks.
       const broad = (2 * (mass + load)) / (1000 * LONG * DEEP);
       expect(broad).toBeLessThan(BROAD);
@@ -46,7 +45,7 @@ describe('a box 4 by 1.6 by 0.6 m', () => {
 
   test('bears nothing along its side where it lies awash already', () => {
     expect(
-      sideLoadOf(hull, { mass: 3840, forward: 2, height: 0.2 }, { forward: 2, height: 0.3 }, null, 1000),
+      sideLoadsOf(hull, { mass: 3840, forward: 2, height: 0.2 }, { forward: 2, height: 0.3 }, 1000)(null),
     ).toBe(0);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { buildHull, offsetsOf } from '../../../src/boat';
-import { sideLoadOf } from '../../../src/boat/hull/float-plane';
+import { sideLoadsOf } from '../../../src/boat/hull/float-plane';
 import { capacity } from '../../../src/cells/afloat/capacity';
 import { weights } from '../../../src/cells/afloat/weights';
 import { transomCut } from '../../../src/cells/frames/transom-cut';
@@ -73,7 +73,7 @@ describe('what the hull of a box 4 by 1.6 by 0.6 m gives the rule', () => {
     );
     expect(weighed.number('boatWeight')).toBeCloseTo(120, 9);
     expect(weighed.number('sideLoad')).toBeCloseTo(
-      sideLoadOf(hull, { mass: 120, forward: 2, height }, { forward: 2, height: 0.3 }, null, WATER),
+      sideLoadsOf(hull, { mass: 120, forward: 2, height }, { forward: 2, height: 0.3 }, WATER)(null),
       6,
     );
     const over = tryCell(capacity, { 'thwart.height': '300 mm' }, boxTable);
