@@ -95,19 +95,29 @@ export function toldBy(instance: Instance, graph: Graph): (tell: Tell) => string
 }
 
 /**
- * Whether one of these entries in the field moves one of these tellings.
+ * Whether one of these entries moves one of these tellings; where there are entries for several fields, the first of
+ * each stand together, then the second.
+ * @param entries by the keys of the fields
  * @param before what is told as it stands
  */
 export function moves(
   instance: Instance,
-  key: string,
-  { graph, entries, before }: { graph: Graph; entries: readonly string[]; before: ReturnType<typeof toldBy> },
+  entries: Readonly<Record<string, readonly string[]>>,
+  { graph, before }: { graph: Graph; before: ReturnType<typeof toldBy> },
   of: readonly Tell[],
 ): boolean {
-  const name = `${instance.name}.${key}`;
-  const others = entries
-    .map((text) => graph.with(() => ({ [name]: text })))
-    .filter((other) => !isIssue(other.value(name)));
+  const rounds = Math.max(0, ...Object.values(entries).map((texts) => texts.length));
+  const others = Array.from({ length: rounds }, (_, at) => {
+    const texts = Object.entries(entries).flatMap(([key, all]) => {
+      const text = all[at];
+      return text === undefined ? [] : [[`${instance.name}.${key}`, text] as const];
+    });
+    const tried = graph.with(() => Object.fromEntries(texts));
+    // What is not taken moves nothing.
+    const taken = texts.filter(([name]) => !isIssue(tried.value(name)));
+    if (taken.length === 0) return [];
+    return taken.length === texts.length ? tried : graph.with(() => Object.fromEntries(taken));
+  }).flat();
   // What is quick to ask is asked of every entry before a picture is drawn of one.
   return of.some((tell) => others.some((other) => JSON.stringify(tell(instance, other)) !== before(tell)));
 }

@@ -172,6 +172,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
       let tried = 0;
       for (const { graph, boat } of states(cell, setting)) {
         const before = toldBy(instance, graph);
+        const off: Record<string, readonly string[]> = {};
         tried += 1;
         for (const key of keys) {
           const isHere = isAsked(instance, key, graph);
@@ -181,11 +182,14 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
           if (isHere && isIssue(now)) left.delete(key);
           if (isIssue(now) || (isHere ? !left.has(key) : tried > 2)) continue;
           const entries = entriesFor(cell.inputs[key]!, now, boat);
-          const on = { graph, before, entries: isHere ? entries : entries.slice(0, 3) };
-          if (!moves(instance, key, on, isHere ? ALL : TOLD)) continue;
-          if (isHere) left.delete(key);
-          else unasked.push(`${key}, ${words(setting)}`);
+          if (!isHere) off[key] = entries.slice(0, 3);
+          else if (moves(instance, { [key]: entries }, { graph, before }, ALL)) left.delete(key);
         }
+        // All at once, for none of them should move anything; which it was where one does.
+        if (moves(instance, off, { graph, before }, TOLD))
+          for (const [key, entries] of Object.entries(off))
+            if (moves(instance, { [key]: entries }, { graph, before }, TOLD))
+              unasked.push(`${key}, ${words(setting)}`);
         if (left.size === 0 && tried > 1) break;
       }
       for (const key of left) if (asked.has(key)) idle.add(`${key}, ${words(setting)}`);
