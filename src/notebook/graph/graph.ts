@@ -187,7 +187,7 @@ function lay(
 
   /** Quantities that a node was worked out from, by way of facts too. */
   function quantitiesAskedBy(id: Id): string[] {
-    return [...network.linksOf(id)].flatMap((link) => {
+    return [...network.links.of(id)].flatMap((link) => {
       const { is } = placeAt(link);
       if (is === 'fact') return quantitiesAskedBy(link);
       return is === 'value' || is === 'hull' ? [nameOf(link)] : [];
@@ -235,7 +235,7 @@ function lay(
     const seen = new Set(asked);
     for (const id of seen) {
       if (sameHeld(above.value(id), network.value(id))) rim(id);
-      else for (const link of above.linksOf(id)) seen.add(link);
+      else for (const link of above.links.of(id)) seen.add(link);
     }
   }
 

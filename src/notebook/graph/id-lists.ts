@@ -21,6 +21,24 @@ export class IdLists {
     return this.pool.slice(first, first + this.pool[first - 1]!);
   }
 
+  size(list: number): number {
+    return this.pool[(this.starts[list] ?? 0) + 1]!;
+  }
+
+  /** The id at a place within a list. */
+  at(list: number, place: number): number {
+    return this.pool[this.starts[list]! + 2 + place]!;
+  }
+
+  /** Whether a list is the one of the same number among others. */
+  isAsIn(others: Pick<IdLists, 'size' | 'at'>, list: number): boolean {
+    const size = this.size(list);
+    if (size !== others.size(list)) return false;
+    for (let place = 0; place < size; place += 1)
+      if (this.at(list, place) !== others.at(list, place)) return false;
+    return true;
+  }
+
   push(list: number, id: number): void {
     let start = this.starts[list]!; // reached
     const size = this.pool[start + 1]!;

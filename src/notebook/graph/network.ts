@@ -29,8 +29,8 @@ export interface Network<T> {
   readonly way: () => readonly Id[];
   /** The way from a node that is being worked out to the one that asks now; null for a node that is not being worked out. */
   readonly underway: (id: Id) => readonly Id[] | null;
-  /** What a node was worked out from the last time, in the order in which it asked. */
-  readonly linksOf: (id: Id) => Int32Array;
+  /** What each node was worked out from the last time, in the order in which it asked. */
+  readonly links: Pick<IdLists, 'of' | 'size' | 'at'>;
 }
 
 export interface Nodes<T> {
@@ -193,7 +193,10 @@ export function createNetwork<T>({
     first = next = links.starts[id]! + 2; // reached
     end = first + links.pool[first - 1]!;
     const found = work(id);
-    if (next !== end) relink(id, next - first, fresh.slice(freshFrom, freshTo));
+    if (next !== end) {
+      unlink(id, next - first);
+      for (let at = freshFrom; at < freshTo; at += 1) linkTo(id, fresh[at]!); // asked for
+    }
     return found;
   }
 
@@ -201,22 +204,28 @@ export function createNetwork<T>({
   function sharedValue(id: Id, below: Network<T>): T | undefined {
     if (isOwn(id) || below.underway(id)) return undefined;
     const found = below.value(id);
-    const others = below.linksOf(id);
-    for (const other of others) {
+    const others = below.links;
+    const size = others.size(id);
+    for (let place = 0; place < size; place += 1) {
+      const other = others.at(id, place);
       if (states[other]! >= ASKING || !same(value(other), below.value(other))) return undefined;
     }
-    if (links.of(id).join() !== others.join()) relink(id, 0, others);
+    if (!links.isAsIn(others, id)) {
+      unlink(id, 0);
+      for (let place = 0; place < size; place += 1) linkTo(id, others.at(id, place));
+    }
     return found;
   }
 
-  /** @param kept how many links from the first on are the same as before, and what comes after them now */
-  function relink(id: Id, kept: number, now: Iterable<Id>): void {
-    for (const other of links.of(id).subarray(kept)) readers.drop(other, id);
+  /** @param kept how many links from the first on are the same as before */
+  function unlink(id: Id, kept: number): void {
+    for (let place = links.size(id) - 1; place >= kept; place -= 1) readers.drop(links.at(id, place), id);
     links.cut(id, kept);
-    for (const other of now) {
-      links.push(id, other);
-      readers.push(other, id);
-    }
+  }
+
+  function linkTo(id: Id, other: Id): void {
+    links.push(id, other);
+    readers.push(other, id);
   }
 
   const doubted: Id[] = [];
@@ -244,5 +253,5 @@ export function createNetwork<T>({
 
   const way = () => askers.slice(0, depth + 1);
 
-  return { ask, askFor, value, mark, way, underway, linksOf: (id) => links.of(id) };
+  return { ask, askFor, value, mark, way, underway, links };
 }

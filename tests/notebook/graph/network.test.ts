@@ -79,7 +79,7 @@ describe('a chain with a branch', () => {
     network.value(0);
     expect(ways).toStrictEqual([[0], [0, 1], [0, 1, 2]]);
     expect(network.underway(0)).toBeNull();
-    expect([0, 2].map((id) => [...network.linksOf(id)])).toStrictEqual([[1], []]);
+    expect([0, 2].map((id) => [...network.links.of(id)])).toStrictEqual([[1], []]);
   });
 
   test('asks by name without looking the name up, where it was asked for in the same place the last time', () => {
@@ -110,7 +110,7 @@ describe('a chain with a branch', () => {
     expect(again()).toStrictEqual([]);
     turned = true;
     expect(again()).toStrictEqual(['d', 'c']);
-    expect([...network.linksOf(0)]).toStrictEqual([1, 3, 2]);
+    expect([...network.links.of(0)]).toStrictEqual([1, 3, 2]);
     expect(again()).toStrictEqual([]);
   });
 
