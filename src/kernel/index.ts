@@ -47,7 +47,7 @@ export { rollingOf } from './rolling';
 export type { Rolled, Rolling } from './rolling';
 export { findMinimum, findRoot } from './roots';
 export type { StripEdge, Ruling } from './ruling';
-export { sectionBelow } from './section-below';
+export { sectionBelow, sectionsBelow } from './section-below';
 export type { SectionBelow } from './section-below';
 export type { LaidStrip } from './sheet';
 export { pullsOn, slung } from './slung';

@@ -1,5 +1,6 @@
 /** Room for foam in the bays between stations, and the foam in each as a block. */
-import { sectionBelow, type Vec3 } from '../../kernel';
+import { sectionsBelow, type Vec3 } from '../../kernel';
+import { onceEach } from '../once';
 import type { Hull } from './hull';
 
 /** Where foam stands in a bay. Lengths in m. */
@@ -39,11 +40,13 @@ export function foamBays(hull: Hull, place: FoamPlace): readonly FoamBay[] {
   const { body, stations } = hull;
   const sheer = hull.edges.at(-1)!.polyline(ALONG_SHEER); // two edges or more
   const level = hull.widest.corners[0]![2] + place.under;
-  const halfAt = (x: number, z: number) => sectionBelow(body, x, z).halfBreadth;
+  // Neighbouring bays ask at the station between them alike.
+  const sectionAt = onceEach((x: number) => sectionsBelow(body, x));
+  const halfAt = (x: number, z: number) => sectionAt(x)(z).halfBreadth;
   const topAt = (x: number) => heightAt(sheer, x) - place.below;
   const area = (x: number): number =>
     place.where === 'under'
-      ? sectionBelow(body, x, level).area
+      ? sectionAt(x)(level).area
       : 2 * place.drop * mean((share) => Math.min(place.thick, halfAt(x, topAt(x) - share * place.drop)));
   return stations.slice(0, -1).map(({ name, x: aft }, at): FoamBay => {
     const fore = stations[at + 1]!.x; // all but the last

@@ -76,14 +76,17 @@ const EVERY = 2;
 /** How broad and high the box round her is when she is turned so far. */
 function extent(outline: readonly Vec2[], angle: number) {
   const [cosine, sine] = [Math.cos(angle), Math.sin(angle)];
-  const across = (of: (point: Vec2) => number) => {
-    const all = outline.map(of);
-    return Math.max(...all) - Math.min(...all);
-  };
-  return {
-    broad: across(([y, z]) => cosine * y - sine * z),
-    high: across(([y, z]) => sine * y + cosine * z),
-  };
+  let [left, right, low, top] = [Infinity, -Infinity, Infinity, -Infinity];
+  // Asked for some hundred turns of some hundred points, so it makes no lists.
+  for (const point of outline) {
+    const across = cosine * point[0] - sine * point[1];
+    const up = sine * point[0] + cosine * point[1];
+    left = Math.min(left, across);
+    right = Math.max(right, across);
+    low = Math.min(low, up);
+    top = Math.max(top, up);
+  }
+  return { broad: right - left, high: top - low };
 }
 
 /** Angles looked at: every degree, and each at which a side lies flat. */
@@ -102,15 +105,22 @@ export const room = fact(
   (_: Centred, { ask }) => {
     const outline = ask(silhouette);
     const roll = ask(rolling);
-    const swept = Array.from({ length: 180 / EVERY + 1 }, (_each, i) => {
-      const { place } = roll.at(i * EVERY * DEGREE);
-      return outline.map((point) => place(point)[0]);
-    }).flat();
-    const spread = outline.flatMap((one) => outline.map((other) => distance2(one, other)));
+    let [from, to] = [Infinity, -Infinity];
+    for (let turn = 0; turn <= 180; turn += EVERY) {
+      const { place } = roll.at(turn * DEGREE);
+      for (const point of outline) {
+        const [across] = place(point);
+        from = Math.min(from, across);
+        to = Math.max(to, across);
+      }
+    }
+    let farthest = 0;
+    for (const [at, one] of outline.entries())
+      for (let i = 0; i < at; i += 1) farthest = Math.max(farthest, distance2(one, outline[i]!)); // up to this one
     return {
       // Nothing of her stands higher than her two farthest points one over the other.
-      high: spread.reduce((most, far) => Math.max(most, far), 0),
-      across: Math.max(...swept) - Math.min(...swept),
+      high: farthest,
+      across: to - from,
     };
   },
 );

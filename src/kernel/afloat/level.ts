@@ -13,7 +13,7 @@ export interface InWater {
 /** A level is found to this share of the body's height. */
 export const FINE = 1e-11;
 /** This near, one step by the waterplane leaves an error of its square. */
-export const ROUGH = 1e-4;
+export const ROUGH = 1e-3;
 const MOST_ROUNDS = 100;
 
 /**
