@@ -10,7 +10,7 @@
 import { computed, type ReadonlySignal } from '@preact/signals-core';
 import type { Derived, Given, Hull, Read, Value } from '../../boat';
 import { once, onceEach } from '../../boat/once';
-import { type Issue, issue, type Manner, type Shown, writeExact } from '../../measure';
+import { type Issue, type Manner, type Shown, writeExact } from '../../measure';
 import type { Findings } from './findings';
 import { namedIn } from './given';
 import { type EntryHeld, type Held, sameHeld } from './held';
@@ -210,12 +210,8 @@ function lay(
 
   const valueBy =
     (look: (id: Id) => Held) =>
-    (name: string): Value => {
-      const id = places.idOf(name);
-      const value = look(id) as Value;
-      const isThere = typeof value !== 'object' || places.namedAt(id).of !== undefined;
-      return isThere ? value : issue(`there is no quantity "${name}"`);
-    };
+    (name: string): Value =>
+      look(places.idOf(name)) as Value;
   /** What is found under a name, for the page: it is told where that becomes something else. */
   const foundAs = onceEach((name: string) => computed(() => catalogue.value.find(name)));
 

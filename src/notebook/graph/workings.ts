@@ -64,7 +64,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
 
   function valueOf(named: NamedNode): Value {
     const { of } = named;
-    if (!of) return issue(unknownName(named.name, around.known(), around.meaningOf));
+    if (!of) return issue(`there is no quantity "${named.name}"`);
     return 'preset' in of ? givenValue(of, named) : derivedValue(of);
   }
 
@@ -129,9 +129,9 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
     return range;
   }
 
-  /** What isn't there is the asker's own fault, and nothing to wait for. */
-  function refuseUnknown(name: string, value: Issue): void {
-    if (!places.named(name).of) throw new Waiting(value);
+  /** What isn't there is the asker's own fault, and nothing to wait for: only then is the nearest name looked for. */
+  function refuseUnknown(name: string): void {
+    if (!places.named(name).of) throw new Waiting(issue(unknownName(name, around.known(), around.meaningOf)));
   }
 
   const lookBy = (look: (id: Id) => Held, more: Pick<Look, 'value' | 'asker' | 'found'>): Look => ({
@@ -168,7 +168,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
     lookBy(ask, {
       value: (name) => {
         const value = networkNow().askFor(name) as Value;
-        if (typeof value === 'object') refuseUnknown(name, value);
+        if (typeof value === 'object') refuseUnknown(name);
         return value;
       },
       // A fact asks in the name of who asks for it.
@@ -204,7 +204,7 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
         lookBy(look, {
           value: (name) => {
             const value = look(places.idOf(name)) as Value;
-            if (typeof value === 'object') refuseUnknown(name, value);
+            if (typeof value === 'object') refuseUnknown(name);
             return value;
           },
           asker: () => 'the page',
