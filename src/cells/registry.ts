@@ -64,6 +64,7 @@ export const registry: readonly Shelved[] = [
   shelved('weights', () => import('./afloat/weights')),
   shelved('float', () => import('./afloat/float')),
   shelved('curves', () => import('./afloat/curves')),
+  shelved('stability', () => import('./afloat/stability')),
   shelved('capacity', () => import('./afloat/capacity')),
   shelved('flotation', () => import('./afloat/flotation')),
   shelved('power', () => import('./afloat/power')),

@@ -345,6 +345,15 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'floats == 1 and abs(trim) > 2°',
   ],
   curves: ['freeboard <= 0 mm', 'stiffness <= 0 mm'],
+  stability: [
+    'floats == 0',
+    'floats == 1 and metacentricHeight <= looseLost',
+    'floats == 1 and peopleFreeboard <= 0 mm',
+    'floats == 1 and (usHeel > 14° or usSinks > usMay)',
+    'floats == 1 and ukHeel > 7°',
+    'floats == 1 and deck != "open" and ukFreeboard < 75 mm',
+    'swampedHands < people',
+  ],
 };
 
 const thin = { screwLength: '60 mm', soldIn: 'mm', gauge: '6' };

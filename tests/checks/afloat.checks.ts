@@ -5,6 +5,7 @@ import { type Tried, tryCell } from '../cells/try-cell';
 import { balance, below, type Mesh } from '../../src/kernel';
 import { waterDensity } from '../../src/trade/sea-water';
 import { float } from '../../src/cells/afloat/float';
+import { stability } from '../../src/cells/afloat/stability';
 import { box } from '../boat/shapes';
 import { tableThrough } from '../cells/shape/table-through';
 import { prism, wigley } from '../kernel/afloat/hulls';
@@ -48,6 +49,38 @@ const flared = prism(8, [
   [0.5 + Math.tan(25 * DEGREE), 1],
   [0, 1],
 ]);
+
+/** A box in fresh water, its centre on the middle of its length, looked at by the cell of the stability. */
+const boxHeeled = (
+  [length, beam, depth]: readonly [number, number, number],
+  entries: Readonly<Record<string, string>>,
+): Tried =>
+  tryCell(
+    stability,
+    { centreForward: `${length / 2} m`, density: '1000 kg/m3', ...entries },
+    tableThrough(box(length, beam, depth)),
+  );
+
+/** Height of the centre that gives a box in fresh water its metacentric height: KB + BM - GM. */
+const centreFor = ([length, beam]: readonly [number, number, number], mass: number, metacentric: number) => {
+  const draught = mass / (1000 * length * beam);
+  return `${draught / 2 + beam ** 2 / (12 * draught) - metacentric} m`;
+};
+
+/** List by the metacentric height alone, of people at so much off the centreline, degrees. */
+const listOf = (
+  size: readonly [number, number, number],
+  mass: number,
+  metacentric: number,
+  moved: readonly [people: number, kilograms: number, metres: number],
+): number =>
+  boxHeeled(size, {
+    mass: `${mass} kg`,
+    centreHeight: centreFor(size, mass, metacentric),
+    people: `${moved[0]}`,
+    person: `${moved[1]} kg`,
+    aside: `${moved[2]} m`,
+  }).number('smallHeel') / DEGREE;
 
 export const rows: readonly Check[] = [
   {
@@ -385,5 +418,161 @@ export const rows: readonly Check[] = [
         2.54) /
         0.453_592_37,
     ],
+  },
+  {
+    id: 'A19',
+    cell: 'stability',
+    what: 'righting lever of a box at 20° and, its bilge out of the water, at 30°; the wall-sided formula there',
+    input: 'breadth 2 m, draught 0.5 m, depth 1.2 m, KG 0.5 m',
+    expected: [0.157_611, 0.257_835, 0.263_889],
+    unit: 'm',
+    tolerance: 1e-5,
+    source: 'GZ = sin θ (GM + ½ BM tan² θ); at 30° the triangle under water, by hand',
+    known: 'closed form',
+    obtain: () => {
+      const at = (heel: string) => boxHeeled([8, 2, 1.2], { mass: '8000 kg', centreHeight: '0.5 m', heel });
+      return [...numbers(at('20°'), 'rightingLever'), ...numbers(at('30°'), 'rightingLever', 'wallLever')];
+    },
+  },
+  {
+    id: 'A20',
+    cell: 'stability',
+    what: 'heel by the metacentric height alone, of one person moved to the side',
+    input: '75 kg at 0.6 m, 400 kg in all, GM 0.6 m',
+    expected: [10.62],
+    unit: '°',
+    tolerance: 0.01,
+    source: `${DERRETT}, list by a shifted weight: tan θ = w d / (W GM)`,
+    known: 'closed form',
+    obtain: () => [listOf([4, 1, 1], 400, 0.6, [1, 75, 0.6])],
+  },
+  {
+    id: 'A21',
+    cell: 'stability',
+    what: 'list of a ship when a weight is moved across her, at a thousandth of her mass',
+    input: '10 t moved 10 m in 1500 t, GM 0.4 m; here ten of 10 kg moved 1 m in 1500 kg',
+    expected: [9.462],
+    unit: '°',
+    tolerance: 0.02,
+    source: `${DERRETT}, exercise 14.4: 9° 27’`,
+    known: 'published',
+    obtain: () => [listOf([4, 2, 1], 1500, 0.4, [10, 10, 1])],
+  },
+  {
+    id: 'A22',
+    cell: 'stability',
+    what: 'heeling moment of people by the US rule, and what side it may put under in a boat with a cockpit of 2.5 m in 4.5 m',
+    input: '4 people of 75 kg on a breadth of 1.4 m; freeboard 0.45 m, sheltered and open water',
+    expected: [70, 0.1625, 0.131_25],
+    unit: 'kg·m, m, m',
+    tolerance: 1e-5,
+    source: '46 CFR 178.330: W B / 6; i = f (2 L - L’) / 4 L, and f (2 L - 1.5 L’) / 4 L',
+    known: 'published',
+    obtain: () => {
+      const of = (deck: string) =>
+        boxHeeled([4, 2, 0.55], {
+          mass: '800 kg',
+          centreHeight: '0.3 m',
+          people: '4',
+          usPerson: '75 kg',
+          breadth: '1.4 m',
+          deckLength: '4.5 m',
+          cockpit: '2.5 m',
+          deck,
+        });
+      return [...numbers(of('protected'), 'usMoment', 'usMay'), ...numbers(of('exposed'), 'usMay')];
+    },
+  },
+  {
+    id: 'A23',
+    cell: 'stability',
+    what: 'metacentric height that a half-full tank of salt water takes, at a tenth of its size',
+    input: 'surface 15 m by 10 m in 8000 t; here 1.5 m by 1 m in 8 t',
+    expected: [0.016_016],
+    unit: 'm',
+    tolerance: 1e-5,
+    source: `${DERRETT}, chapter 20: loss = l b³ / 12 × density over mass; it goes as the size of the ship`,
+    known: 'published',
+    obtain: () => [
+      boxHeeled([8, 2, 1.2], {
+        mass: '8000 kg',
+        centreHeight: '0.5 m',
+        density: '1025 kg/m3',
+        looseLength: '1.5 m',
+        looseBreadth: '1 m',
+      }).number('looseLost'),
+    ],
+  },
+  {
+    id: 'A24',
+    cell: 'stability',
+    what: 'righting moment of a ship at 25°, at a tenth of her size',
+    input: '6000 t, KB 3 m, KM 6 m, KG 5.5 m; here a box of 6 t, draught 0.6 m, KG 0.55 m',
+    expected: [210],
+    unit: 'kg·m',
+    tolerance: 1,
+    source: `${DERRETT}, wall-sided formula: 2100 t·m; it goes as the fourth power of the size`,
+    known: 'published',
+    obtain: () =>
+      numbers(
+        boxHeeled([6 / 0.6 / Math.sqrt(2.16), Math.sqrt(2.16), 1.2], {
+          mass: '6000 kg',
+          centreHeight: '0.55 m',
+          heel: '25°',
+        }),
+        'rightingMoment',
+      ),
+  },
+  {
+    id: 'A25',
+    cell: 'stability',
+    what: 'list of two ships when a weight is moved across them, at a thousandth of their mass',
+    input: '15 t moved 4.204 m in 4515 t, GM 0.4 m; 300 t·m in 8500 t, GM 1.35 m',
+    expected: [2, 1.498],
+    unit: '°',
+    tolerance: 0.002,
+    source: `${DERRETT}, exercise 14.2, and chapter 13: KM 8.70 m, KG 7.35 m`,
+    known: 'published',
+    obtain: () => [
+      listOf([8, 2, 1.2], 4515, 0.4, [2, 15, 2.102]),
+      listOf([8, 2, 1.2], 8500, 1.35, [4, 75, 1]),
+    ],
+  },
+  {
+    id: 'A26',
+    cell: 'stability',
+    what: 'heeling moment of four people by the US rule, and the list that it gives, by the metacentric height',
+    input: '4 people of 75 kg on a breadth of 1.4 m; 600 kg in all, GM 0.55 m',
+    expected: [70, 11.98],
+    unit: 'kg·m, °',
+    tolerance: 0.01,
+    source: '46 CFR 178.330: W B / 6, never over 14°; tan θ = moment / (W GM)',
+    known: 'closed form',
+    obtain: () => [
+      boxHeeled([4, 1, 1], { mass: '600 kg', people: '4', usPerson: '75 kg', breadth: '1.4 m' }).number(
+        'usMoment',
+      ),
+      listOf([4, 1, 1], 600, 0.55, [4, 75, 1.4 / 6]),
+    ],
+  },
+  {
+    id: 'A27',
+    cell: 'stability',
+    what: 'metacentric height that loose water takes in an open boat, and with a keelson that keeps it in halves',
+    input: 'surface 3 m by 1 m, fresh, 500 kg in all',
+    expected: [0.5, 0.125],
+    unit: 'm',
+    tolerance: 1e-9,
+    source: `${DERRETT}, chapter 20: l b³ / 12 × density over mass, over the square of the number of parts`,
+    known: 'closed form',
+    obtain: () =>
+      ['1', '2'].map((looseParts) =>
+        boxHeeled([4, 2, 1], {
+          mass: '500 kg',
+          looseLength: '3 m',
+          looseBreadth: '1 m',
+          looseParts,
+        }).number('looseLost'),
+      ),
   },
 ];

@@ -1,5 +1,6 @@
 /** The hull at rest under a load: sunk, trimmed and heeled as the water bears her, and what is left of her sides. */
 import {
+  type Attitude,
   balance,
   type Balance,
   type Burden,
@@ -39,35 +40,46 @@ const ALIKE = 1e-6;
 /** A hull that would sink is shown with so much of her under. */
 const NEARLY_ALL = 0.999;
 
-export function floatingUnder(hull: Hull, { volume, centre }: Burden): Floating {
+/** @param from where to begin: near the rest it is found sooner */
+export function floatingUnder(hull: Hull, { volume, centre }: Burden, from?: Attitude): Floating {
   const { body } = hull;
-  const rest = volume < hull.volume ? balance(body, { volume, centre }) : null;
+  const rest = volume < hull.volume ? balance(body, { volume, centre }, {}, from) : null;
   const held = { volume: Math.min(volume, NEARLY_ALL * hull.volume), centre };
   const at = rest ?? balance(body, held, { heel: 0, trim: 0 })!; // held level, less than all of her floats
-  const up = upOf(at);
-  const over = (point: Vec3) => dot(up, point) - at.plane.height;
-  const freeboard = hull.edges
-    .at(-1)!
-    .polyline(ALONG_SHEER)
-    .map(([x, y, z]): FreeboardAt => ({
-      // two edges or more
-      x,
-      port: over([x, y, z]),
-      starboard: over([x, -y, z]),
-    }));
+  const freeboard = sheerOver(hull, at);
   const lowest = freeboard.reduce((best, one) => (lower(one) < lower(best) ? one : best));
   const { port, starboard } = lowest;
   const side = Math.abs(port - starboard) < ALIKE ? 'both sides' : port < starboard ? 'port' : 'starboard';
   return {
     floats: rest !== null,
     at,
-    draught: at.plane.height - heightsAlong(body, up)[0],
+    draught: at.plane.height - heightsAlong(body, upOf(at))[0],
     freeboard,
     least: { x: lowest.x, side, amount: lower(lowest) },
   };
 }
 
-const lower = ({ port, starboard }: FreeboardAt): number => Math.min(port, starboard);
+/** An edge beside the sheer: so far inboard of it, and so far above, m. */
+export interface Rim {
+  readonly inboard: number;
+  readonly above: number;
+}
+
+/** How high the sheer, or an edge beside it, stands plumb over the water all along, from aft. */
+export function sheerOver(
+  hull: Hull,
+  { plane }: Pick<Balance, 'plane'>,
+  { inboard, above }: Rim = { inboard: 0, above: 0 },
+): readonly FreeboardAt[] {
+  const over = (point: Vec3) => dot(plane.normal, point) - plane.height;
+  const sheer = hull.edges.at(-1)!.polyline(ALONG_SHEER); // two edges or more
+  return sheer.map(([x, y, z]): FreeboardAt => {
+    const out = Math.max(0, y - inboard);
+    return { x, port: over([x, out, z + above]), starboard: over([x, -out, z + above]) };
+  });
+}
+
+export const lower = ({ port, starboard }: FreeboardAt): number => Math.min(port, starboard);
 
 /** The lines in which the water meets the hull, m; closed ones end where they begin. */
 export const waterlineOf = (hull: Hull, { at }: Floating): readonly (readonly Vec3[])[] =>
