@@ -1,5 +1,6 @@
 import type { Mesh } from './mesh';
-import { axesOf, cutMesh, fromPlane } from './plane';
+import { cutMesh } from './cut-mesh';
+import { axesOf, fromPlane } from './plane';
 import type { Plane } from './plane';
 import { add, cross, dot, subtract } from './vec';
 import type { Vec3 } from './vec';
@@ -48,7 +49,16 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
   cutMesh(
     mesh,
     axes,
-    (ax, ay, az, bx, by, bz, cx, cy, cz) => {
+    (points, a, b, c) => {
+      const ax = points[a]!;
+      const ay = points[a + 1]!;
+      const az = points[a + 2]!; // three numbers a point
+      const bx = points[b]!;
+      const by = points[b + 1]!;
+      const bz = points[b + 2]!;
+      const cx = points[c]!;
+      const cy = points[c + 1]!;
+      const cz = points[c + 2]!;
       const part = (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
       under[0]! += part;
       under[1]! += (part * (ax + bx + cx)) / 4;
@@ -65,7 +75,13 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       const sz = ux * vy - uy * vx;
       under[4]! += Math.sqrt(sx * sx + sy * sy + sz * sz) / 2;
     },
-    (ax, ay, az, bx, by, bz) => {
+    (points, a, b) => {
+      const ax = points[a]!;
+      const ay = points[a + 1]!;
+      const az = points[a + 2]!;
+      const bx = points[b]!;
+      const by = points[b + 1]!;
+      const bz = points[b + 2]!;
       const a1 = ax * fx + ay * fy + az * fz;
       const a2 = ax * px + ay * py + az * pz;
       const b1 = bx * fx + by * fy + bz * fz;
@@ -89,18 +105,20 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       under[4]! += wholes[at + 7]!;
     },
   );
-  const [volume, mx, my, mz, wettedArea] = under as unknown as [number, number, number, number, number];
-  const [area, m1, m2, m11, m22, m12] = cut as unknown as [number, number, number, number, number, number];
+  const volume = under[0]!; // as many as are added up
+  const area = cut[0]!;
+  const [mx, my, mz] = [under[1]!, under[2]!, under[3]!];
+  const [m1, m2] = [cut[1]!, cut[2]!];
   return {
     volume,
     centroid: volume > 0 ? add(axes.origin, [mx / volume, my / volume, mz / volume]) : null,
-    wettedArea,
+    wettedArea: under[4]!,
     waterplane: {
       area,
       centroid: area > 0 ? fromPlane(axes, m1 / area, m2 / area) : null,
-      transverse: area > 0 ? m22 - (m2 * m2) / area : 0,
-      longitudinal: area > 0 ? m11 - (m1 * m1) / area : 0,
-      mixed: area > 0 ? m12 - (m1 * m2) / area : 0,
+      transverse: area > 0 ? cut[4]! - (m2 * m2) / area : 0,
+      longitudinal: area > 0 ? cut[3]! - (m1 * m1) / area : 0,
+      mixed: area > 0 ? cut[5]! - (m1 * m2) / area : 0,
     },
   };
 }

@@ -1,5 +1,6 @@
 import type { Mesh } from './mesh';
-import { axesOf, cutMesh } from './plane';
+import { cutMesh } from './cut-mesh';
+import { axesOf } from './plane';
 import type { Plane } from './plane';
 import { add } from './vec';
 import type { Vec3 } from './vec';
@@ -12,9 +13,9 @@ export function meshSection(mesh: Mesh, plane: Plane): readonly (readonly Vec3[]
   const axes = axesOf(plane);
   const segments: { readonly from: Vec3; readonly start: string; readonly to: Vec3; readonly end: string }[] =
     [];
-  cutMesh(mesh, axes, null, (ax, ay, az, bx, by, bz) => {
-    const from = add(axes.origin, [ax, ay, az]);
-    const to = add(axes.origin, [bx, by, bz]);
+  cutMesh(mesh, axes, null, (points, a, b) => {
+    const at = (i: number) => add(axes.origin, [points[i]!, points[i + 1]!, points[i + 2]!]); // three numbers a point
+    const [from, to] = [at(a), at(b)];
     const [start, end] = [placeOf(from), placeOf(to)];
     if (start !== end) segments.push({ from, start, to, end });
   });

@@ -63,35 +63,42 @@ interface Filling {
 function firstFit(problem: NestProblem, preferred: number): NestPlan {
   const { pieces, stocks, edge } = problem;
   const sheets: Filling[] = [];
-  const long = (piece: number) => Math.max(...lyings(pieces[piece]!).flatMap(({ size }) => size));
+  const ways = pieces.map(lyings);
+  const long = (piece: number) => Math.max(...ways[piece]!.flatMap(({ size }) => size));
   const order = [...pieces.keys()].toSorted((a, b) => long(b) - long(a) || a - b);
   for (const piece of order) {
-    const found = sheets.some((sheet) => layOn(sheet, piece, problem));
+    const lies = ways[piece]!; // one a piece
+    const found = sheets.some((sheet) => layOn(sheet, piece, lies, problem));
     if (found) continue;
     const stock = [preferred, ...stocks.keys()].find((one) =>
-      lyings(pieces[piece]!).some(({ size }) => holds(roomOn(stocks[one]!, edge), size)),
+      lies.some(({ size }) => holds(roomOn(stocks[one]!, edge), size)),
     )!; // it is possible
     const sheet: Filling = { stock, laid: [], refused: new Set() };
     sheets.push(sheet);
-    layOn(sheet, piece, problem);
+    layOn(sheet, piece, lies, problem);
   }
   return { sheets: sheets.map((sheet) => cheapest(sheet, problem)) };
 }
 
 /** In the corner nearest the sheet's end, and lowest of these. */
-function layOn(sheet: Filling, piece: number, { pieces, stocks, gap, edge }: NestProblem): boolean {
+function layOn(
+  sheet: Filling,
+  piece: number,
+  ways: readonly Lying[],
+  { stocks, gap, edge }: NestProblem,
+): boolean {
   const { length, width } = stocks[sheet.stock]!; // a sheet is of a stock
-  const ways = lyings(pieces[piece]!);
   const key = ways.map(({ size }) => size.join('x')).join(' ');
   if (sheet.refused.has(key)) return false;
   const across = (axis: 0 | 1) => {
     const ends = sheet.laid.map(({ at, size }) => at[axis] + size[axis] + gap);
     return [...new Set([edge, ...ends])].toSorted((a, b) => a - b);
   };
+  const [xs, ys] = [across(0), across(1)];
   let best: (LaidPiece & { size: Vec2 }) | null = null;
   for (const { quarter, size } of ways) {
-    for (const x of across(0)) {
-      for (const y of across(1)) {
+    for (const x of xs) {
+      for (const y of ys) {
         const end = x + size[0];
         if (end > length - edge + CLOSE || y + size[1] > width - edge + CLOSE) continue;
         if (

@@ -31,14 +31,8 @@ export function drawnOut(given: Sides): readonly Vec2[] {
   const { points, out } = withoutRepeats(given);
   const n = points.length;
   if (n < 3) throw new Error('an outline of fewer than three corners has no sides to draw out');
-  return points.flatMap((corner, i): readonly Vec2[] => {
-    const before = (i + n - 1) % n;
-    return drawnCorner(
-      corner,
-      sideOf(points[before]!, corner, out[before]!), // indices run round the list
-      sideOf(corner, points[(i + 1) % n]!, out[i]!),
-    );
-  });
+  const sides = points.map((corner, i) => sideOf(corner, points[(i + 1) % n]!, out[i]!)); // indices run round the list
+  return points.flatMap((corner, i) => drawnCorner(corner, sides[(i + n - 1) % n]!, sides[i]!));
 }
 
 interface Side {
@@ -91,16 +85,17 @@ export function withinBand(outline: readonly Vec2[], low: number, high: number):
 
 /** Sutherland and Hodgman, 1974: one straight cut. */
 function clipped(outline: readonly Vec2[], inside: (point: Vec2) => number): readonly Vec2[] {
-  return outline.flatMap((from, i) => {
+  const kept: Vec2[] = [];
+  for (const [i, from] of outline.entries()) {
     const to = outline[(i + 1) % outline.length]!;
-    const [a, b] = [inside(from), inside(to)];
+    const a = inside(from);
+    const b = inside(to);
+    if (a >= 0) kept.push(from);
+    if (a > 0 === b > 0 || a === 0 || b === 0) continue;
     const share = a / (a - b);
-    const crossing: Vec2[] =
-      a > 0 === b > 0 || a === 0 || b === 0
-        ? []
-        : [[from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]];
-    return a >= 0 ? [from, ...crossing] : crossing;
-  });
+    kept.push([from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]);
+  }
+  return kept;
 }
 
 /** The upright box round an outline. */
@@ -110,7 +105,12 @@ export function boxRound(outline: readonly Vec2[]): {
   readonly low: number;
   readonly high: number;
 } {
-  const xs = outline.map(([x]) => x);
-  const ys = outline.map(([, y]) => y);
-  return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const point of outline) {
+    left = Math.min(left, point[0]);
+    right = Math.max(right, point[0]);
+    low = Math.min(low, point[1]);
+    high = Math.max(high, point[1]);
+  }
+  return { left, right, low, high };
 }

@@ -1,5 +1,5 @@
 import type { Mesh } from './mesh';
-import { cutAcross } from './plane';
+import { cutAcross } from './cut-mesh';
 
 /** The part of a transverse section of a body that lies below a height. */
 export interface SectionBelow {
@@ -29,7 +29,9 @@ export function sectionsBelow(mesh: Mesh, x: number): (height: number) => Sectio
 /** The sides of the section seen from one way, y and z of both their ends, m. */
 function rimFrom(mesh: Mesh, x: number, way: 1 | -1): readonly number[] {
   const rim: number[] = [];
-  cutAcross(mesh, x, way, (_ax, ay, az, _bx, by, bz) => rim.push(ay, az, by, bz));
+  cutAcross(mesh, x, way, (points, a, b) =>
+    rim.push(points[a + 1]!, points[a + 2]!, points[b + 1]!, points[b + 2]!),
+  );
   return rim;
 }
 
@@ -37,22 +39,23 @@ function partOf(rim: readonly number[], height: number, way: 1 | -1): SectionBel
   let area = 0;
   let top = -Infinity;
   let halfBreadth = 0;
-  const meet = (y: number, z: number) => {
-    if (z < top) return;
-    halfBreadth = z > top ? Math.abs(y) : Math.max(halfBreadth, Math.abs(y));
-    top = z;
-  };
   for (let i = 0; i < rim.length; i += 4) {
-    const [ay, az, by, bz] = [rim[i]!, rim[i + 1]!, rim[i + 2]!, rim[i + 3]!]; // four a side
+    const az = rim[i + 1]!; // four numbers a side
+    const bz = rim[i + 3]!;
     if (az > height && bz > height) continue;
     // The rim above the height is cut away; along the water itself z stands still and adds no area.
     const share = az > height || bz > height ? (height - az) / (bz - az) : 0;
-    const cutY = ay + share * (by - ay);
-    const [fromY, fromZ] = az > height ? [cutY, height] : [ay, az];
-    const [toY, toZ] = bz > height ? [cutY, height] : [by, bz];
+    const cutY = rim[i]! + share * (rim[i + 2]! - rim[i]!);
+    const fromY = az > height ? cutY : rim[i]!;
+    const fromZ = Math.min(az, height);
+    const toY = bz > height ? cutY : rim[i + 2]!;
+    const toZ = Math.min(bz, height);
     area += (way * (fromY + toY) * (toZ - fromZ)) / 2;
-    meet(fromY, fromZ);
-    meet(toY, toZ);
+    // Of both ends the higher, of two alike the one farther out.
+    const high = Math.max(fromZ, toZ);
+    const out = Math.max(fromZ === high ? Math.abs(fromY) : 0, toZ === high ? Math.abs(toY) : 0);
+    halfBreadth = high > top ? out : high === top ? Math.max(halfBreadth, out) : halfBreadth;
+    top = Math.max(top, high);
   }
   return { area, halfBreadth };
 }

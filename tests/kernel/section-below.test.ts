@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { meshVolume, sectionBelow } from '../../src/kernel';
-import { axesOf, cutAcross, cutMesh } from '../../src/kernel/plane';
+import { cutAcross, cutMesh } from '../../src/kernel/cut-mesh';
+import { axesOf } from '../../src/kernel/plane';
 import './near';
 import { boxMesh } from './shapes';
 
@@ -24,9 +25,13 @@ describe('a pyramid on its tip, sides 1 in 1, 2 high (closed form: section a tri
   test.each([-2, -1.3, 0, 0.5, 2, 2.1])('is cut across at x = %d as by any plane that lies there', (x) => {
     for (const way of [1, -1] as const) {
       const [across, byPlane]: number[][][] = [[], []];
-      cutAcross(pyramid, x, way, (...ends) => across!.push(ends));
+      const ends = (points: Float64Array, a: number, b: number) => [
+        ...points.subarray(a, a + 3),
+        ...points.subarray(b, b + 3),
+      ];
+      cutAcross(pyramid, x, way, (...cut) => across!.push(ends(...cut)));
       const axes = axesOf({ normal: [way, 0, 0], height: way * x });
-      cutMesh(pyramid, axes, null, (...ends) => byPlane!.push(ends));
+      cutMesh(pyramid, axes, null, (...cut) => byPlane!.push(ends(...cut)));
       expect(across).toStrictEqual(byPlane);
     }
   });

@@ -10,6 +10,7 @@ import {
   transomFace,
   wholeBottom,
 } from '../../boat/hull/flat-face';
+import { onceEach } from '../../boat/once';
 import type { Vec2 } from '../../kernel';
 import { layOnRoll, leastOfRoll } from '../../kernel/on-roll';
 import { boxRound, drawnOut, outlineArea, withinBand } from '../../kernel/outline';
@@ -69,9 +70,14 @@ export function planCloth(rules: ClothRules, hull: () => Hull): ClothPlan {
   }
   const boat = hull();
   const strips = stripsOn(boat, rules);
+  const facesOf = facesUnder(boat, rules);
+  // Only the bottom's runs go the other way.
+  const runsAlong = onceEach((face: CoveredFace) => runsOver(face, rules, false));
   return best(rules, (across) => {
-    const { faces, dart } = facesOf(boat, rules, across);
-    const runs = faces.map((face) => runsOver(face, rules, across && face.part === 'bottom'));
+    const { faces, dart } = facesOf(across);
+    const runs = faces.map((face) =>
+      across && face.part === 'bottom' ? runsOver(face, rules, true) : runsAlong(face),
+    );
     return laidOut(rules, runs, strips, dart, across);
   });
 }
@@ -88,12 +94,16 @@ function best(rules: ClothRules, plan: (across: boolean) => ClothPlan): ClothPla
 export const lengthToBuy = (cut: number, { beyond, soldBy }: Pick<ClothRules, 'beyond' | 'soldBy'>): number =>
   Math.max(0, Math.ceil((cut * (1 + beyond)) / soldBy - 1e-6)) * soldBy;
 
-/** Transoms first, then from the sides inward: what works hardest lies on top. */
-function facesOf(
+interface Faces {
+  readonly faces: readonly CoveredFace[];
+  readonly dart: Dart | null;
+}
+
+/** Transoms first, then from the sides inward: what works hardest lies on top. With the bottom's runs along or across. */
+function facesUnder(
   hull: Hull,
   { bottomLayers, sideLayers, slack, width, turn, further }: ClothRules,
-  across: boolean,
-): { readonly faces: readonly CoveredFace[]; readonly dart: Dart | null } {
+): (across: boolean) => Faces {
   const transoms = (['transom', 'bow transom'] as const).flatMap((role): CoveredFace[] => {
     const end = endWith(hull, role);
     const part = role === 'transom' ? 'transom' : 'bowTransom';
@@ -106,14 +116,17 @@ function facesOf(
   const [bottom, ...others] = panels;
   const covered = (faces: readonly CoveredFace[]) => faces.filter(({ layers }) => layers > 0);
   if (!bottom || bottom.part !== 'bottom' || bottom.layers === 0)
-    return { faces: covered([...transoms, ...panels.toReversed()]), dart: null };
+    return () => ({ faces: covered([...transoms, ...panels.toReversed()]), dart: null });
   const { face, dart } = wholeBottom(hull, slack);
   const { low, high } = boxRound(face.outline);
   const widest = high - low + 2 * (turn + (bottom.layers - 1) * further);
-  // In one piece where it goes from chine to chine without a seam; else each half laps round the keel.
-  const isWhole = across || widest <= width;
-  const under: CoveredFace = isWhole ? { ...bottom, face, sides: 1 } : bottom;
-  return { faces: [...covered([...transoms, ...others.toReversed()]), under], dart: isWhole ? dart : null };
+  const above = covered([...transoms, ...others.toReversed()]);
+  return (across) => {
+    // In one piece where it goes from chine to chine without a seam; else each half laps round the keel.
+    const isWhole = across || widest <= width;
+    const under: CoveredFace = isWhole ? { ...bottom, face, sides: 1 } : bottom;
+    return { faces: [...above, under], dart: isWhole ? dart : null };
+  };
 }
 
 interface Runs {

@@ -1,6 +1,6 @@
 /** What the turn asks of the hull: her section as it rolls over the floor, and how she goes through room and door. */
 import type { Hull } from '../../boat';
-import { convexOutline, distance2, type Rolled, type Rolling, rollingOf, type Vec2 } from '../../kernel';
+import { convexOutline, type Rolled, type Rolling, rollingOf, type Vec2 } from '../../kernel';
 import { fact } from '../form/fact';
 
 export const ROLLING = 'statics: moments about what she rolls over';
@@ -115,11 +115,16 @@ export const room = fact(
       }
     }
     let farthest = 0;
-    for (const [at, one] of outline.entries())
-      for (let i = 0; i < at; i += 1) farthest = Math.max(farthest, distance2(one, outline[i]!)); // up to this one
+    for (const [at, one] of outline.entries()) {
+      for (let i = 0; i < at; i += 1) {
+        const y = outline[i]![0] - one[0]; // up to this one
+        const z = outline[i]![1] - one[1];
+        farthest = Math.max(farthest, y * y + z * z);
+      }
+    }
     return {
       // Nothing of her stands higher than her two farthest points one over the other.
-      high: farthest,
+      high: Math.sqrt(farthest),
       across: to - from,
     };
   },
