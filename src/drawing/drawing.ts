@@ -12,6 +12,7 @@ import type {
   DimShape,
   Drawing,
   Fill,
+  Grip,
   LabelShape,
   LineShape,
   MarkShape,
@@ -41,6 +42,7 @@ export function drawing(parts: {
   readonly title: string;
   readonly says: string;
   readonly shapes: readonly Nested[];
+  readonly grips?: readonly Grip[];
   readonly keepIn?: Box;
   readonly toScale?: false;
 }): Drawing {

@@ -151,12 +151,31 @@ export type PlainShape = LineShape | CircleShape | ArcShape | AreaShape | MarkSh
 
 export type Shape = TextShape | PlainShape;
 
+/** A number that a point of a drawing stands for, along one way of the paper. */
+export interface GripWay {
+  /** Of the cell's input. */
+  readonly key: string;
+  /** Where it is 0, mm; it grows to the right, or upward, 1 m by 1000 mm. */
+  readonly zero: number;
+}
+
+/** A point that is moved by hand, and the numbers that follow it. */
+export interface Grip {
+  /** What is moved, as its label calls it; with a number or two of the cell. */
+  readonly name: string;
+  readonly at: Point;
+  readonly right?: GripWay;
+  readonly up?: GripWay;
+}
+
 export interface Drawing {
   /** What is drawn, from where; it stands under the drawing, and the notes without a place follow it. */
   readonly title: string;
   /** Its numbers in a sentence or two, for those who don't see it. Beside it the cell says them itself. */
   readonly says: string;
   readonly shapes: readonly Shape[];
+  /** What can be moved on it by hand, on a page. */
+  readonly grips?: readonly Grip[];
   /** Extents held steady while a slider moves; the sheet still grows if a shape leaves them. */
   readonly keepIn?: Box;
   /** False where lengths stand for something else, hours say: no scale bar stands under it. */

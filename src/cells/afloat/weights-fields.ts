@@ -43,24 +43,24 @@ export const gearOptions = [
 ] as const;
 
 const gear = (
-  number: number,
+  which: string,
   preset: (typeof gearOptions)[number]['id'],
   weighs: string,
   note: string,
   at: 'usualMiddle' | 'usualBow',
 ) => ({
-  is: choice(`Gear ${number}`, { options: gearOptions, preset }),
-  mass: massOf(`Gear ${number} weighs`, weighs, note),
-  forward: forward(`Gear ${number}, forward`, `{self}.${at}`),
-  height: height(`Gear ${number}, height`, '{self}.usualLow'),
-  side: side(`Gear ${number}, to port`),
+  is: choice(`${which} piece of gear`, { options: gearOptions, preset }),
+  mass: massOf(`${which} piece weighs`, weighs, note),
+  forward: forward(`${which} piece, forward`, `{self}.${at}`),
+  height: height(`${which} piece, height`, '{self}.usualLow'),
+  side: side(`${which} piece, to port`),
 });
 
 const [a, b, c, d] = [
-  gear(1, 'oars', '5 kg', `two and their rowlocks; ${CUSTOM}`, 'usualMiddle'),
-  gear(2, 'anchor', '6 kg', `with chain and line; ${CUSTOM}`, 'usualBow'),
-  gear(3, 'jackets', '4 kg', `four, dry; ${CUSTOM}`, 'usualMiddle'),
-  gear(4, 'other', '0 kg', 'nothing until typed', 'usualMiddle'),
+  gear('First', 'oars', '5 kg', `two and their rowlocks; ${CUSTOM}`, 'usualMiddle'),
+  gear('Second', 'anchor', '6 kg', `with chain and line; ${CUSTOM}`, 'usualBow'),
+  gear('Third', 'jackets', '4 kg', `four, dry; ${CUSTOM}`, 'usualMiddle'),
+  gear('Fourth', 'other', '0 kg', 'nothing until typed', 'usualMiddle'),
 ] as const;
 
 export const gearInputs = {
@@ -107,9 +107,9 @@ export const partOptions = [
   { id: 'coats', label: 'paint', about: ['bottom', 'side'] },
   { id: 'outboard', label: 'motor', about: ['transom'] },
   { id: 'petrol', label: 'fuel', about: ['bottom'] },
-  { id: 'gearA', label: 'gear 1', about: ['bottom'] },
-  { id: 'gearB', label: 'gear 2', about: ['bottom'] },
-  { id: 'gearC', label: 'gear 3', about: ['bottom'] },
-  { id: 'gearD', label: 'gear 4', about: ['bottom'] },
+  { id: 'gearA', label: 'first piece of gear', about: ['bottom'] },
+  { id: 'gearB', label: 'second piece of gear', about: ['bottom'] },
+  { id: 'gearC', label: 'third piece of gear', about: ['bottom'] },
+  { id: 'gearD', label: 'fourth piece of gear', about: ['bottom'] },
   { id: 'people', label: 'people', about: ['thwart'] },
 ] as const;

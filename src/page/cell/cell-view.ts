@@ -19,7 +19,7 @@ const CellKeys = later(async () => (await after()).CellKeys, 'cell-keys');
 const CellInputs = later(async () => (await import('./cell-inputs')).CellInputs, 'inputs-to-come');
 const OfferKeys = later(async () => (await import('./offer-keys')).OfferKeys, 'offer-keys');
 const SearchRow = later(async () => (await import('./search-row')).SearchRow, 'search-row');
-const Pictures = later(async () => (await import('../picture/pictures')).Pictures, 'pictures');
+const Pictures = later(async () => (await import('./pictures-in-hand')).PicturesInHand, 'pictures');
 const Cautions = later(async () => (await after()).Cautions, 'cautions');
 const Folds = later(async () => (await after()).Folds, 'folds');
 const InSight = later(async () => (await after()).InSight, 'in-sight');

@@ -60,6 +60,10 @@ export function marksOf(quantity: Given, value: number | null, shown: Shown): Ma
   };
 }
 
+/** The mark nearest to a value, within the limits. */
+export const nearestMark = (value: number, marks: Marks): number =>
+  clamp(tidy(marks.from + Math.round((value - marks.from) / marks.step) * marks.step), marks);
+
 /** The mark `count` marks on from the value; a value between two marks goes to the next one first. */
 export function markFrom(value: number, count: number, marks: Marks): number {
   const at = (value - marks.from) / marks.step;

@@ -1,6 +1,7 @@
 /** A drawing to scale, as wide as its place, following every change; the second version dashed over it. A press enlarges it. */
+import type { VNode } from 'preact';
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { type Drawing, overlay, type ScaleUnits, setOut, svgTree } from '../../drawing';
+import { type Drawing, overlay, type ScaleUnits, type Sheet, setOut, svgTree } from '../../drawing';
 import { useBench, versionWords } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
@@ -18,6 +19,8 @@ export interface FigureProps {
   readonly stale?: boolean;
   /** What it may take with its caption, px; without it, so much that a cell stays on one screen. */
   readonly maxHeight?: number;
+  /** What lies over the drawing as it is set out. */
+  readonly over?: ((sheet: Sheet) => VNode | null) | undefined;
 }
 
 /** A drawing beside fields: nearly as high as it is wide, and never so low that it can't be read, px. */
@@ -28,7 +31,7 @@ const MOST = 1.9;
 /** On the wall, where it hangs 2.8 times as large, its lines are to be seen whole in a window of 1080, px. */
 const ON_WALL = 340;
 
-export function Figure({ drawing, second, stale = false, maxHeight }: FigureProps) {
+export function Figure({ drawing, second, stale = false, maxHeight, over }: FigureProps) {
   const { shown, wall } = useBench();
   const isOnWall = wall.value !== null;
   const host = useRef<HTMLElement>(null);
@@ -46,7 +49,7 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
       : fitted(high, both, { width, units }, last.current);
     const svg = svgTree(last.current.sheet);
     const { height, 'aria-label': says } = svg.attrs;
-    return { svg: toVNode(svg), height, says, bar: barOf(last.current) };
+    return { svg: toVNode(svg), height, says, bar: barOf(last.current), sheet: last.current.sheet };
   }, [both, width, units, maxHeight, isOnWall]);
   const close = () => {
     setLarge(false);
@@ -63,6 +66,7 @@ export function Figure({ drawing, second, stale = false, maxHeight }: FigureProp
         </span>
       </button>`
     }
+    ${drawn && over ? over(drawn.sheet) : null}
     ${large ? use(Enlarged, { drawing: both, units, onClose: close }) : null}
     ${stale ? html`<figcaption>Drawn from the last numbers that could be drawn.</figcaption>` : null}
   </figure>`;

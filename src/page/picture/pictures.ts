@@ -1,7 +1,8 @@
 /** A cell's drawing and chart, both versions; the last good ones stay while a number is missing. */
-import type { VNode } from 'preact';
+import type { FunctionComponent, VNode } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Instance } from '../../cells';
+import type { Grip, Sheet } from '../../drawing';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { ChartView } from './chart-view';
@@ -10,13 +11,20 @@ import { useLive } from './live';
 import { type CellPictures, type Made, picturesOf, type Which } from './pictures-of';
 import { sameData } from './same-data';
 
-export function Pictures({ instance, which }: { instance: Instance; which: readonly Which[] }) {
+interface PicturesProps {
+  readonly instance: Instance;
+  readonly which: readonly Which[];
+  /** By what things are moved in the drawing of the version in hand, where it has such. */
+  readonly over?: FunctionComponent<{ instance: Instance; grips: readonly Grip[]; sheet: Sheet }>;
+}
+
+export function Pictures(props: PicturesProps) {
   const host = useRef<HTMLDivElement>(null);
-  const drawn = useLive(host, useBench(), useDrawing(instance, which));
+  const drawn = useLive(host, useBench(), useDrawing(props));
   return html`<div class="pictures" ref=${host}>${drawn}</div>`;
 }
 
-function useDrawing(instance: Instance, which: readonly Which[]): () => VNode {
+function useDrawing({ instance, which, over }: PicturesProps): () => VNode {
   const bench = useBench();
   const made = useRef<Record<'first' | 'second', Made | null>>({ first: null, second: null });
   const boat = useRef('');
@@ -32,7 +40,10 @@ function useDrawing(instance: Instance, which: readonly Which[]): () => VNode {
     const shown = made.current.first?.drawn;
     if (!shown?.drawing && !shown?.chart)
       return html`<p class="no-picture">The drawing waits for the numbers it needs.</p>`;
-    return picturesView(shown, second?.drawn ?? null, first === null, heightOf(instance.cell));
+    const inHand = graph2 && book.inHand.value === graph2 ? second : first;
+    const grips = inHand?.drawn.drawing?.grips;
+    const gripped = over && grips ? (sheet: Sheet) => use(over, { instance, grips, sheet }) : undefined;
+    return picturesView(shown, second?.drawn ?? null, first === null, heightOf(instance.cell), gripped);
   };
 }
 
@@ -50,12 +61,13 @@ function picturesView(
   { drawing, chart }: CellPictures,
   second: CellPictures | null,
   stale: boolean,
-  maxHeight?: number,
+  maxHeight: number | undefined,
+  over: ((sheet: Sheet) => VNode) | undefined,
 ): VNode {
   const drawing2 = second?.drawing && !sameData(second.drawing, drawing) ? second.drawing : undefined;
   const chart2 = second?.chart && !sameData(second.chart, chart) ? second.chart : undefined;
   return html`<div>
-    ${drawing ? use(Figure, { drawing, second: drawing2, stale, ...(maxHeight ? { maxHeight } : {}) }) : null}
+    ${drawing ? use(Figure, { drawing, second: drawing2, stale, over, ...(maxHeight ? { maxHeight } : {}) }) : null}
     ${chart ? use(ChartView, { chart, second: chart2, stale }) : null}
   </div>`;
 }
