@@ -25,6 +25,11 @@ export default defineConfig({
         // By their hash alone: names would stand in the first page a hundred times over, half a kilobyte. The manifest
         // tells which is which.
         chunkFileNames: 'assets/[hash:7].js',
+        // So with stylesheets; fonts keep theirs, which say what a page loads.
+        assetFileNames: ({ names }) =>
+          names.some((name) => name.endsWith('.css'))
+            ? 'assets/[hash:7][extname]'
+            : 'assets/[name]-[hash][extname]',
         // All that the page needs at once goes into one file: left to itself, the bundler cuts it
         // anew with every cell that shares a piece of it, and small files compress badly.
         codeSplitting: {

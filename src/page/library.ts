@@ -48,7 +48,10 @@ function read(putAway: boolean): ReadonlyMap<string, NotebookPage> | null {
   return new Map(there.map(([id, { text }]) => [id, pageOf(id, text)]));
 }
 const own = computed(() => read(false));
-export const notebooksAway = computed((): readonly NotebookHead[] => [...(read(true)?.values() ?? [])]);
+/** Asked only once the reader is there. */
+const headsOf = (pages: ReadonlyMap<string, NotebookPage> | null): readonly NotebookHead[] =>
+  [...(pages?.values() ?? [])].map((page) => reader.peek()!.headOf(page));
+export const notebooksAway = computed(() => headsOf(read(true)));
 
 /** Read once for each text, so that one edit reads one notebook anew. */
 const readOnce = new Map<string, { readonly text: string; readonly page: NotebookPage }>();
@@ -64,7 +67,7 @@ export const isOwn = (id: string): boolean => own.value?.has(id) ?? false;
 
 /** All notebooks, in the order of the list. One of the builder's own stands in place of what comes along by that name. */
 export const notebooks: ReadonlySignal<readonly NotebookHead[]> = computed(() =>
-  [...comeAlong.filter(({ id }) => !isOwn(id)), ...(own.value?.values() ?? [])].sort(
+  [...comeAlong.filter(({ id }) => !isOwn(id)), ...headsOf(own.value)].sort(
     (a, b) => a.order - b.order || (a.title < b.title ? -1 : 1),
   ),
 );
@@ -113,30 +116,24 @@ export const isAllThere = (): boolean => fetched.value.size === registry.length;
 
 /** The notebook in which an instance stands; a plain cell may stand in several: the open one, else the first. */
 export function notebookWith(instance: string): NotebookHead | undefined {
-  return [openHead(), ...notebooks.value].find((head) =>
-    head?.places.some((placed) => placed.instance === instance),
-  );
+  return [openHead(), ...notebooks.value].find((head) => head && Object.hasOwn(head.cells, instance));
 }
 
 /** The cell that stands alone in a list of questions that is open there; undefined for the list itself, and for any other notebook. */
-export function questionAt({ form, places }: NotebookHead, place: string | null): string | undefined {
-  return (
-    form &&
-    cellAt(
-      place,
-      places.map(({ instance }) => instance),
-    )
-  );
-}
+export const questionAt = (
+  form: NotebookHead['form'],
+  place: string | null,
+  instances: readonly string[],
+): string | undefined => form && cellAt(place, instances);
 
 /**
  * Fetches a notebook with the first cell in it; the others follow together. Of a list of questions only the one that is
  * open: the rest come when the page is at rest.
  */
 export async function openNotebook(head: NotebookHead, place: string | null): Promise<void> {
-  const open = questionAt(head, place);
-  const shown = head.form ? head.places.filter(({ instance }) => instance === open) : head.places;
-  const ids = shown.map((placed) => placed.cell);
+  const open = questionAt(head.form, place, Object.keys(head.cells));
+  const all = Object.entries(head.cells);
+  const ids = all.flatMap(([instance, cell]) => (head.form && instance !== open ? [] : [cell]));
   // Without a boat, no number comes from outside the notebook.
   const among = head.boat === 'none' ? ids : everyId;
   await fetchAll([head.id], ids.slice(0, 1), among);

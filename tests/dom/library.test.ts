@@ -36,7 +36,8 @@ test('no cell on a boat is ever there without those that it takes numbers from',
   for (const head of heads) {
     await openNotebook(head, null);
     await vi.waitFor(
-      () => expect(head.places.filter(({ cell }) => !allOnShelf().cells.has(cell))).toStrictEqual([]),
+      () =>
+        expect(Object.values(head.cells).filter((cell) => !allOnShelf().cells.has(cell))).toStrictEqual([]),
       { timeout: 60_000 },
     );
   }

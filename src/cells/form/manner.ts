@@ -1,7 +1,8 @@
 /** How a cell's numbers are written wherever they stand: a limit on its own side, an answer as finely as its tolerance. */
-import { isIssue, type KindId, type Manner, plainShown, read } from '../../measure';
+import type { Manner } from '../../measure';
 import type { Cell } from './define';
 import { isChoice } from './instance';
+import { ownNumber } from './own-text';
 
 const manners = new WeakMap<Cell, Map<string, Manner | undefined>>();
 
@@ -21,14 +22,6 @@ function manner(cell: Cell, key: string): Manner | undefined {
   const [, signed] = 'formula' in spec ? (/^abs\((\w+)\)$/.exec(spec.formula) ?? []) : [];
   if (signed !== undefined && spec.bound === undefined) return mannerOf(cell, signed);
   const tolerance = cell.answers.find(({ of }) => of === key)?.tolerance;
-  const within = tolerance === undefined ? undefined : valueOfEntry(tolerance, spec.kind);
+  const within = tolerance === undefined ? undefined : ownNumber(tolerance, spec.kind);
   return spec.bound === undefined && within === undefined ? undefined : { bound: spec.bound, within };
-}
-
-/** Our own text: one that can't be read is a slip of ours. */
-function valueOfEntry(text: string, kind: KindId): number {
-  const reading = read(text, { kind, shown: plainShown, field: 'tolerance' });
-  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
-  if (isIssue(value)) throw new TypeError(`the tolerance "${text}" can't be read: ${value.issue}`);
-  return value;
 }

@@ -4,8 +4,8 @@
  * others); `fromBoat` and `fromShop` ask for them by name.
  */
 import type { Declared } from '../../boat';
-import { isIssue, type KindId, plainShown, read } from '../../measure';
 import type { ChoiceSpec, InputSpec } from './define';
+import { ownNumber } from './own-text';
 
 /** What the owner says, the cell does not. */
 type Said =
@@ -41,7 +41,7 @@ export function askNumber(among: readonly Declared[], link: string, more: OfBoat
     const texts = owners.map((owner) => owner[key]);
     if (texts.includes(undefined)) return undefined;
     return texts.reduce((wide, text) =>
-      sign * valueOf(text!, kind) > sign * valueOf(wide!, kind) ? text : wide,
+      sign * ownNumber(text!, kind) > sign * ownNumber(wide!, kind) ? text : wide,
     );
   };
   const [min, max] = [widest('min', -1), widest('max', 1)];
@@ -87,12 +87,4 @@ function said(link: string, owners: Owners) {
     ...(source === undefined ? {} : { note: source }),
     owners,
   };
-}
-
-/** Our own text: one that can't be read is a slip of ours. */
-function valueOf(text: string, kind: KindId): number {
-  const reading = read(text, { kind, shown: plainShown, field: 'limit' });
-  const value = isIssue(reading) ? reading : reading.evaluate(() => Number.NaN);
-  if (isIssue(value)) throw new TypeError(`the limit "${text}" can't be read: ${value.issue}`);
-  return value;
 }

@@ -52,7 +52,7 @@ export function freshSheet(
  * A sheet without a boat begins with what its cells were given of old, when their numbers were kept with the boat.
  */
 function looseState(head: NotebookHead | undefined, boat: BookState | null): BookState {
-  const own = new Set(head?.places.map(({ instance }) => instance));
+  const own = new Set(Object.keys(head?.cells ?? {}));
   const isOwn = ([name]: readonly [string, unknown]) => own.has(name.split('.')[0]!); // split gives at least one
   const { entries = {}, second = null } = boat ?? {};
   const tried = Object.entries(second ?? {}).filter(isOwn);

@@ -14,7 +14,8 @@ import { noteUse } from './used-last';
 export function Questions({ page }: { page: NotebookPage }) {
   const { shelf } = useBench();
   const parts = useMemo(() => partsOf(page.blocks), [page]);
-  const name = questionAt(page, way.value.place);
+  const instances = page.places.map(({ instance }) => instance);
+  const name = questionAt(page.form, way.value.place, instances);
   const open = parts.flatMap(({ questions }) => questions).find((question) => question.name === name);
   useEffect(() => {
     if (open) noteUse(shelf, page.id, open.name);

@@ -38,9 +38,7 @@ function told(
     const full = `${name}.${key}`;
     return sayOf(graph, full, graph.value(full), shown);
   };
-  const home = notebooks
-    .peek()
-    .find((head) => head.boat === null && head.places.some(({ instance: at }) => at === cell.id));
+  const home = notebooks.peek().find((head) => head.boat === null && Object.hasOwn(head.cells, cell.id));
   return html`<div>
     ${
       taken.length > 0 &&
