@@ -1,13 +1,14 @@
 /** All stations of the heeled hull from astern, with weight and push and the lever between them; and the lever against heel. */
 import { dim, type Drawing, drawing, line, mark, mm, note, type Point } from '../../drawing';
+import { LAST_HEEL } from '../../boat/hull/heeling';
 import type { Chart, OnHand } from '../form/define';
 import { held, levers, wallSided } from './stability-facts';
 import type { StabilityValues } from './stability-steps';
 import { fromAstern, stationsAfloat } from './stations-afloat-drawing';
 
 const TITLE = 'What rights her';
-/** Beyond this the wall-sided formula runs off the paper, rad. */
-const WALL_SHOWN = Math.PI / 4;
+/** Higher than so many of the greatest lever the wall-sided formula would press the curve flat. */
+const WALL_SHOWN = 1.5;
 
 type On = Pick<OnHand<StabilityValues>, 'hull' | 'say' | 'ask'>;
 
@@ -59,25 +60,30 @@ export function leverChart(v: StabilityValues, { hull, say, ask }: On): Chart {
   } as const;
   if (!hull) return { ...bare, says: 'There is no hull to heel.', lines: [] };
   const curve = ask(levers);
-  const points = curve.map(({ heel, lever }) => [heel, lever] as const);
+  const wall = curve.map(({ heel }) => [heel, wallSided(v.metacentricHeight, v.radius, heel)] as const);
+  const tallest = WALL_SHOWN * Math.max(...curve.map(({ lever }) => Math.abs(lever)));
+  const off = wall.findIndex(([, lever]) => Math.abs(lever) > tallest);
+  const open = v.swamps < LAST_HEEL;
+  const decked = open && v.swamps > v.sheerUnder;
+  const comesIn = decked
+    ? `The sheer goes under at ${say(v.sheerUnder, 'angle')}, and water comes in at ${say(v.swamps, 'angle')}.`
+    : open
+      ? `Water comes in at ${say(v.swamps, 'angle')}.`
+      : 'No water comes in.';
   return {
     ...bare,
-    says: `The sheer goes under at ${say(v.sheerUnder, 'angle')}, and water comes in at ${say(v.swamps, 'angle')}. What is drawn beyond is of a hull closed up to her sheer.`,
+    says: `${comesIn} What is drawn beyond is of a hull closed up to her sheer. The wall-sided formula takes her sides as plumb: from about ${say(v.wallFailsAt, 'angle')} it is off by more than a twentieth.`,
     lines: [
-      { name: 'free to trim, closed to the sheer', points, as: 'line' },
       {
-        name: 'wall-sided formula',
-        points: curve
-          .filter(({ heel }) => heel <= WALL_SHOWN)
-          .map(({ heel }) => [heel, wallSided(v.metacentricHeight, v.radius, heel)] as const),
+        name: 'free to trim, closed to the sheer',
+        points: curve.map(({ heel, lever }) => [heel, lever] as const),
         as: 'line',
       },
+      { name: 'wall-sided formula', points: off < 0 ? wall : wall.slice(0, off), as: 'line' },
     ],
     limits: [
-      ...(v.swamps > v.sheerUnder
-        ? [{ at: v.sheerUnder, axis: 'x' as const, label: 'the sheer goes under' }]
-        : []),
-      { at: v.swamps, axis: 'x', label: 'water comes in' },
+      ...(decked ? [{ at: v.sheerUnder, axis: 'x' as const, label: 'the sheer goes under' }] : []),
+      ...(open ? [{ at: v.swamps, axis: 'x' as const, label: 'water comes in' }] : []),
     ],
     points: [{ x: v.heel, y: v.rightingLever, label: say(v.rightingLever, 'length') }],
   };

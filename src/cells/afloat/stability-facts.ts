@@ -2,6 +2,7 @@
 import { heldAt, leaningBy, leversOf, rimOver, rimUnder } from '../../boat/hull/heeling';
 import type { Burden } from '../../kernel';
 import { fact } from '../form/fact';
+import { ownNumber } from '../form/own-text';
 import type { StabilityAsked } from './stability-inputs';
 
 export const TRIMS = 'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 4: free trim; from memory';
@@ -108,6 +109,6 @@ export const heelRows = fact('six heels', GEOMETRY, () =>
   [5, 10, 15, 20, 30, 45].map((degrees) => ({
     id: `heel${degrees}`,
     label: `${degrees}°`,
-    value: (degrees * Math.PI) / 180,
+    value: ownNumber(`${degrees}°`, 'angle'),
   })),
 );

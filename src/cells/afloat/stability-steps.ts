@@ -52,7 +52,6 @@ export const stabilitySteps = {
   ),
   freeboard: tell(upright, 'length', 'least freeboard, upright', ({ freeboard }) => freeboard),
 
-  angle: step('angle', 'heel', 'heel', 'nothing but the heel looked at'),
   rightingLever: tell(
     held,
     'length',

@@ -53,7 +53,6 @@ describe('a box 8 by 2 by 1.2 m, half a metre deep (closed form)', () => {
     ['metacentricHeight', gm],
     ['radius', 2 / 3],
     ['freeboard', 0.7],
-    ['angle', 20 * DEGREE],
     ['rightingLever', wall(20 * DEGREE)],
     ['rightingMoment', 8000 * wall(20 * DEGREE)],
     ['trim', 0],
@@ -181,4 +180,22 @@ test('the drawing and the chart show the lever that is told', () => {
   expect(drawing.says).toContain('rights her');
   expect(tried.chart!.points![0]).toMatchObject({ x: 20 * DEGREE, y: tried.number('rightingLever') });
   expect(tried.chart!.limits!.map(({ at }) => at)).toStrictEqual([tried.number('swamps')]);
+  const decked = inBox({ sideDeck: '200 mm' });
+  expect(decked.chart!.limits!.map(({ at }) => at)).toStrictEqual([
+    decked.number('sheerUnder'),
+    decked.number('swamps'),
+  ]);
+  // A quarter of a cubic metre: closed up to a coaming of half a metre she lies on her side before any comes in.
+  const high = inBox({ mass: '200 kg', coaming: '500 mm', sideDeck: '1 m', centreHeight: '0 m' });
+  expect(high.number('swamps')).toBe(Math.PI / 2);
+  expect(high.words).toContain('no water comes in');
+  expect(high.chart!.says).toContain('No water comes in');
+  expect(high.chart!.limits).toStrictEqual([]);
+});
+
+test('the formula is drawn as far as it leaves the curve room', () => {
+  const [curve, wall] = inBox().chart!.lines;
+  const greatest = Math.max(...curve!.points.map(([, lever]) => lever));
+  expect(Math.max(...wall!.points.map(([, lever]) => lever))).toBeLessThanOrEqual(1.5 * greatest);
+  expect(wall!.points.length).toBeGreaterThan(3);
 });
