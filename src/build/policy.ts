@@ -4,15 +4,12 @@
  * needs inline styles.
  */
 import type { Plugin } from 'vite';
-import { plotStyleHashes } from './plot-styles.ts';
-
-const styles = Object.values(plotStyleHashes).map((hash) => `'${hash}'`);
 
 /** The policy, as the text of the meta element. */
 export const contentSecurityPolicy = [
   "default-src 'none'",
   "script-src 'self'",
-  `style-src 'self' ${styles.join(' ')}`,
+  "style-src 'self'",
   "font-src 'self'",
   "img-src 'self' data: blob:",
   "connect-src 'self'",

@@ -1,7 +1,8 @@
 /** What can wait is done in idle moments, in its turn, as much in one as there is time for. */
 
-/** What an idle moment must still have left for another job, ms. */
+/** What an idle moment must still have left for another job, and how long it is held at the most: a key waits no longer; ms. */
 const LEAST = 4;
+const MOST = 16;
 
 /** @param left how many jobs wait besides it */
 type Job = (left: number) => void;
@@ -20,12 +21,13 @@ function wait(): void {
 }
 
 async function work(idle: IdleDeadline): Promise<void> {
+  const end = performance.now() + MOST;
   try {
     do {
       waiting.shift()?.(waiting.length);
       // What the job has asked to be drawn anew is drawn in the next turn, and counts too.
       await Promise.resolve();
-    } while (waiting.length > 0 && idle.timeRemaining() > LEAST);
+    } while (waiting.length > 0 && Math.min(idle.timeRemaining(), end - performance.now()) > LEAST);
   } finally {
     asked = false;
     if (waiting.length > 0) wait();

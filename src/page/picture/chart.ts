@@ -6,6 +6,7 @@ import type { Shown } from '../../measure';
 import type { Version } from '../../notebook';
 import { type Extents, extentsOf, ticksOf } from './chart-axis';
 import { type ChartName, placeNames } from './chart-labels';
+import './chart.css';
 
 export interface ChartPlace {
   readonly width: number;
@@ -50,6 +51,7 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
   );
   const axis = { labelArrow: 'none', tickSize: 4 } as const;
   const figure = plot({
+    className: 'plotted',
     width,
     height,
     marginLeft: left,
@@ -89,6 +91,8 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
       ),
     ] as Marks & object[],
   });
+  // Said once for all figures: see chart.css.
+  figure.querySelector('style')?.remove();
   figure.setAttribute('role', 'img');
   const says = second
     ? `${chart.says} Dashed, ${place.names.second.toLowerCase()}: ${second.says}`
