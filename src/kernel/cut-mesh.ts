@@ -14,26 +14,18 @@ type TriangleSink = (points: Float64Array, a: number, b: number, c: number) => v
  * A triangle in the plane is neither above nor below; an edge in it is a cut when its triangle is below.
  *
  * @param below null where the cut alone is wanted, which spares handing on half the mesh
- * @param whole takes a triangle that lies wholly below, by its place in the mesh, in place of `below`
  */
-export function cutMesh(
-  mesh: Mesh,
-  axes: PlaneAxes,
-  below: TriangleSink | null,
-  cut: SegmentSink,
-  whole?: (triangle: number) => void,
-): void {
+export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const heights = roomIn(mesh);
   for (let point = 0; point < heights.length; point += 1) measure(heights, axes, points, point);
-  for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
+  for (let i = 0; i < triangles.length; i += 3) {
     // Most triangles are told by the heights of their three corners alone.
     const ha = heights[triangles[i]!]!;
     const hb = heights[triangles[i + 1]!]!;
     const hc = heights[triangles[i + 2]!]!;
     if (ha >= 0 && hb >= 0 && hc >= 0) continue;
-    if (whole && ha < 0 && hb < 0 && hc < 0) whole(at);
-    else cutTriangle(mesh, axes.origin, heights, i, below, cut);
+    cutTriangle(mesh, axes.origin, heights, i, below, cut);
   }
 }
 

@@ -2,7 +2,7 @@ import type { Mesh } from './mesh';
 import { cutMesh } from './cut-mesh';
 import { axesOf, fromPlane } from './plane';
 import type { Plane } from './plane';
-import { add, cross, dot, subtract } from './vec';
+import { add } from './vec';
 import type { Vec3 } from './vec';
 
 /** The part of a closed mesh below a plane. */
@@ -38,8 +38,6 @@ export interface Waterplane {
  */
 export function below(mesh: Mesh, plane: Plane): Immersion {
   const axes = axesOf(plane);
-  const [ox, oy, oz] = axes.origin;
-  const wholes = wholesOf(mesh);
   const [fx, fy, fz] = axes.forward;
   const [px, py, pz] = axes.port;
   // Volume, its three moments, wetted area. Numbers in a list of their own are added up in place.
@@ -94,16 +92,6 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       cut[4]! += ((a2 * a2 + a2 * b2 + b2 * b2) * twice) / 12;
       cut[5]! += ((2 * a1 * a2 + a1 * b2 + b1 * a2 + 2 * b1 * b2) * twice) / 24;
     },
-    (triangle) => {
-      const at = WHOLE * triangle;
-      const off = ox * wholes[at]! + oy * wholes[at + 1]! + oz * wholes[at + 2]!; // see `wholesOf`
-      const part = (wholes[at + 3]! - off) / 6;
-      under[0]! += part;
-      under[1]! += (part * (wholes[at + 4]! - 3 * ox)) / 4;
-      under[2]! += (part * (wholes[at + 5]! - 3 * oy)) / 4;
-      under[3]! += (part * (wholes[at + 6]! - 3 * oz)) / 4;
-      under[4]! += wholes[at + 7]!;
-    },
   );
   const volume = under[0]!; // as many as are added up
   const area = cut[0]!;
@@ -121,32 +109,4 @@ export function below(mesh: Mesh, plane: Plane): Immersion {
       mixed: area > 0 ? cut[5]! - (m1 * m2) / area : 0,
     },
   };
-}
-
-/** Numbers kept of a triangle. */
-const WHOLE = 8;
-const known = new WeakMap<Mesh, Float64Array>();
-
-/**
- * Of each triangle what it gives where it lies wholly below, whatever plane: twice its area as a vector, m2; that times
- * one of its corners, m3; the sum of its corners, m; its area, m2. Most triangles of a body in the water are such.
- */
-function wholesOf(mesh: Mesh): Float64Array {
-  const made = known.get(mesh) ?? findWholes(mesh);
-  known.set(mesh, made);
-  return made;
-}
-
-function findWholes({ points, triangles }: Mesh): Float64Array {
-  const found = new Float64Array((WHOLE * triangles.length) / 3);
-  const corner = (at: number): Vec3 => {
-    const i = 3 * triangles[at]!;
-    return [points[i]!, points[i + 1]!, points[i + 2]!]; // a point has three numbers
-  };
-  for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [corner(i), corner(i + 1), corner(i + 2)];
-    const twice = cross(subtract(b, a), subtract(c, a));
-    found.set([...twice, dot(a, twice), ...add(a, add(b, c)), Math.hypot(...twice) / 2], (WHOLE * i) / 3);
-  }
-  return found;
 }

@@ -9,6 +9,7 @@ import type { Bench } from './bench';
 import { atRest } from './picture/at-rest';
 import { toldRipple } from './ripple/lines';
 import { rippleOf } from './ripple/watch';
+import { turns } from './seen';
 
 /** After the last edit, ms: until what moved is told, and from there until what is far follows. */
 const TOLD = 60;
@@ -55,6 +56,7 @@ export function watchRest(bench: Bench): void {
       goOn(telling);
       timer = window.setTimeout(() => {
         rested.value += 1;
+        for (const turn of turns) atRest(() => (turn.value += 1));
         endWith(telling);
       }, FAR);
     }, TOLD);

@@ -3,14 +3,16 @@
  * catches up in its turn when the page is at rest. So an edit moves what is in view first, and whoever reads the page
  * without a window, or on paper, finds no old number.
  */
-import { computed, effect, signal } from '@preact/signals';
+import { computed, type Signal, signal } from '@preact/signals';
 import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { onceEach } from '../boat/once';
 import type { Graph } from '../notebook';
 import type { Bench } from './bench';
 import { watchNear, watchRead } from './near';
-import { atRest } from './picture/at-rest';
 import { printing } from './printing';
+
+/** Of all parts: each goes up when it is the part's turn to catch up. */
+export const turns = new Set<Signal<number>>();
 
 /**
  * @param host where the part stands; near until it is known to be far
@@ -20,11 +22,9 @@ export function useSeen(host: { current: Element | null }, bench: Bench, name?: 
   const isNear = useMemo(() => signal(true), []);
   const turn = useMemo(() => signal(0), []);
   useLayoutEffect(() => {
-    const was = bench.rested.peek();
-    return effect(() => {
-      if (bench.rested.value !== was) atRest(() => (turn.value += 1));
-    });
-  }, [bench, turn]);
+    turns.add(turn);
+    return () => void turns.delete(turn);
+  }, [turn]);
   useLayoutEffect(() => {
     const element = host.current;
     if (!element) return undefined;
