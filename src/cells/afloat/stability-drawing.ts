@@ -2,7 +2,7 @@
 import { dim, type Drawing, drawing, line, mark, mm, note, type Point } from '../../drawing';
 import { LAST_HEEL } from '../../boat/hull/heeling';
 import type { Chart, OnHand } from '../form/define';
-import { held, levers, wallSided } from './stability-facts';
+import { held, levers, wallFails, wallSided } from './stability-facts';
 import type { StabilityValues } from './stability-steps';
 import { fromAstern, stationsAfloat } from './stations-afloat-drawing';
 
@@ -63,6 +63,7 @@ export function leverChart(v: StabilityValues, { hull, say, ask }: On): Chart {
   const wall = curve.map(({ heel }) => [heel, wallSided(v.metacentricHeight, v.radius, heel)] as const);
   const tallest = WALL_SHOWN * Math.max(...curve.map(({ lever }) => Math.abs(lever)));
   const off = wall.findIndex(([, lever]) => Math.abs(lever) > tallest);
+  const greatest = Math.max(...curve.filter(({ heel }) => heel <= v.swamps).map(({ lever }) => lever));
   const open = v.swamps < LAST_HEEL;
   const decked = open && v.swamps > v.sheerUnder;
   const comesIn = decked
@@ -72,7 +73,7 @@ export function leverChart(v: StabilityValues, { hull, say, ask }: On): Chart {
       : 'No water comes in.';
   return {
     ...bare,
-    says: `${comesIn} What is drawn beyond is of a hull closed up to her sheer. The wall-sided formula takes her sides as plumb: from about ${say(v.wallFailsAt, 'angle')} it is off by more than a twentieth.`,
+    says: `${comesIn} Her greatest lever till then is ${say(greatest, 'length')}; what is drawn beyond is of a hull closed up to her sheer. The wall-sided formula takes her sides as plumb: from about ${say(ask(wallFails), 'angle')} it is off by more than a twentieth.`,
     lines: [
       {
         name: 'free to trim, closed to the sheer',

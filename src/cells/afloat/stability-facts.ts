@@ -50,7 +50,7 @@ export const held = fact(
   },
 );
 
-/** The whole curve: for chart and working alone, so that no answer waits for it. */
+/** The whole curve: for the chart alone, so that no answer and no drawing waits for it. */
 export const levers = fact('the same at each 5° up to 90°', TRIMS, (_: Loaded, { hull, ask }) =>
   leversOf(hull, ask(loaded), ask(standing)),
 );

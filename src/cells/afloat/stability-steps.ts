@@ -1,19 +1,7 @@
 /** The working of the stability. */
 import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
-import {
-  breadths,
-  byUk,
-  byUs,
-  held,
-  levers,
-  openEdge,
-  own,
-  sheerEdge,
-  TRIMS,
-  upright,
-  wallFails,
-} from './stability-facts';
+import { breadths, byUk, byUs, held, openEdge, own, sheerEdge, upright } from './stability-facts';
 import type { stabilityInputs } from './stability-inputs';
 
 const DERRETT = 'D. R. Derrett, Ship Stability for Masters and Mates; from memory';
@@ -73,18 +61,9 @@ export const stabilitySteps = {
     'by how much the formula is off',
     'the difference of the two',
   ),
-  wallFailsAt: tell(wallFails, 'angle', 'heel from which the formula is off by more than a twentieth'),
 
   sheerUnder: tell(sheerEdge, 'angle', 'heel at which the sheer goes under'),
   swamps: tell(openEdge, 'angle', 'heel at which water comes in'),
-  greatestLever: tell(
-    levers,
-    'length',
-    'greatest righting lever before water comes in',
-    (curve, { swamps }: { readonly swamps: number }) =>
-      Math.max(...curve.filter(({ heel }) => heel <= swamps).map(({ lever }) => lever)),
-    { how: 'the greatest at each 5° up to that heel', source: TRIMS },
-  ),
 
   ownMoment: step(
     'massMoment',

@@ -146,7 +146,7 @@ export const stability = defineCell({
   ],
   cautions: [
     'Flat water, no wind, people who keep still: nothing here says what waves, wind, a tow or a jump do to her. Whoever carries others for pay, or has doubts, asks a licensed naval architect; local law comes first.',
-    'Both rules were written for other boats, with trials and parts that are not reckoned here: the wind of the US rule among them. They are yardsticks, and pass no boat.',
+    'Both rules were written for other boats, with trials and parts that are not reckoned here: of the US rule its wind, and the height that it sets its people at, 30 in (762 mm) above the deck. They are yardsticks, and pass no boat.',
     'Beyond the heel at which water comes in the curve is of a hull that stays closed. An open boat fills there, and her lever is gone.',
     'Full of water: foam and wood say only whether she stays up, and which end floats lower. Whether she stays upright, and how far she rolls when hands pull at one side, is not worked out. Swamp her in shallow water and see.',
     'All aboard but the people who move is taken on the centreline, and nothing shifts. Cut-outs of the transom are not seen: water comes in there first.',
