@@ -187,7 +187,7 @@ export interface TextFault {
 /** The text at the head of a notebook. */
 export interface FrontMatter {
   readonly title: string;
-  /** One sentence for the list of notebooks; empty where there is none. */
+  /** What it is about, in a sentence; empty where that is not said. */
   readonly summary: string;
   /** The stage of the build it belongs to, as the contents list names it; null where it belongs to none. */
   readonly stage: Stage | null;

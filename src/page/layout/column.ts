@@ -37,7 +37,7 @@ export function Column({ head }: { head: NotebookHead }) {
     ${bench.boatOpen.value ? html`<div class="boat-sheet-place">${use(BoatSheet, { onClose: closeSheet })}</div>` : null}
     ${isOther ? use(NotHere, { asked: asked ?? '' }) : null}
     <h1 id="notebook-title" tabindex="-1">${head.title}</h1>
-    ${head.summary ? html`<p class="summary">${head.summary}</p>` : null}
+    ${text?.summary ? html`<p class="summary">${text.summary}</p>` : null}
     ${bench.ownNotebooks.value && isOwn(head.id) ? use(OwnLine, { id: head.id }) : null}
     ${page ? use(page.form ? Questions : Prose, { page, key: page.id }) : fetching()}
   </main>`;
