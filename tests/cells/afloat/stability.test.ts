@@ -1,29 +1,16 @@
-import { describe, expect, test, vi } from 'vitest';
-import { starters } from '../../../src/boat';
+import { describe, expect, test } from 'vitest';
+import { buildHull, offsetsOf, starters } from '../../../src/boat';
 import { float } from '../../../src/cells/afloat/float';
 import { stability } from '../../../src/cells/afloat/stability';
+import { leverChart } from '../../../src/cells/afloat/stability-drawing';
+import { held, levers } from '../../../src/cells/afloat/stability-facts';
+import type { StabilityValues } from '../../../src/cells/afloat/stability-steps';
+import type { Ask, Fact } from '../../../src/cells/form/fact';
 import { box } from '../../boat/shapes';
 import '../../kernel/near';
 import { provesItsDrawing } from '../proofs';
 import { tableThrough } from '../shape/table-through';
 import { tryCell } from '../try-cell';
-
-/** How often balance is asked for, and by whom. */
-const asked = vi.hoisted(() => ({ balances: 0, curves: 0 }));
-vi.mock(import('../../../src/kernel'), async (importActual) => {
-  const kernel = await importActual();
-  return {
-    ...kernel,
-    balance: (...given: Parameters<typeof kernel.balance>) => {
-      asked.balances += 1;
-      return kernel.balance(...given);
-    },
-    rightingCurve: (...given: Parameters<typeof kernel.rightingCurve>) => {
-      asked.curves += 1;
-      return kernel.rightingCurve(...given);
-    },
-  };
-});
 
 const DEGREE = Math.PI / 180;
 const boxTable = tableThrough(box(8, 2, 1.2));
@@ -216,22 +203,25 @@ test('the formula is drawn as far as it leaves the curve room', () => {
   expect(wall!.points.length).toBeGreaterThan(3);
 });
 
-test('answers and warnings find one upright attitude, and the whole curve waits for the chart', () => {
-  const tried = inBox();
-  Object.assign(asked, { balances: 0, curves: 0 });
-  for (const key of ['rightingLever', 'peopleHeel', 'peopleFreeboard']) tried.number(key);
-  expect(asked).toStrictEqual({ balances: 3, curves: 0 });
-  tried.number('usHeel');
-  tried.number('ukHeel');
-  expect(asked).toStrictEqual({ balances: 5, curves: 0 });
-  // The edge is found by strides and then between the last two of them.
-  tried.number('swamps');
-  expect(asked.balances).toBeLessThan(5 + 18);
-  // A drawing is given all values of its cell.
-  expect([tried.words, tried.drawing!.says, asked.curves]).toStrictEqual([
-    expect.stringContaining('Water comes in'),
-    expect.stringContaining('rights her'),
-    0,
+// A drawing is given all values of its cell, so none of them may want it.
+test('no value asks for the whole curve: that waits for the chart', () => {
+  const hull = buildHull(offsetsOf(boxTable));
+  const values = inBox().all as unknown as StabilityValues;
+  const found = new Map<unknown, unknown>();
+  const ask: Ask = <T>(fact: Fact<never, T>): T => {
+    if (!found.has(fact))
+      found.set(fact, fact.find(values as never, { hull, ask, found: () => null, beside: () => null }));
+    return found.get(fact) as T;
+  };
+  const told = Object.values<object>(stability.steps).flatMap((one) =>
+    'fact' in one ? [one.fact as Fact<never, unknown>] : [],
+  );
+  told.forEach(ask);
+  expect([found.size > told.length / 3, found.has(held), found.has(levers)]).toStrictEqual([
+    true,
+    true,
+    false,
   ]);
-  expect([tried.chart!.lines[0]!.points.length, asked.curves]).toStrictEqual([19, 1]);
+  leverChart(values, { hull, say: String, ask });
+  expect(found.has(levers)).toBe(true);
 });
