@@ -10,6 +10,8 @@ export interface FieldLineProps {
   readonly id: string;
   readonly label: string;
   readonly field: VNode;
+  /** Of a choice: letters of what is chosen. */
+  readonly letters?: number;
   readonly mark: string;
   /** What the mark stands for. */
   readonly words: string;
@@ -20,8 +22,8 @@ export interface FieldLineProps {
 
 export const wordsId = (id: string) => `${id}-from`;
 
-export function FieldLine({ id, label, field, mark, words, open = false, turn }: FieldLineProps) {
-  return html`<div class="line">
+export function FieldLine({ id, label, field, letters, mark, words, open = false, turn }: FieldLineProps) {
+  return html`<div class="line" style=${`--label:${label.length};--choice:${letters}`}>
     <label for=${id}>${label}</label>
     ${field}
     ${mark ? html`<span class="mark" aria-hidden="true">${mark}</span>` : null}

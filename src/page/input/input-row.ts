@@ -77,6 +77,7 @@ export function InputRow({ name, place = name, label, slider = false, hint }: In
       id,
       label,
       field: isChoice ? use(ChoiceField, field) : use(EntryField, field),
+      ...(isChoice && { letters: sayOf(graph, name, value, bench.shown.value).length }),
       mark: from.mark,
       words,
       ...(hasMore && { open: isOpen, turn: () => setMore(isOpen ? 'closed' : 'open') }),
