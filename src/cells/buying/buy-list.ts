@@ -4,17 +4,15 @@ import { defineCell } from '../form/define';
 import { tableOf } from '../form/row-quantities';
 import { drawRack } from './buy-list-drawing';
 import { buyListInputs } from './buy-list-inputs';
-import { buyLines, type LineId } from './buy-list-lines';
+import type { LineId } from './buy-list-lines';
 import { buyListSteps } from './buy-list-steps';
 
 const PRACTICE = 'common practice, no source';
 
-const ofLines = <const K extends 'Have' | 'Got' | 'Paid'>(
-  what: readonly K[],
-  ids: readonly LineId[],
-): readonly `${LineId}${K}`[] => ids.flatMap((id) => what.map((one): `${LineId}${K}` => `${id}${one}`));
-
-const ids = buyLines.map(({ id }) => id);
+/** Of each line: whether it is bought, and what was paid. */
+const bought = (...ids: readonly LineId[]) =>
+  ids.flatMap((id): readonly (`${LineId}Got` | `${LineId}Paid`)[] => [`${id}Got`, `${id}Paid`]);
+const inStock = (...ids: readonly LineId[]) => ids.map((id): `${LineId}Have` => `${id}Have`);
 
 export const buyList = defineCell({
   id: 'buyList',
@@ -23,25 +21,25 @@ export const buyList = defineCell({
   question: 'What do I still have to buy for this boat, where, and what does all of it cost?',
   inputs: buyListInputs,
   groups: {
-    'Ticked off': ofLines(['Got', 'Paid'], ids),
-    'On the shelf': ofLines(['Have'], ids),
-    'At the lumber yard': [
+    'Wood bought': bought('timbers', 'rough', 'jig', 'sheets'),
+    'Screws bought': bought('screws', 'fittings'),
+    'Glue and cloth bought': bought('glue', 'epoxy', 'powder', 'cloth'),
+    'Paint bought': bought('paint', 'thinner'),
+    'Sundries bought': bought('paper', 'covers', 'cups'),
+    'Gloves and masks bought': bought('gloves', 'masks'),
+    'Wood and screws in stock': inStock('timbers', 'rough', 'jig', 'sheets', 'screws', 'fittings'),
+    'Glue and paint in stock': inStock('glue', 'epoxy', 'powder', 'cloth', 'paint', 'thinner'),
+    'Sundries in stock': inStock('paper', 'covers', 'cups', 'gloves', 'masks'),
+    'Long timbers and the jig': [
       'timbersNeed',
       'timbersCost',
       'timberJoints',
       'jointWorth',
-      'frameWood',
-      'stemWood',
-      'thwartWood',
-      'roughWaste',
-      'boardThickness',
-      'boardWidth',
-      'roughLength',
-      'roughPrice',
-      'byVolume',
       'jigNeed',
       'jigPrice',
     ],
+    'Wood in frames': ['frameWood', 'stemWood', 'thwartWood', 'roughWaste'],
+    'Frame boards': ['boardThickness', 'boardWidth', 'roughLength', 'roughPrice', 'byVolume'],
     'Plywood and screws': [
       'sheetsNeed',
       'sheetsCost',
@@ -50,26 +48,18 @@ export const buyList = defineCell({
       'fittingsNeed',
       'fittingsPrice',
     ],
-    'Glue and cloth': [
-      'glueIs',
-      'glueVolume',
-      'gluePack',
-      'gluePrice',
+    'The glue': ['glueIs', 'glueVolume', 'gluePack', 'gluePrice'],
+    'Epoxy and cloth': [
       'epoxySmall',
       'epoxyMiddle',
       'epoxyLarge',
       'epoxyCost',
-      'glueFiller',
-      'filletEpoxy',
-      'fillerShare',
-      'pasteFiller',
-      'bag',
-      'bagPrice',
       'clothLength',
       'clothBy',
       'clothCost',
     ],
-    'Paint and thinner': [
+    'Filler for epoxy': ['glueFiller', 'filletEpoxy', 'fillerShare', 'pasteFiller', 'bag', 'bagPrice'],
+    'Tins of paint': [
       'paintVolume',
       'smallTin',
       'smallTinPrice',
@@ -77,18 +67,10 @@ export const buyList = defineCell({
       'middleTinPrice',
       'largeTin',
       'largeTinPrice',
-      'thinnerVolume',
-      'washing',
-      'thinnerTin',
-      'thinnerPrice',
     ],
-    'Used up and worn': [
-      'paperNeed',
-      'paperPrice',
-      'paintCovers',
-      'sealCoats',
-      'fillCoats',
-      'coverPrice',
+    Thinner: ['thinnerVolume', 'washing', 'thinnerTin', 'thinnerPrice'],
+    'Paper and rollers': ['paperNeed', 'paperPrice', 'paintCovers', 'sealCoats', 'fillCoats', 'coverPrice'],
+    'Cups and gloves': [
       'batches',
       'pots',
       'cupPrice',
@@ -97,18 +79,9 @@ export const buyList = defineCell({
       'sandingTime',
       'maskPrice',
     ],
-    'The roof rack': [
-      'barsApart',
-      'longestBoard',
-      'jigLength',
-      'sheetLength',
-      'sheetWidth',
-      'sheetThickness',
-      'plyDensity',
-      'woodVolume',
-      'woodDensity',
-      'jigBoard',
-    ],
+    'The roof rack': ['barsApart', 'longestBoard', 'jigLength'],
+    'Sheets carried': ['sheetLength', 'sheetWidth', 'sheetThickness', 'plyDensity'],
+    'Boards carried': ['woodVolume', 'woodDensity', 'jigBoard'],
   },
   functions: packFunctions,
   steps: buyListSteps,
