@@ -33,10 +33,8 @@ export function cutMesh(mesh: Mesh, axes: PlaneAxes, below: TriangleSink | null,
 export function cutAcross(mesh: Mesh, x: number, way: 1 | -1, cut: SegmentSink): void {
   const { points, triangles } = mesh;
   const axes = axesOf({ normal: [way, 0, 0], height: way * x });
-  const { least, most } = reachOf(mesh);
   const heights = roomIn(mesh);
-  for (let i = 0, at = 0; i < triangles.length; i += 3, at += 1) {
-    if (least[at]! > x || most[at]! < x) continue; // one a triangle
+  for (const i of near(mesh)(x)) {
     for (let corner = i; corner < i + 3; corner += 1) measure(heights, axes, points, triangles[corner]!); // of three corners
     cutTriangle(mesh, axes.origin, heights, i, null, cut);
   }
@@ -65,31 +63,33 @@ function measure(
     normal[2] * (points[at + 2]! - origin[2]);
 }
 
-interface Reach {
-  /** Between which x each triangle lies, m. */
-  readonly least: Float64Array;
-  readonly most: Float64Array;
+type Near = (x: number) => readonly number[];
+const nears = new WeakMap<Mesh, Near>();
+/** Bays that a mesh is parted into along the boat. */
+const BAYS = 64;
+
+/** Where the corners begin of all triangles that reach x, and of few others: a mesh is cut across at many places. */
+function near(mesh: Mesh): Near {
+  const known = nears.get(mesh) ?? inBays(mesh);
+  nears.set(mesh, known);
+  return known;
 }
 
-const reaches = new WeakMap<Mesh, Reach>();
-
-/** How far each triangle reaches: a mesh is cut across at many places, and each meets few of them. */
-function reachOf(mesh: Mesh): Reach {
-  const known = reaches.get(mesh);
-  if (known) return known;
-  const { points, triangles } = mesh;
-  const xOf = (corner: number) => points[3 * triangles[corner]!]!; // a corner is a point of three numbers
-  const count = triangles.length / 3;
-  const reach = {
-    least: Float64Array.from({ length: count }, (_, at) =>
-      Math.min(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2)),
-    ),
-    most: Float64Array.from({ length: count }, (_, at) =>
-      Math.max(xOf(3 * at), xOf(3 * at + 1), xOf(3 * at + 2)),
-    ),
-  };
-  reaches.set(mesh, reach);
-  return reach;
+function inBays({ points, triangles }: Mesh): Near {
+  let [aft, fore] = [Infinity, -Infinity];
+  for (let at = 0; at < points.length; at += 3) {
+    aft = Math.min(aft, points[at]!);
+    fore = Math.max(fore, points[at]!); // a point has three numbers
+  }
+  const bayOf = (x: number) => Math.min(Math.floor((BAYS * (x - aft)) / (fore - aft)), BAYS - 1);
+  const bays = Array.from({ length: BAYS }, (): number[] => []);
+  const xOf = (corner: number) => points[3 * triangles[corner]!]!;
+  for (let i = 0; i < triangles.length; i += 3) {
+    const [a, b, c] = [xOf(i), xOf(i + 1), xOf(i + 2)];
+    const last = bayOf(Math.max(a, b, c));
+    for (let bay = bayOf(Math.min(a, b, c)); bay <= last; bay += 1) bays[bay]!.push(i);
+  }
+  return (x) => bays[bayOf(x)] ?? [];
 }
 
 /** The corners of the triangle in hand, counted from a point of the plane, and the two places where it is cut. */
