@@ -349,6 +349,7 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
     'floats == 0',
     'floats == 1 and metacentricHeight <= looseLost',
     'floats == 1 and peopleFreeboard <= 0 mm',
+    'people * person > mass',
     'floats == 1 and (usHeel > 14° or usSinks > usMay)',
     'floats == 1 and ukHeel > 7°',
     'floats == 1 and deck != "open" and ukFreeboard < 75 mm',

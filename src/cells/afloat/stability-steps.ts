@@ -65,12 +65,8 @@ export const stabilitySteps = {
   sheerUnder: tell(sheerEdge, 'angle', 'heel at which the sheer goes under'),
   swamps: tell(openEdge, 'angle', 'heel at which water comes in'),
 
-  ownMoment: step(
-    'massMoment',
-    'people * person * aside',
-    'these people to one side',
-    'weight times distance',
-  ),
+  peopleMass: step('mass', 'people * person', 'these people', 'number times weight'),
+  ownMoment: step('massMoment', 'peopleMass * aside', 'these people to one side', 'weight times distance'),
   peopleHeel: tell(own, 'angle', 'heel with these people to one side', ({ heel }) => heel),
   peopleFreeboard: tell(own, 'length', 'least freeboard then', ({ freeboard }) => freeboard),
   smallHeel: step(

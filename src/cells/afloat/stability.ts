@@ -119,6 +119,12 @@ export const stability = defineCell({
       weight: 'stop',
     },
     {
+      when: 'peopleMass > mass',
+      says: 'These people weigh {peopleMass}, more than the {mass} of all aboard: count them in.',
+      limit: 'what all aboard weigh',
+      weight: 'stop',
+    },
+    {
       when: 'floats == 1 and (usHeel > 14° or usSinks > usMay)',
       says: 'By the US rule people to one side heel her {usHeel} and put {usSinks} of side under: it allows 14° and {usMay}.',
       limit: 'US rule for small passenger vessels, 46 CFR 178.330, edition of 2015; its wind is not counted',

@@ -63,6 +63,7 @@ describe('a box 8 by 2 by 1.2 m, half a metre deep (closed form)', () => {
     ['leftAtHeel', sideAt(20 * DEGREE)],
     ['wallLever', wall(20 * DEGREE)],
     ['wallOff', 0],
+    ['peopleMass', 400],
     ['ownMoment', 320],
     ['peopleHeel', own],
     ['peopleFreeboard', sideAt(own)],
