@@ -54,13 +54,8 @@ export function balance(
   if (!(burden.volume > 0)) throw new Error('what weighs nothing has no waterline');
   if (meshVolume(mesh) <= burden.volume) return null;
   const free = { heel: held.heel === undefined, trim: held.trim === undefined };
-  let here = lying(
-    mesh,
-    burden,
-    { heel: from.heel, trim: from.trim, ...held },
-    levelFrom(from, burden),
-    ROUGH,
-  );
+  const start = { heel: from.heel, trim: from.trim, ...held };
+  let here = lying(mesh, burden, start, levelFrom(start, from, burden), ROUGH);
   let tipped = 0;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { heel, trim, unsettled } = stepFrom(here, free);
@@ -125,9 +120,10 @@ function lying(
   };
 }
 
-/** Where the water stood, and the slice of the waterplane that she has been laden with since; unknown where it did not. */
-function levelFrom({ plane, immersed }: Partial<InWater>, { volume }: Burden): number | undefined {
-  return plane && immersed && plane.height + (volume - immersed.volume) / immersed.waterplane.area;
+/** Turned on about the middle of the waterplane, and sunk by the slice of it that she has been laden with since. */
+function levelFrom(at: Attitude, { immersed }: Partial<InWater>, { volume }: Burden): number | undefined {
+  const { centroid: middle, area = 0 } = immersed?.waterplane ?? {};
+  return immersed && middle ? dot(upOf(at), middle) + (volume - immersed.volume) / area : undefined;
 }
 
 /** How high the centre lies over that of the water pushed aside, m: what a free body makes as small as it can. */
