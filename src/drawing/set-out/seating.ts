@@ -10,6 +10,7 @@ import type { Ground } from './ground';
 import { labelBerths, noteBerths, radiusBerths } from './label-berths';
 import { isFootNote, isText, type Shape, type TextShape } from '../shapes';
 import { makeSlab } from './slab';
+import { tiedBerths } from './tied-berths';
 
 /** A text in full, as a number that refers to the key, or in the key alone. */
 export type LabelForm = 'full' | 'numbered' | 'silent';
@@ -147,12 +148,19 @@ function nth(
   return null;
 }
 
-/** The berth of least cost, disturbance included; one already taken is left only for one that is clearly better. */
-function best(
+const best = (
   shape: TextShape,
   ways: readonly Setting[],
   others: readonly Seat[],
-  { paper, ground, edges, loyalty }: Seating,
+  seating: Seating,
+  taken: Taken | null,
+): Taken => cheapest(berths(shape, seating.paper, ways), others, seating, taken);
+
+/** The berth of least cost, disturbance included; one already taken is left only for one that is clearly better. */
+function cheapest(
+  offers: Iterable<Berth>,
+  others: readonly Seat[],
+  { ground, edges, loyalty }: Seating,
   taken: Taken | null,
 ): Taken {
   let found = taken;
@@ -162,7 +170,7 @@ function best(
     least = berth.cost + disturbsOthers(berth, others, edges) + disturbsGround(berth, ground) - loyalty;
   }
   let choice = 0;
-  for (const offer of berths(shape, paper, ways)) {
+  for (const offer of offers) {
     if (offer.floor >= least) break;
     let { cost } = offer;
     if (cost < least) cost += disturbsOthers(offer, others, edges, least - cost);
@@ -173,22 +181,29 @@ function best(
     }
     choice++;
   }
-  if (!found) throw new Error(`no berth offered for a ${shape.shape}`);
+  if (!found) throw new Error('no berth offered for a text');
   return { berth: found.berth, choice: found.choice };
 }
 
-/** Turns texts into numbers, and numbers into silence, until no text lies on another, on a foreign line or off the sheet. */
+/**
+ * Turns texts into numbers, moves numbers that still collide away on a leader, and leaves out what even so has no room,
+ * until no text lies on another, on a foreign line or off the sheet.
+ */
 export function giveWay(seats: readonly Seat[], seating: Seating): void {
   const next = () => worst(seats, seating);
+  const tied = new Set<Seat>();
   for (let loser = next(); loser; loser = next()) {
     const seat = loser;
-    if (seat.manner === 'full' && !isAgain(seat.shape)) {
-      seat.manner = 'numbered';
-      const others = seats.filter((s) => s !== seat);
-      Object.assign(seat, best(seat.shape, [numbered(0)], others, seating, null));
-    } else {
+    const others = seats.filter((s) => s !== seat);
+    if (isAgain(seat.shape) || tied.has(seat)) {
       seat.manner = 'silent';
       seat.berth = muted(seat.berth);
+    } else if (seat.manner === 'full') {
+      seat.manner = 'numbered';
+      Object.assign(seat, best(seat.shape, [numbered(0)], others, seating, null));
+    } else {
+      tied.add(seat);
+      Object.assign(seat, cheapest(tiedBerths(seat.shape, seat.berth, seating.paper), others, seating, null));
     }
   }
 }

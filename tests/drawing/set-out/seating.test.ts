@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { dim, label, rect, type Shape, type TextShape } from '../../../src/drawing';
+import { angleDim, dim, label, line, note, rect, type Shape, type TextShape } from '../../../src/drawing';
+import { angleBerths } from '../../../src/drawing/set-out/angle-berths';
 import { berth, settings, slabAt, type Paper } from '../../../src/drawing/set-out/berth';
 import { collisionsOf } from '../../../src/drawing/set-out/disturbance';
 import { mapGround } from '../../../src/drawing/set-out/ground';
 import { giveWay, seatAll, type Seat, type Seating } from '../../../src/drawing/set-out/seating';
+import { tiedBerths } from '../../../src/drawing/set-out/tied-berths';
 
 const paper: Paper = { scale: 1, origin: [100, 200], left: 100, top: 100, right: 300, bottom: 200, size: 13 };
 const edges = { left: 6, right: 394, firm: true };
@@ -49,6 +51,45 @@ describe('giving way', () => {
     expect(seats.map((s) => s.manner)).toEqual(['full', 'numbered']);
     for (const { berth: taken } of seats)
       expect(collisionsOf(taken, seats, edges, mapGround([long, short], paper))).toBe(0);
+  });
+});
+
+describe('a number that finds no room where its text would lie', () => {
+  // Thin lines so close that nothing can stand among them.
+  const bars = Array.from({ length: 21 }, (_, i) =>
+    line(
+      [
+        [10 * i, 0],
+        [10 * i, 100],
+      ],
+      { pen: 'dimension' },
+    ),
+  );
+
+  test('stands aside, on a leader from that place', () => {
+    const within = note('heartwood', { at: [100, 50] });
+    const seat = seated(within, 0, 200, 150);
+    giveWay([seat], over([...bars, within]));
+    expect(seat.manner).toBe('numbered');
+    const { berth: taken } = seat;
+    expect(collisionsOf(taken, [seat], edges, mapGround(bars, paper))).toBe(0);
+    expect(taken.strokes.at(-1)?.slice(0, 2)).toStrictEqual([200, 150]);
+    expect(taken.dot).toStrictEqual([200, 150]);
+  });
+
+  test('leaves an angle its arc, and begins on it', () => {
+    const bevel = angleDim([100, 50], 0, Math.PI / 2, '90°');
+    const [near] = angleBerths(bevel, paper, settings(bevel.text, paper.size, 200));
+    const all = [...tiedBerths(bevel, near!, paper)];
+    expect(all.length).toBeGreaterThan(50);
+    const [fromX, fromY] = near!.strokes[0]!;
+    const radius = Math.hypot(fromX - 200, fromY - 150);
+    for (const { strokes, heads } of all) {
+      expect(heads).toStrictEqual(near!.heads);
+      expect(strokes.slice(0, -1)).toStrictEqual(near!.strokes);
+      const [x, y] = strokes.at(-1)!;
+      expect(Math.abs(Math.hypot(x - 200, y - 150) - radius)).toBeLessThan(0.5);
+    }
   });
 });
 
