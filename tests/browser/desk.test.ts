@@ -115,7 +115,8 @@ describe.each(readThrough)('%s', (notebook) => {
 
   test('is not cut off on a narrow sheet: drawings stay within the page', async () => {
     // Paper moves no number: seen where most of them stand.
-    const before = isFirst ? await allAnswers(page()) : null;
+    const answersNow = () => (isFirst ? allAnswers(page()) : null);
+    const before = await answersNow();
     onTestFinished(() => page().setViewportSize({ width: 1280, height: 900 }));
     await forPaper('light');
     // The width of A4 within its margins, at 96 px an inch.
@@ -128,7 +129,7 @@ describe.each(readThrough)('%s', (notebook) => {
         .map((svg) => svg.getAttribute('aria-label')),
     );
     expect(over).toStrictEqual([]);
-    if (before) expect(await allAnswers(page())).toStrictEqual(before);
+    expect(await answersNow()).toStrictEqual(before);
   });
 
   test('each drawing is an image with a label that says its numbers; graphs come when near', async () => {

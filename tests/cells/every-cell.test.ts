@@ -205,6 +205,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       ...cell.warnings.flatMap(({ says }) => partsOf(says).flatMap(({ text }) => placeholders(text))),
       ...table,
       ...cell.about.flatMap(placeholders),
+      ...(cell.lies === undefined ? [] : [cell.lies]),
     ];
     expect(named.filter((key) => !keys.includes(key))).toStrictEqual([]);
     // A table over a list runs over a number, of which each row has its own.

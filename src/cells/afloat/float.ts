@@ -143,6 +143,7 @@ export const float = defineCell({
     { text: 'Freeboard, heel and trim to mind: custom of the trade', known: 'common practice' },
   ],
   about: ['{station}', 'sheer'],
+  lies: 'heel',
   draw: drawFloat,
   chart: freeboardChart,
 });

@@ -174,6 +174,7 @@ export const stability = defineCell({
     { text: 'Where people sit: custom of the trade', known: 'common practice' },
   ],
   about: ['sheer'],
+  lies: 'heel',
   draw: drawStability,
   chart: leverChart,
 });

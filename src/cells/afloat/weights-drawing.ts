@@ -28,7 +28,7 @@ interface Thing {
   readonly height: WeightKey;
   readonly side?: WeightKey;
 }
-type WeightKey = keyof WeightsValues & string;
+type WeightKey = keyof WeightsValues;
 
 export function drawWeights(
   v: WeightsValues,
@@ -100,7 +100,7 @@ export function drawWeights(
 }
 
 function thingsOf(v: WeightsValues): readonly Thing[] {
-  const gear = <const Id extends 'gearA' | 'gearB' | 'gearC' | 'gearD'>(id: Id): Thing => ({
+  const gear = (id: 'gearA' | 'gearB' | 'gearC' | 'gearD'): Thing => ({
     name: gearName(v[id]),
     mass: v[`${id}Mass`],
     forward: `${id}Forward`,

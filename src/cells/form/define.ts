@@ -167,6 +167,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    * light up. By the first a card is headed and, if it is a frame or a panel, marked as cut.
    */
   readonly about: readonly string[];
+  /** The key of an angle by which the hull in the round lies over, to port. */
+  readonly lies?: string;
   /** The picture takes the whole width of the column, above the inputs: a lines plan. */
   readonly wide?: boolean;
   /** The picture is a list of rows, and may take their height. */

@@ -24,6 +24,7 @@ const breaking = fact(
 );
 
 export const rollSteps = {
+  lies: step('angle', '180 deg - angle', 'how far she lies over, from right side up', GEOMETRY),
   // Over her edge.
   broad: tell(sizes, 'length', 'her greatest breadth', ({ broad }) => broad),
   deep: tell(sizes, 'length', 'her depth at the widest station, keel to sheer', ({ deep }) => deep),

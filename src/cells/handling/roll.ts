@@ -148,6 +148,7 @@ export const roll = defineCell({
     },
   ],
   about: ['sheer', 'hull'],
+  lies: 'lies',
   draw: drawRoll,
   chart: rollChart,
 });

@@ -34,6 +34,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
   const isNarrow = useNarrow();
   const [isRound, setRound] = useState(() => bench.shelf?.getItem(KEY) === 'in the round');
   const instance = bench.inHand.value === null ? undefined : bench.instances.value.get(bench.inHand.value);
+  const heel = instance?.cell.lies ? graph.value(`${instance.name}.${instance.cell.lies}`) : 0;
   const lights = instance ? litBy(instance, graph) : [];
   const lit = hull ? [...litParts(lights, hull)].join(' ') : '';
   const name = bench.name.value;
@@ -52,7 +53,7 @@ export function HullInSight({ onOpen, open }: { onOpen: () => void; open: boolea
       isNarrow && !open
         ? null
         : html`<div class="hull-large">
-          ${hull ? use(isRound ? HullInRound : HullViews, { hull, lit, name, form: isNarrow ? 'wide' : 'tall' }) : html`<p>The hull can’t be drawn yet.</p>`}
+          ${hull ? use(isRound ? HullInRound : HullViews, { hull, lit, name, heel: typeof heel === 'number' ? heel : 0, form: isNarrow ? 'wide' : 'tall' }) : html`<p>The hull can’t be drawn yet.</p>`}
           <div class="hull-foot plain">
             <p class="speaks">${trouble || capital(namesOf(lights, bench)) || instance?.cell.title || name}</p>
             ${hull ? html`<button type="button" class="quiet" aria-pressed=${isRound} onClick=${look}>In the round</button>` : null}

@@ -15,6 +15,8 @@ export interface HullByHandProps {
   /** Changes with the colours of the page. */
   readonly colours: string;
   readonly look: Viewpoint;
+  /** By which she lies over to port, rad. */
+  readonly heel?: number;
   readonly onLook: (change: (from: Viewpoint) => Viewpoint) => void;
   /** The graphics card let go of the picture. */
   readonly onLost: () => void;
@@ -41,7 +43,7 @@ const keys: Readonly<Record<string, (from: Viewpoint) => Viewpoint>> = {
 };
 
 export function HullByHand(props: HullByHandProps) {
-  const { model, second, lit, colours, look, onLook, onLost, label, hint } = props;
+  const { model, second, lit, colours, look, heel = 0, onLook, onLost, label, hint } = props;
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<HullScene | null>(null);
   const hands = useRef<Hands | null>(null);
@@ -60,10 +62,10 @@ export function HullByHand(props: HullByHandProps) {
     });
   }, [model, second, lit, colours]);
   useLayoutEffect(() => {
-    scene.current?.see(look);
+    scene.current?.see(look, heel);
     hands.current?.follow(look);
     redraw(draw);
-  }, [look]);
+  }, [look, heel]);
   const press = (event: KeyboardEvent) => {
     const change = event.ctrlKey || event.metaKey || event.altKey ? undefined : keys[event.key];
     if (!change) return;

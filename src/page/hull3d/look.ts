@@ -49,6 +49,20 @@ export function axesOfLook({ turn, lift }: Viewpoint): LookAxes {
   return { right: [-s, c, 0], up: [-rise * c, -rise * s, level], toward: [level * c, level * s, rise] };
 }
 
+/** The same look at a hull that lies over to port by this angle, rad: her axes go with her. */
+export function atHeel(axes: LookAxes, heel: number): LookAxes {
+  const [c, s] = [Math.cos(heel), Math.sin(heel)];
+  const leant = ([x, y, z]: Vec3): Vec3 => [x, y * c - z * s, y * s + z * c];
+  return { right: leant(axes.right), up: leant(axes.up), toward: leant(axes.toward) };
+}
+
+/** How she lies, in words; nothing while she is upright. */
+export function heelInWords(heel: number): string {
+  const degrees = Math.round(heel / degree);
+  if (degrees === 0) return '';
+  return `, lying ${Math.abs(degrees)}° over to ${degrees > 0 ? 'port' : 'starboard'}`;
+}
+
 /** The look of an eye that is in this direction from the hull's middle. */
 export function lookFrom([x, y, z]: Vec3, near: number): Viewpoint {
   return { turn: Math.atan2(y, x), lift: Math.atan2(z, Math.hypot(x, y)), near };

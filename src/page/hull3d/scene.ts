@@ -21,7 +21,7 @@ import { LineSegments2 } from 'three/addons/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
 import { add, type Mesh, polygonMesh, scale } from '../../kernel';
 import type { HullModel, ModelLine } from './hull-model';
-import { axesOfLook, type Viewpoint, unseen } from './look';
+import { atHeel, axesOfLook, type Viewpoint, unseen } from './look';
 
 /** Colours of the page, as CSS writes them. */
 export interface Paints {
@@ -42,7 +42,8 @@ export interface InScene {
 
 export interface HullScene {
   readonly show: (shown: InScene) => void;
-  readonly see: (look: Viewpoint) => void;
+  /** @param heel by which she lies over to port, rad */
+  readonly see: (look: Viewpoint, heel: number) => void;
   /** CSS px. */
   readonly size: (width: number, height: number) => void;
   readonly draw: () => void;
@@ -73,11 +74,12 @@ export function openScene(canvas: HTMLCanvasElement): HullScene {
   let model: HullModel | null = null;
   let shape = { width: 1, height: 1 };
   let look: Viewpoint | null = null;
+  let lies = 0;
 
   const aim = () => {
     if (!model || !look) return;
     const { middle, reach, half } = model;
-    const axes = axesOfLook(look);
+    const axes = atHeel(axesOfLook(look), lies);
     const aspect = shape.width / shape.height;
     // Her reach fits across from every side; upward what of her stands up, or all would be small on a low canvas.
     const upward = axes.up.reduce((sum, share, axis) => sum + Math.abs(share) * half[axis]!, 0);
@@ -108,8 +110,9 @@ export function openScene(canvas: HTMLCanvasElement): HullScene {
       ink.add(...linesOf(shown));
       aim();
     },
-    see: (next) => {
+    see: (next, heel) => {
       look = next;
+      lies = heel;
       aim();
     },
     size: (width, height) => {

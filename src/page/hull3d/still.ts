@@ -5,9 +5,11 @@
 import { type Hull, isPost, type Panel, type Station } from '../../boat';
 import type { SvgNode } from '../../drawing';
 import { cross, pointAt, subtract, unit, type Vec3 } from '../../kernel';
-import { axesOfLook, type Viewpoint, type LookAxes, seen, seenFrom } from './look';
+import { atHeel, axesOfLook, heelInWords, type Viewpoint, type LookAxes, seen, seenFrom } from './look';
 
 export interface StillOptions {
+  /** By which she lies over to port, rad. */
+  readonly heel?: number;
   readonly look: Viewpoint;
   /** Of the boat. */
   readonly name: string;
@@ -43,8 +45,8 @@ const LIGHT = unit([-0.45, 0.65, 0.6]);
 const ALONG = 49;
 
 /** The picture as a tree; its classes are styled in hull.css. */
-export function stillOf(hull: Hull, { look, name, lit, second }: StillOptions): SvgNode {
-  const axes = axesOfLook(look);
+export function stillOf(hull: Hull, { look, heel = 0, name, lit, second }: StillOptions): SvgNode {
+  const axes = atHeel(axesOfLook(look), heel);
   const quads = quadsOf(hull).toSorted((a, b) => depthOf(a, axes) - depthOf(b, axes));
   const ghosts = (second?.edges ?? []).flatMap((edge) => bothSides(edge.polyline(ALONG)));
   const paper = paperFor([...quads.flatMap(({ corners }) => corners), ...ghosts.flat()], axes);
@@ -58,7 +60,7 @@ export function stillOf(hull: Hull, { look, name, lit, second }: StillOptions): 
       class: 'hull-still',
       viewBox: `0 0 ${WIDTH} ${paper.height}`,
       role: 'img',
-      'aria-label': `${name}, ${seenFrom(look)}: ${partsInWords(hull)}${second ? ' The second version is dashed over it.' : ''}`,
+      'aria-label': `${name}, ${seenFrom(look)}${heelInWords(heel)}: ${partsInWords(hull)}${second ? ' The second version is dashed over it.' : ''}`,
     },
     kids: [...painted, ...ghosts.map((points) => path(paper.d(points, false), 'ghost', '', lit))],
   };

@@ -2,7 +2,9 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cross, dot, norm, type Vec3 } from '../../../src/kernel';
 import {
+  atHeel,
   axesOfLook,
+  heelInWords,
   type Viewpoint,
   lookFrom,
   namedLooks,
@@ -19,6 +21,18 @@ const named = (words: string): Viewpoint => namedLooks.find((one) => one.words =
 /** A point of the port bow: forward, to port, up. */
 const point: Vec3 = [3, 1, 0.5];
 const angle = fc.double({ min: -7, max: 7, noNaN: true });
+
+test('a hull that lies over to port has her port side down, and her mast would point to the left from astern', () => {
+  const over = seen(atHeel(axesOfLook(named('From astern')), Math.PI / 2), point);
+  for (const [i, value] of over.entries()) expect(value).toBeNear([-0.5, -1, -3][i]!, 1e-12, 1e-12);
+  const down = seen(atHeel(axesOfLook(named('From astern')), Math.PI), point);
+  for (const [i, value] of down.entries()) expect(value).toBeNear([1, -0.5, -3][i]!, 1e-12, 1e-12);
+  expect([0.002, Math.PI / 6, -Math.PI / 2].map(heelInWords)).toStrictEqual([
+    '',
+    ', lying 30° over to port',
+    ', lying 90° over to starboard',
+  ]);
+});
 
 describe('the usual sides', () => {
   test.each([
