@@ -5,6 +5,7 @@
 export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from './as-built';
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './file/boat-file';
+export { type Log, type LogEntry, logForm, tooMuch } from './file/log';
 export { underPresentNames } from './file/renamed';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './hull/edge';
 export { buildHull, endWith, type Hull, postLine } from './hull/hull';

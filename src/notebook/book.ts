@@ -70,8 +70,8 @@ export interface Book {
   /** Writes the whole text of a notebook of the builder's own; null throws it out. */
   writeNotebook(id: string, text: string | null, run?: string): void;
   putNotebookAway(id: string, away: boolean): void;
-  /** Goes over to another state of the same boat, as a step that can be undone. */
-  open(state: BookState): void;
+  /** Goes over to another state of the same boat, as a step that can be undone; `run` joins several into one. */
+  open(state: BookState, run?: string): void;
   /** Puts another boat on the bench, with the steps that she brings along; none leads back to the boat before. */
   take(kept: Kept): void;
   /** The boat and her steps, as they are to be kept. */

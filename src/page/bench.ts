@@ -5,7 +5,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { AsBuilt, Option, OwnNotebooks, Table, Value } from '../boat';
+import type { AsBuilt, Log, Option, OwnNotebooks, Table, Value } from '../boat';
 import type { Instance, Say } from '../cells';
 import {
   isIssue,
@@ -90,7 +90,7 @@ export interface Bench {
   readonly misfits: Signal<readonly Misfit[]>;
   /** The same of the version that edits don't go into; empty where there is only one. */
   readonly otherMisfits: Signal<readonly Misfit[]>;
-  /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet, `boats` the list of boats. */
+  /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet, `boats` the list of boats, `log` her log. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */
   readonly openBoat: (
@@ -99,6 +99,7 @@ export interface Bench {
     asBuilt?: AsBuilt,
     name?: string,
     notebooks?: OwnNotebooks,
+    log?: Log,
   ) => Promise<void>;
 }
 

@@ -3,6 +3,7 @@ import { countsNow, lists, shopGroups } from '../boat';
 import type { Bench } from './bench';
 import { notebookWith, openHead } from './library';
 import { wayTo } from './address';
+import { logOpen } from './log-open';
 
 /** How long a place may take to be fetched and drawn before the search ends, ms. */
 const PATIENCE = 3000;
@@ -10,11 +11,16 @@ const PATIENCE = 3000;
 /** Where the last jump began, for the way back. */
 let from: string | null = null;
 
-/** `boat` names the sheet itself, `boats` the list of boats. */
+/** `boat` names the sheet itself, `boats` the list of boats, `log` her log. */
 export function goToQuantity(wanted: string, bench: Bench): void {
   if (wanted === 'boats') {
     bench.boatsOpen.value = true;
     showPlace('own-boats-title');
+    return;
+  }
+  if (wanted === 'log') {
+    logOpen.value = true;
+    showPlace('log-title');
     return;
   }
   // What no quantity is called lies in the hull as a whole.

@@ -9,6 +9,7 @@
 import * as v from 'valibot';
 import type { AsBuilt } from '../as-built';
 import { sentences } from '../table/file-faults';
+import { type Log, logSchema } from './log';
 import { notebooksSchema, type OwnNotebooks } from './own-notebooks';
 import { underPresentNames } from './renamed';
 import { tableSchema } from '../table/read-table';
@@ -23,6 +24,8 @@ export interface Boat {
   readonly asBuilt?: AsBuilt;
   /** Notebooks of the builder's own; left out where there is none. */
   readonly notebooks?: OwnNotebooks;
+  /** What was done when; left out where nothing is written. */
+  readonly log?: Log;
 }
 
 export const BOAT_FILE = 'battenbook boat';
@@ -104,6 +107,7 @@ const schema = v.object(
     entries: v.optional(entries, {}),
     asBuilt: v.optional(asBuilt),
     notebooks: v.optional(notebooksSchema),
+    log: v.optional(logSchema),
   },
   'must hold a boat',
 );
@@ -120,13 +124,14 @@ export function readBoatFile(text: string): Boat | Unread {
   }
   const read = v.safeParse(schema, json);
   if (!read.success) return { faults: sentences(read.issues) };
-  const { hull, name, entries: written, asBuilt: built, notebooks } = read.output;
+  const { hull, name, entries: written, asBuilt: built, notebooks, log } = read.output;
   return {
     name: name ?? hull.name,
     table: hull,
     entries: written,
     ...(built && { asBuilt: built }),
     ...(notebooks && { notebooks }),
+    ...(log && { log }),
   };
 }
 
@@ -140,6 +145,7 @@ export function writeBoatFile(boat: Boat): string {
     entries: boat.entries,
     ...(boat.asBuilt && !isNothing(boat.asBuilt) && { asBuilt: boat.asBuilt }),
     ...(boat.notebooks && Object.keys(boat.notebooks).length > 0 && { notebooks: boat.notebooks }),
+    ...(boat.log && Object.keys(boat.log).length > 0 && { log: boat.log }),
   };
   return `${JSON.stringify(file, null, 1)}\n`;
 }

@@ -1,6 +1,6 @@
 /** Reads what the browser keeps of a boat, and checks its form. `fetch-reader.ts` fetches it. */
 import * as v from 'valibot';
-import { isUnread, nothingBuilt, readTable, type Table, underPresentNames } from '../../boat';
+import { isUnread, logForm, nothingBuilt, readTable, type Table, underPresentNames } from '../../boat';
 import { changedBy } from '../state/changed-by';
 import type { Difference } from '../state/difference';
 import { standBy } from './saved-reader';
@@ -30,6 +30,8 @@ const stateFields = {
   ),
   // Boats saved before notebooks could be opened have none.
   notebooks: v.optional(v.record(v.string(), v.object({ text: v.string(), away: v.boolean() })), {}),
+  // Boats saved before there was a log have none.
+  log: v.optional(logForm, {}),
   // A boat is worth more than the version last held.
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
 };
@@ -79,8 +81,9 @@ export function stepFrom(from: BookState, step: Difference): BookState | null {
 }
 
 function stateOf(read: v.InferOutput<typeof stateSchema>, table: Table): BookState {
-  const { name = table.name, entries, second, asBuilt, notebooks } = read;
-  return { name, table, entries, second, inHand: second ? read.inHand : 'first', asBuilt, notebooks };
+  const { name = table.name, entries, second, asBuilt, notebooks, log } = read;
+  const inHand = second ? read.inHand : 'first';
+  return { name, table, entries, second, inHand, asBuilt, notebooks, log };
 }
 
 /** What is kept under a key, left as it is; null where there is nothing, or nothing that can be read. */

@@ -5,7 +5,14 @@
  * only the entries in which it differs; null there means "back to the preset", which an absent
  * entry can't say. What is measured or cut stands in place of both: there is only one boat in the shed.
  */
-import { type AsBuilt, type CutPart, nothingBuilt, type OwnNotebooks, type Table } from '../../boat';
+import {
+  type AsBuilt,
+  type CutPart,
+  type Log,
+  nothingBuilt,
+  type OwnNotebooks,
+  type Table,
+} from '../../boat';
 import { carriedEntries, carriedName } from '../../boat/table/carry';
 import type { TableEdit } from '../../boat/table/table-edits';
 
@@ -25,6 +32,8 @@ export interface BookState {
   readonly asBuilt: AsBuilt;
   /** The texts of the builder's own notebooks, by their ids. */
   readonly notebooks: OwnNotebooks;
+  /** What was done when, for both versions. `log/write-entry.ts` writes in it. */
+  readonly log: Log;
 }
 
 /** A boat as it comes from a file or a starter: one version. */
@@ -34,8 +43,9 @@ export function freshState(
   asBuilt = nothingBuilt,
   name = table.name,
   notebooks: OwnNotebooks = {},
+  log: Log = {},
 ): BookState {
-  return { name, table, entries, second: null, inHand: 'first', asBuilt, notebooks };
+  return { name, table, entries, second: null, inHand: 'first', asBuilt, notebooks, log };
 }
 
 /** The table of a sheet without a boat. */

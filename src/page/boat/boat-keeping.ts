@@ -13,9 +13,9 @@ export function BoatKeeping() {
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
     const state = bench.book.state.peek();
-    const { name, table, entries, asBuilt, notebooks } = keepOnly(state, state.inHand);
+    const { name, table, entries, asBuilt, notebooks, log } = keepOnly(state, state.inHand);
     offerFile(
-      writeBoatFile({ name, table, entries, asBuilt, notebooks }),
+      writeBoatFile({ name, table, entries, asBuilt, notebooks, log }),
       fileName(name),
       'application/json',
     );
@@ -28,7 +28,12 @@ export function BoatKeeping() {
     if (file.current) file.current.value = '';
   };
   return html`<div class="file-keys">
-    ${bench.boatless.value ? null : html`<button type="button" onClick=${save}>Save boat to a file</button>`}
+    ${
+      bench.boatless.value
+        ? null
+        : html`<button type="button" onClick=${() => bench.goTo('log')}>Log of the build</button>
+      <button type="button" onClick=${save}>Save boat to a file</button>`
+    }
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />
   </div>`;

@@ -2,6 +2,7 @@
 import {
   type AsBuilt,
   demoBoat,
+  type Log,
   nothingBuilt,
   type OwnNotebooks,
   type Starter,
@@ -24,8 +25,9 @@ export function beginBoat(
   asBuilt?: AsBuilt,
   name = table.name,
   notebooks?: OwnNotebooks,
+  log?: Log,
 ): void {
-  begin(bench, { state: freshState(table, entries, asBuilt, name, notebooks), earlier: [], later: [] });
+  begin(bench, { state: freshState(table, entries, asBuilt, name, notebooks, log), earlier: [], later: [] });
 }
 
 /** Begins a boat that is as another is, with all her steps. */
@@ -77,9 +79,9 @@ function untouchedStarter(shelf: Shelves, key: string): Starter | null {
   const text = (of: object) => JSON.stringify(of);
   const plan = text(writeTable(kept.state.table));
   const found = starters.find(({ table }) => text(writeTable(table)) === plan);
-  const { table, entries, asBuilt, notebooks, second } = kept.state;
+  const { table, entries, asBuilt, notebooks, log, second } = kept.state;
   const plain =
-    second === null && [entries, notebooks].every(isEmpty) && text(asBuilt) === text(nothingBuilt);
+    second === null && [entries, notebooks, log].every(isEmpty) && text(asBuilt) === text(nothingBuilt);
   return found && plain && kept.state.name.startsWith(table.name) ? found : null;
 }
 

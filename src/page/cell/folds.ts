@@ -10,6 +10,7 @@ import { plotHere } from '../picture/chart-view';
 import { PatternsRow } from '../picture/patterns-row';
 import { Pictures } from '../picture/pictures';
 import { Checks } from './checks';
+import { LogFold } from '../log/log-fold';
 import { Offers, offersPlace } from './offers';
 import { CellTable } from './table';
 import { views } from './views';
@@ -27,6 +28,7 @@ export function Folds({ instance }: { instance: Instance }) {
   }, [instance]);
   return html`<div class="folds">
     ${foldsOf(instance, hasRows(instance, bench)).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
+    ${bench.boatless.value ? null : use(LogFold, { name: instance.name })}
   </div>`;
 }
 

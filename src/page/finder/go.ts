@@ -4,7 +4,7 @@ import type { Bench } from '../bench';
 import { showPlace } from '../go-to';
 import type { Thing } from './things';
 
-export function goTo({ notebook, place }: Thing, bench: Bench): void {
+export function goTo({ notebook, place }: Pick<Thing, 'notebook' | 'place'>, bench: Bench): void {
   if (notebook === null) {
     bench.goTo(place);
     return;

@@ -2,14 +2,16 @@
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
+import { logOpen } from '../log-open';
 
 const WhoseBoat = later(async () => (await import('../boat/whose-boat')).WhoseBoat, 'whose-boat');
 const OwnBoats = later(async () => (await import('../boat/own-boats')).OwnBoats, 'boat-sheet');
+const LogSheet = later(async () => (await import('../log/log-sheet')).LogSheet, 'boat-sheet');
 
 export function Notices() {
-  const { boatsOpen, sheet } = useBench();
+  const { boatsOpen, boatless, sheet } = useBench();
   return html`<div class="notices">
-    ${use(Said, {})} ${use(TwoBoats, {})} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
+    ${use(Said, {})} ${use(TwoBoats, {})} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
   </div>`;
 }
 

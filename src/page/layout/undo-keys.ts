@@ -4,7 +4,9 @@ import type { Book } from '../../notebook';
 export function listenForUndo(book: Book): void {
   addEventListener('keydown', (event) => {
     const isUndo = (event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 'z';
-    const inText = event.target instanceof HTMLInputElement && event.target.type === 'text';
+    const { target } = event;
+    const inText =
+      target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === 'text');
     if (!isUndo || inText) return;
     event.preventDefault();
     if (event.shiftKey) book.redo();

@@ -59,6 +59,7 @@ describe('a boat saved before each had a place and steps of her own', () => {
         inHand: 'second',
         asBuilt: old['asBuilt'],
         notebooks: {},
+        log: {},
       },
       earlier: [],
       later: [],

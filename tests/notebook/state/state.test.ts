@@ -229,6 +229,7 @@ describe('stations and edges changed', () => {
         cut: { mould: { held: { 'mould.sheer.x': '1 m' }, numbers: { 'mould.spacing': 0.5 } } },
       },
       notebooks: start.notebooks,
+      log: start.log,
     });
   });
 
