@@ -70,7 +70,8 @@ export function LogBook({ cell }: { cell: string | null }) {
   </div>`;
 
   function ofCell(lines: readonly LogLine[], { goTo }: Bench, change: (id: string) => void) {
-    return html`${use(LogLines, { lines, withCell: false, onChange: change })}
+    return html`<p class="log-title">Log</p>
+      ${use(LogLines, { lines, withCell: false, onChange: change })}
       ${lines.length > 1 ? html`<p class="log-sum">Together ${sumWords(sumOf(lines), shown.value)}.</p>` : null}
       <p class="keys"><button type="button" class="jump" onClick=${() => goTo('log')}>The whole log</button></p>`;
   }
