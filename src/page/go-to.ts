@@ -35,6 +35,19 @@ export function goToQuantity(wanted: string, bench: Bench): void {
   else openSheetAt(name, part, bench);
 }
 
+/**
+ * The way to what an address names: where it stands in this notebook, in the one that has its cell, or on the boat's own
+ * sheet. Nothing else goes by a name that a number could have.
+ */
+export function goToNamed(place: string, bench: Bench): void {
+  const [part = ''] = place.replace(/^(?:cell|question)-/, '').split('.');
+  const head = document.getElementById(place) ? undefined : notebookWith(part);
+  const isHers = !head && !bench.boatless.peek() && bench.book.inHand.peek().has(place);
+  if (head && head !== openHead()) location.replace(wayTo(head.id, place));
+  else if (isHers) goToQuantity(place, bench);
+  else showPlace(place);
+}
+
 function openSheetAt(name: string, part: string, bench: Bench): void {
   if (lists(bench.table.peek()).stations.some((station) => station.id === part)) bench.station.value = part;
   bench.boatOpen.value = true;
@@ -59,9 +72,13 @@ export function goBack(): void {
   from = null;
 }
 
-/** Shows a place as soon as it is there: a quantity's, or an element's by its id. */
+/**
+ * Shows a place as soon as it is there: a quantity's, or an element's by its id. Until then its cell is shown, and for
+ * good where the number has no place of its own there.
+ */
 export function showPlace(place: string, otherwise: readonly string[] = []): void {
   if (show(placeOf(place))) return;
+  const isInCell = show(document.getElementById(`cell-${place.split('.')[0]}`));
   const stop = () => {
     watcher.disconnect();
     clearTimeout(timer);
@@ -72,6 +89,7 @@ export function showPlace(place: string, otherwise: readonly string[] = []): voi
   watcher.observe(document.body, { childList: true, subtree: true });
   const timer = setTimeout(() => {
     stop();
+    if (isInCell) return;
     [`cell-${place.split('.')[0]}`, ...otherwise].some((id) => show(document.getElementById(id)));
   }, PATIENCE);
 }

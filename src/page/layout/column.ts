@@ -1,7 +1,7 @@
 /** The notebook's column: notices, the boat's sheet while it is open, and the open notebook's text. */
 import { useEffect } from 'preact/hooks';
 import type { NotebookHead, NotebookPage } from '../../notebook';
-import { useBench } from '../bench';
+import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { isOwn, openNotebook, openText } from '../library';
@@ -24,7 +24,7 @@ export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();
   const text = useText(head);
   const page = bench.isLaid.value ? text : undefined;
-  useShowPlace(head, page);
+  useShowPlace(head, page, bench);
   const { notebook: asked } = way.value;
   const isOther = asked !== null && asked !== head.id;
   const closeSheet = () => {
@@ -56,7 +56,7 @@ function useText(head: NotebookHead): NotebookPage | undefined {
 let shown: string | null = null;
 
 /** Goes to the place that the address names; a notebook newly opened begins at its top, and takes the focus there. */
-function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void {
+function useShowPlace(head: NotebookHead, page: NotebookPage | undefined, bench: Bench): void {
   const { place } = way.value;
   const { id } = head;
   const isThere = page !== undefined;
@@ -67,6 +67,6 @@ function useShowPlace(head: NotebookHead, page: NotebookPage | undefined): void 
     const isNew = shown !== id;
     shown = id;
     const to = place ?? (isNew && !isFirst ? 'notebook-title' : null);
-    if (to !== null) void ways().then(({ showPlace }) => showPlace(to));
-  }, [id, isThere, place]);
+    if (to !== null) void ways().then(({ goToNamed }) => goToNamed(to, bench));
+  }, [id, isThere, place, bench]);
 }
