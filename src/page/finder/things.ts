@@ -25,8 +25,19 @@ export function thingsIn(
   sheet: readonly OnSheet[],
 ): readonly Thing[] {
   const owned = new Set(sheet.map(({ name }) => name));
-  return [...sheet.map(ofSheet), ...pages.flatMap((page) => ofPage(page, cells, owned))];
+  const log = sheet.length > 0 ? [LOG] : [];
+  return [...sheet.map(ofSheet), ...log, ...pages.flatMap((page) => ofPage(page, cells, owned))];
 }
+
+/** The log of the boat in hand. */
+const LOG: Thing = {
+  kind: 'heading',
+  title: 'Log of the build',
+  notebook: null,
+  same: 'log',
+  where: 'What was done when, hours and money',
+  place: 'log',
+};
 
 function ofSheet({ name, label, given }: OnSheet): Thing {
   const [part = ''] = name.split('.');

@@ -195,4 +195,7 @@ export const tradeWords: Readonly<Record<string, readonly string[]>> = {
   damp: ['humidity', 'moisture', 'dew'],
   cold: ['temperature', 'coldest'],
   temperature: ['air shop', 'coldest'],
+  // The work itself
+  diary: ['log build'],
+  journal: ['log build'],
 };

@@ -11,6 +11,15 @@ const found = (text: string, open: string | null = null) => find(index, text, op
 const titled = (text: string) => found(text).map(({ title }) => title);
 
 describe('over all notebooks', () => {
+  test.each(['log of the build', 'diary', 'journal'])(
+    '%s leads to the log of the boat in hand, and where there is none, nowhere',
+    (text) => {
+      expect(found(text)[0]).toMatchObject({ title: 'Log of the build', place: 'log', notebook: null });
+      const without = find(indexOf(thingsWithoutBoat, tradeWords), text, null);
+      expect(without.filter(({ place }) => place === 'log')).toStrictEqual([]);
+    },
+  );
+
   test.each(cells.map(({ title }) => title))('%s is found first by its title', (title) => {
     expect(found(title)[0]).toMatchObject({ kind: 'question', title });
   });
