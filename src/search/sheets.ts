@@ -5,7 +5,6 @@
  */
 import { fewestJoints, shopLayout, waysToJoint } from '../boat/joinery/panel-layouts';
 import {
-  jointCount,
   type SheetSection,
   sectionsOf,
   type SheetsAnswer,
@@ -39,6 +38,10 @@ export const searchSheets: Searcher = async (asked, tell) => {
 
   const trials = makeTrials(problem);
   let best: SheetsTrial = trials.known(first, shop);
+  const fewestInAll = fewest.reduce((sum, count) => sum + problem.sides * count, 0);
+  const isCheapest = () => best.cost <= least * (1 + SAME) + SAME;
+  /** Nothing is left to find but how the same pieces lie best. */
+  const isProved = () => isCheapest() && best.joints <= fewestInAll;
   const take = (trial: SheetsTrial): boolean => {
     if (!trials.isBetter(trial, best)) return false;
     best = trial;
@@ -48,18 +51,18 @@ export const searchSheets: Searcher = async (asked, tell) => {
   take(trials.look(first, EFFORT.good));
   const layouts = makeLayouts(problem, ways);
   for (const layout of layouts.families(LOOKS)) {
+    if (isProved()) break;
     if (trials.isHopeless(layout, best, least)) continue;
     if (take(trials.look(layout, EFFORT.look))) take(trials.look(layout, EFFORT.good));
   }
-  for (let change = 0; change < CHANGES; change += 1) {
+  for (let change = 0; change < CHANGES && !isProved(); change += 1) {
     const layout = layouts.changed(best.layout);
     if (!layout || trials.isHopeless(layout, best, least)) continue;
     if (take(trials.look(layout, EFFORT.look))) take(trials.look(layout, EFFORT.good));
   }
   take(trials.look(best.layout, EFFORT.best));
-  const fewestInAll = fewest.reduce((sum, count) => sum + problem.sides * count, 0);
-  if (best.cost > least * (1 + SAME) + SAME) return 'The best found; not proved: fewer sheets may do.';
-  return jointCount(problem, best.layout) <= fewestInAll
+  if (!isCheapest()) return 'The best found; not proved: fewer sheets may do.';
+  return isProved()
     ? 'Proved: no plan costs less in sheets, and none has fewer joints.'
     : 'Proved: no plan costs less in sheets; one with fewer joints may exist.';
 };
