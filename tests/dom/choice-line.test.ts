@@ -38,8 +38,11 @@ const asked = labels.flatMap((label) => answers.map((answer) => ({ label, answer
 /** What a key takes with the air beside it, px. */
 const KEY = 64;
 
+/** Between words and what stands beside them, px. */
+const AIR = 3;
+
 const over = (a?: DOMRect, b?: DOMRect) =>
-  a && b && a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1;
+  a && b && a.left < b.right + AIR && b.left < a.right + AIR && a.top < b.bottom - 1 && b.top < a.bottom - 1;
 
 /** Where the words of a label stand in its box. */
 function written(line: Element): DOMRect {
@@ -89,7 +92,7 @@ test.each([284, 294, 330, 420])('at %i px label and answer share the line, or ea
     const ends = key && select.bottom > key.top + 1 ? key.left : all.right;
     return [
       ...(select.width < wanted[index % asked.length]! - 1 ? ['cut'] : []),
-      ...(over(written(line), select) || over(written(line), key) || over(select, key) ? ['laid over'] : []),
+      ...(over(written(line), select) || over(written(line), key) || over(select, key) ? ['too close'] : []),
       ...(isBelow && (select.left > all.left + 1 || select.right < ends - KEY) ? ['row half empty'] : []),
       ...(key && (key.height < 44 || key.width < 44) ? ['key too small'] : []),
       ...(all.height > 92 ? [`${all.height} px high`] : []),
