@@ -66,6 +66,9 @@ test('on a sheet upright and across, the question stands under the title and the
             ? ['drawing beside fields']
             : []),
           ...cut.map((select) => `${select.id} cut`),
+          ...[...cell.querySelectorAll<HTMLElement>('.line:has(.entry-line) > label')]
+            .filter((label) => label.clientHeight > 30 && label.textContent.length < 30)
+            .map((label) => `${label.textContent} in two lines`),
         ];
       }),
     );
