@@ -9,6 +9,7 @@ import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
 import { freshState } from '../../src/notebook/state/state';
 import { type Bench, BenchContext } from '../../src/page/bench';
 import { use } from '../../src/page/html';
+import { listenForUndo } from '../../src/page/layout/undo-keys';
 import { LogBook } from '../../src/page/log/log-book';
 
 const host = document.body.appendChild(document.createElement('div'));
@@ -86,4 +87,21 @@ test('what can’t be read is told at its field once it is left, and stays', asy
     expect(field(name).value).toBe(text);
     expect(book.state.value.log['e1']?.[name]).toBe(text);
   }
+});
+
+test('in a note the browser’s own undo of letters comes first; outside it the step is taken back', async () => {
+  const { book, press, field, type } = laid('scarf');
+  listenForUndo(book);
+  await press('Add an entry');
+  type('note', 'Planed.');
+  await drawn();
+  const undoIn = (element: Element) => {
+    const event = new KeyboardEvent('keydown', { key: 'z', ctrlKey: true, bubbles: true, cancelable: true });
+    element.dispatchEvent(event);
+    return event.defaultPrevented;
+  };
+  expect(undoIn(field('note'))).toBe(false);
+  expect(book.state.value.log['e1']?.note).toBe('Planed.');
+  expect(undoIn(host)).toBe(true);
+  expect(book.state.value.log['e1']?.note).toBe('');
 });
