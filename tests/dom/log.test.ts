@@ -11,6 +11,8 @@ import { type Bench, BenchContext } from '../../src/page/bench';
 import { use } from '../../src/page/html';
 import { listenForUndo } from '../../src/page/layout/undo-keys';
 import { LogBook } from '../../src/page/log/log-book';
+import { LogPaper } from '../../src/page/log/log-paper';
+import { entry } from '../notebook/log/entries';
 
 const host = document.body.appendChild(document.createElement('div'));
 afterEach(() => render(null, host));
@@ -22,6 +24,7 @@ function laid(cell: string | null) {
   const book = createBook(freshState(demoBoat), () => looseCatalogue([]));
   const bench = {
     book,
+    name: signal('Ferry dory'),
     shown: signal(plainShown),
     instances: signal(new Map()),
     boatless: signal(false),
@@ -42,7 +45,7 @@ function laid(cell: string | null) {
     field(name).dispatchEvent(new FocusEvent('blur'));
     await drawn();
   };
-  return { book, key, press, field, type, leave };
+  return { book, bench, key, press, field, type, leave };
 }
 
 test('an entry of a cell is written as it is typed, and its fields and keys hand the focus on', async () => {
@@ -104,4 +107,37 @@ test('in a note the browser’s own undo of letters comes first; outside it the 
   expect(book.state.value.log['e1']?.note).toBe('Planed.');
   expect(undoIn(host)).toBe(true);
   expect(book.state.value.log['e1']?.note).toBe('');
+});
+
+test('all entries stand under the stages of the notebooks, with what each comes to, on the page and on paper alike', async () => {
+  const log = {
+    e1: entry({ cell: 'scarf', hours: '2.5', money: '40', note: '<i>Planed</i>' }),
+    e2: entry({ cell: 'limber', hours: '90 min' }),
+    e3: entry({ hours: 'six', money: '2' }),
+  };
+  const { book, bench } = laid(null);
+  book.open({ ...book.state.value, log });
+  await drawn();
+  const titles = ['Frames, standing true', 'Bend, join, fasten', 'The build as a whole'];
+  const heads = (level: string) => [...host.querySelectorAll(level)].map((one) => one.textContent);
+  expect(heads('h3')).toStrictEqual(titles);
+  expect([...host.querySelectorAll('.log-sum')].map((one) => one.textContent)).toStrictEqual([
+    'Together 1.5 h, 0.00.',
+    'Together 2.5 h, 40.00.',
+    'Together 0 h, 2.00; 1 can’t be read and is not counted.',
+    'In all 4 h, 42.00; 1 can’t be read and is not counted.',
+  ]);
+  render(use(BenchContext.Provider, { value: bench }, use(LogPaper, { today: new Date(2026, 2, 4) })), host);
+  expect(heads('h2')).toStrictEqual(titles);
+  expect(host.querySelector('p')?.textContent).toBe(
+    'Printed 4 Mar 2026. In all 4 h, 42.00; 1 can’t be read and is not counted.',
+  );
+  const rows = [...host.querySelectorAll('tbody tr')].map((row) =>
+    [...row.querySelectorAll('td')].map((one) => one.textContent),
+  );
+  expect(rows.map((row) => row.slice(2))).toStrictEqual([
+    ['1.5 h', '', ''],
+    ['2.5 h', '40.00', '<i>Planed</i>'],
+    ['six (not counted)', '2.00', ''],
+  ]);
 });
