@@ -120,7 +120,7 @@ export const stability = defineCell({
     },
     {
       when: 'peopleMass > mass',
-      says: 'These people weigh {peopleMass}, more than the {mass} of all aboard: count them in.',
+      says: 'These people weigh {peopleMass}, and all aboard only {mass}: count them in.',
       limit: 'what all aboard weigh',
       weight: 'stop',
     },

@@ -25,11 +25,11 @@ export const buyList = defineCell({
     'Screws bought': bought('screws', 'fittings'),
     'Glue and cloth bought': bought('glue', 'epoxy', 'powder', 'cloth'),
     'Paint bought': bought('paint', 'thinner'),
-    'Sundries bought': bought('paper', 'covers', 'cups'),
+    'Small things bought': bought('paper', 'covers', 'cups'),
     'Gloves and masks bought': bought('gloves', 'masks'),
     'Wood and screws in stock': inStock('timbers', 'rough', 'jig', 'sheets', 'screws', 'fittings'),
     'Glue and paint in stock': inStock('glue', 'epoxy', 'powder', 'cloth', 'paint', 'thinner'),
-    'Sundries in stock': inStock('paper', 'covers', 'cups', 'gloves', 'masks'),
+    'Small things in stock': inStock('paper', 'covers', 'cups', 'gloves', 'masks'),
     'Long timbers and the jig': [
       'timbersNeed',
       'timbersCost',

@@ -41,6 +41,7 @@ describe('a box boat over her own edge', () => {
     expect(one.number('landingAngle')).toBeCloseTo(90 * DEGREE, 9);
     expect(one.number('restAngle')).toBeCloseTo(90 * DEGREE, 9);
     expect(one.number('heaviest')).toBeCloseTo(60, 9);
+    expect(one.number('lies')).toBeCloseTo(150 * DEGREE, 12);
     // Past the balance her weight is held back.
     expect(tried({ angle: '80 deg' }).number('atSheer')).toBeLessThan(0);
     expect(tried({ angle: '80 deg' }).number('atSheerSize')).toBeGreaterThan(0);
