@@ -1,6 +1,6 @@
-/** What no plan of pieces on sheets can beat, by area alone. */
+/** What no plan of pieces on sheets can beat: by area, and by what can't lie one above the other. */
 import { distance2 } from './vec';
-import type { NestPiece, NestProblem, SheetStock } from './nest';
+import { CLOSE, type NestPiece, type NestProblem, type SheetStock } from './nest';
 import { isConvex } from './lying-outlines';
 import { outlineArea } from './outline';
 
@@ -32,11 +32,39 @@ export const roomFor = (
  * @returns infinite where no sheet has room
  */
 export function costForArea(area: number, problem: Omit<NestProblem, 'pieces'>): number {
-  const sold = problem.stocks
-    .map((stock) => ({ room: roomFor(stock, problem), price: stock.price }))
-    .filter(({ room }) => room > 0);
+  return costFor(
+    area,
+    problem.stocks.map((stock) => ({ room: roomFor(stock, problem), price: stock.price })),
+  );
+}
+
+/**
+ * No plan can cost less where pieces take up a length of each sheet for themselves: those higher than half of the widest
+ * sheet, for no two of them lie one above the other.
+ *
+ * @param tall what such pieces take up along x that are higher than a height, m; see tall-stretch.ts
+ */
+export function costForTall(
+  tall: (height: number) => number,
+  { stocks, gap, edge }: Omit<NestProblem, 'pieces'>,
+): number {
+  const rooms = stocks.map(({ length, width, price }) => ({
+    room: length - 2 * edge + 2 * CLOSE,
+    height: width - 2 * edge + 2 * CLOSE,
+    price,
+  }));
+  const half = (Math.max(...rooms.map(({ height }) => height)) - gap + CLOSE) / 2;
+  return half > 0 ? costFor(tall(half), rooms) : 0;
+}
+
+/** The cheapest of what is sold whose rooms make up an amount. */
+function costFor(
+  amount: number,
+  rooms: readonly { readonly room: number; readonly price: number }[],
+): number {
+  const sold = rooms.filter(({ room }) => room > 0);
   const cheapest = (left: number, from: number): number => {
-    if (left <= ROUNDING * area) return 0;
+    if (left <= ROUNDING * amount) return 0;
     const stock = sold[from];
     if (!stock) return Infinity;
     const most = Math.ceil(left / stock.room - ROUNDING);
@@ -46,7 +74,7 @@ export function costForArea(area: number, problem: Omit<NestProblem, 'pieces'>):
       least = Math.min(least, count * stock.price + cheapest(left - count * stock.room, from + 1));
     return least;
   };
-  return cheapest(area, 0);
+  return cheapest(amount, 0);
 }
 
 export const nestCostAtLeast = (problem: NestProblem): number =>

@@ -7,7 +7,8 @@ import {
   type Quarter,
   type SheetStock,
 } from '../../kernel/nest';
-import { areaKept, costForArea } from '../../kernel/nest-bound';
+import { areaKept, costForArea, costForTall } from '../../kernel/nest-bound';
+import { tallStretch } from '../../kernel/tall-stretch';
 import { outlineArea } from '../../kernel/outline';
 import { agrees, type Joints, type PanelLayout, type LayoutRules } from './panel-layouts';
 import { mirroredPiece, panelPieces } from './panel-pieces';
@@ -163,7 +164,8 @@ export const jointCount = ({ sides }: Pick<SheetsProblem, 'sides'>, layout: Pane
   layout.reduce((sum, { port, starboard }) => sum + port.length + (sides === 2 ? starboard.length : 0), 0);
 
 /**
- * No plan can cost less, wherever the joints stand: the area of all that is cut, in the cheapest sheets that have it.
+ * No plan can cost less, wherever the joints stand: the area of all that is cut, in the cheapest sheets that have it; or
+ * the lengths of panels that take up the sheet's width, laid end to end.
  *
  * @param fewest the fewest joints of each panel on one side
  */
@@ -182,10 +184,34 @@ export function sheetsCostAtLeast(problem: SheetsProblem, fewest: readonly numbe
     const alone = others.filter((other) => !other.pairs);
     const areaOf = (of: readonly OtherPiece[]) => of.reduce((area, one) => area + one.count * each(one), 0);
     const sold = { stocks, gap, edge: rules.edge };
-    return problem.together
-      ? sum + 2 * costForArea(skin + areaOf(pairs) / 2, sold) + costForArea(areaOf(alone), sold)
-      : sum + costForArea(problem.sides * skin + areaOf(others), sold);
+    const ends = rules.turns.every((turn) => turn % 2 === 0)
+      ? costForTall(
+          (height) =>
+            own.reduce((length, at) => length + tallOf(panels[at]!, fewest[at]! + rules.more, height), 0) *
+            (problem.together ? 1 : problem.sides),
+          sold,
+        )
+      : 0;
+    const times = problem.together ? 2 : 1;
+    const byArea = problem.together
+      ? 2 * costForArea(skin + areaOf(pairs) / 2, sold) + costForArea(areaOf(alone), sold)
+      : costForArea(problem.sides * skin + areaOf(others), sold);
+    return sum + Math.max(byArea, times * ends);
   }, 0);
+}
+
+/**
+ * What of a panel's length is higher than a height in one piece, wherever its joints stand, m: a joint that runs askew
+ * parts an upright line for as long as it is itself.
+ *
+ * @param most joints that it has at the most, unless one is chosen by hand
+ */
+function tallOf({ outline, spots, held }: CutPanel, most: number, height: number): number {
+  const askew = spots
+    .map(({ line: [inner, outer] }) => Math.abs(outer[0] - inner[0]))
+    .toSorted((a, b) => b - a);
+  const parted = (held === null ? askew.slice(0, most) : askew).reduce((sum, one) => sum + one, 0);
+  return Math.max(0, tallStretch(outline, height) - parted);
 }
 
 /** Whether a layout is one of the problem's: its joints in order, a piece each, and as far apart as is asked. */

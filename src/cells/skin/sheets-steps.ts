@@ -80,7 +80,7 @@ export const sheetsSteps = {
   ...jointSteps,
   shopCount: tell(shop, 'count', 'sheets by the rule of the shop', (plan) => countOf(plan)),
   leastCost: tell(best, 'money', 'no plan can cost less', ({ least }) => least, {
-    how: 'the area of all that is cut, in the cheapest sheets that have it; of parts without joints also by trying every way',
+    how: 'the area of all that is cut, in the cheapest sheets that have it, or the lengths wider than half a sheet, laid end to end; of parts without joints also by trying every way',
     source: GEOMETRY,
   }),
   proved: tell(
