@@ -82,7 +82,7 @@ export const sheets = defineCell({
       says: [
         'No places are found for joints so far apart:',
         { when: 'skinSides > 1 and cutting == "apart"', says: 'port and starboard are held to {keptSide},' },
-        'bottom and side to {keptPanel}. Allow other places, or a joint more.',
+        'bottom and side to {keptPanel}. Let bottom and sides be jointed clear of frames, where there are more places, or ask for less.',
       ],
       limit: 'the distances asked for',
       weight: 'mind',
