@@ -5,6 +5,7 @@
 import { plainShown, write } from '../measure';
 import { INCH } from '../measure/si';
 import type { Cited, TradeRow, TradeTable } from './table';
+import { CUSTOM } from './sources';
 
 export type AdhesiveColumn =
   | 'mostGap'
@@ -25,7 +26,6 @@ export interface Adhesive extends TradeRow<AdhesiveColumn> {
   readonly immersion: string;
 }
 
-const CUSTOM = 'common practice, no source';
 const practice = (value: number, said?: string): Cited => ({
   value,
   source: said === undefined ? CUSTOM : `${CUSTOM}: ${said}`,

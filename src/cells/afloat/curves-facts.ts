@@ -3,10 +3,10 @@ import { afloatAt, heightsOf } from '../../boat/hull/afloat';
 import { curvesOfForm } from '../../kernel';
 import { fact } from '../form/fact';
 import type { CurvesAsked } from './curves-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 export const FORM =
   'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 3: curves of form; from memory';
-const GEOMETRY = 'geometry';
 /** Levels drawn, and rows of the table. */
 const LEVELS = 24;
 const ROWS = 6;

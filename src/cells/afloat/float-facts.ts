@@ -2,10 +2,10 @@
 import { floatingUnder, waterlineOf } from '../../boat/hull/floating';
 import { fact } from '../form/fact';
 import type { FloatAsked } from './float-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 export const EQUILIBRIUM =
   'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapters 3 and 4: buoyancy equals weight, and acts plumb under it';
-const GEOMETRY = 'geometry';
 
 type Loaded = {
   readonly volume: number;

@@ -1,8 +1,7 @@
 /** What the flotation asks of the hull: room for foam in her bays, and the foam in them. */
 import { type FoamBay, foamBays } from '../../boat/hull/foam-bays';
 import { fact } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 interface Placed {
   readonly where: 'sides' | 'under';

@@ -2,8 +2,8 @@
 import { choice, input, type ValuesOf } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { driveOptions } from './capacity-inputs';
+import { CUSTOM } from '../../trade/sources';
 
-const CUSTOM = 'common practice, no source';
 const WEIGHTS = 'forward of the after end of the bottom';
 
 const place = (label: string, from: string, preset: string, note: string) =>

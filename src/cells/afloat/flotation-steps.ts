@@ -4,12 +4,12 @@ import { type CellFunction, step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
 import { here, laid } from './flotation-facts';
 import type { flotationInputs } from './flotation-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 const LEVEL = '33 CFR 183.220 (outboard) and 183.320 (by hand, up to 2 hp)';
 const BASIC = '33 CFR 183.105';
 const FOAM = 'Coast Guard, Boatbuilder’s Handbook, chapter on flotation';
 const UNDER = 'Archimedes’ principle: what it weighs less the water it pushes aside';
-const GEOMETRY = 'geometry';
 
 const motorUnder: CellFunction = {
   takes: ['power'],

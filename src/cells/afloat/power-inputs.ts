@@ -1,7 +1,6 @@
 /** What the cell of speed and propeller asks for. */
 import { input, type ValuesOf } from '../form/define';
-
-const CUSTOM = 'common practice, no source';
+import { CUSTOM } from '../../trade/sources';
 
 export const powerInputs = {
   motorPower: input('power', 'Power of the motor', {

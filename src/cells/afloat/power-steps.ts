@@ -1,12 +1,12 @@
 /** Speed by three rules of thumb, each where it holds; fuel, pitch and shaft. */
 import { step, type ValuesOf } from '../form/define';
 import type { powerInputs } from './power-inputs';
+import { CUSTOM } from '../../trade/sources';
 
 const HULL_SPEED = 'speed of 1.34 times the root of the length, knots and feet: common practice, no source';
 const PUSHING = 'from memory: Dave Gerr, Propeller Handbook (1989), displacement speed formula';
 const PLANING = 'from memory: Dave Gerr, Propeller Handbook (1989), Crouch’s formula';
 const FROUDE = 'D. Radojčić et al., Polish Maritime Research 2(82) (2014): wholly planing from about 3';
-const CUSTOM = 'common practice, no source';
 
 export const powerSteps = {
   volume: step(

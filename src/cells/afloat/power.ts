@@ -5,8 +5,7 @@ import { type Chart, defineCell, type OnHand } from '../form/define';
 import { firstOf } from '../form/in-words';
 import { powerInputs } from './power-inputs';
 import { powerSteps, type PowerValues } from './power-steps';
-
-const CUSTOM = 'common practice, no source';
+import { CUSTOM } from '../../trade/sources';
 
 export const power = defineCell({
   id: 'power',

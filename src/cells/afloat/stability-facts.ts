@@ -4,9 +4,9 @@ import type { Burden } from '../../kernel';
 import { fact } from '../form/fact';
 import { ownNumber } from '../form/own-text';
 import type { StabilityAsked } from './stability-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 export const TRIMS = 'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 4: free trim; from memory';
-const GEOMETRY = 'geometry';
 /** The formula fails where it is off by more than this share, and by more than a ruler shows, m. */
 const OFF = 0.05;
 const SEEN = 1e-3;

@@ -3,12 +3,11 @@ import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
 import { breadths, byUk, byUs, held, openEdge, own, sheerEdge, upright } from './stability-facts';
 import type { stabilityInputs } from './stability-inputs';
+import { CUSTOM, GEOMETRY } from '../../trade/sources';
 
 const DERRETT = 'D. R. Derrett, Ship Stability for Masters and Mates; from memory';
 const US = '46 CFR 178.330, edition of 2015';
 const UK = 'the UK code for small commercial vessels, 11.4.1';
-const GEOMETRY = 'geometry';
-const CUSTOM = 'common practice, no source';
 
 export const stabilitySteps = {
   beam: tell(breadths, 'length', 'greatest breadth of the hull'),

@@ -14,8 +14,7 @@ import {
 } from '../../boat';
 import type { Vec3 } from '../../kernel';
 import { fact } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export const whole = fact('the hull up to her sheer', GEOMETRY, (_: {}, { hull }) => hull);
 

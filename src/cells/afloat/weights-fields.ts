@@ -1,7 +1,6 @@
 /** Fields of the weights that come in many: a mass and its place, gear, and the list of all parts. */
 import { choice, input } from '../form/define';
-
-export const CUSTOM = 'common practice, no source';
+import { CUSTOM } from '../../trade/sources';
 
 export const massOf = (label: string, preset: string, note: string, from?: string) =>
   input('mass', label, {

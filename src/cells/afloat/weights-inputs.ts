@@ -2,7 +2,8 @@
 import { choice, input, type ValuesOf } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { fromShop } from '../form/from-shop';
-import { CUSTOM, forward, gearInputs, height, massOf, partOptions, side } from './weights-fields';
+import { forward, gearInputs, height, massOf, partOptions, side } from './weights-fields';
+import { CUSTOM } from '../../trade/sources';
 
 const scale = (label: string, preset: string) =>
   input('mass', label, {

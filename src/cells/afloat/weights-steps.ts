@@ -12,9 +12,8 @@ import {
   woodMiddle,
 } from './weights-facts';
 import type { weightsInputs } from './weights-inputs';
+import { CUSTOM, SUM } from '../../trade/sources';
 
-const CUSTOM = 'common practice, no source';
-const SUM = 'the sum of its parts';
 const MOMENTS = 'the sum of mass times place, over the sum of the masses';
 const WATER = 'water is told as a share of the dry weight; weights by the tables are at 12 %';
 

@@ -3,10 +3,9 @@ import { type FormulaStep, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import type { buyListInputs } from './buy-list-inputs';
 import { buyLines, type LineId, lineIds, type Shop, shops, soldAs } from './buy-list-lines';
+import { CUSTOM, SUM } from '../../trade/sources';
 
-const SUM = 'the sum of its parts';
 const PACKS = 'what is wanted, less what is there, in whole packs';
-const CUSTOM = 'common practice, no source';
 const LEAST_COST = 'least cost over all combinations of packs';
 
 /** Whole packs, and none where enough is there; a hair less than a pack is a pack. */

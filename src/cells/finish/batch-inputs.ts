@@ -7,10 +7,10 @@ import { workable } from '../../trade/fillers';
 import { hardeners, usualHardener } from '../../trade/hardeners';
 import { activation, cupWidth, cupWidthInch, leastStirring, potful, spreading } from '../../trade/pots';
 import { citation, look } from '../../trade/table';
+import { CUSTOM } from '../../trade/sources';
 
 const MM = 1000;
 
-const CUSTOM = 'common practice, no source';
 const FILLETS = 'work == "fillets"';
 const usualLife = look(hardeners, usualHardener, 'potLife')?.value ?? 0;
 

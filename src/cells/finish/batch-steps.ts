@@ -7,8 +7,8 @@ import { OUNCE } from '../../measure/si';
 import { workable } from '../../trade/fillers';
 import { halfAsThick, hotFrom, potful, potfulOunces, slowBelow, spreading, warmedTo } from '../../trade/pots';
 import { citation } from '../../trade/table';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 /** What the label's figures and the trade's are told at. */
 const WARM = '298.15 K';
 

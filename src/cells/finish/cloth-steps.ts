@@ -6,8 +6,7 @@ import { fact, tell } from '../form/fact';
 import type { clothInputs } from './cloth-inputs';
 import { planCloth } from './cloth-plan';
 import type { ClothPiece } from './cloth-rules';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 /** The inputs as facts read them. */
 export type ClothAsked = ValuesOf<typeof clothInputs>;

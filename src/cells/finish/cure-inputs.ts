@@ -4,8 +4,8 @@ import { paints } from '../../trade/paints';
 import { choice, input } from '../form/define';
 import { chosenFromShop, fromShop } from '../form/from-shop';
 import { DAY, HOUR, WEEKDAYS } from './cure-clock';
+import { CUSTOM } from '../../trade/sources';
 
-const CUSTOM = 'common practice, no source';
 const SHEET = 'from the sheet of the hardener';
 
 /** A time of the day, in hours since midnight. */

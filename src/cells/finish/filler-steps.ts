@@ -6,8 +6,7 @@ import { DOUBLING } from '../common/glue/glues';
 import { workable } from '../../trade/fillers';
 import { potful } from '../../trade/pots';
 import { citation } from '../../trade/table';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export const fillerSteps = {
   mouth: step(

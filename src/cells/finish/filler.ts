@@ -11,7 +11,7 @@ import { fromShop } from '../form/from-shop';
 import { mm, drawing, note } from '../../drawing';
 import { filledHole } from './filler-drawing';
 import { fillerSteps } from './filler-steps';
-const CUSTOM = 'common practice, no source';
+import { CUSTOM } from '../../trade/sources';
 
 const run = (label: string, preset: string, presetInch: string) =>
   input('length', label, { preset, presetInch, min: '0 m', max: '500 m', step: '100 mm' });

@@ -6,8 +6,8 @@ import { custom } from '../common/sizes/custom-sizes';
 import { packsToBuy } from '../common/sizes/packs-sold';
 import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
 
 /** Those that are filleted, port and starboard. */

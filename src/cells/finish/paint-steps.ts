@@ -1,7 +1,7 @@
 /** The working of the paint. */
 import { step } from '../form/define';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const SOLIDS = 'definition of solids by volume: what is left of a wet film when it is dry';
 const LEAST_COST = 'least cost, all purchases compared';
 const NEED = 'volume, smallTin, smallTinPrice, middleTin, middleTinPrice, largeTin, largeTinPrice';

@@ -5,8 +5,8 @@ import { cloth } from './cloth';
 import { reachOver } from './cloth-reach';
 import { FLAT_FACE } from './cloth-plan';
 import { plan } from './cloth-steps';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const ORDER = 'in the order of the work: glue, fillets, filler, sealing, wetting out, fill coats';
 const LAYING = 'the pieces of the cloth, in their order of laying, each by what of it lies on the boat';
 

@@ -2,10 +2,10 @@
 import { input, step } from '../form/define';
 import { scatter } from '../../trade/resin-scatter';
 import { citation } from '../../trade/table';
+import { GEOMETRY } from '../../trade/sources';
 
 const CHANCE =
   'root of the sum of squares: the rules miss one by one, and not all of them the same way at once';
-const GEOMETRY = 'geometry';
 const glass = scatter.glass.value;
 
 export const marginInput = input('share', 'Bought beyond the need', {

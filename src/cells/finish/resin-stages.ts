@@ -1,7 +1,7 @@
 /** The resin stage by stage, in the order of the work: what each takes, by volume and on the scale. */
 import { choice, input, step } from '../form/define';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const MIXING = 'geometry of mixing: volumes add up, contraction left out';
 
 /** In the order of the work. */

@@ -6,8 +6,7 @@ import { citation } from '../../trade/table';
 import { reachSteps } from './resin-reach';
 import { scatterSteps } from './resin-scatter';
 import { stageSteps } from './resin-stages';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const MIXING = 'geometry of mixing: volumes add up, contraction left out';
 

@@ -4,10 +4,10 @@ import { citation, look } from '../../trade/table';
 import { type CellFunction, type ListRow, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import type { sandInputs } from './sand-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 type Asked = ValuesOf<typeof sandInputs>;
 
-const GEOMETRY = 'geometry';
 const AS_LISTED = 'the order of grits by custom: common practice, no source; 80 on epoxy, makers’ sheets';
 const PURGE =
   'air changed all through: what is in it falls by e with each change (MMWR 28 October 1994, S3-1)';

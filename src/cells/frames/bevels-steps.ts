@@ -1,7 +1,6 @@
 /** The working of the bevels of a frame. */
 import { step } from '../form/define';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const SLOPES =
   'geometry: tangent of the bevel = slope in plan x cosine of the flare - slope in profile x sine of the flare';

@@ -1,7 +1,6 @@
 /** The working of the compound cut. */
 import { step } from '../form/define';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const NORMALS = 'geometry of the two normals; for a box of equal sides it is the chart of compound settings';
 

@@ -18,7 +18,8 @@ import {
   angleDim,
 } from '../../drawing';
 import { edgeSection } from './bevelled-edge-drawing';
-import { GEOMETRY, compoundCutSteps } from './compound-cut-steps';
+import { compoundCutSteps } from './compound-cut-steps';
+import { GEOMETRY } from '../../trade/sources';
 
 const LARGER = { when: 'edgeBevel >= 0°', says: 'inner', otherwise: 'outer' };
 const SMALLER = { when: 'edgeBevel >= 0°', says: 'outer', otherwise: 'inner' };

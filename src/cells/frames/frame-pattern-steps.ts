@@ -13,8 +13,8 @@ import {
 } from '../common/frame/frame-facts';
 import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const TAKEN =
   'geometry: thickness is measured square to the panel, the frame is drawn in the plane of the station';
 const BEVEL = { how: 'the skin’s plane at the corner against the plane of the station' };

@@ -4,8 +4,7 @@ import { insetPoint } from '../../boat/hull/inset';
 import type { Vec3 } from '../../kernel';
 import type { SkinAsked } from '../common/frame/frame-facts';
 import { fact } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 /** Marks lie on the keel and on the sheer: of the skin only the lowest panel and the uppermost are over them. */
 export type JigSkin = Omit<SkinAsked, 'bilgeThickness'>;

@@ -1,7 +1,6 @@
 /** The working of the limbers. */
 import { step } from '../form/define';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export const UNWIN = 'W. C. Unwin, Hydraulics, in Encyclopaedia Britannica, 11th edition (1910)';
 

@@ -1,7 +1,6 @@
 /** The working of the notch. */
 import { step } from '../form/define';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const PLANES = 'geometry: the plane of the skin and the run of the long line, cut by the plane of the frame';
 

@@ -2,8 +2,7 @@
 import { cornerAlong } from '../../boat/hull/corner-along';
 import { marksAlong } from '../common/frame/marks-along';
 import { fact } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export interface LogAsked {
   readonly chine: string;

@@ -11,8 +11,7 @@ import { pastTheSaw } from './saw-tilt';
 import { fromBoat } from '../form/from-boat';
 import { tableOf } from '../form/row-quantities';
 import { logSection } from './log-drawing';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const OUTER = { when: 'bottomBevel >= 0°', says: 'outer', otherwise: 'inner' };
 const INNER = { when: 'bottomBevel >= 0°', says: 'inner', otherwise: 'outer' };

@@ -4,8 +4,8 @@ import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { settingUpView } from './setting-up-drawing';
 import { TWO_LENGTHS } from './two-lengths';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const ALONG = 'set-up within 3 mm (1/8 in) along; common practice, no source';
 const ACROSS = 'set-up within 1.5 mm (1/16 in) across, and in height; common practice, no source';
 

@@ -3,8 +3,7 @@ import { defineCell, input, step } from '../form/define';
 import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { squareView } from './square-check-drawing';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const LONGER = { when: 'slide > 0 mm', says: 'A to C', otherwise: 'B to D' };
 const TOWARDS = { when: 'slide > 0 mm', says: 'D', otherwise: 'C' };

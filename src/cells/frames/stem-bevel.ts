@@ -9,8 +9,7 @@ import { pastTheSaw } from './saw-tilt';
 import { fromBoat } from '../form/from-boat';
 import { tableOf } from '../form/row-quantities';
 import { stemSection } from './stem-bevel-drawing';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const places = [
   { id: 'foot', label: 'foot' },

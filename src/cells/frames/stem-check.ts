@@ -4,8 +4,8 @@ import { fromShop } from '../form/from-shop';
 import { words } from '../form/in-words';
 import { stemView } from './stem-check-drawing';
 import { TWO_LENGTHS } from './two-lengths';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const TRIANGLE = 'geometry: the triangle of the two corners and the stem';
 
 const taped = (label: string) =>

@@ -5,8 +5,8 @@ import { distance, type Vec3 } from '../../kernel';
 import { step } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { aftCorners, foreMark, legsOf, standing, standings, type JigSkin } from './jig-facts';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 
 interface StationAsked extends JigSkin {

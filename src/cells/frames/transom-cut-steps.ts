@@ -2,8 +2,7 @@
 import { tell } from '../form/fact';
 import { shape, corner, largerFace, halfAtCut } from './transom-facts';
 import { step } from '../form/define';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const EXPANDED = 'geometry: what leans is longer up its slope than plumb, by the cosine of the rake';
 

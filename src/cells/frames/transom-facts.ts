@@ -3,8 +3,7 @@ import { breadthAt } from '../../boat/hull/breadth';
 import { letOut, transomShape } from '../../boat/hull/transom-shape';
 import { type SkinAsked, skinOver } from '../common/frame/frame-facts';
 import { fact } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export interface TransomAsked extends SkinAsked {
   readonly end: 'transom' | 'bowTransom';

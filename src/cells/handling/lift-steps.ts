@@ -1,9 +1,9 @@
 /** Shares of the two ends, the lever about its block, and bite after bite. */
 import { step } from '../form/define';
+import { GEOMETRY } from '../../trade/sources';
 
 const STATICS = 'statics: moments about the other end';
 const LEVER = 'statics: moments about the block';
-const GEOMETRY = 'geometry';
 
 export const liftSteps = {
   halfway: step('length', 'span / 2', 'halfway between the lifting places', GEOMETRY),

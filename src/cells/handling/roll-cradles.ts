@@ -3,9 +3,9 @@ import type { Hull } from '../../boat';
 import { convexOutline, meshSection, pullsOn, type Slung, slung, turned, type Vec2 } from '../../kernel';
 import { fact } from '../form/fact';
 import { rolling } from './roll-facts';
+import { GEOMETRY } from '../../trade/sources';
 
 export const CAPSTAN = 'rope round a body, L. Euler (1769): pull by pull e^(friction times angle of wrap)';
-const GEOMETRY = 'geometry';
 const DEGREE = Math.PI / 180;
 
 interface Hung {

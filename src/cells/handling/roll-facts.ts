@@ -2,9 +2,9 @@
 import type { Hull } from '../../boat';
 import { convexOutline, type Rolled, type Rolling, rollingOf, type Vec2 } from '../../kernel';
 import { fact } from '../form/fact';
+import { GEOMETRY } from '../../trade/sources';
 
 export const ROLLING = 'statics: moments about what she rolls over';
-const GEOMETRY = 'geometry';
 const DEGREE = Math.PI / 180;
 
 interface Centred {

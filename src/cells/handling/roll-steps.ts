@@ -5,12 +5,11 @@ import { type CellFunction, step } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { CAPSTAN, legs, ropePlaces, running, slipping, turning } from './roll-cradles';
 import { rolledTo, ROLLING, room, sizes, theTurn, throughDoor } from './roll-facts';
+import { CUSTOM, GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const ENERGY = 'mechanics: what the centre falls goes into the swing';
 export const LIFTING = 'DHHS (NIOSH) 94-110, rev. 9/2021, the revised lifting equation';
 const TEAMS = 'HSE: two lift two thirds of what both lift alone, three half of it';
-const CUSTOM = 'common practice, no source';
 const LOOPS = 'statics: moments about the middle of the loops';
 
 type Rope = keyof typeof timesManila;

@@ -1,10 +1,10 @@
 /** Shares of ball, axle and bunks; how much of each rating is used; straps by the yardstick of the commercial rule. */
 import { FOOT, OUNCE } from '../../measure/si';
 import { type CellFunction, step } from '../form/define';
+import { GEOMETRY } from '../../trade/sources';
 
 const STATICS = 'statics: moments about the axle';
 const BUNKS = 'statics: moments about a bunk';
-const GEOMETRY = 'geometry';
 const RATINGS = 'definition';
 const SECUREMENT = '49 CFR 393';
 

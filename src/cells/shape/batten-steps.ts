@@ -4,13 +4,13 @@ import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import type { battenInputs } from './batten-inputs';
 import { longLine, nearestKnot, tightestAbout, tightestOf } from './long-line';
+import { GEOMETRY } from '../../trade/sources';
 
 export const FREE =
   'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic; its ends free beyond the last';
 export const PRESSED =
   'S. J. Record, The Mechanical Properties of Wood, 1914, stiffness of beams: F L³ / (48 EI) in the middle of two supports';
 const BEAM = 'beam theory: strain is half the thickness over the radius';
-const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';
 
 type Asked = ValuesOf<typeof battenInputs> & { readonly stiffness: number };

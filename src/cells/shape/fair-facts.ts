@@ -7,12 +7,12 @@ import type { FairAsked } from './fair-inputs';
 import { type LongLine, longLine, postsOf } from './long-line';
 import { type Move, movedHull } from './moved-hull';
 import { firstSuspect, rivalOn, spreadOf, suspectOn, witnessesOf } from './suspects';
+import { GEOMETRY } from '../../trade/sources';
 
 export const RUN = 'geometry of divided differences; how sure it is: docs/fairness.md';
 export const BATTEN =
   'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic';
 export const LEAST = 'C. L. Lawson and R. J. Hanson, Solving Least Squares Problems, 1974, chapter 23';
-export const GEOMETRY = 'geometry';
 export const TABLE = 'the table of offsets';
 
 /** The likeliest bad number of the whole table. */

@@ -8,7 +8,6 @@ import {
   corrections,
   displacementOf,
   first,
-  GEOMETRY,
   here,
   leanAt,
   LEAST,
@@ -26,6 +25,7 @@ import {
 } from './fair-facts';
 import type { FairAsked, fairInputs } from './fair-inputs';
 import { signsInWords } from './suspects';
+import { GEOMETRY } from '../../trade/sources';
 
 /** The line's numbers at the station looked at. */
 const atStation = fact('from the table, with the trial move', TABLE, (_: FairAsked, { ask }) => {

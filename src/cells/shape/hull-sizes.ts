@@ -1,7 +1,6 @@
 /** What a table of offsets makes as a whole and at a station: told alike wherever it is asked. */
 import { fact, tell } from '../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 export const whole = fact('the hull as it is drawn through the table', GEOMETRY, (_: {}, { hull }) => hull);
 

@@ -5,8 +5,8 @@ import type { PlanCut, PlanStation } from '../../drawing/lines-plan-places';
 import { fact } from '../form/fact';
 import type { LinesAsked } from './lines-inputs';
 import { endName, shortName } from './station-names';
+import { GEOMETRY } from '../../trade/sources';
 
-export const GEOMETRY = 'geometry';
 const MESH = 'geometry: divergence theorem over the panels as they are ruled; exact for a box and a prism';
 export const ARCHIMEDES = 'Archimedes’ principle';
 

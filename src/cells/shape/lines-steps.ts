@@ -3,8 +3,9 @@ import { usualDraught } from '../../boat';
 import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { sectionSteps, sizeSteps, whole } from './hull-sizes';
-import { afloat, ARCHIMEDES, deep, GEOMETRY, heights, here, sectionHere } from './lines-facts';
+import { afloat, ARCHIMEDES, deep, heights, here, sectionHere } from './lines-facts';
 import type { LinesAsked, linesInputs } from './lines-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 const FORM = 'K. J. Rawson and E. C. Tupper, Basic Ship Theory, chapter 1: coefficients of form; from memory';
 

@@ -3,8 +3,8 @@ import { apartForward } from '../../boat/hull/station-plane';
 import { choice, input, step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { sectionSteps, sizeSteps } from './hull-sizes';
+import { GEOMETRY } from '../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const TABLE = 'the table of offsets';
 
 export const offsetsInputs = {

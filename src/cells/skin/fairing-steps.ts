@@ -5,8 +5,7 @@ import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { marksAlong, MOST_MARKS } from '../common/frame/marks-along';
 import type { fairingInputs } from './fairing-inputs';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const BOARD =
   'small deflections of a board held at the stations, as in any text on the strength of materials';

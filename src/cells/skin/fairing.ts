@@ -4,7 +4,8 @@ import { tableOf } from '../form/row-quantities';
 import { glueQuantities } from '../common/glue/glues';
 import { alongTimber, drawFairing } from './fairing-drawing';
 import { fairingInputs } from './fairing-inputs';
-import { fairingSteps, GEOMETRY, marks } from './fairing-steps';
+import { fairingSteps, marks } from './fairing-steps';
+import { GEOMETRY } from '../../trade/sources';
 
 const THERE = {
   when: 'isKeelson > 0 and rises > 0.3 mm',

@@ -10,8 +10,7 @@ import { isIssue } from '../../measure';
 import type { ListRow, ValuesOf } from '../form/define';
 import { fact } from '../form/fact';
 import type { panelInputs } from './panels-inputs';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 /** The inputs as facts read them. */
 export type PanelsAsked = ValuesOf<typeof panelInputs>;

@@ -2,7 +2,8 @@
 import { ordinateAt } from '../../boat/hull/ordinates';
 import { distanceToSide, type Vec2 } from '../../kernel';
 import { fact } from '../form/fact';
-import { farFaces, flat, GEOMETRY, marks, type PanelsAsked } from './panels-facts';
+import { farFaces, flat, marks, type PanelsAsked } from './panels-facts';
+import { GEOMETRY } from '../../trade/sources';
 
 /** Steps round each end. */
 const STEPS = 24;

@@ -2,10 +2,11 @@
 import { FORM_PANELS } from '../../trade/plywood-bend';
 import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
-import { bends, crown, edgeJobs, flat, GEOMETRY, hardest, marks, ordinate } from './panels-facts';
+import { bends, crown, edgeJobs, flat, hardest, marks, ordinate } from './panels-facts';
 import { openingFit } from './panels-opening';
 import type { panelInputs } from './panels-inputs';
 import { plyRadii } from './ply-radii';
+import { GEOMETRY } from '../../trade/sources';
 
 /** Bent flatter than this it counts as straight, m. */
 const STRAIGHT = 1000;

@@ -15,8 +15,7 @@ import { shopNest } from '../../kernel/nest-shop';
 import type { ListRow } from '../form/define';
 import { fact } from '../form/fact';
 import { type SheetsAsked, wanted } from './sheets-problem';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 interface Planned {
   readonly problem: SheetsProblem;

@@ -12,10 +12,9 @@ import { skinOver } from '../common/frame/frame-facts';
 import type { ValuesOf } from '../form/define';
 import { fact } from '../form/fact';
 import { partKeys, type sheetsInputs } from './sheets-inputs';
+import { GEOMETRY } from '../../trade/sources';
 
 export type SheetsAsked = ValuesOf<typeof sheetsInputs>;
-
-const GEOMETRY = 'geometry';
 
 /** Whether her hull is asked at all. */
 export const asksHull = ({

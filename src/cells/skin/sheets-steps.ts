@@ -19,8 +19,7 @@ import {
 import type { sheetsInputs } from './sheets-inputs';
 import { jointSteps } from './sheets-joints';
 import type { SheetsAsked } from './sheets-problem';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../trade/sources';
 
 const sum = <T>(of: readonly T[], size: (one: T) => number): number =>
   of.reduce((total, one) => total + size(one), 0);

@@ -5,8 +5,7 @@ import { frameOutline } from '../../../boat/joinery/frame-outline';
 import { framePieces } from '../../../boat/joinery/frame-pieces';
 import { keepOutsIn } from '../../../boat/joinery/keep-outs';
 import { fact } from '../../form/fact';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../../trade/sources';
 
 /** Thickness of the skin's panels, m. */
 export interface SkinAsked {

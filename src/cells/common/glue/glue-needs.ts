@@ -18,9 +18,8 @@ import { citation, look } from '../../../trade/table';
 import { input, step } from '../../form/define';
 import { fromShop } from '../../form/from-shop';
 import { glues } from './glues';
+import { CUSTOM, GEOMETRY } from '../../../trade/sources';
 
-const CUSTOM = 'common practice, no source';
-const GEOMETRY = 'geometry';
 const EPOXY = 'glue == "epoxy"';
 export const MIXING = 'geometry of mixing: volumes add up, the air between the grains is driven out';
 

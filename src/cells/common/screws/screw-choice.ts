@@ -13,14 +13,11 @@ import {
 } from '../../../trade/screws';
 import { type CellFunction, choice, input, step } from '../../form/define';
 import { chosenFromShop } from '../../form/from-shop';
+import { CUSTOM, GEOMETRY, NDS } from '../../../trade/sources';
 
 putUp('pilotDrill', pilotShelf);
 putUp('shankDrill', shankShelf);
 putUp('screwLength', screwShelf);
-
-export const NDS = 'National Design Specification for Wood Construction (2018)';
-export const CUSTOM = 'common practice, no source';
-const GEOMETRY = 'geometry';
 
 export const screwInputs = {
   held: choice('The joint is', {

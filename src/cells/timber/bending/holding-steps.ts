@@ -4,6 +4,7 @@ import { cornerStrain } from '../../../boat/joinery/piece-plan';
 import { step, type ValuesOf } from '../../form/define';
 import { fact, tell } from '../../form/fact';
 import type { holdingInputs } from './holding-inputs';
+import { GEOMETRY } from '../../../trade/sources';
 
 export const FREE =
   'A. Saxena and B. Sahay, Computer Aided Engineering Design, chapter 5: a batten between ducks is a cubic, and its duck pushes with the jump of the third derivative';
@@ -11,7 +12,6 @@ export const STRIP =
   'M. P. do Carmo, Differential Geometry of Curves and Surfaces, section 3-2: normal and geodesic curvature and torsion of a strip on a surface';
 const TWIST = 'from memory: Saint-Venant, as in Roark’s Formulas for Stress and Strain, Table 10.1';
 const BEAM = 'beam theory';
-const GEOMETRY = 'geometry';
 
 type Asked = ValuesOf<typeof holdingInputs>;
 type Stiff = Asked & { readonly stiffness: number; readonly edgeStiffness: number };

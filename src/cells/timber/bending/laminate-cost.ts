@@ -4,8 +4,8 @@ import { fromShop } from '../../form/from-shop';
 import { chanceBeside } from './laminate-chance';
 import { evenPitchOver, usualPitchOver } from './laminate-glue';
 import { boardSection, priceInputs, pricePerVolume } from '../../common/wood/wood-price';
+import { GEOMETRY } from '../../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const ALIKE = 'the formulas of the stack, for layers all alike';
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'] as const;

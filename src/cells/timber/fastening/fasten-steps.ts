@@ -1,11 +1,10 @@
 /** The working of the fastenings. */
-import { screwFunctions, screwSteps, CUSTOM, usualSpaces } from '../../common/screws/screw-choice';
+import { screwFunctions, screwSteps, usualSpaces } from '../../common/screws/screw-choice';
 import { ruleFunctions, ruleSteps, COMMENTARY, EC5 } from './screw-rules';
 import { thinnestUndrilled } from '../../../trade/screw-spacing';
 import { type CellFunction, step } from '../../form/define';
 import { speciesIsOneOf, splitting } from '../../../trade/fastening-woods';
-
-const GEOMETRY = 'geometry';
+import { CUSTOM, GEOMETRY } from '../../../trade/sources';
 
 export const fastenFunctions = {
   ...screwFunctions,

@@ -5,12 +5,13 @@ import { choice, input, defineCell } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { chosenFromBoat, fromShop } from '../../form/from-shop';
 import { landingTimbers, landings } from '../../../boat/quantities/landings';
-import { screwInputs, screwWarnings, CUSTOM, screwCautions, NDS } from '../../common/screws/screw-choice';
+import { screwInputs, screwWarnings, screwCautions } from '../../common/screws/screw-choice';
 import { firstOf } from '../../form/in-words';
 import { COMMENTARY, EC5 } from './screw-rules';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { fastenPicture } from './fasten-drawing';
 import { fastenFunctions, fastenSteps } from './fasten-steps';
+import { CUSTOM, NDS } from '../../../trade/sources';
 
 export const fasten = defineCell({
   id: 'fasten',

@@ -8,8 +8,8 @@ import { fact, tell } from '../../form/fact';
 import { fromShop } from '../../form/from-shop';
 import { tableOf } from '../../form/row-quantities';
 import { screwInputs, usualSpaces } from '../../common/screws/screw-choice';
+import { GEOMETRY } from '../../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const SHARED = 'first and last an end distance in, the rest evenly, no wider apart than asked';
 
 const inputs = {

@@ -1,13 +1,12 @@
 /** The working of the screw map. */
-import { screwFunctions, screwSteps, CUSTOM } from '../../common/screws/screw-choice';
+import { screwFunctions, screwSteps } from '../../common/screws/screw-choice';
 import { ruleFunctions, ruleSteps } from './screw-rules';
 import { stiffnessBored } from '../../../trade/bored';
 import { tell, fact } from '../../form/fact';
 import { stands } from '../../common/frame/frame-facts';
 import { type CellFunction, step } from '../../form/define';
 import { screwsInHand, type ScrewsAsked, screwInHand, faceInWords, datumOf } from './screws-in-hand';
-
-const GEOMETRY = 'geometry';
+import { CUSTOM, GEOMETRY } from '../../../trade/sources';
 
 const wood = fact(
   'what is kept, and what is left beyond it',

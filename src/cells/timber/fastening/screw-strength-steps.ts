@@ -4,8 +4,7 @@ import { type CellFunction, step } from '../../form/define';
 import { yieldSteps } from './yield-model';
 import { speciesIsOneOf, hardwoods } from '../../../trade/fastening-woods';
 import { CHARACTERISTIC } from './screw-rules';
-
-export const NDS = 'National Design Specification for Wood Construction (2018)';
+import { NDS } from '../../../trade/sources';
 
 export const HANDBOOK = 'Wood Handbook';
 

@@ -8,7 +8,8 @@ import { firstOf } from '../../form/in-words';
 import { inModes } from './yield-model';
 import { tradeQuantities } from '../../../boat/quantities/trade-quantities';
 import { strengthPicture, strengthChart } from './screw-strength-drawing';
-import { NDS, HANDBOOK, THICKEST, strengthFunctions, strengthSteps } from './screw-strength-steps';
+import { HANDBOOK, THICKEST, strengthFunctions, strengthSteps } from './screw-strength-steps';
+import { NDS } from '../../../trade/sources';
 
 callByNumber('screwDiameter', shankOf);
 

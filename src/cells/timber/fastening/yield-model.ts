@@ -1,8 +1,8 @@
 /** The yield model of a screw or nail pushed sideways: its modes as steps, each of its own formula. */
 import { step } from '../../form/define';
 import { firstOf } from '../../form/in-words';
+import { NDS } from '../../../trade/sources';
 
-const NDS = 'National Design Specification for Wood Construction (2018)';
 export const YIELD = `${NDS}, Table 12.3.1A`;
 const REMEMBERED = `${NDS}, Table 12.3.1A; the term 1 + 2 Re from memory`;
 

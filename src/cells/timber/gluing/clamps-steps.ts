@@ -6,10 +6,7 @@ import { customPitch } from '../../common/glue/clamp-pitch';
 import { citation } from '../../../trade/table';
 import { clampPitch, screwPressure } from '../../../trade/adhesives';
 import { saidAtMost } from '../../common/sizes/custom-sizes';
-
-export const CUSTOM = 'common practice, no source';
-
-const GEOMETRY = 'geometry';
+import { CUSTOM, GEOMETRY } from '../../../trade/sources';
 
 /** From this specific gravity on a wood counts as dense. */
 const DENSE = 0.55;

@@ -11,7 +11,7 @@ import {
 } from '../../common/glue/glues';
 import { partRadiusQuantities } from '../../../boat/quantities/part-radius-quantities';
 import { bendingModuli } from '../../../boat/quantities/bending-quantities';
-import { clampSteps, CUSTOM } from './clamps-steps';
+import { clampSteps } from './clamps-steps';
 import { firstOf } from '../../form/in-words';
 import { drawing, mm, note } from '../../../drawing';
 import { clampedJoint, SHOWN } from './clamps-drawing';
@@ -19,6 +19,7 @@ import { partAlong } from './glued-joints';
 import { defineCell } from '../../form/define';
 import { tableOf } from '../../form/row-quantities';
 import { clampInputs } from './clamps-inputs';
+import { CUSTOM } from '../../../trade/sources';
 
 const brings = (layout: Layout) => [
   ...tradeQuantities(),

@@ -4,8 +4,9 @@ import { choice, input } from '../../form/define';
 import { BEAD_EVERY, jointInputs } from './glued-joints';
 import { jointOptions } from './joint-list';
 import { ofGlue } from '../../common/glue/glues';
-import { BEADED, CUSTOM } from './glue-steps';
+import { BEADED } from './glue-steps';
 import { usualPace, glueNeedInputs } from '../../common/glue/glue-needs';
+import { CUSTOM } from '../../../trade/sources';
 
 export const glueInputs = {
   joint: choice('Joint', { options: jointOptions, preset: 'sideLogs' }),

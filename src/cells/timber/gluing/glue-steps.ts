@@ -3,10 +3,7 @@ import { jointSteps } from './glued-joints';
 import { usualLineStep, usualSpreadStep, glueNeeds, MIXING } from '../../common/glue/glue-needs';
 import { step } from '../../form/define';
 import { DOUBLING } from '../../common/glue/glues';
-
-export const CUSTOM = 'common practice, no source';
-
-export const GEOMETRY = 'geometry';
+import { CUSTOM, GEOMETRY } from '../../../trade/sources';
 
 export const BEADED = 'glue == "polyurethane"';
 

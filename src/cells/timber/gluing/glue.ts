@@ -1,5 +1,5 @@
 /** Glue for the joints of the boat: bead or film, volume, packs, and how long a run may be closed at once. */
-import { glueSteps, BEADED, GEOMETRY } from './glue-steps';
+import { glueSteps, BEADED } from './glue-steps';
 import { firstOf } from '../../form/in-words';
 import { OPEN_TIME, tooCold, glueCautions, glueSources, glueQuantities } from '../../common/glue/glues';
 import { drawing, mm, note } from '../../../drawing';
@@ -8,6 +8,7 @@ import { isIssue } from '../../../measure';
 import { defineCell } from '../../form/define';
 import { tableOf } from '../../form/row-quantities';
 import { glueInputs } from './glue-inputs';
+import { GEOMETRY } from '../../../trade/sources';
 const EPOXY = 'glue == "epoxy"';
 const PACKS = '{packs} {packs?pack:packs} of {pack}';
 const ON_ALL = 'on {pieces} pieces, {length} together';

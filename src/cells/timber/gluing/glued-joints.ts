@@ -2,11 +2,11 @@
 import { input, step } from '../../form/define';
 import { fromBoat } from '../../form/from-boat';
 import { type JointToGlue, joints, parts, SEATS, single, type Timber } from './joint-list';
+import { GEOMETRY } from '../../../trade/sources';
 
 /** A width takes one bead for every so much of it. */
 export const BEAD_EVERY = '40 mm';
 const BEADS = `one bead for each ${BEAD_EVERY} (1 1/2 in) of width: common practice, no source`;
-const GEOMETRY = 'geometry';
 
 const pick = (of: (joint: JointToGlue) => string, all: string) =>
   single.reduceRight((rest, joint) => `joint == "${joint.id}" ? ${of(joint)} : ${rest}`, all);

@@ -6,8 +6,7 @@ import { type CellFunction, step } from '../../form/define';
 import { screwLengths } from '../../../trade/lengths-sold';
 import { INCH } from '../../../measure/si';
 import { buttKept } from '../../../trade/scarf-strength';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../../trade/sources';
 
 export const PRACTICE = 'common practice, no source';
 

@@ -4,7 +4,8 @@ import { tableOf } from '../../form/row-quantities';
 import { buttKinds, buttInputs } from './butt-inputs';
 import { sheathing } from '../../../trade/butt-plates';
 import { drawButt } from './butt-drawing';
-import { GEOMETRY, PRACTICE, PRINTED, HANDBOOK, buttFunctions, buttSteps } from './butt-steps';
+import { PRACTICE, PRINTED, HANDBOOK, buttFunctions, buttSteps } from './butt-steps';
+import { GEOMETRY } from '../../../trade/sources';
 
 export const butt = defineCell({
   id: 'butt',

@@ -3,8 +3,7 @@ import { layOut, type JointRules, timberOf } from '../../../boat/joinery/joint-l
 import type { ListRow, ValuesOf } from '../../form/define';
 import { fact } from '../../form/fact';
 import type { jointInputs } from './joints-inputs';
-
-export const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../../trade/sources';
 
 /** The inputs as facts read them. */
 export type JointsAsked = ValuesOf<typeof jointInputs>;

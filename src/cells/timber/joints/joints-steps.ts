@@ -2,8 +2,9 @@
 import { faultsOf, type Joint, verdictOf } from '../../../boat/joinery/joint-layout';
 import { step, type ValuesOf } from '../../form/define';
 import { fact, tell } from '../../form/fact';
-import { edge, GEOMETRY, type JointsAsked, layout } from './joints-facts';
+import { edge, type JointsAsked, layout } from './joints-facts';
 import type { jointInputs } from './joints-inputs';
+import { GEOMETRY } from '../../../trade/sources';
 
 /** A timber bent flatter than this counts as straight, m. */
 const STRAIGHT = 1000;

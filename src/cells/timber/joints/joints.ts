@@ -5,8 +5,8 @@ import { jointList } from './joints-facts';
 import { jointInputs } from './joints-inputs';
 import { bendChart, drawJoints } from './joints-drawing';
 import { jointSteps } from './joints-steps';
+import { GEOMETRY } from '../../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const PRACTICE = 'common practice, no source';
 
 /** What to do by hand where the best pattern is not wanted: numbers of the boat, as entries. */

@@ -5,8 +5,8 @@ import { firstOf } from '../../form/in-words';
 import { fromBoat } from '../../form/from-boat';
 import { longParts } from '../../../boat/joinery/long-parts';
 import { drawScarf, inFigures, strengthChart } from './scarf-drawing';
+import { GEOMETRY } from '../../../trade/sources';
 
-const GEOMETRY = 'geometry';
 const HANDBOOK = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 10';
 
 export const scarf = defineCell({

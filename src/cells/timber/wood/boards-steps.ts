@@ -14,8 +14,7 @@ import {
   shop,
 } from './boards-facts';
 import { type boardsInputs, priceSteps } from './boards-inputs';
-
-const GEOMETRY = 'geometry';
+import { GEOMETRY } from '../../../trade/sources';
 
 const sum = <T>(of: readonly T[], size: (one: T) => number): number =>
   of.reduce((total, one) => total + size(one), 0);

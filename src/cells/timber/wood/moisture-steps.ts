@@ -2,6 +2,7 @@
 import { step } from '../../form/define';
 import { plywoodMovement } from '../../../trade/shrinkage';
 import { citation } from '../../../trade/table';
+import { CUSTOM } from '../../../trade/sources';
 
 const SETTLES =
   'Simpson, FPL-RN-0268 (1998): Hailwood and Horrobin’s form with two hydrates, fitted to the handbook’s table; as transcribed';
@@ -12,8 +13,6 @@ const MOVES = 'Wood Handbook, USDA FPL-GTR-190 (2010), ch. 13: width x coefficie
 
 const CUPS =
   'geometry: about the pith, widths along the rings change by one share and those across by another';
-
-export const CUSTOM = 'common practice, no source';
 
 export const moistureSteps = {
   celsius: step('number', '(air - 273.15 K) / K', 'degrees Celsius', 'definition'),

@@ -12,7 +12,8 @@ import { tableOf } from '../../form/row-quantities';
 import { enlarged, boardEnd } from './board-end-drawing';
 import { drawing, mm, note } from '../../../drawing';
 import { isIssue } from '../../../measure';
-import { CUSTOM, moistureSteps } from './moisture-steps';
+import { moistureSteps } from './moisture-steps';
+import { CUSTOM } from '../../../trade/sources';
 
 const fromTable: readonly Derived[] = constantsOf(shrinkage);
 const brings = () => [...tradeQuantities(), ...fromTable, ...glueQuantities()];
