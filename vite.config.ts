@@ -36,8 +36,9 @@ export default defineConfig({
           groups: [
             {
               name: 'page',
-              // And the list of long timbers, which is asked for with a boat and without, and what a line of text reads.
-              test: /src\/(page\/main|boat\/joinery\/long-parts|notebook\/text\/page-text)\.ts$/,
+              // And the list of long timbers, which is asked for with a boat and without, what a line of text reads, and
+              // what every cell cites.
+              test: /src\/(page\/main|boat\/joinery\/long-parts|notebook\/text\/page-text|trade\/sources)\.ts$/,
               includeDependenciesRecursively: true,
               priority: 3,
             },
