@@ -73,9 +73,9 @@ export default defineConfig({
           sequence: { groupOrder: 2 },
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          expect: { poll: { timeout: 5000 } },
-          // Two at a time: more get in each other's way on two cores.
-          maxWorkers: 2,
+          expect: { poll: { timeout: 15_000 } },
+          // One more than two cores: each waits for its page now and then, and all of them for frames.
+          maxWorkers: 3,
         },
       },
     ],

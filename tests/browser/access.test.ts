@@ -1,7 +1,7 @@
 /** For everyone: rules of access by axe, the keyboard alone, formulas and drawings that can be read out, small screens, fingers. */
 import type { Locator, Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
-import { violations } from './axe';
+import { cellsIn, type Looked, violations } from './axe';
 import { onePage } from './harness';
 import {
   answer,
@@ -24,16 +24,17 @@ import {
 
 describe('axe with all opened', () => {
   const page = onePage({ reducedMotion: 'reduce', at: '#/the-build' });
-  const found = async () => {
+  const found = async (looked: Looked = {}) => {
     await arrived(page());
     await lookThrough(page());
-    return violations(page());
+    return violations(page(), looked);
   };
 
   test('the boat’s own sheet', async () => {
     await arrived(page());
     await unfold(await openSheet(page()));
-    expect(await found()).toStrictEqual([]);
+    // The cells below it are looked at wherever they stand.
+    expect(await found({ within: '.boat-sheet' })).toStrictEqual([]);
     await press(page(), 'Close the boat’s sheet');
   });
 
@@ -57,7 +58,9 @@ describe('axe with all opened', () => {
 
   test('two versions, 1280 px', async () => {
     await page().setViewportSize({ width: 1280, height: 900 });
-    expect(await found()).toStrictEqual([]);
+    // Of the cells, which hold in this width what they held in the other, those with all opened.
+    const others = (await cellsIn(page())).filter((one) => !/"(?:scarf|bevels)"/.test(one));
+    expect(await found({ without: others })).toStrictEqual([]);
   });
 });
 

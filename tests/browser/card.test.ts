@@ -183,26 +183,32 @@ describe('every cell', () => {
   });
 });
 
-test('of every boat: within its pages, with nothing that is no number', { timeout: 180_000 }, async () => {
-  const page = await openToPrint('the-build');
-  const boats = await page
-    .locator('.boat-pick optgroup option')
-    .evaluateAll((all) => all.map((one) => (one as HTMLOptionElement).value));
-  expect(boats.length).toBeGreaterThan(3);
-  const told = new Set<string>();
-  for (const boat of boats) {
-    await page.locator('.boat-pick').selectOption(boat);
-    for (const { name, text, own, heights, wide } of await everyCard(page)) {
-      expect(text, `${name} of ${boat}`).not.toMatch(BAD);
-      // 259 mm: Letter within its margins, which is lower than A4.
-      expect(Math.max(...heights), `${name} of ${boat}`).toBeLessThanOrEqual((259 / 25.4) * 96);
-      expect(own, `${name} of ${boat}`).toBeLessThanOrEqual(3);
-      expect(wide, `${name} of ${boat}`).toBe(0);
-      told.add(name);
+test(
+  'of the other boats: within its pages, with nothing that is no number',
+  { timeout: 180_000 },
+  async () => {
+    const page = await openToPrint('the-build');
+    const boats = await page
+      .locator('.boat-pick optgroup option')
+      .evaluateAll((all) => all.map((one) => (one as HTMLOptionElement).value));
+    // The ferry dory's own are printed above.
+    const others = boats.filter((boat) => !boat.startsWith('ferry-dory'));
+    expect(others.length).toBeGreaterThan(2);
+    const told = new Set<string>();
+    for (const boat of others) {
+      await page.locator('.boat-pick').selectOption(boat);
+      for (const { name, text, own, heights, wide } of await everyCard(page)) {
+        expect(text, `${name} of ${boat}`).not.toMatch(BAD);
+        // 259 mm: Letter within its margins, which is lower than A4.
+        expect(Math.max(...heights), `${name} of ${boat}`).toBeLessThanOrEqual((259 / 25.4) * 96);
+        expect(own, `${name} of ${boat}`).toBeLessThanOrEqual(3);
+        expect(wide, `${name} of ${boat}`).toBe(0);
+        told.add(name);
+      }
     }
-  }
-  expect([...told]).toStrictEqual(await cellsOf(page));
-});
+    expect([...told]).toStrictEqual(await cellsOf(page));
+  },
+);
 
 test('a card is put away, of what can’t be read, and of two versions', async () => {
   const page = await openToPrint('quick-scarf', { colorScheme: 'dark' });

