@@ -50,6 +50,8 @@ export default defineConfig({
         test: {
           name: 'dom',
           include: ['tests/dom/**/*.test.ts'],
+          // One page for all of them: each puts what it tests into a place of its own.
+          isolate: false,
           sequence: { groupOrder: 1 },
           browser: {
             enabled: true,
