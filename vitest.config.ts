@@ -4,6 +4,18 @@ import { defineConfig } from 'vitest/config';
 import { notebooks } from './src/build/index.ts';
 import { launchOptions } from './tests/tools/chromium.mjs';
 
+/** What goes through all cells, boats or published instances with many entries: not in a quick run. */
+const SWEEPS = [
+  'cells/{every-cell,clear-drawings,warning-edges,limits-in-words,raw-names,dimensions}',
+  'cells/form/asked',
+  'cells/shape/detection',
+  'checks/{checks,check-book}',
+  'kernel/afloat/sections',
+  'notebook/{notebooks,markdown}',
+  'notebook/graph/{catalogue,misfits}',
+  'search/nest/known-optima',
+].map((name) => `tests/${name}.test.ts`);
+
 /**
  * Three kinds of test: `unit` in plain Node, `dom` inside a page of real Chromium, `browser`
  * for journeys that drive the built site from outside. They run one kind after the other, so
@@ -17,7 +29,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'tests/dom/**'],
+          exclude: ['tests/browser/**', 'tests/dom/**', ...(process.env['QUICK'] ? SWEEPS : [])],
           env: { TZ: 'UTC' },
           sequence: { groupOrder: 0 },
           // Pure enough to share their modules: to read them anew for each file took as long as half the tests. Two at

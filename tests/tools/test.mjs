@@ -1,5 +1,6 @@
 // `npm test`: types, lint, format and all three kinds of test, each run even if one before it
-// fails, so that one run tells all. `npm test -- quick` leaves out what needs a browser. Ends with
+// fails, so that one run tells all. `npm test -- quick` leaves out what needs a browser and what
+// goes through all cells with many entries, which is most of the time (vitest.config.ts). Ends with
 // the ten slowest files and a plain line with the sum of the tests; a check that fails counts there
 // as one failure.
 
@@ -23,7 +24,9 @@ const checks = [
 // Side by side, each told whole when it has ended.
 const held = await Promise.all(checks.map(([tool, args]) => check(tool, args)));
 const failing = checks.filter((_, i) => !held[i]).map(([tool]) => tool);
-const kinds = process.argv.includes('quick') ? ['--project', 'unit'] : [];
+const isQuick = process.argv.includes('quick');
+if (isQuick) process.env['QUICK'] = 'yes';
+const kinds = isQuick ? ['--project', 'unit'] : [];
 const green = run('vitest', [
   'run',
   ...kinds,
