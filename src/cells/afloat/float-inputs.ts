@@ -1,31 +1,9 @@
 /** What the cell of the floating hull asks for. */
 import { choice, input, type ValuesOf } from '../form/define';
+import { allAboard, whoMoves } from './all-aboard';
 
 export const floatInputs = {
-  mass: input('mass', 'All aboard weigh', {
-    from: 'weights.loaded',
-    preset: '250 kg',
-    min: '1 kg',
-    max: '20 t',
-    step: '10 kg',
-    note: 'hull, motor, fuel, gear and people',
-  }),
-  centreForward: input('length', 'Its centre, forward', {
-    from: 'weights.centreForward',
-    preset: '2 m',
-    min: '-3 m',
-    max: '30 m',
-    step: '50 mm',
-    note: 'from the after end of the bottom, forward',
-  }),
-  centreHeight: input('length', 'Its centre, height', {
-    from: 'weights.centreHeight',
-    preset: '400 mm',
-    min: '-2 m',
-    max: '5 m',
-    step: '50 mm',
-    note: 'above the base line',
-  }),
+  ...allAboard({ mass: 'weights.loaded', forward: 'weights.centreForward', height: 'weights.centreHeight' }),
   moves: choice('One of them', {
     options: [
       { id: 'still', label: 'sits still' },
@@ -37,11 +15,7 @@ export const floatInputs = {
   }),
   station: choice('Station looked at', { options: 'stations', preset: 'frame3' }),
   mover: input('mass', 'Who moves weighs', {
-    from: 'weights.person',
-    preset: '75 kg',
-    min: '10 kg',
-    max: '250 kg',
-    step: '1 kg',
+    ...whoMoves,
     when: 'moves != "still"',
   }),
   far: input('length', 'Moves by', {

@@ -1,5 +1,6 @@
 /** What the cell of the stability asks for. */
 import { choice, input, type ValuesOf } from '../form/define';
+import { allAboard, floatsIn } from './all-aboard';
 
 export const stabilityInputs = {
   heel: input('angle', 'Heel looked at', { preset: '15°', min: '0°', max: '90°', step: '1°' }),
@@ -119,37 +120,8 @@ export const stabilityInputs = {
     step: '50 mm',
     note: 'from the middle of the foam to that of what hangs on it; − abaft',
   }),
-  mass: input('mass', 'All aboard weigh', {
-    from: 'float.mass',
-    preset: '250 kg',
-    min: '1 kg',
-    max: '20 t',
-    step: '10 kg',
-    note: 'hull, motor, fuel, gear and people',
-  }),
-  centreForward: input('length', 'Its centre, forward', {
-    from: 'float.centreForward',
-    preset: '2 m',
-    min: '-3 m',
-    max: '30 m',
-    step: '50 mm',
-    note: 'from the after end of the bottom, forward',
-  }),
-  centreHeight: input('length', 'Its centre, height', {
-    from: 'float.centreHeight',
-    preset: '400 mm',
-    min: '-2 m',
-    max: '5 m',
-    step: '50 mm',
-    note: 'above the base line',
-  }),
-  density: input('density', 'Density of the water', {
-    from: 'float.density',
-    preset: '1000 kg/m3',
-    min: '990 kg/m3',
-    max: '1035 kg/m3',
-    step: '5 kg/m3',
-  }),
+  ...allAboard({ mass: 'float.mass', forward: 'float.centreForward', height: 'float.centreHeight' }),
+  density: floatsIn,
 } as const;
 
 export type StabilityAsked = ValuesOf<typeof stabilityInputs>;
