@@ -57,6 +57,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     state: [],
     graph: ['state'],
     keeping: ['state'],
+    link: ['state'],
     log: ['state'],
     text: ['graph'],
     blocks: ['text'],

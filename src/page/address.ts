@@ -8,11 +8,19 @@ export interface PageAddress {
 
 export const way = signal<PageAddress>(readWay());
 
-export function followHash(): void {
-  addEventListener('hashchange', () => {
-    way.value = readWay();
-  });
+/** @param arrive called for an address that is a link with a boat in it: it leads nowhere until that is taken */
+export function followHash(arrive: (letters: string) => void): void {
+  const follow = () => {
+    const letters = lettersOfLink();
+    if (letters === undefined) way.value = readWay();
+    else arrive(letters);
+  };
+  addEventListener('hashchange', follow);
+  follow();
 }
+
+/** What stands in the address of a link, `#link=…`; undefined in any other. What a letter's writer put behind it is left out. */
+export const lettersOfLink = (): string | undefined => /^#link=([\w-]*)/.exec(location.hash)?.[1];
 
 export function wayTo(notebook: string, place?: string): string {
   return `#/${encodeURIComponent(notebook)}${place ? `/${place}` : ''}`;

@@ -5,7 +5,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
-import type { AsBuilt, Log, Option, OwnNotebooks, Table, Value } from '../boat';
+import type { Boat, Option, OwnNotebooks, Table, Value } from '../boat';
 import type { Instance, Say } from '../cells';
 import {
   isIssue,
@@ -93,15 +93,11 @@ export interface Bench {
   /** Goes to where a quantity is written or worked out; `boat` is the boat's own sheet, `boats` the list of boats, `log` her log. */
   readonly goTo: (name: string) => void;
   /** Puts another boat on the bench, from the starters or a file. */
-  readonly openBoat: (
-    table: Table,
-    entries?: Readonly<Record<string, string>>,
-    asBuilt?: AsBuilt,
-    name?: string,
-    notebooks?: OwnNotebooks,
-    log?: Log,
-  ) => Promise<void>;
+  readonly openBoat: (boat: NewBoat) => Promise<void>;
 }
+
+/** A boat to begin with; what is not said of her is not there. */
+export type NewBoat = Pick<Boat, 'table'> & Partial<Boat>;
 
 export interface OtherVersion {
   readonly version: Version;

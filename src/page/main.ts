@@ -131,13 +131,13 @@ const bench: Bench = {
   misfits: signal([]),
   otherMisfits: signal([]),
   goTo: (name) => void import('./go-to').then(({ goToQuantity }) => goToQuantity(name, bench)),
-  openBoat: async (...boat) => (await import('./boat/other-boat')).beginBoat(bench, ...boat),
+  openBoat: async (boat) => (await import('./boat/other-boat')).beginBoat(bench, boat),
 };
 
 // A window stays with its boat, whatever others take up.
 takeInHand(ownBoat.peek(), windowShelf);
 takeColours(shelf);
-followHash();
+followHash((letters) => void import('./link/arrive').then(({ arrive }) => arrive(letters, bench)));
 let onBench: string | null = null;
 effect(() => {
   const next = wanted.value;

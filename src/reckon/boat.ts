@@ -1,5 +1,6 @@
 /** The boat named on the command line: one of the starters, or a boat file. */
 import { type AsBuilt, isUnread, nothingBuilt, readBoatFile, starter, starters, type Table } from '../boat';
+import { keepOnly, stateOf } from '../notebook/state/state';
 import { type Issue, isIssue, nearestNames } from '../measure';
 
 export interface BoatAsked {
@@ -35,5 +36,7 @@ export function boatNamed(
 function boatIn(path: string, text: string): BoatAsked | { readonly faults: readonly string[] } {
   const boat = readBoatFile(text);
   if (isUnread(boat)) return { faults: boat.faults.map((fault) => `the boat file "${path}": ${fault}`) };
-  return { ...boat, asBuilt: boat.asBuilt ?? nothingBuilt };
+  // Of two versions, the one in hand is what the page shows too.
+  const { table, entries, asBuilt } = keepOnly(stateOf(boat), boat.inHand ?? 'first');
+  return { table, entries, asBuilt };
 }

@@ -195,14 +195,16 @@ test('as a file', { timeout: 120_000 }, async () => {
     await undoAll(page);
   });
 
-  await step('of the version in hand', async () => {
+  await step('with both versions, and the same in hand', async () => {
     await press(page, 'Keep this and try another');
     await type(page, 'scarf.thickness', '25');
     await reads(answer(page, 'scarf.taper', 'second'), '200 mm');
+    const kept = await textOf(answer(page, 'scarf.taper'));
     const text = await savedFile(page);
     await openFile(elsewhere, 'tried.json', text);
-    await reads(answer(elsewhere, 'scarf.taper'), '200 mm');
-    expect(await elsewhere.locator('.figure.second').count()).toBe(0);
+    await reads(answer(elsewhere, 'scarf.taper', 'second'), '200 mm');
+    await reads(answer(elsewhere, 'scarf.taper'), kept);
+    expect(await elsewhere.getByRole('radio', { name: 'the version tried' }).isChecked()).toBe(true);
     await undoAll(page);
   });
 

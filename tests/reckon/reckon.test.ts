@@ -211,6 +211,22 @@ describe('a boat file', () => {
   const withEntries = (entries: Record<string, string>) =>
     reckon(['own.json', 'hull.length'], () => writeBoatFile({ name: 'Own', table: demoBoat, entries }));
   test.each([
+    [undefined, '8'],
+    ['second', '12'],
+  ] as const)('with two versions answers for the one in hand: %s', (inHand, slope) => {
+    const two = {
+      name: 'Own',
+      table: demoBoat,
+      entries: { 'scarf.slope': '8' },
+      second: { 'scarf.slope': '12' },
+    };
+    const { out } = reckon(['own.json', 'scarf.slope'], () =>
+      writeBoatFile({ ...two, ...(inHand && { inHand }) }),
+    );
+    expect(out).toMatch(new RegExp(`\\b${slope}\\b`));
+  });
+
+  test.each([
     [{ 'scarf.slop': '8' }, /^there is no quantity "scarf.slop"; nearest: scarf.slope/],
     [{ 'scarf.thickness': '3 kg' }, /is a length; "3 kg" is a mass/],
     [{ 'scarf.taper': '100 mm' }, /^scarf.taper follows from others and can't be set/],

@@ -20,6 +20,10 @@ export interface Boat {
   readonly table: Table;
   /** Entry by the quantity's name; what is not there has its preset. */
   readonly entries: Readonly<Record<string, string>>;
+  /** The entries in which a second version differs, null for back to the preset; left out where there is one version. */
+  readonly second?: Readonly<Record<string, string | null>>;
+  /** The version that edits go into; left out, the first. */
+  readonly inHand?: 'second';
   /** What is measured and cut; left out where nothing is. */
   readonly asBuilt?: AsBuilt;
   /** Notebooks of the builder's own; left out where there is none. */
@@ -33,7 +37,7 @@ export const BOAT_FILE = 'battenbook boat';
 const BOAT_FILE_VERSION = 2;
 
 /** A million for the boat, and twice the letters of her notebooks: marks and line ends take two in JSON. */
-const LONGEST_FILE = 3_000_000;
+export const LONGEST_FILE = 3_000_000;
 const MOST_ENTRIES = 5000;
 const LONGEST_ENTRY = 1000;
 const LONGEST_ENTRY_NAME = 120;
@@ -65,6 +69,11 @@ const entryNameText = v.pipe(
 
 const entries = v.pipe(
   v.record(entryNameText, entry, 'must be an object'),
+  v.check((all) => Object.keys(all).length <= MOST_ENTRIES, `must hold at most ${MOST_ENTRIES} entries`),
+);
+
+const second = v.pipe(
+  v.record(entryNameText, v.nullable(entry), 'must be an object'),
   v.check((all) => Object.keys(all).length <= MOST_ENTRIES, `must hold at most ${MOST_ENTRIES} entries`),
 );
 
@@ -105,6 +114,8 @@ const schema = v.object(
     name: v.optional(v.pipe(v.string('must be a text'), v.maxLength(80, 'must be at most 80 letters long'))),
     hull: tableSchema,
     entries: v.optional(entries, {}),
+    second: v.optional(second),
+    inHand: v.optional(v.literal('second', 'can only be "second"')),
     asBuilt: v.optional(asBuilt),
     notebooks: v.optional(notebooksSchema),
     log: v.optional(logSchema),
@@ -124,11 +135,13 @@ export function readBoatFile(text: string): Boat | Unread {
   }
   const read = v.safeParse(schema, json);
   if (!read.success) return { faults: sentences(read.issues) };
-  const { hull, name, entries: written, asBuilt: built, notebooks, log } = read.output;
+  const { hull, name, entries: written, second: other, inHand, asBuilt: built, notebooks, log } = read.output;
   return {
     name: name ?? hull.name,
     table: hull,
     entries: written,
+    ...(other && { second: other }),
+    ...(other && inHand && { inHand }),
     ...(built && { asBuilt: built }),
     ...(notebooks && { notebooks }),
     ...(log && { log }),
@@ -136,18 +149,22 @@ export function readBoatFile(text: string): Boat | Unread {
 }
 
 /** The boat as a file; reading it gives the same boat. */
-export function writeBoatFile(boat: Boat): string {
-  const file = {
+export const writeBoatFile = (boat: Boat): string => `${JSON.stringify(asFile(boat), null, 1)}\n`;
+
+/** What a boat file holds, as plain data. */
+export function asFile(boat: Boat): Record<string, unknown> {
+  return {
     format: BOAT_FILE,
     version: BOAT_FILE_VERSION,
     name: boat.name,
     hull: writeTable(boat.table),
     entries: boat.entries,
+    ...(boat.second && { second: boat.second }),
+    ...(boat.second && boat.inHand && { inHand: boat.inHand }),
     ...(boat.asBuilt && !isNothing(boat.asBuilt) && { asBuilt: boat.asBuilt }),
     ...(boat.notebooks && Object.keys(boat.notebooks).length > 0 && { notebooks: boat.notebooks }),
     ...(boat.log && Object.keys(boat.log).length > 0 && { log: boat.log }),
   };
-  return `${JSON.stringify(file, null, 1)}\n`;
 }
 
 const isNothing = ({ measured, cut }: AsBuilt) =>

@@ -7,6 +7,7 @@
  */
 import {
   type AsBuilt,
+  type Boat,
   type CutPart,
   type Log,
   nothingBuilt,
@@ -36,17 +37,29 @@ export interface BookState {
   readonly log: Log;
 }
 
-/** A boat as it comes from a file or a starter: one version. */
-export function freshState(
-  table: Table,
-  entries: Entries = {},
-  asBuilt = nothingBuilt,
+/** A boat as she comes from a file, a link or a starter: what is not said of her is not there. */
+export function stateOf({
+  table,
   name = table.name,
-  notebooks: OwnNotebooks = {},
-  log: Log = {},
-): BookState {
-  return { name, table, entries, second: null, inHand: 'first', asBuilt, notebooks, log };
+  entries = {},
+  second,
+  inHand,
+  asBuilt = nothingBuilt,
+  notebooks = {},
+  log = {},
+}: Pick<Boat, 'table'> & Partial<Boat>): BookState {
+  const versions = { second: second ?? null, inHand: (second && inHand) ?? 'first' } as const;
+  return { name, table, entries, ...versions, asBuilt, notebooks, log };
 }
+
+/** The boat as a file keeps her. */
+export function boatOf({ second, inHand, ...boat }: BookState): Boat {
+  return { ...boat, ...(second && { second }), ...(second && inHand === 'second' && { inHand }) };
+}
+
+/** A boat with one version. */
+export const freshState = (table: Table, entries: Entries = {}, asBuilt = nothingBuilt, name = table.name) =>
+  stateOf({ table, entries, asBuilt, name });
 
 /** The table of a sheet without a boat. */
 export const noBoat: Table = {

@@ -2,9 +2,11 @@
 import type { TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import { writeBoatFile } from '../../boat';
-import { keepOnly } from '../../notebook';
+import { boatOf } from '../../notebook';
 import { useBench } from '../bench';
+import { showPlace } from '../go-to';
 import { html } from '../html';
+import { linkOpen } from '../link-open';
 import { offerFile } from '../offer-file';
 import { openBoatFile } from './open-boat-file';
 
@@ -12,13 +14,13 @@ export function BoatKeeping() {
   const bench = useBench();
   const file = useRef<HTMLInputElement>(null);
   const save = () => {
-    const state = bench.book.state.peek();
-    const { name, table, entries, asBuilt, notebooks, log } = keepOnly(state, state.inHand);
-    offerFile(
-      writeBoatFile({ name, table, entries, asBuilt, notebooks, log }),
-      fileName(name),
-      'application/json',
-    );
+    const boat = boatOf(bench.book.state.peek());
+    offerFile(writeBoatFile(boat), fileName(boat.name), 'application/json');
+  };
+  const link = ({ currentTarget }: TargetedEvent<HTMLButtonElement>) => {
+    linkOpen.value = 'make';
+    showPlace('link-title');
+    currentTarget.closest('details')?.removeAttribute('open');
   };
   const open = async (event: TargetedEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
@@ -35,6 +37,7 @@ export function BoatKeeping() {
       <button type="button" onClick=${save}>Save boat to a file</button>`
     }
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
+    <button type="button" onClick=${link}>Make a link</button>
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />
   </div>`;
 }

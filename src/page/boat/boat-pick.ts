@@ -19,7 +19,7 @@ export function BoatPick() {
     event.currentTarget.value = '';
     const starter = starters.find(({ id }) => id === chosen);
     const boat = boats.find(({ key }) => key === chosen);
-    if (starter) void bench.openBoat(starter.table);
+    if (starter) void bench.openBoat(starter);
     else if (boat) openBoat(bench, boat.key, boat.name);
     else if (chosen === LIST) bench.goTo('boats');
   };

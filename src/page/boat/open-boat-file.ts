@@ -17,5 +17,5 @@ export async function openBoatFile(bench: Bench, file: File): Promise<void> {
   }
   const boat = readBoatFile(await file.text());
   if ('faults' in boat) refuse(boat.faults.slice(0, TOLD).join('; '));
-  else await bench.openBoat(boat.table, boat.entries, boat.asBuilt, boat.name, boat.notebooks, boat.log);
+  else await bench.openBoat(boat);
 }

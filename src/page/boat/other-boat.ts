@@ -1,33 +1,15 @@
 /** Puts another boat on the bench. Hers is a place of her own on the shelf: the one before stays as she is. */
-import {
-  type AsBuilt,
-  demoBoat,
-  type Log,
-  nothingBuilt,
-  type OwnNotebooks,
-  type Starter,
-  starters,
-  type Table,
-  writeTable,
-} from '../../boat';
-import { freshState, type Kept, takeInHand } from '../../notebook';
+import { demoBoat, nothingBuilt, type Starter, starters, writeTable } from '../../boat';
+import { type Kept, stateOf, takeInHand } from '../../notebook';
 import { keptAt } from '../../notebook/keeping/read-saved';
 import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/keeping/boats';
-import type { Bench } from '../bench';
+import type { Bench, NewBoat } from '../bench';
 import { wayTo } from '../address';
 import { notebooks, openHead } from '../library';
 
-/** Begins a boat from a table, a starter's or a file's. */
-export function beginBoat(
-  bench: Bench,
-  table: Table,
-  entries?: Readonly<Record<string, string>>,
-  asBuilt?: AsBuilt,
-  name = table.name,
-  notebooks?: OwnNotebooks,
-  log?: Log,
-): void {
-  begin(bench, { state: freshState(table, entries, asBuilt, name, notebooks, log), earlier: [], later: [] });
+/** Begins a boat from a starter, a file or a link. */
+export function beginBoat(bench: Bench, boat: NewBoat): void {
+  begin(bench, { state: stateOf(boat), earlier: [], later: [] });
 }
 
 /** Begins a boat that is as another is, with all her steps. */
@@ -67,7 +49,7 @@ export function openBoat(bench: Bench, key: string, name: string): void {
     says: `${name} is on the bench now.${untouched ? '' : ` ${left} is kept as you left her.`}`,
     key: {
       words: `Back to ${left}`,
-      act: () => (untouched ? beginBoat(bench, untouched.table) : openBoat(bench, before, left)),
+      act: () => (untouched ? beginBoat(bench, untouched) : openBoat(bench, before, left)),
     },
   };
 }
@@ -95,7 +77,7 @@ export function putBoatAway(bench: Bench, key: string): void {
     bench.keeping.save();
     const next = ownBoats(shelf).findLast((one) => !one.away && one.key !== key);
     if (next) openBoat(bench, next.key, next.name);
-    else beginBoat(bench, demoBoat);
+    else beginBoat(bench, { table: demoBoat });
   }
   if (ownBoats(shelf).some((one) => one.key === key)) putAway(shelf, key, true);
 }

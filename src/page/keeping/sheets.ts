@@ -19,7 +19,7 @@ export interface BenchSheet {
  * @param isOwn whether the notebook is the builder's own, kept with the boat
  */
 export function sheetFor(
-  head: NotebookHead | undefined,
+  head: Pick<NotebookHead, 'id' | 'boat'> | undefined,
   own: string,
   chosen: ReadonlyMap<string, string | null>,
   isOwn = false,

@@ -2,16 +2,18 @@
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
+import { linkOpen } from '../link-open';
 import { logOpen } from '../log-open';
 
 const WhoseBoat = later(async () => (await import('../boat/whose-boat')).WhoseBoat, 'whose-boat');
 const OwnBoats = later(async () => (await import('../boat/own-boats')).OwnBoats, 'boat-sheet');
+const LinkSheet = later(async () => (await import('../link/link-sheet')).LinkSheet, 'boat-sheet');
 const LogSheet = later(async () => (await import('../log/log-sheet')).LogSheet, 'boat-sheet');
 
 export function Notices() {
   const { boatsOpen, boatless, sheet } = useBench();
   return html`<div class="notices">
-    ${use(Said, {})} ${use(TwoBoats, {})} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
+    ${use(Said, {})} ${use(TwoBoats, {})} ${linkOpen.value ? use(LinkSheet, {}) : null} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
   </div>`;
 }
 

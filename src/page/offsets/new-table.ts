@@ -49,7 +49,7 @@ export function NewTable({ begun }: { begun?: () => void }) {
     if (isIssue(made)) return;
     keepNotation(made.name, notation);
     begun?.();
-    void bench.openBoat(made);
+    void bench.openBoat({ table: made });
     follow(bench.shown, plans[notation].shown);
   };
   const field = (key: string, label: string, value: string, digits = false) => html`<p>

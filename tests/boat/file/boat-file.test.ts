@@ -53,6 +53,19 @@ describe('what is written reads back the same', () => {
     );
   });
 
+  test('both versions, and which is in hand', () => {
+    const second = { 'keelson.thickness': '21 mm', 'side.thickness': null };
+    const two: Boat = { ...boat({ 'side.thickness': '6 mm' }), second, inHand: 'second' };
+    expect(opened(writeBoatFile(two))).toStrictEqual(two);
+    expect(opened(writeBoatFile({ ...boat(), second: {} }))).toStrictEqual({ ...boat(), second: {} });
+    // Nothing can be in hand that is not there.
+    expect(opened(writeBoatFile({ ...boat(), inHand: 'second' }))).toStrictEqual(boat());
+    expect(changed((file) => (file['second'] = { '__proto__.x': '6 mm' }))).toStrictEqual([
+      'second: __proto__.x is not the name of a quantity',
+    ]);
+    expect(changed((file) => (file['inHand'] = 'first'))).toStrictEqual(['inHand can only be "second"']);
+  });
+
   test('any numbers in the table', () => {
     const number = fc.oneof(
       fc.constant(null),
