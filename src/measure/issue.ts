@@ -6,6 +6,8 @@ export interface Issue {
   readonly waitsFor?: string;
   /** The names of a circle of links, when that is the fault. */
   readonly circle?: readonly string[];
+  /** Where in the text that was read the fault begins, in characters; of a sum that can't be read. */
+  readonly at?: number;
 }
 
 /** An issue that says `sentence`. */

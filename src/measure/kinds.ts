@@ -144,6 +144,9 @@ export function kindOf(id: KindId): Kind {
   return kind;
 }
 
+/** Has a kind found by its id that stands in no table: what a builder's own sum may come to. */
+export const keepKind = (kind: Kind): unknown => byId.set(kind.id, kind);
+
 /** A dimension in words, with its article: `a length`, `a force over a time`. */
 export function sayDimension(dimension: Dimension): string {
   return kinds.find((kind) => sameDimension(kind.dimension, dimension))?.noun ?? composeDimension(dimension);

@@ -20,7 +20,7 @@ export interface Print {
 }
 
 /** The formula as one MathML row, in symbols or with its numbers put in. */
-export function mathOf(formula: Formula, print: Print): MathNode {
+export function mathOf(formula: Pick<Formula, 'sum'>, print: Print): MathNode {
   return row([typeset(formula.sum.tree, { ...print, meanings: formula.sum.meanings })]);
 }
 
@@ -116,7 +116,7 @@ function sign(fn: string): MathNode {
 
 /** Symbols are words, so their product needs a sign: a dot; numbers take a cross. */
 function product({ value }: Setting): MathNode {
-  return { tag: 'mo', text: value ? '×' : '⋅' };
+  return { tag: 'mo', text: value ? '×' : '·' };
 }
 
 /** The brackets that a fraction bar or a raised place makes needless are dropped. */

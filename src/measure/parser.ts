@@ -100,8 +100,13 @@ const parseText = createParse({
 /** The tree of a sum and the way to run it. Throws what mathjs throws for a text that is none. */
 export function parse(text: string): { tree: Tree; run: Run } {
   const node = parseText(text);
-  return { tree: node as unknown as Tree, run: node.transform(lookOnlyWhereNeeded).compile().evaluate };
+  const tree = node as unknown as Tree;
+  return { tree, run: runOf(tree) };
 }
+
+/** The way to run a tree, or a part of one. */
+export const runOf = (tree: Tree): Run =>
+  (tree as unknown as MathjsNode).transform(lookOnlyWhereNeeded).compile().evaluate;
 
 /** `a and b` as `a ? b : 0`, `a or b` as `a ? 1 : b`, so that `n != 0 and m / n > 2` never divides by zero. */
 function lookOnlyWhereNeeded(node: MathjsNode): MathjsNode {

@@ -6,7 +6,7 @@ import { type Issue, isIssue, issue } from './issue';
 import { literalAt, valueOf } from './literal';
 import { nearestNames } from './names';
 import { skip } from './numeral';
-import { faultOfOrder, type Meaning, type Token } from './tokens';
+import { faultOfOrder, type Meaning, type PlacedToken, type Token } from './tokens';
 import { unitAt, unitSpellings } from './units';
 import { constants, functions } from './vocabulary';
 
@@ -16,6 +16,7 @@ export interface Scanned {
   readonly meanings: ReadonlyMap<string, Meaning>;
   /** Functions called, each once, that are not of the vocabulary. */
   readonly called: readonly string[];
+  readonly tokens: readonly PlacedToken[];
 }
 
 export interface ScanRules {
@@ -39,7 +40,7 @@ export function scan(text: string, rules: ScanRules): Scanned | Issue {
   const tokens = tokensOf(text, rules);
   if (isIssue(tokens)) return tokens;
   const fault = faultOfOrder(tokens);
-  if (fault !== undefined) return issue(fault);
+  if (fault) return fault;
 
   const meanings = new Map<string, Meaning>();
   const symbols = new Map<string, string>();
@@ -54,11 +55,11 @@ export function scan(text: string, rules: ScanRules): Scanned | Issue {
   const called = tokens
     .filter(({ is, text }) => is === 'call' && !functions.has(text))
     .map(({ text }) => text);
-  return { sum: parts.join(' '), meanings, called: [...new Set(called)] };
+  return { sum: parts.join(' '), meanings, called: [...new Set(called)], tokens };
 }
 
-function tokensOf(text: string, rules: ScanRules): Token[] | Issue {
-  const tokens: Token[] = [];
+function tokensOf(text: string, rules: ScanRules): PlacedToken[] | Issue {
+  const tokens: PlacedToken[] = [];
   /** Brackets that are open; true for those of a function. */
   const brackets: boolean[] = [];
   for (let at = skip(text, 0); at < text.length; at = skip(text, at)) {
@@ -67,13 +68,13 @@ function tokensOf(text: string, rules: ScanRules): Token[] | Issue {
       numberAt(text, at, tokens, brackets.at(-1) === true, rules) ??
       wordAt(text, at, last, rules) ??
       signAt(text, at, last);
-    if (isIssue(found)) return found;
+    if (isIssue(found)) return { ...found, at };
     const { token, end } = found;
     if (token.is === '(') brackets.push(last?.is === 'call');
     if (token.is === ')') brackets.pop();
     // The minus of -5 °C has gone into the value.
     if (token.is === 'value' && token.text.startsWith('-')) tokens.pop();
-    tokens.push(token);
+    tokens.push({ ...token, at, end });
     at = end;
   }
   return tokens;

@@ -84,7 +84,7 @@ function parseSafely(sum: string): { tree: Tree; run: Run } | Issue {
 }
 
 /** A function with too few or too many arguments. */
-function faultOfCalls(tree: Tree, more: ReadonlyMap<string, MathFunction>): Issue | undefined {
+export function faultOfCalls(tree: Tree, more: ReadonlyMap<string, MathFunction>): Issue | undefined {
   for (const part of partsOf(tree)) {
     const fault = faultOfCalls(part, more);
     if (fault) return fault;

@@ -37,13 +37,13 @@ export interface Manner {
   readonly bound?: Bound | undefined;
   /** How far off is still good work, SI: it is written as finely as that. */
   readonly within?: number | undefined;
+  /** A unit of its own, instead of the chosen one. */
+  readonly unit?: string;
 }
 
 export interface WriteOptions extends Manner {
   /** So many steps more finely than a builder reads: for a number that must differ from its limit. */
   readonly finer?: number;
-  /** A unit of the place's own, instead of the chosen one. */
-  readonly unit?: string;
   /** Put + before what is above zero, as for a difference. */
   readonly sign?: boolean;
   /** Cut millimetres to whole ones, as for a mark, with the rest as remainder. */

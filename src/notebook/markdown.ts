@@ -55,6 +55,8 @@ function nothingFound(): Noted {
     headingIds: new Set(),
     places: new Map(),
     shown: new Map(),
+    formulas: new Map(),
+    shownFormulas: new Map(),
     cells: 0,
     numbers: 0,
   };
@@ -76,6 +78,7 @@ function page(
     summary: curled(written.summary),
     blocks,
     places: [...found.places.values()],
+    ...(found.formulas.size > 0 && { formulas: [...found.formulas.values()] }),
     headings: found.headings,
     faults: found.faults.toSorted((a, b) => a.line - b.line),
   };

@@ -1,7 +1,9 @@
 /** The way to a quantity: to its place on the page if it has one, to another notebook, or to the boat's own sheet. */
 import { countsNow, lists, shopGroups } from '../boat';
 import type { Bench } from './bench';
-import { notebookWith, openHead } from './library';
+import type { NotebookHead } from '../notebook';
+import { allOnShelf, notebooks, notebookWith, openHead } from './library';
+import { mineOpen } from './formulas-here';
 import { wayTo } from './address';
 import { logOpen } from './log-open';
 
@@ -11,7 +13,7 @@ const PATIENCE = 3000;
 /** Where the last jump began, for the way back. */
 let from: string | null = null;
 
-/** `boat` names the sheet itself, `boats` the list of boats, `log` her log. */
+/** `boat` names the sheet itself, `boats` the list of boats, `log` her log, `mine` the formulas of the builder's own. */
 export function goToQuantity(wanted: string, bench: Bench): void {
   if (wanted === 'boats') {
     bench.boatsOpen.value = true;
@@ -23,13 +25,18 @@ export function goToQuantity(wanted: string, bench: Bench): void {
     showPlace('log-title');
     return;
   }
+  if (/^mine(\.|$)/.test(wanted)) {
+    mineOpen.value = true;
+    showPlace(wanted === 'mine' ? 'mine-title' : wanted);
+    return;
+  }
   // What no quantity is called lies in the hull as a whole.
   const name = bench.book.inHand.peek().has(wanted) ? wanted : 'boat';
   from = document.activeElement?.closest<HTMLElement>('[data-quantity]')?.dataset['quantity'] ?? null;
   if (name !== 'boat' && show(placeOf(name))) return;
   if (name === 'boat' && bench.boatless.peek()) return;
   const [part = ''] = name.split('.');
-  const head = notebookWith(part);
+  const head = homeOf(part);
   if (head && head !== openHead()) location.hash = wayTo(head.id, name);
   else if (head) showPlace(name);
   else openSheetAt(name, part, bench);
@@ -41,11 +48,21 @@ export function goToQuantity(wanted: string, bench: Bench): void {
  */
 export function goToNamed(place: string, bench: Bench): void {
   const [part = ''] = place.replace(/^(?:cell|question)-/, '').split('.');
-  const head = document.getElementById(place) ? undefined : notebookWith(part);
+  const head = document.getElementById(place) ? undefined : homeOf(part);
   const isHers = !head && !bench.boatless.peek() && bench.book.inHand.peek().has(place);
   if (head && head !== openHead()) location.replace(wayTo(head.id, place));
   else if (isHers) goToQuantity(place, bench);
   else showPlace(place);
+}
+
+/** The notebook in which a cell or a formula stands; of a formula in several, the open one, else the first. */
+function homeOf(part: string): NotebookHead | undefined {
+  const withFormula = allOnShelf().pages.filter(({ formulas }) =>
+    formulas?.some(({ name }) => name === part),
+  );
+  const open = openHead()?.id;
+  const page = withFormula.find(({ id }) => id === open) ?? withFormula[0];
+  return notebookWith(part) ?? notebooks.peek().find(({ id }) => id === page?.id);
 }
 
 function openSheetAt(name: string, part: string, bench: Bench): void {

@@ -10,6 +10,7 @@ import type { NotebookHead, NotebookPage } from '../notebook';
 import type * as Reader from '../notebook/markdown';
 import { type Placing, placing } from '../notebook/placing';
 import { cellAt, way } from './address';
+import { addFormulas } from './formulas-here';
 
 const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
   eager: true,
@@ -96,11 +97,17 @@ export function openText(): NotebookPage | undefined {
  * @param isPart whether a word is the name of a part of the boat
  */
 export function placedOn(boatless: string | null, isPart: (word: string) => boolean): Placing {
-  const pages = allOnShelf().pages.filter(({ id, boat }) =>
-    boatless === null ? boat !== 'none' : id === boatless,
+  return placing(
+    fetched.value,
+    pagesOn(boatless),
+    boatless === null ? [...fetched.value.values()] : [],
+    isPart,
   );
-  return placing(fetched.value, pages, boatless === null ? [...fetched.value.values()] : [], isPart);
 }
+
+/** The notebooks that read from the builder's boat, or the one that knows none; tracked. */
+export const pagesOn = (boatless: string | null): readonly NotebookPage[] =>
+  allOnShelf().pages.filter(({ id, boat }) => (boatless === null ? boat !== 'none' : id === boatless));
 
 /** The notebooks in the order of their list and the cells, as far as they have been fetched; tracked. */
 export function allOnShelf(): {
@@ -112,7 +119,7 @@ export function allOnShelf(): {
 }
 
 /** Whether every cell is there, and so every quantity that a notebook may name; tracked. */
-export const isAllThere = (): boolean => fetched.value.size === registry.length;
+export const isAllThere = (): boolean => fetched.value.size === registry.length && addFormulas.value !== null;
 
 /** The notebook in which an instance stands; a plain cell may stand in several: the open one, else the first. */
 export function notebookWith(instance: string): NotebookHead | undefined {

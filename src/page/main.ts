@@ -36,6 +36,7 @@ import { type Conflict, keepSaved } from './keeping/keeping';
 import { freshSheet, type BenchSheet, sheetFor } from './keeping/sheets';
 import { listenForFinder } from './finder/listen';
 import { followHash } from './address';
+import { addFormulas } from './formulas-here';
 import { use } from './html';
 import { fetchTheRest, isOwn, openHead, ownTexts, placedOn } from './library';
 
@@ -80,9 +81,11 @@ const book = createBook(
   freshState(noBoat),
   (_, ends) => {
     const placed = instances.value.values();
-    return boatless.value || !boats.value
-      ? looseCatalogue(placed)
-      : boats.value.catalogueOf(called.value, placed, ends);
+    const all =
+      boatless.value || !boats.value
+        ? looseCatalogue(placed)
+        : boats.value.catalogueOf(called.value, placed, ends);
+    return addFormulas.value?.(all) ?? all;
   },
   findings,
   () => shown.value,

@@ -1,5 +1,6 @@
 /** What looks on while one works: fetched when the page is first at rest, all at once, since none of it is seen before. */
 import type { Bench } from './bench';
+import { watchFormulas } from './formulas/watch';
 import { watchWords } from './glossary/watch';
 import { watchHere } from './layout/here';
 import { watchForNewBuild } from './layout/new-build';
@@ -11,6 +12,7 @@ export function watch(bench: Bench): void {
   listenForUndo(bench.book);
   watchWords();
   watchNotebooks(bench);
+  watchFormulas(bench);
   watchHere(bench);
   watchRest(bench);
   if (import.meta.env.PROD && 'serviceWorker' in navigator && location.protocol !== 'file:')

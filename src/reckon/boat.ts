@@ -1,5 +1,14 @@
 /** The boat named on the command line: one of the starters, or a boat file. */
-import { type AsBuilt, isUnread, nothingBuilt, readBoatFile, starter, starters, type Table } from '../boat';
+import {
+  type AsBuilt,
+  isUnread,
+  nothingBuilt,
+  type OwnNotebooks,
+  readBoatFile,
+  starter,
+  starters,
+  type Table,
+} from '../boat';
 import { keepOnly, stateOf } from '../notebook/state/state';
 import { type Issue, isIssue, nearestNames } from '../measure';
 
@@ -7,6 +16,8 @@ export interface BoatAsked {
   readonly table: Table;
   readonly entries: Readonly<Record<string, string>>;
   readonly asBuilt: AsBuilt;
+  /** The builder's own, for the formulas in them; left out where there is none. */
+  readonly notebooks?: OwnNotebooks;
 }
 
 /** The text of the file at a path, or why there is none, as the end of a sentence: `there is no such file`. */
@@ -37,6 +48,6 @@ function boatIn(path: string, text: string): BoatAsked | { readonly faults: read
   const boat = readBoatFile(text);
   if (isUnread(boat)) return { faults: boat.faults.map((fault) => `the boat file "${path}": ${fault}`) };
   // Of two versions, the one in hand is what the page shows too.
-  const { table, entries, asBuilt } = keepOnly(stateOf(boat), boat.inHand ?? 'first');
-  return { table, entries, asBuilt };
+  const { table, entries, asBuilt, notebooks } = keepOnly(stateOf(boat), boat.inHand ?? 'first');
+  return { table, entries, asBuilt, notebooks };
 }

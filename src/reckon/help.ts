@@ -9,6 +9,7 @@ BOAT    a starter (${starters.map(({ id }) => id).join(', ')}) or the path of a 
 NAME    a quantity, as in docs/quantities.md: scarf.taper, chine.length, frame3.chine.side.bevel
 --set   writes an entry over the boat's own, as if typed into the notebook: keelson.thickness='3/4 in',
         scarf.slope=10, keelson.timber=sitkaSpruce, scarf.thickness='2 * side.thickness'.
+        A formula's lines are set alike: mine.lines='half = hull.length / 2', and then mine.half is a name.
         A bare number takes the unit that the notebook shows under metric: mm, kg, L, °, ...
 
 Prints JSON, one member a name: {"scarf.taper": {"value": 0.144, "unit": "m"}}. Values are in SI: m, m2, m3,

@@ -1,8 +1,11 @@
 /** Quantities of a boat without a browser: the notebook's own graph, asked from the command line. */
 import { builtEntries, partOf } from '../boat';
 import { type Issue, isIssue, kindOf, plainShown, unknownName } from '../measure';
+import { type FormulasPlaced, linesOf, placeFormulas } from '../notebook/formulas/place-formulas';
+import { withFormulas } from '../notebook/formulas/with-formulas';
 import type { Graph } from '../notebook/graph/graph';
 import { standing } from '../notebook/graph/standing';
+import { parseNotebook } from '../notebook/markdown';
 import { wholeCatalogue } from '../notebook/graph/whole-catalogue';
 import { type Request, readArguments } from './arguments';
 import { type BoatAsked, boatNamed, type ReadFile } from './boat';
@@ -28,8 +31,12 @@ export function reckon(args: readonly string[], readFile: ReadFile): Reckoned {
   if ('faults' in asked) return refuse(asked.faults);
   const boat = boatNamed(asked.boat, readFile);
   if ('faults' in boat) return refuse(boat.faults);
-  const graph = graphOf(boat, asked);
-  const faults = [...faultsOfFile(graph, boat), ...faultsOfSet(graph, asked), ...faultsOfNames(graph, asked)];
+  const { graph, isLines } = graphOf(boat, asked);
+  const faults = [
+    ...faultsOfFile(graph, boat, isLines),
+    ...faultsOfSet(graph, asked, isLines),
+    ...faultsOfNames(graph, asked),
+  ];
   return faults.length > 0 ? refuse(faults) : { out: valuesAsJson(graph, asked.names), err: '', code: 0 };
 }
 
@@ -37,28 +44,53 @@ function refuse(sentences: readonly string[]): Reckoned {
   return { out: '', err: [...new Set(sentences)].map((sentence) => `${sentence}\n`).join(''), code: 2 };
 }
 
-function graphOf({ table, entries, asBuilt }: BoatAsked, { set }: Request): Graph {
+/** Whether an entry holds the lines of a formula, which are no quantity of their own. */
+type IsLines = (name: string) => boolean;
+
+function graphOf(boat: BoatAsked, { set }: Request): { graph: Graph; isLines: IsLines } {
+  const { table, entries, asBuilt } = boat;
   const [written, built] = [{ ...entries, ...Object.fromEntries(set) }, builtEntries(asBuilt)];
-  const stands = standing(() => table, wholeCatalogue, { entries: () => written, shown: plainShown });
-  return stands((design) => design.asBuilt(() => built)).value.graph;
+  const { texts } = formulasOf(boat, written);
+  const catalogueOf: typeof wholeCatalogue = (of, ends) => withFormulas(wholeCatalogue(of, ends), texts);
+  const stands = standing(() => table, catalogueOf, { entries: () => written, shown: plainShown });
+  const { graph } = stands((design) => design.asBuilt(() => built)).value;
+  return { graph, isLines: (name) => texts.some((text) => linesOf(text.name) === name) };
+}
+
+/** The builder's own formulas: those in the notebooks of the boat's file, and those that stand in none. */
+function formulasOf(
+  { table, notebooks = {} }: BoatAsked,
+  written: Readonly<Record<string, string>>,
+): FormulasPlaced {
+  const pages = Object.entries(notebooks).flatMap(([id, { text, away }]) =>
+    away ? [] : [parseNotebook(text, id)],
+  );
+  const { namesOf } = wholeCatalogue(table);
+  return placeFormulas(
+    pages.filter(({ boat }) => boat === null),
+    written,
+    (word) => namesOf(word).length > 0,
+  );
 }
 
 /**
  * Entries of the boat's file that can't be written, or can't be read. A notebook's own instances
  * (`quickScarf.thickness`) are not known here; their entries bear on nothing that can be asked.
  */
-function faultsOfFile(graph: Graph, { entries, asBuilt }: BoatAsked): string[] {
+function faultsOfFile(graph: Graph, { entries, asBuilt }: BoatAsked, isLines: IsLines): string[] {
   const words = new Set(graph.names.map(partOf));
+  const names = [...Object.keys(entries), ...Object.keys(asBuilt.measured)];
   return faultsOfEntries(
     graph,
-    [...Object.keys(entries), ...Object.keys(asBuilt.measured)].filter((name) => words.has(partOf(name))),
+    names.filter((name) => words.has(partOf(name)) && !isLines(name)),
   );
 }
 
-function faultsOfSet(graph: Graph, { set }: Request): string[] {
-  const faults = faultsOfEntries(graph, [...set.keys()]);
+function faultsOfSet(graph: Graph, { set }: Request, isLines: IsLines): string[] {
+  const names = [...set.keys()].filter((name) => !isLines(name));
+  const faults = faultsOfEntries(graph, names);
   // What is typed over it in the notebook moves nothing either; here nobody would see that.
-  const built = [...set.keys()].filter((name) => graph.entry(name)?.built !== undefined);
+  const built = names.filter((name) => graph.entry(name)?.built !== undefined);
   return [
     ...faults,
     ...built.map(

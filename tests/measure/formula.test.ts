@@ -232,6 +232,6 @@ describe('a formula', () => {
     [`${'1+'.repeat(300)}1`, 'the formula is too long: at most 600 letters and signs are read'],
   ];
   test.each(unread)('%s is not read', (text, sentence) => {
-    expect(formula(text, functions)).toStrictEqual({ issue: sentence });
+    expect(formula(text, functions)).toMatchObject({ issue: sentence });
   });
 });

@@ -33,8 +33,8 @@ function print(text: string, numbers = false): string {
 describe('a formula in print', () => {
   const thin = '\u2009';
   const cases: readonly [string, string, string][] = [
-    ['slope * boardThickness', `slope⋅board${thin}thickness`, '8×19_mm'],
-    ['length / (2 * n)', '{length|2⋅n}', `{5' 3 1/2"|2×4}`],
+    ['slope * boardThickness', `slope·board${thin}thickness`, '8×19_mm'],
+    ['length / (2 * n)', '{length|2·n}', `{5' 3 1/2"|2×4}`],
     ['(length + rise) / n', '{length+rise|n}', `{5' 3 1/2"+(−3_mm)|4}`],
     ['length^2', 'length^{2}', `(5' 3 1/2")^{2}`],
     ['n^(1/2)', 'n^{{1|2}}', '4^{{1|2}}'],
@@ -46,12 +46,12 @@ describe('a formula in print', () => {
     ['abs(n - 1) + floor(n) + ceil(n)', '|n−1|+⌊n⌋+⌈n⌉', '|4−1|+⌊4⌋+⌈4⌉'],
     ['ceil(length, 1 mm)', 'ceil(length,1_mm)', `ceil(5' 3 1/2",1_mm)`],
     ['-n', '−n', '−4'],
-    ['n * (slope - 1)', 'n⋅(slope−1)', '4×(8−1)'],
+    ['n * (slope - 1)', 'n·(slope−1)', '4×(8−1)'],
     ['25 mm + 1/4 in + 12°', '25_mm+{1|4}_in+12°', '25_mm+{1|4}_in+12°'],
-    ['n * 14 5/8 in - 1e-3 m', 'n⋅14{5|8}_in−1e−3_m', '4×14{5|8}_in−1e−3_m'],
-    ['n * 1/2 + 1.5e3', '{n⋅1|2}+1.5e3', '{4×1|2}+1.5e3'],
-    ['length - 1.5 N/mm² * n', 'length−1.5_N/mm²⋅n', `5' 3 1/2"−1.5_N/mm²×4`],
-    ['pi * g * rad', 'π⋅g⋅rad', 'π×g×rad'],
+    ['n * 14 5/8 in - 1e-3 m', 'n·14{5|8}_in−1e−3_m', '4×14{5|8}_in−1e−3_m'],
+    ['n * 1/2 + 1.5e3', '{n·1|2}+1.5e3', '{4×1|2}+1.5e3'],
+    ['length - 1.5 N/mm² * n', 'length−1.5_N/mm²·n', `5' 3 1/2"−1.5_N/mm²×4`],
+    ['pi * g * rad', 'π·g·rad', 'π×g×rad'],
     ['tightestRadius(length)', `tightest${thin}radius(length)`, `tightest${thin}radius(5' 3 1/2")`],
     ['n > 3 and not (n == 4) or n <= 2', 'n>3 and not (n=4) or n≤2', '4>3 and not (4=4) or 4≤2'],
     [

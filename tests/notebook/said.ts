@@ -34,6 +34,7 @@ function saidIn(block: Block, graph: Graph): readonly Said[] {
     case 'boat':
     case 'cell':
     case 'code':
+    case 'formula':
     case 'rule':
     case 'sketch':
     case 'fault':

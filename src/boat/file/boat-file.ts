@@ -39,7 +39,8 @@ const BOAT_FILE_VERSION = 2;
 /** A million for the boat, and twice the letters of her notebooks: marks and line ends take two in JSON. */
 export const LONGEST_FILE = 3_000_000;
 const MOST_ENTRIES = 5000;
-const LONGEST_ENTRY = 1000;
+/** The lines of a formula are one entry. */
+const LONGEST_ENTRY = 20_000;
 const LONGEST_ENTRY_NAME = 120;
 const MOST_CUT = 200;
 

@@ -19,6 +19,8 @@ const taken = new Set<string>([
   'hull',
   'floatPlane',
   'shop',
+  // The builder's own formulas.
+  'mine',
   ...tradeTables,
   'lumber',
   'pieces',

@@ -53,9 +53,12 @@ function readPlace(fence: Fence, reading: BlockReading): CellPlace | TextFault[]
     return fault(
       `"${odd}" can't be the name of a cell; a name has a small letter first, then letters and digits, as in keelScarf.`,
     );
-  if (instance !== undefined && instance !== id && isTaken(instance, 'edge'))
+  if (
+    instance !== undefined &&
+    (reading.found.formulas.has(instance) || (instance !== id && isTaken(instance, 'edge')))
+  )
     return fault(
-      `"${instance}" is the name of a part of the boat or of another cell; give this one a name of its own.`,
+      `"${instance}" is the name of a part of the boat or of another cell or formula; give this one a name of its own.`,
     );
   const lines = { form: KEY, example: 'thickness = 18 mm', twins: true };
   const { entries: presets, faults } = readEntries(fence, reading, lines);

@@ -5,6 +5,7 @@
 import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
+import { formula } from './formula';
 import { heading } from './heading';
 import type { BlockKind } from '../text/block-kind';
 import { list } from './list';
@@ -18,6 +19,7 @@ import { when } from './when';
 
 export const kinds: readonly BlockKind[] = [
   cell,
+  formula,
   trying,
   when,
   boat,

@@ -3,7 +3,7 @@
  * them; ours are fenced, and found by the first word after the fence.
  */
 import type { MarkedToken, Token } from 'marked';
-import type { Block, CellPlace, TextFault, HeadingPlace, Inline } from './page-text';
+import type { Block, CellPlace, FormulaPlace, TextFault, HeadingPlace, Inline } from './page-text';
 
 /** What is found on the way, in the order in which it stands. */
 export interface Noted {
@@ -14,6 +14,9 @@ export interface Noted {
   readonly places: Map<string, CellPlace>;
   /** How often each of them is shown. */
   readonly shown: Map<string, number>;
+  /** Formulas by their names, and how often each is shown. */
+  readonly formulas: Map<string, FormulaPlace>;
+  readonly shownFormulas: Map<string, number>;
   /** How many cells are shown in all, and how many numbers and comparisons stand in the text. */
   cells: number;
   numbers: number;

@@ -90,6 +90,7 @@ export type Block =
   | CodeBlock
   | Rule
   | CellShown
+  | FormulaShown
   | TryPlace
   | BoatPlace
   | WhenPlace
@@ -136,6 +137,15 @@ export interface CellShown {
   readonly type: 'cell';
   /** The name of its place. */
   readonly instance: string;
+  /** How often it is shown above already; left out where it is not. */
+  readonly again?: number;
+  readonly line: number;
+}
+
+/** Where a formula of the writer's own is shown. */
+export interface FormulaShown {
+  readonly type: 'formula';
+  readonly name: string;
   /** How often it is shown above already; left out where it is not. */
   readonly again?: number;
   readonly line: number;
@@ -210,6 +220,15 @@ export interface CellPlace {
   readonly line: number;
 }
 
+/** A formula that a notebook sets up. */
+export interface FormulaPlace {
+  /** First word of its results' names: `keelDay`. */
+  readonly name: string;
+  /** Its lines, until the builder writes others. */
+  readonly text: string;
+  readonly line: number;
+}
+
 /** A heading of the second level, for the list of contents. */
 export interface HeadingPlace {
   readonly id: string;
@@ -222,6 +241,8 @@ export interface NotebookPage extends FrontMatter {
   readonly blocks: readonly Block[];
   /** Each cell once however often it is shown, in the order of their first place. */
   readonly places: readonly CellPlace[];
+  /** Likewise its formulas; left out where it has none. */
+  readonly formulas?: readonly FormulaPlace[];
   readonly headings: readonly HeadingPlace[];
   /** All that could not be read, by line. */
   readonly faults: readonly TextFault[];

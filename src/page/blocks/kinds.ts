@@ -5,6 +5,7 @@ import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
 import { fault } from './fault';
+import { formula } from './formula';
 import { heading } from './heading';
 import type { Show, Showing } from './show';
 import { list } from './list';
@@ -21,6 +22,7 @@ const shown: { readonly [T in Block['type']]: Show<T> } = {
   cell,
   code,
   fault,
+  formula,
   heading,
   list,
   paragraph,

@@ -36,6 +36,7 @@ export function BoatKeeping() {
         : html`<button type="button" onClick=${() => bench.goTo('log')}>Log of the build</button>
       <button type="button" onClick=${save}>Save boat to a file</button>`
     }
+    <button type="button" onClick=${() => bench.goTo('mine')}>A formula of your own</button>
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
     <button type="button" onClick=${link}>Make a link</button>
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />

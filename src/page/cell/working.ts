@@ -1,9 +1,10 @@
 /** The working: each step as formula, numbers put in, result, source. Formulas are MathML. */
-import { h, type VNode } from 'preact';
+import type { VNode } from 'preact';
 import { type Cell, compiled, type Instance, isFormula, type StepSpec } from '../../cells';
-import { isIssue, type MathNode, mathOf, wordsOf } from '../../measure';
+import { isIssue, mathOf, wordsOf } from '../../measure';
 import { sayOf, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
+import { equals, equation, ident } from './equation';
 import { capital } from '../words';
 import { WaitsFor } from '../answer/waits-for';
 
@@ -48,24 +49,7 @@ function formulaLines(cell: Cell, key: string, text: string, sayKey: (key: strin
     .filter((says) => says !== undefined);
   return [
     equation([ident(wordsOf(key)), mathOf(formula, { symbol: wordsOf })]),
-    equation([operator('='), mathOf(formula, { symbol: wordsOf, value: sayKey })]),
+    equation([equals, mathOf(formula, { symbol: wordsOf, value: sayKey })]),
     ...called.map((says) => html`<p class="source">${says}</p>`),
   ];
-}
-
-const ident = (text: string): MathNode => ({
-  tag: 'mrow',
-  children: [
-    { tag: 'mi', attrs: { mathvariant: 'normal' }, text },
-    { tag: 'mo', text: '=' },
-  ],
-});
-const operator = (text: string): MathNode => ({ tag: 'mo', text });
-
-function equation(parts: readonly MathNode[]): VNode {
-  return h('math', { display: 'block' }, ...parts.map(mathVNode));
-}
-
-function mathVNode(node: MathNode): VNode {
-  return h(node.tag, { ...node.attrs }, node.text ?? null, ...(node.children ?? []).map(mathVNode));
 }

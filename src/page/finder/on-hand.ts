@@ -1,5 +1,6 @@
 /** What is there to be found at this moment. */
 import type { Bench } from '../bench';
+import { formulasIn } from '../../notebook/formulas/formulas-in';
 import { allOnShelf, openHead } from '../library';
 import { eachOnce, type Index, indexOf } from './search';
 import { lastFound } from './kept';
@@ -17,7 +18,7 @@ export function indexNow(bench: Bench): Index<Thing> {
   if (made?.of.length === of.length && of.every((one, at) => one === made?.of[at])) return made.index;
   // Where the open notebook knows no boat, there is no sheet of hers.
   const sheet = bench.boatless.value ? [] : onSheet(catalogue, bench.instances.value);
-  const index = indexOf(thingsIn(pages, cells, sheet), tradeWords);
+  const index = indexOf(thingsIn(pages, cells, sheet, formulasIn(catalogue)), tradeWords);
   made = { of, index };
   return index;
 }

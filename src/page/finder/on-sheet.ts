@@ -2,6 +2,7 @@
 import { partOf } from '../../boat';
 import { wordsOf } from '../../measure';
 import type { Catalogue } from '../../notebook';
+import { formulasIn } from '../../notebook/formulas/formulas-in';
 
 export interface OnSheet {
   /** Name of the quantity. */
@@ -12,16 +13,16 @@ export interface OnSheet {
 }
 
 /** @param instances the cells that stand in a notebook, by their names */
-export function onSheet(
-  { owners, find, onBoat }: Catalogue,
-  instances: ReadonlyMap<string, unknown>,
-): readonly OnSheet[] {
+export function onSheet(catalogue: Catalogue, instances: ReadonlyMap<string, unknown>): readonly OnSheet[] {
+  const { owners, find, onBoat } = catalogue;
+  const formulas = new Set([...formulasIn(catalogue).values()].map(({ owner }) => owner));
   // What a station has is found under its number, and not by words.
   const stations = new Set(onBoat?.stations.map(({ id }) => id));
   const isListed = (name: string) =>
     name.split('.').length === 2 && !instances.has(partOf(name)) && !stations.has(partOf(name));
   const isBoats = ({ words }: { words: Iterable<string> }) => [...words].some((word) => !instances.has(word));
-  const names = new Set([...owners].filter(isBoats).flatMap((owner) => owner.names()));
+  const hers = [...owners].filter((owner) => isBoats(owner) && !formulas.has(owner));
+  const names = new Set(hers.flatMap((owner) => owner.names()));
   return [...names].filter(isListed).map((name) => {
     const quantity = find(name)!; // its own names
     const given = 'preset' in quantity;

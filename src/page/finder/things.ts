@@ -3,6 +3,9 @@ import type { Cell } from '../../cells';
 import { wordsOf as spelledOut } from '../../measure';
 import { type Block, type NotebookPage, wordsOf } from '../../notebook';
 import { sentenceOf, WORDS, wordsIn } from '../../notebook/text/glossary';
+import type { FormulaBlock } from '../../notebook/formulas/formula-quantities';
+import { MINE } from '../../notebook/formulas/place-formulas';
+import { capital } from '../words';
 import type { OnSheet } from './on-sheet';
 import type { Findable } from './search';
 
@@ -23,10 +26,12 @@ export function thingsIn(
   pages: readonly NotebookPage[],
   cells: ReadonlyMap<string, Cell>,
   sheet: readonly OnSheet[],
+  formulas: ReadonlyMap<string, FormulaBlock> = new Map(),
 ): readonly Thing[] {
   const owned = new Set(sheet.map(({ name }) => name));
   const log = sheet.length > 0 ? [LOG] : [];
-  return [...sheet.map(ofSheet), ...log, ...pages.flatMap((page) => ofPage(page, cells, owned))];
+  const own = [MINE_THING, ...[...formulas.values()].flatMap((block) => ofFormula(block, pages))];
+  return [...sheet.map(ofSheet), ...log, ...own, ...pages.flatMap((page) => ofPage(page, cells, owned))];
 }
 
 /** The log of the boat in hand. */
@@ -38,6 +43,37 @@ const LOG: Thing = {
   where: 'What was done when, hours and money',
   place: 'log',
 };
+
+/** The formulas that stand in no notebook. */
+const MINE_THING: Thing = {
+  kind: 'heading',
+  title: 'A formula of your own',
+  notebook: null,
+  same: MINE,
+  where: 'Sums over any number of the boat and the cells',
+  place: MINE,
+};
+
+/** Its lines, by what they are; those that can't be used are found in the text alone. */
+function ofFormula({ name, lines }: FormulaBlock, pages: readonly NotebookPage[]): Thing[] {
+  const home = pages.find(({ formulas }) => formulas?.some((place) => place.name === name));
+  const where = home ? `${spelledOut(name)} · ${home.title}` : MINE_THING.title;
+  return lines.flatMap(({ full, label }): Thing[] =>
+    full === ''
+      ? []
+      : [
+          {
+            kind: 'answer',
+            title: capital(label),
+            also: `${spelledOut(full)} formula`,
+            notebook: home?.id ?? null,
+            same: full,
+            where,
+            place: full,
+          },
+        ],
+  );
+}
 
 function ofSheet({ name, label, given }: OnSheet): Thing {
   const [part = ''] = name.split('.');

@@ -2,6 +2,7 @@
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
+import { mineOpen } from '../formulas-here';
 import { linkOpen } from '../link-open';
 import { logOpen } from '../log-open';
 
@@ -10,10 +11,12 @@ const OwnBoats = later(async () => (await import('../boat/own-boats')).OwnBoats,
 const LinkSheet = later(async () => (await import('../link/link-sheet')).LinkSheet, 'boat-sheet');
 const LogSheet = later(async () => (await import('../log/log-sheet')).LogSheet, 'boat-sheet');
 
+const MineSheet = later(async () => (await import('../formulas/mine-sheet')).MineSheet, 'boat-sheet');
+
 export function Notices() {
   const { boatsOpen, boatless, sheet } = useBench();
   return html`<div class="notices">
-    ${use(Said, {})} ${use(TwoBoats, {})} ${linkOpen.value ? use(LinkSheet, {}) : null} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
+    ${use(Said, {})} ${use(TwoBoats, {})} ${linkOpen.value ? use(LinkSheet, {}) : null} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${mineOpen.value ? use(MineSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
   </div>`;
 }
 

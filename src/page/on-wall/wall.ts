@@ -1,23 +1,31 @@
 /** Puts the page on the wall: its size, the plates over the answers, and the keys at the foot. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Bench } from '../bench';
+import { formulasIn } from '../../notebook/formulas/formulas-in';
 import { html } from '../html';
 import type { PlateProps, Wall } from '../plate';
-import { covering, WORKING } from './covered';
+import { type CoveredCell, covering, WORKING } from './covered';
 import { keepOnWall } from './kept';
 import './on-wall.css';
 
 /** A window this wide is what the sizes in the style sheet are made for, px. */
 const WIDE = 1920;
 
+/** A formula, as a cell whose lines are its answers; undefined for what is none. */
+function linesOf(name: string, { book }: Bench): CoveredCell | undefined {
+  const block = formulasIn(book.catalogue.value).get(name);
+  return block && { inputs: {}, answers: block.lines.map((line) => ({ of: line.name })) };
+}
+
 /** @param byHand whether somebody pressed the key for it, who is then led to the keys at the foot */
 export function putOnWall(bench: Bench, byHand = false): void {
-  const covered = covering((name) => bench.instances.value.get(name)?.cell);
+  const coveredAs = (name: string) => bench.instances.value.get(name)?.cell ?? linesOf(name, bench);
+  const covered = covering(coveredAs);
   const root = document.documentElement;
   const fit = () => root.style.setProperty('--wall-zoom', String(Math.max(1, (2.8 * innerWidth) / WIDE)));
   const partOf = (name: string): [string, string] => {
     const [instance = '', key = ''] = name.split('.');
-    const isAnswer = bench.instances.value.get(instance)?.cell.answers.some(({ of }) => of === key);
+    const isAnswer = coveredAs(instance)?.answers.some(({ of }) => of === key);
     return [instance, isAnswer ? key : WORKING];
   };
 

@@ -114,7 +114,7 @@ describe('what is measured and cut', () => {
     [
       'a measurement no text',
       { measured: { 'side.thickness': null } },
-      'asBuilt: measured: side.thickness must be a text of at most 1000 letters, or a number',
+      'asBuilt: measured: side.thickness must be a text of at most 20000 letters, or a number',
     ],
     [
       'a measurement of no quantity',
@@ -304,12 +304,12 @@ describe('faults', () => {
     [
       'an entry no text',
       (f: Record<string, unknown>) => (f['entries'] = { 'side.thickness': null }),
-      'entries: side.thickness must be a text of at most 1000 letters, or a number',
+      'entries: side.thickness must be a text of at most 20000 letters, or a number',
     ],
     [
       'an entry too long',
-      (f: Record<string, unknown>) => (f['entries'] = { 'side.thickness': '1+'.repeat(501) }),
-      'entries: side.thickness must be a text of at most 1000 letters, or a number',
+      (f: Record<string, unknown>) => (f['entries'] = { 'side.thickness': '1+'.repeat(10_001) }),
+      'entries: side.thickness must be a text of at most 20000 letters, or a number',
     ],
     [
       'a name without a dot',
