@@ -59,6 +59,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     keeping: ['state'],
     link: ['state'],
     log: ['state'],
+    lesson: ['state', 'graph', 'text'],
     text: ['graph'],
     blocks: ['text'],
     formulas: ['state', 'graph', 'text'],

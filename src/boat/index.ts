@@ -6,6 +6,18 @@ export { type AsBuilt, builtEntries, type CutPart, nothingBuilt, partOf } from '
 export { attempt } from './attempt';
 export { type Boat, readBoatFile, writeBoatFile } from './file/boat-file';
 export { type Log, type LogEntry, logForm, tooMuch } from './file/log';
+export {
+  type Lesson,
+  type Lessons,
+  lessonsForm,
+  LONGEST_SAID,
+  LONGEST_SEED,
+  MOST_GUESSES,
+  noLesson,
+  nothingSaid,
+  type SaidTo,
+  tooMuchSaid,
+} from './file/lessons';
 export { underPresentNames } from './file/renamed';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './hull/edge';
 export { buildHull, endWith, type Hull, postLine } from './hull/hull';

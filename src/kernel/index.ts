@@ -16,6 +16,7 @@ export { curvesOfForm } from './afloat/curves';
 export type { FormAt } from './afloat/curves';
 export { heightsAlong, levelFor } from './afloat/level';
 export { rightingCurve } from './afloat/righting';
+export { generator, numberOfWord } from './generator';
 export { aged, ripeAt } from './ageing';
 export type { DailyRate } from './ageing';
 export { chordAt, clearOf, common, convexOutline, distanceToSide, narrowed, widened } from './convex';

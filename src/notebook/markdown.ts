@@ -57,6 +57,8 @@ function nothingFound(): Noted {
     shown: new Map(),
     formulas: new Map(),
     shownFormulas: new Map(),
+    asks: new Set(),
+    hasSeed: false,
     cells: 0,
     numbers: 0,
   };

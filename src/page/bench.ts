@@ -23,7 +23,7 @@ import type { Remark } from '../notebook/placing';
 import type { Conflict, Keeping } from './keeping/keeping';
 import type { BenchSheet } from './keeping/sheets';
 import type { Notice } from './notice';
-import type { Wall } from './plate';
+import type { AskCover, Wall } from './plate';
 import type { ToldRipple } from './told/told';
 
 export type Colours = 'by the light' | 'paper' | 'slate' | 'sun';
@@ -72,6 +72,8 @@ export interface Bench {
   readonly resting: Signal<Resting | null>;
   /** What covers the answers while the page is on the wall; null at a desk. */
   readonly wall: Signal<Wall | null>;
+  /** What questions cover, once a notebook with questions was open. */
+  readonly asked: Signal<AskCover | null>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */

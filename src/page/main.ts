@@ -124,6 +124,7 @@ const bench: Bench = {
   ownNotebooks,
   resting,
   wall: signal(null),
+  asked: signal(null),
   inHand: signal(null),
   boatOpen,
   boatsOpen: signal(false),

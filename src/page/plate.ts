@@ -1,4 +1,4 @@
-/** What the rest of the page needs to know of the wall: what covers an answer, and what is covered. */
+/** What the rest of the page needs to know of what covers an answer: the wall, and a question that waits for a guess. */
 import type { FunctionComponent, VNode } from 'preact';
 
 export interface PlateProps {
@@ -13,12 +13,21 @@ export interface PlateProps {
   readonly inside: () => VNode | null;
 }
 
-export interface Wall {
+export interface Cover {
   readonly Plate: FunctionComponent<PlateProps>;
-  /** The keys that show and cover everything, at the foot of the window. */
-  readonly Bar: FunctionComponent;
   /** A number covered in the middle of a sentence. */
   readonly blank: (of: string) => VNode;
   /** Whether this quantity is covered; tracked. */
   readonly hides: (name: string) => boolean;
+}
+
+export interface Wall extends Cover {
+  /** The keys that show and cover everything, at the foot of the window. */
+  readonly Bar: FunctionComponent;
+}
+
+/** What the questions of the open notebook cover until their guesses are written. */
+export interface AskCover extends Cover {
+  /** Whether a cell is asked about, by its name in the notebook; tracked. */
+  readonly over: (instance: string) => boolean;
 }

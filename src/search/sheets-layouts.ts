@@ -7,7 +7,7 @@ import {
   type SideWays,
 } from '../boat/joinery/panel-layouts';
 import type { SheetsProblem } from '../boat/joinery/sheet-sections';
-import { generator } from './generator';
+import { generator } from '../kernel';
 
 export interface Layouts {
   /** The fewest joints first; up to so many of each family, a number of joints for each panel. */

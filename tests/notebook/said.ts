@@ -31,7 +31,14 @@ function saidIn(block: Block, graph: Graph): readonly Said[] {
       return [block.head, ...block.rows].flat().map((cell) => saying(cell, graph));
     case 'try':
       return [{ words: block.title, values: [] }];
+    case 'ask':
+      return [
+        ...all([...block.question, ...block.hints.flat(), ...block.see, ...block.sentence]),
+        ...(block.answer.is === 'words' ? all(block.answer.blocks) : []),
+        ...block.steps.map(({ words }) => saying(words, graph)),
+      ];
     case 'boat':
+    case 'seed':
     case 'cell':
     case 'code':
     case 'formula':

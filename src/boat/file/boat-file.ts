@@ -9,6 +9,7 @@
 import * as v from 'valibot';
 import type { AsBuilt } from '../as-built';
 import { sentences } from '../table/file-faults';
+import { type Lessons, lessonsForm } from './lessons';
 import { type Log, logSchema } from './log';
 import { notebooksSchema, type OwnNotebooks } from './own-notebooks';
 import { underPresentNames } from './renamed';
@@ -30,6 +31,8 @@ export interface Boat {
   readonly notebooks?: OwnNotebooks;
   /** What was done when; left out where nothing is written. */
   readonly log?: Log;
+  /** What was said to the questions of notebooks; left out where nothing was. */
+  readonly lessons?: Lessons;
 }
 
 export const BOAT_FILE = 'battenbook boat';
@@ -120,6 +123,7 @@ const schema = v.object(
     asBuilt: v.optional(asBuilt),
     notebooks: v.optional(notebooksSchema),
     log: v.optional(logSchema),
+    lessons: v.optional(lessonsForm),
   },
   'must hold a boat',
 );
@@ -136,7 +140,17 @@ export function readBoatFile(text: string): Boat | Unread {
   }
   const read = v.safeParse(schema, json);
   if (!read.success) return { faults: sentences(read.issues) };
-  const { hull, name, entries: written, second: other, inHand, asBuilt: built, notebooks, log } = read.output;
+  const {
+    hull,
+    name,
+    entries: written,
+    second: other,
+    inHand,
+    asBuilt: built,
+    notebooks,
+    log,
+    lessons,
+  } = read.output;
   return {
     name: name ?? hull.name,
     table: hull,
@@ -146,6 +160,7 @@ export function readBoatFile(text: string): Boat | Unread {
     ...(built && { asBuilt: built }),
     ...(notebooks && { notebooks }),
     ...(log && { log }),
+    ...(lessons && { lessons }),
   };
 }
 
@@ -165,6 +180,7 @@ export function asFile(boat: Boat): Record<string, unknown> {
     ...(boat.asBuilt && !isNothing(boat.asBuilt) && { asBuilt: boat.asBuilt }),
     ...(boat.notebooks && Object.keys(boat.notebooks).length > 0 && { notebooks: boat.notebooks }),
     ...(boat.log && Object.keys(boat.log).length > 0 && { log: boat.log }),
+    ...(boat.lessons && Object.keys(boat.lessons).length > 0 && { lessons: boat.lessons }),
   };
 }
 

@@ -2,6 +2,7 @@
  * The kinds of block. A new one is a file here that reads it, a line here, its form in `page-text.ts`, and a file in the
  * page's `blocks` that shows it. The first that finds a token reads it.
  */
+import { ask } from './ask';
 import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
@@ -12,6 +13,7 @@ import { list } from './list';
 import { asTyped, paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
+import { seed } from './seed';
 import { sketch } from './sketch';
 import { table } from './table';
 import { trying } from './try';
@@ -23,6 +25,8 @@ export const kinds: readonly BlockKind[] = [
   trying,
   when,
   boat,
+  ask,
+  seed,
   sketch,
   heading,
   paragraph,

@@ -1,6 +1,14 @@
 /** Reads what the browser keeps of a boat, and checks its form. `fetch-reader.ts` fetches it. */
 import * as v from 'valibot';
-import { isUnread, logForm, nothingBuilt, readTable, type Table, underPresentNames } from '../../boat';
+import {
+  isUnread,
+  lessonsForm,
+  logForm,
+  nothingBuilt,
+  readTable,
+  type Table,
+  underPresentNames,
+} from '../../boat';
 import { changedBy } from '../state/changed-by';
 import type { Difference } from '../state/difference';
 import { standBy } from './saved-reader';
@@ -32,6 +40,8 @@ const stateFields = {
   notebooks: v.optional(v.record(v.string(), v.object({ text: v.string(), away: v.boolean() })), {}),
   // Boats saved before there was a log have none.
   log: v.optional(logForm, {}),
+  // Nor had they questions; a boat is worth more than what was said to one.
+  lessons: v.fallback(v.optional(lessonsForm, {}), {}),
   // A boat is worth more than the version last held.
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
 };
@@ -81,9 +91,9 @@ export function stepFrom(from: BookState, step: Difference): BookState | null {
 }
 
 function stateOf(read: v.InferOutput<typeof stateSchema>, table: Table): BookState {
-  const { name = table.name, entries, second, asBuilt, notebooks, log } = read;
+  const { name = table.name, entries, second, asBuilt, notebooks, log, lessons } = read;
   const inHand = second ? read.inHand : 'first';
-  return { name, table, entries, second, inHand, asBuilt, notebooks, log };
+  return { name, table, entries, second, inHand, asBuilt, notebooks, log, lessons };
 }
 
 /** What is kept under a key, left as it is; null where there is nothing, or nothing that can be read. */

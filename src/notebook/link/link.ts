@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { type Boat, isUnread, readBoatFile, starters, type Table, type Unread, writeTable } from '../../boat';
 import { asFile, BOAT_FILE, LONGEST_FILE } from '../../boat/file/boat-file';
+import { numberOfWord } from '../../kernel';
 import { noBoat } from '../state/state';
 import { unpacked } from './pack';
 
@@ -47,9 +48,9 @@ const schema = v.object(
 const NO_STARTER = 'none';
 const DAMAGED = 'it is cut short or damaged. Ask for it again, or copy the whole of it';
 
-/** The text of a link; reading it gives the same again, but for the log, which stays at home. */
+/** The text of a link; reading it gives the same again, but for the log and what was said to questions, which stay at home. */
 export function writeLink({ boat, isBoatless, notebook, place }: BoatLink): string {
-  const { format: _, hull, name, asBuilt, log: __, ...written } = asFile(boat);
+  const { format: _, hull, name, asBuilt, log: __, lessons: ___, ...written } = asFile(boat);
   const starter = starters.find(({ table }) => sumOf(table) === sumOf(boat.table));
   return JSON.stringify({
     link: LINK_VERSION,
@@ -115,14 +116,11 @@ function told(fault: v.InferIssue<typeof schema>): string {
 
 const sums = new WeakMap<Table, string>();
 
-/** A short sum of a table, by which two that are not the same are told apart (FNV-1a, 32 bits, by Fowler, Noll and Vo). */
+/** A short sum of a table, by which two that are not the same are told apart. */
 export function sumOf(table: Table): string {
   const known = sums.get(table);
   if (known !== undefined) return known;
-  let sum = 0x811c9dc5;
-  for (const letter of JSON.stringify(writeTable(table)))
-    sum = Math.imul(sum ^ letter.codePointAt(0)!, 0x01000193) >>> 0; // a letter has a code
-  const text = sum.toString(36);
+  const text = numberOfWord(JSON.stringify(writeTable(table))).toString(36);
   sums.set(table, text);
   return text;
 }

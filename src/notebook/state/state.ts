@@ -9,6 +9,7 @@ import {
   type AsBuilt,
   type Boat,
   type CutPart,
+  type Lessons,
   type Log,
   nothingBuilt,
   type OwnNotebooks,
@@ -35,6 +36,8 @@ export interface BookState {
   readonly notebooks: OwnNotebooks;
   /** What was done when, for both versions. `log/write-entry.ts` writes in it. */
   readonly log: Log;
+  /** What was said to the questions of notebooks, for both versions. `lesson/write-lesson.ts` writes in it. */
+  readonly lessons: Lessons;
 }
 
 /** A boat as she comes from a file, a link or a starter: what is not said of her is not there. */
@@ -47,9 +50,10 @@ export function stateOf({
   asBuilt = nothingBuilt,
   notebooks = {},
   log = {},
+  lessons = {},
 }: Pick<Boat, 'table'> & Partial<Boat>): BookState {
   const versions = { second: second ?? null, inHand: (second && inHand) ?? 'first' } as const;
-  return { name, table, entries, ...versions, asBuilt, notebooks, log };
+  return { name, table, entries, ...versions, asBuilt, notebooks, log, lessons };
 }
 
 /** The boat as a file keeps her. */

@@ -17,6 +17,9 @@ export interface Noted {
   /** Formulas by their names, and how often each is shown. */
   readonly formulas: Map<string, FormulaPlace>;
   readonly shownFormulas: Map<string, number>;
+  /** Names of the questions, and whether there is a place for numbers of one's own. */
+  readonly asks: Set<string>;
+  hasSeed: boolean;
   /** How many cells are shown in all, and how many numbers and comparisons stand in the text. */
   cells: number;
   numbers: number;

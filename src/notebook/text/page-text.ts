@@ -6,6 +6,7 @@
  */
 
 import type { Stage } from '../../cells';
+import type { KindId } from '../../measure';
 
 /** A stretch of text within a block. */
 export type Inline =
@@ -95,6 +96,8 @@ export type Block =
   | BoatPlace
   | WhenPlace
   | SketchPlace
+  | AskPlace
+  | SeedPlace
   | TextFault;
 
 export interface Heading {
@@ -184,6 +187,55 @@ export interface SketchPlace {
   readonly of: string;
   readonly line: number;
 }
+
+/** A question that is answered in writing before its answer is uncovered. */
+export interface AskPlace {
+  readonly type: 'ask';
+  /** One word, once in a notebook: what was said to it is kept under this. */
+  readonly name: string;
+  readonly question: readonly Block[];
+  readonly answer: AskAnswer;
+  /** How far a guess may be off, as the writer typed it: `10 %` of the answer, or `5 mm`. */
+  readonly within: string;
+  readonly hints: readonly (readonly Block[])[];
+  readonly steps: readonly AskStep[];
+  /** How many steps are blank to begin with, and at which end more of them go blank. */
+  readonly blank: number;
+  readonly fades: 'end' | 'start';
+  /** Said with the answer; empty where nothing is. */
+  readonly see: readonly Block[];
+  /** What the sentence of one's own is to say; empty where it is the usual. */
+  readonly sentence: readonly Block[];
+  readonly line: number;
+}
+export type Direction = 'rises' | 'falls' | 'stays';
+export type AskAnswer =
+  /** What a quantity comes to: its name. */
+  | { readonly is: 'quantity'; readonly of: string }
+  /** A number with its unit, of the first kind that it can be read as. */
+  | { readonly is: 'literal'; readonly text: string; readonly kind: KindId }
+  /** Whether a quantity rises, falls or stays when entries change, by their full names. */
+  | { readonly is: 'moves'; readonly of: string; readonly changes: Readonly<Record<string, string>> }
+  | { readonly is: 'direction'; readonly so: Direction }
+  /** What the writer would say; empty where it is left to the reader. */
+  | { readonly is: 'words'; readonly blocks: readonly Block[] };
+/** Of a worked example: what is done, and the name or the number of what it comes to. */
+export interface AskStep {
+  readonly words: readonly Inline[];
+  readonly answer: Extract<AskAnswer, { is: 'quantity' | 'literal' }>;
+}
+
+/** Where a learner gets numbers of his or her own: what may change, and what must hold of the numbers drawn. */
+export interface SeedPlace {
+  readonly type: 'seed';
+  readonly may: readonly SeedChange[];
+  readonly keep: Condition;
+  readonly line: number;
+}
+/** Entries as the writer typed them: from one number to another by steps, or one of several. */
+export type SeedChange =
+  | { readonly of: string; readonly first: string; readonly last: string; readonly by: string }
+  | { readonly of: string; readonly among: readonly string[] };
 
 /** What could not be read, kept as it was typed. */
 export interface TextFault {

@@ -1,6 +1,7 @@
 /** How each kind of block is shown: a file here and a line here for each that `notebook/blocks` reads. */
 import type { VNode } from 'preact';
 import type { Block } from '../../notebook';
+import { ask } from './ask';
 import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
@@ -12,12 +13,14 @@ import { list } from './list';
 import { paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
+import { seed } from './seed';
 import { sketch } from './sketch';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
 
 const shown: { readonly [T in Block['type']]: Show<T> } = {
+  ask,
   boat,
   cell,
   code,
@@ -28,6 +31,7 @@ const shown: { readonly [T in Block['type']]: Show<T> } = {
   paragraph,
   quote,
   rule,
+  seed,
   sketch,
   table,
   try: trying,

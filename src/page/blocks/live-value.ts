@@ -19,8 +19,8 @@ export function LiveValue({ of, line }: { of: string; line: number }) {
   const quantity = graph.quantity(of);
   // What is not there yet may still come.
   if (!quantity) return isAllThere() ? use(UnknownName, { name: of, line }) : null;
-  const wall = bench.wall.value;
-  if (wall?.hides(of)) return wall.blank(of);
+  const by = bench.wall.value ?? bench.asked.value;
+  if (by?.hides(of)) return by.blank(of);
   const { kind, meaning } = quantity;
   const say = (value: Value) =>
     isIssue(value) ? `(waits for ${waitsFor(bench, value)})` : sayOf(graph, of, value, shown.value);

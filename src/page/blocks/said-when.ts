@@ -21,9 +21,9 @@ export interface WhenProps {
 /** What is true of the version kept. */
 export function When({ condition, line, text, otherwise }: WhenProps) {
   const bench = useBench();
-  const wall = bench.wall.value;
+  const by = bench.wall.value ?? bench.asked.value;
   // What is said of a covered answer would give it away.
-  if (wall && condition.some(({ of }) => wall.hides(of))) return null;
+  if (by && condition.some(({ of }) => by.hides(of))) return null;
   const so = holds(condition, bench.book.first.value);
   // What is not there yet may still come.
   if (isIssue(so)) return isAllThere() ? html`<span class="notice">Line ${line}: ${so.issue}.</span>` : null;

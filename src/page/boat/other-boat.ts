@@ -61,9 +61,11 @@ function untouchedStarter(shelf: Shelves, key: string): Starter | null {
   const text = (of: object) => JSON.stringify(of);
   const plan = text(writeTable(kept.state.table));
   const found = starters.find(({ table }) => text(writeTable(table)) === plan);
-  const { table, entries, asBuilt, notebooks, log, second } = kept.state;
+  const { table, entries, asBuilt, notebooks, log, lessons, second } = kept.state;
   const plain =
-    second === null && [entries, notebooks, log].every(isEmpty) && text(asBuilt) === text(nothingBuilt);
+    second === null &&
+    [entries, notebooks, log, lessons].every(isEmpty) &&
+    text(asBuilt) === text(nothingBuilt);
   return found && plain && kept.state.name.startsWith(table.name) ? found : null;
 }
 

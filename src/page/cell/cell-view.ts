@@ -4,7 +4,7 @@ import { answerInWords, answersOf, type Instance } from '../../cells';
 import { isIssue, wordsOf } from '../../measure';
 import { type Bench, BenchContext, tiedWith, useBench } from '../bench';
 import { html, use } from '../html';
-import { cover } from '../on-wall/cover';
+import { cover, coverOf } from '../on-wall/cover';
 import { later } from '../later';
 import type { Which } from '../picture/pictures-of';
 import { capital } from '../words';
@@ -32,6 +32,9 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
   const take = () => {
     bench.inHand.value = name;
   };
+  const isCovered = coverOf(bench, name) !== null;
+  // Its shop card and the bench show the answers.
+  const isAsked = isCovered && !bench.wall.value;
   const view = html`<section
     ref=${host}
     class="cell"
@@ -41,11 +44,11 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
     onFocusIn=${take}
     onPointerDown=${take}
   >
-    ${bench.wall.value ? null : use(InSight, { instance })}
+    ${isCovered ? null : use(InSight, { instance })}
     <header>
       <p class="cell-title">${cell.title}</p>
       <${under ? 'h3' : 'h2'} class="question" id=${`question-${name}`} tabindex="-1">${cell.question}<//>
-      ${use(CellKeys, { instance })}
+      ${isAsked ? null : use(CellKeys, { instance })}
     </header>
     ${use(Answers, { instance })}
     ${cover(
@@ -73,7 +76,7 @@ export function CellView({ instance, under }: { instance: Instance; under: boole
 function Answers({ instance }: { instance: Instance }) {
   const bench = useBench();
   const graph = bench.book.inHand.value;
-  const list = bench.wall.value ? 'div' : 'dl';
+  const list = coverOf(bench, instance.name) ? 'div' : 'dl';
   return html`<${list} class="answers">
     ${answersOf(instance, (by) => graph.workOut(by)).map((answer) =>
       cover(

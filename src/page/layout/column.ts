@@ -23,7 +23,7 @@ const ways = () => import('../go-to');
 export function Column({ head }: { head: NotebookHead }) {
   const bench = useBench();
   const text = useText(head);
-  const page = bench.isLaid.value ? text : undefined;
+  const page = bench.isLaid.value && isCovered(text, bench) ? text : undefined;
   useShowPlace(head, page, bench);
   const { notebook: asked } = way.value;
   const isOther = asked !== null && asked !== head.id;
@@ -41,6 +41,13 @@ export function Column({ head }: { head: NotebookHead }) {
     ${bench.ownNotebooks.value && isOwn(head.id) ? use(OwnLine, { id: head.id }) : null}
     ${page ? use(page.form ? Questions : Prose, { page, key: page.id }) : fetching()}
   </main>`;
+}
+
+/** Nothing is to be seen before what a question asks for is covered. */
+function isCovered(text: NotebookPage | undefined, bench: Bench): boolean {
+  if (bench.asked.value || !text?.blocks.some(({ type }) => type === 'ask')) return true;
+  void import('../ask/asked').then(({ coverAsked }) => coverAsked(bench));
+  return false;
 }
 
 export const fetching = () => html`<p class="prose fetching" aria-busy="true">Fetching the notebook…</p>`;

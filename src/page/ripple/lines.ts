@@ -36,6 +36,9 @@ export function toldRipple(ripple: Ripple<Limit>, bench: Bench): ToldRipple {
 
 function canBeRead({ quantity, before, after }: Moved, bench: Bench): boolean {
   const text = (value: Moved['before']) => sayValue(value, quantity.kind, bench.shown.peek());
+  // What a question waits for is not given away by what moves.
+  const part = quantity.name.split('.')[0]!; // split gives at least one
+  if (bench.asked.peek()?.over(part) || bench.asked.peek()?.hides(quantity.name)) return false;
   return text(before) !== text(after) && !TOLD_AT_THE_TABLE.has(quantity.name);
 }
 

@@ -1,5 +1,5 @@
 /** Looks for a better packing: from the best known, a few pieces change their places in the order, and so on. */
-import { generator } from '../generator';
+import { generator } from '../../kernel';
 import type { Packed, Packer, Recipe } from './pack';
 import { pulls } from './sheet-states';
 

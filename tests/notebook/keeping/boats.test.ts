@@ -60,6 +60,7 @@ describe('a boat saved before each had a place and steps of her own', () => {
         asBuilt: old['asBuilt'],
         notebooks: {},
         log: {},
+        lessons: {},
       },
       earlier: [],
       later: [],

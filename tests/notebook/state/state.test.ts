@@ -230,6 +230,7 @@ describe('stations and edges changed', () => {
       },
       notebooks: start.notebooks,
       log: start.log,
+      lessons: start.lessons,
     });
   });
 

@@ -8,3 +8,10 @@ export function generator(seed: number): () => number {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
   };
 }
+
+/** A whole number of 32 bits from a text, the same each time (FNV-1a, 32 bits, by Fowler, Noll and Vo, over its UTF-16 units). */
+export function numberOfWord(text: string): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 0x01000193);
+  return hash >>> 0;
+}
