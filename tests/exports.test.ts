@@ -10,6 +10,8 @@ import { inRoot } from './tools/root.mjs';
 
 const files = [
   'vite.config.ts',
+  // Builds the one file.
+  'tests/tools/single.ts',
   ...readdirSync(inRoot('src'), { recursive: true, encoding: 'utf8' })
     .map((file) => `src/${file.replaceAll('\\', '/')}`)
     .filter((file) => file.endsWith('.ts')),

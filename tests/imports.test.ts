@@ -82,6 +82,7 @@ const packages: Record<string, readonly string[]> = {
   three: ['page'],
   highs: ['search'],
   'clipper2-ts': ['search'],
+  rolldown: ['build'],
   vite: ['build'],
   // The folder of notebooks, by the name that the build gives it.
   '#notebooks': ['page'],

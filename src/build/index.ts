@@ -3,4 +3,5 @@ export { leaveOut } from './leave-out.ts';
 export { notebooks } from './notebooks.ts';
 export { offline } from './offline.ts';
 export { policy } from './policy.ts';
+export { singleFile } from './single.ts';
 export { leanParser } from './lean-parser.ts';

@@ -171,17 +171,14 @@ async function newPage(options: PageOptions): Promise<Page> {
     locale: 'en-US',
     timezoneId: 'UTC',
     serviceWorkers: options.offline ? 'allow' : 'block',
-    storageState: {
-      cookies: [],
-      origins: [
-        {
-          origin: new URL(await addressOf(options)).origin,
-          localStorage: Object.entries(options.storage ?? {}).map(([name, value]) => ({ name, value })),
-        },
-      ],
-    },
+    ...(options.storage && { storageState: await storageOf(options) }),
   });
   return context.newPage();
+}
+
+async function storageOf(options: PageOptions) {
+  const localStorage = Object.entries(options.storage ?? {}).map(([name, value]) => ({ name, value }));
+  return { cookies: [], origins: [{ origin: new URL(await addressOf(options)).origin, localStorage }] };
 }
 
 /** Watches any page, also one that the page under test opened, for what must not happen. */
