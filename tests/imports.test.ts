@@ -60,6 +60,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     link: ['state'],
     log: ['state'],
     lesson: ['state', 'graph', 'text'],
+    doubts: ['graph'],
     text: ['graph'],
     blocks: ['text'],
     formulas: ['state', 'graph', 'text'],

@@ -12,6 +12,7 @@ import {
   type Shown,
   write,
 } from '../../measure';
+import { limitsOf } from './limits';
 
 /** The notebook round an entry: the units of bare numbers, and the names it may use. */
 export interface Surroundings {
@@ -70,15 +71,14 @@ const NO_NOUN = /[,:]|\b(?:by|for|lasts|nearest|than|to|with)$/;
 /** A checker of a quantity's limits; these are read once, and told in the units chosen. */
 export function rangeOf(definition: Given, around: Surroundings): (value: number) => Issue | undefined {
   const { meaning } = definition;
-  const least = limitOf(definition, definition.min, around);
-  const most = limitOf(definition, definition.max, around);
+  const { least, most } = limitsOf(definition);
   const says = (bound: Bound, value: number, text = '') =>
     issue(
       `${NO_NOUN.test(meaning) ? `"${meaning}"` : meaning} must be at ${bound} ${limitInWords(bound, value, text, definition.kind, around.told())}`,
     );
   return (value) => {
-    if (least !== undefined && value < least) return says('least', least, definition.min);
-    if (most !== undefined && value > most) return says('most', most, definition.max);
+    if (value < least) return says('least', least, definition.min);
+    if (value > most) return says('most', most, definition.max);
     return undefined;
   };
 }
@@ -90,16 +90,6 @@ function limitInWords(bound: Bound, value: number, text: string, kind: KindId, t
     follows === 'neither' || (follows === 'length' ? told.length === 'mm' : told.mass === 'kg');
   const isOwn = isMetric && !/(^|[ /])(in|ft|yd|lb|oz|lbf|psi|gal)\b|°F/.test(text);
   return isOwn ? text.replace(/ ?deg$/, '°').replace(/^-/, '−') : write(value, kind, told, { bound }).text;
-}
-
-function limitOf(definition: Given, text: string | undefined, around: Surroundings): number | undefined {
-  if (text === undefined) return undefined;
-  const reading = readNumber(definition, text, around);
-  const value = isIssue(reading) ? reading : reading.evaluate(unnamed);
-  // Limits are our own texts: one that can't be read must not pass for no limit.
-  if (isIssue(value))
-    throw new TypeError(`${definition.name}: the limit "${text}" can't be read: ${value.issue}`);
-  return value;
 }
 
 /** What means the same for every quantity of a kind, by the units of bare numbers: presets and limits are the same few texts. */

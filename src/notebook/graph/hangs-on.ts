@@ -5,7 +5,7 @@ import { isIssue } from '../../measure';
 import type { Graph } from './graph';
 
 /** A number that is written, or preset, and follows no other number. */
-export interface Origin {
+export interface NumberBehind {
   readonly quantity: Given;
   /** What it comes to, SI. */
   readonly value: number;
@@ -20,14 +20,14 @@ export interface Origin {
  *
  * @param graph tracked
  */
-export function hangsOn(graph: Graph, name: string): readonly Origin[] {
-  const found: Origin[] = [];
+export function hangsOn(graph: Graph, name: string): readonly NumberBehind[] {
+  const found: NumberBehind[] = [];
   const seen = new Set([name]);
   let round = [name];
   for (let away = 0; round.length > 0; away += 1) {
     for (const one of round) {
-      const origin = away > 0 ? originOf(graph, one, away) : undefined;
-      if (origin) found.push(origin);
+      const number = away > 0 ? behindAt(graph, one, away) : undefined;
+      if (number) found.push(number);
     }
     const next = new Set(round.flatMap((one) => graph.dependsOn(one)));
     round = [...next].filter((one) => !seen.has(one));
@@ -36,7 +36,7 @@ export function hangsOn(graph: Graph, name: string): readonly Origin[] {
   return found;
 }
 
-function originOf(graph: Graph, name: string, away: number): Origin | undefined {
+function behindAt(graph: Graph, name: string, away: number): NumberBehind | undefined {
   const quantity = graph.quantity(name);
   if (!quantity || !('preset' in quantity) || quantity.kind === 'choice') return undefined;
   const value = graph.value(name);

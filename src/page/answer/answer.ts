@@ -3,6 +3,7 @@ import { isIssue, type KindId, write, writeDifference } from '../../measure';
 import type { Value } from '../../boat';
 import { optionsFor, sayValue, useBench, versionWords } from '../bench';
 import { html, use } from '../html';
+import { rangeAsked } from '../matters/range-asked';
 import { within } from '../within';
 import { WaitsFor } from './waits-for';
 
@@ -56,6 +57,7 @@ function BigFigure({ name, value, kind, word, than }: BigFigureProps) {
   return html`<span class=${`figure ${place}`}>
     ${head}<b>${written.text}</b>
     ${written.remainder ? html`<i class="remainder">${written.remainder}</i>` : null}
+    ${place === 'first' && rangeAsked.value.has(name) ? html`<i class="remainder">${rangeAsked.value.get(name)}</i>` : null}
     ${typeof than === 'number' ? html`<span class="difference">${difference(value, than, kind)}</span>` : null}
   </span>`;
 

@@ -19,6 +19,7 @@ import { views } from './views';
 const CHART = ['chart'] as const;
 
 const Working = later(async () => (await import('./working')).Working, 'working');
+const Matters = later(async () => (await import('../matters/matters')).Matters, 'matters');
 
 export function Folds({ instance }: { instance: Instance }) {
   const bench = useBench();
@@ -98,6 +99,11 @@ function foldsOf(instance: Instance, hasTable: boolean): DisclosureProps[] {
       className: 'working',
       holds: `${name}.`,
       inside: () => use(Working, { instance }),
+    },
+    {
+      summary: 'What matters',
+      className: 'matters-fold',
+      inside: () => use(Matters, { instance }),
     },
     { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) },
   ];
