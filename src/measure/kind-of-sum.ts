@@ -20,9 +20,6 @@ const kept = new Set<KindId>([
   ] as const),
 ]);
 
-/** The kinds whose difference is none of them: two temperatures are so many degrees apart, from any zero. */
-const apart: Partial<Record<KindId, KindId>> = { temperature: 'warmth' };
-
 /** Undefined where no unit can be written for what the sum comes to. */
 export function kindOfSum(
   { tree, meanings }: Pick<Sum, 'tree' | 'meanings'>,
@@ -36,36 +33,40 @@ export function kindOfSum(
   const isOneName = tree.type === 'SymbolNode' && told !== 'choice';
   return isOneName || kept.has(told) || told === 'temperature' ? told : usual;
 
-  /** 'bare' for what goes with any kind: a number without a unit. */
+  /** Each part is looked at once: to look twice at each would double the work with every sign. */
   function of(part: Tree): KindId | 'bare' | undefined {
+    if (part.type === 'SymbolNode') return ofSymbol(part.name);
     if (part.type === 'ParenthesisNode') return of(part.content);
-    if (part.type === 'ConditionalNode') return alike([part.trueExpr, part.falseExpr]);
-    if (part.type === 'FunctionNode')
-      return ['abs', 'min', 'max', 'round', 'ceil', 'floor'].includes(part.fn.name)
-        ? alike(part.args)
-        : undefined;
-    if (part.type === 'SymbolNode') {
-      const meaning = meanings.get(part.name);
-      if (meaning?.is === 'name') return kindNamed(meaning.name);
-      if (meaning?.is === 'constant') return meaning.name === 'K' ? 'warmth' : undefined;
-      if (meaning?.is !== 'literal') return undefined;
-      if (meaning.dimension[3] === 1) return meaning.made === 'zeroed' ? 'temperature' : 'warmth';
-      return sameDimension(meaning.dimension, plain) ? 'bare' : undefined;
-    }
-    const kind = alike(part.args);
-    if (part.fn === 'subtract' && kind !== undefined && kind !== 'bare') return apart[kind] ?? kind;
-    if (/^(add|subtract|unary)/.test(part.fn)) return kind;
-    const [first, second] = part.args.map(of);
+    if (part.type === 'ConditionalNode') return alike([of(part.trueExpr), of(part.falseExpr)]);
+    const parts = part.args.map(of);
+    const [first, second] = parts;
+    if (part.type === 'FunctionNode') return keeping.has(part.fn.name) ? alike(parts) : undefined;
     if (part.fn === 'multiply') return first === 'bare' ? second : second === 'bare' ? first : undefined;
-    return part.fn === 'divide' && second === 'bare' ? first : undefined;
+    if (part.fn === 'divide') return second === 'bare' ? first : undefined;
+    if (!/^(add|subtract|unary)/.test(part.fn)) return undefined;
+    const kind = alike(parts);
+    return part.fn === 'subtract' && kind === 'temperature' && second === 'temperature' ? 'warmth' : kind;
   }
 
-  function alike(parts: readonly Tree[]): KindId | 'bare' | undefined {
-    const all = new Set(parts.map(of));
-    if (all.size > 1) all.delete('bare');
-    // A temperature and degrees more are a temperature.
-    if (all.has('temperature') && all.has('warmth')) all.delete('warmth');
-    const [one] = all;
-    return all.size === 1 ? one : undefined;
+  function ofSymbol(symbol: string): KindId | 'bare' | undefined {
+    const meaning = meanings.get(symbol);
+    if (meaning?.is === 'name') return kindNamed(meaning.name);
+    if (meaning?.is === 'constant') return meaning.name === 'K' ? 'warmth' : undefined;
+    if (meaning?.is !== 'literal') return undefined;
+    if (meaning.dimension[3] === 1) return meaning.made === 'zeroed' ? 'temperature' : 'warmth';
+    return sameDimension(meaning.dimension, plain) ? 'bare' : undefined;
   }
+}
+
+/** Functions whose answer is of the kind of what they are given. */
+const keeping = new Set(['abs', 'min', 'max', 'round', 'ceil', 'floor']);
+
+/** The one kind of all of them; 'bare' goes with any, being a number without a unit. */
+function alike(parts: readonly (KindId | 'bare' | undefined)[]): KindId | 'bare' | undefined {
+  const all = new Set(parts);
+  if (all.size > 1) all.delete('bare');
+  // A temperature and degrees more are a temperature.
+  if (all.has('temperature') && all.has('warmth')) all.delete('warmth');
+  const [one] = all;
+  return all.size === 1 ? one : undefined;
 }

@@ -28,6 +28,7 @@ export const readThrough = notebooks.filter((id) => id !== 'quick-answers');
 export const smallNotebooks = [
   'boards',
   'fastening',
+  'formula-day',
   'frame-pattern',
   'keelson',
   'lines',

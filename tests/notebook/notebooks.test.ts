@@ -18,6 +18,9 @@ import { type Book, createBook } from '../../src/notebook/book';
 import { catalogueOf } from '../../src/notebook/graph/catalogue';
 import { createFindings } from '../../src/notebook/graph/findings';
 import { looseCatalogue } from '../../src/notebook/graph/loose-catalogue';
+import { formulasIn } from '../../src/notebook/formulas/formulas-in';
+import { placeFormulas } from '../../src/notebook/formulas/place-formulas';
+import { withFormulas } from '../../src/notebook/formulas/with-formulas';
 import { parseNotebook } from '../../src/notebook/markdown';
 import { WORDS } from '../../src/notebook/text/glossary';
 import type { NotebookPage } from '../../src/notebook/text/page-text';
@@ -48,8 +51,11 @@ const cell = (id: string): Cell => {
 const placed = (one: NotebookPage): Instance[] =>
   one.places.map(({ cell: id, instance, presets }) => ({ cell: cell(id), name: instance, presets }));
 const named = pages.flatMap(placed).filter(({ cell: { id }, name }) => id !== name);
+const { texts: formulas } = placeFormulas(pages, {}, () => false);
 const bookOf = (table: Table): Book =>
-  createBook(freshState(table), (of) => catalogueOf(of, [...cells.map(plainInstance), ...named]));
+  createBook(freshState(table), (of) =>
+    withFormulas(catalogueOf(of, [...cells.map(plainInstance), ...named]), formulas),
+  );
 /** As the page has it: a notebook that knows no boat has none. */
 const bookFor = (one: NotebookPage, table: Table): Book =>
   one.boat === 'none' ? createBook(freshState(noBoat), () => looseCatalogue(placed(one))) : bookOf(table);
@@ -101,6 +107,20 @@ describe.each(pages.map((one) => [one.id, one] as const))('%s', (_, one) => {
     },
   );
 
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    'has formulas that can be read, with a value for each line on the %s',
+    (_id, table) => {
+      const book = bookFor(one, table);
+      const silent = (one.formulas ?? []).flatMap(({ name }) =>
+        formulasIn(book.catalogue.value)
+          .get(name)!
+          .lines.map(({ full, text, spot }) => [text, spot, book.first.value.value(full)] as const)
+          .filter(([, spot, value]) => spot || isIssue(value)),
+      );
+      expect(silent).toStrictEqual([]);
+    },
+  );
+
   test('offers second versions that can be written and that move something', () => {
     for (const { changes, title } of triesOf(one)) {
       const book = bookFor(one, demoBoat);
@@ -132,6 +152,17 @@ test('a name stands for one cell in all notebooks, and for no part of a boat', (
     for (const quantity of [...given, ...derived]) taken.add(quantity.name.split('.')[0]!);
   }
   expect(names.filter((name) => taken.has(name))).toStrictEqual([]);
+});
+
+// The keelson of the guide's example by hand: breadth times depth, times length, times 550 kg to the cubic metre.
+test('the formula of the guide comes to what is worked out by hand', () => {
+  const book = bookOf(demoBoat);
+  const [width, thickness, length] = ['width', 'thickness', 'length'].map((of) =>
+    numberIn(book, `keelson.${of}`),
+  ) as [number, number, number];
+  const mass = width * thickness * length * 550;
+  expect(numberIn(book, 'keelsonCarry.mass')).toBeCloseTo(mass, 9);
+  expect(book.first.value.value('keelsonCarry.forOne')).toBe(mass < 20 ? 'yes' : 'no');
 });
 
 test('no two notebooks stand in the same place of the list', () => {

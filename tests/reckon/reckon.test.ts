@@ -420,3 +420,50 @@ describe('a boat that is measured and cut', () => {
     expect(refused('measured-amiss.json', 'hull.length')).toMatch(/furlong/);
   });
 });
+
+describe('formulas of the builder’s own', () => {
+  const set = (lines: string) => ['--set', `mine.lines=${lines}`];
+  test('are written on the command line, and asked for by their names', () => {
+    const {
+      'mine.half': half,
+      'mine.long': long,
+      'hull.length': length,
+    } = printed(
+      'ferry-dory',
+      'mine.half',
+      'mine.long',
+      'hull.length',
+      ...set('half = hull.length / 2 | half of her\nlong = half > 2 m'),
+    );
+    expect(half).toStrictEqual({ value: (length!.value as number) / 2, unit: 'm' });
+    expect(long).toStrictEqual({ value: 'yes', unit: '' });
+  });
+  test('stand in the notebooks of a boat’s file, with what is written in place of their lines', () => {
+    const own = writeBoatFile({
+      name: 'Shed boat',
+      table: demoBoat,
+      entries: { 'day.lines': 'b = 2 * 3 kg', 'mine.lines': 'c = day.b / 2' },
+      notebooks: {
+        day: {
+          text: '```formula day\na = 1 mm\n```\n\n```formula night\nheavy = day.b + 1 kg\n```\n',
+          away: false,
+        },
+        past: { text: '```formula past\na = 1 mm\n```\n', away: true },
+      },
+    });
+    const asked = (...names: string[]) => reckon(['own.json', ...names], () => own);
+    expect(JSON.parse(asked('mine.c', 'night.heavy').out)).toStrictEqual({
+      'mine.c': { value: 3, unit: 'kg' },
+      'night.heavy': { value: 7, unit: 'kg' },
+    });
+    expect(asked('past.a').err).toMatch(/^there is no quantity "past\.a"/);
+  });
+  test.each([
+    ['a = hull.length + 2 kg', /^mine\.a has no value: can't add a mass to a length/],
+    ['a = 1 +', /^mine\.a has no value: nothing stands after "\+"/],
+    ['a = b\nb = a', /^mine\.a has no value: goes round in a circle: mine\.a -> mine\.b -> mine\.a/],
+    ['b = 2', /^there is no quantity "mine\.a"/],
+  ])('that come to nothing are refused in words: %j', (lines, says) => {
+    expect(reckon(['ferry-dory', 'mine.a', ...set(lines)], () => '').err).toMatch(says);
+  });
+});

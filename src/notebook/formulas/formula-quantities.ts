@@ -3,8 +3,17 @@
  * that may itself be a line; so they are read when somebody asks for them, each once.
  */
 import { type Derived, type Given, type Owner, ownerOf, type Read } from '../../boat';
-import { isIssue, issue, kindOf, type KindId, kinds, sameDimension, sayDimension } from '../../measure';
-import { isMisread, type OwnSum, ownSum } from '../../measure/own-sum';
+import {
+  type Issue,
+  isIssue,
+  issue,
+  kindOf,
+  type KindId,
+  kinds,
+  sameDimension,
+  sayDimension,
+} from '../../measure';
+import { isMisread, type Misread, type OwnSum, ownSum } from '../../measure/own-sum';
 import { unitOf } from '../../measure/units';
 import { type FormulaLine, formulaLines, type Amiss } from './lines';
 
@@ -19,6 +28,8 @@ export interface LineRead extends FormulaLine {
   readonly full: string;
   /** What it says, where it can be read. */
   readonly own?: OwnSum;
+  /** The full name of a quantity in it that is not there. */
+  readonly missing?: string;
   /** The full names of the quantities in it, by the words that stand there. */
   readonly named?: ReadonlyMap<string, string>;
 }
@@ -129,7 +140,7 @@ function lineMade(full: string, line: FormulaLine, { own, of, kindNamed }: Round
   const saying = (spot: Amiss, more?: Partial<LineRead>) => silent(spot, () => issue(spot.says), more);
   const inLine = ({ says, from, to }: Amiss): Amiss => ({ says, from: line.from + from, to: line.from + to });
   if (line.spot) return saying(line.spot);
-  const sum = ownSum(line.sum, own);
+  const sum = readOnce(line.sum, own);
   if (isMisread(sum)) return saying(inLine(sum));
   const named = new Map(sum.names.map((name) => [name, name.includes('.') ? name : `${of}.${name}`]));
   const parts = { own: sum, named };
@@ -150,8 +161,8 @@ function lineMade(full: string, line: FormulaLine, { own, of, kindNamed }: Round
   if (typeof kind !== 'string')
     return missing === undefined
       ? saying(inLine(kind), parts)
-      : // The graph knows which names are near.
-        silent(inLine(kind), (read) => read.number(fullOf(missing)), parts);
+      : // Which names are near is looked for where it is shown: among thousands that takes long.
+        silent(inLine(kind), (read) => noSuch(fullOf(missing), read), { ...parts, missing: fullOf(missing) });
   const unit = unitFor(line, kind);
   if (unit && typeof unit !== 'string') return saying(unit, parts);
   if (kind === 'choice')
@@ -183,6 +194,22 @@ function lineMade(full: string, line: FormulaLine, { own, of, kindNamed }: Round
     },
   };
 }
+
+/** Of a name that is not there; who asks is asked again when it comes. */
+function noSuch(name: string, read: Read): number | Issue {
+  return read.has(name) ? read.number(name) : issue(`there is no quantity "${name}"`);
+}
+
+/** A sum is read once, however often the lines round it are changed. */
+function readOnce(sum: string, own: ReadonlySet<string>): OwnSum | Misread {
+  const key = `${[...own].join()}|${sum}`;
+  const known = sumsRead.get(key) ?? ownSum(sum, own);
+  if (sumsRead.size > MOST_KEPT) sumsRead.clear();
+  sumsRead.set(key, known);
+  return known;
+}
+const sumsRead = new Map<string, OwnSum | Misread>();
+const MOST_KEPT = 5 * MOST_IN_ALL;
 
 /** The symbol of the unit that a line asks for, or why it can't be told in that. */
 function unitFor({ unit: { text, from } }: FormulaLine, kind: KindId): string | Amiss | undefined {

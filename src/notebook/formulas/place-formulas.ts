@@ -47,8 +47,9 @@ export function placeFormulas(
   const mine = written(MINE);
   return {
     texts: [
-      ...[...placed.values()].map(({ place: { name, text } }) => ({ name, text: written(name) ?? text })),
+      // What the builder writes has room, whatever a notebook brings along.
       ...(mine === undefined ? [] : [{ name: MINE, text: mine }]),
+      ...[...placed.values()].map(({ place: { name, text } }) => ({ name, text: written(name) ?? text })),
     ],
     remarks,
   };

@@ -43,7 +43,7 @@ export function FormulaView({ name, again = 0, line = 0 }: { name: string; again
       <p class="cell-title">Formula</p>
       <h3 class="question" tabindex="-1">${title}</h3>
     </header>
-    ${use(Results, { block, onGo: goTo })}
+    ${use(Results, { block, isOpen, onGo: goTo })}
     ${
       isOpen
         ? use(FormulaEditor, { name, text, lines: written ?? given, given, onDone: () => setOpen(false) })
@@ -53,20 +53,32 @@ export function FormulaView({ name, again = 0, line = 0 }: { name: string; again
   </section>`;
 }
 
-function Results({ block, onGo }: { block: FormulaBlock | undefined; onGo: (line: LineRead) => void }) {
+interface ResultsProps {
+  readonly block: FormulaBlock | undefined;
+  /** Whether its lines are being written. */
+  readonly isOpen: boolean;
+  readonly onGo: (line: LineRead) => void;
+}
+
+/** Names that are not there, for which those that are near are looked for while the lines are written. */
+const MOST_LOOKED_FOR = 3;
+
+function Results({ block, isOpen, onGo }: ResultsProps) {
   const bench = useBench();
   if (!block || block.lines.length === 0) return null;
   const list = bench.wall.value ? 'div' : 'dl';
+  const missing = block.lines.filter((line) => line.missing !== undefined).slice(0, MOST_LOOKED_FOR);
+  const isNear = (line: LineRead) => isOpen && missing.includes(line);
   return html`<${list} class="answers formula-lines">
     ${block.lines.map((line) =>
       line.full === ''
-        ? use(FormulaLineView, { key: `line ${line.at}`, line, onGo })
+        ? use(FormulaLineView, { key: `line ${line.at}`, line, near: false, onGo })
         : cover(
             bench,
             block.name,
             line.name,
             'the answer',
-            () => use(FormulaLineView, { key: line.name, line, onGo }),
+            () => use(FormulaLineView, { key: line.name, line, near: isNear(line), onGo }),
             line.label,
           ),
     )}

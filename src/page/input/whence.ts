@@ -1,6 +1,7 @@
 /** Where a field's number comes from: a short mark beside it, and the words that it stands for. */
 import { columns, type Given, tradeTables } from '../../boat';
 import type { Graph } from '../../notebook';
+import { formulasIn } from '../../notebook/formulas/formulas-in';
 import { type Bench, sayOf } from '../bench';
 import { inShortWithin } from '../in-short';
 import { inBrief } from './brief';
@@ -85,12 +86,12 @@ function isOffset(name: string): boolean {
 }
 
 /** Whose the number is that fills a field: another cell's by its title. */
-function giverMark({ instances }: Bench, giver: string, cell: string): string {
+function giverMark({ instances, book }: Bench, giver: string, cell: string): string {
   const [part = ''] = giver.split('.');
   if (part === 'shop') return 'shop';
   if ((tradeTables as readonly string[]).includes(part)) return 'table';
   const instance = instances.value.get(part);
-  if (instance === undefined) return 'boat';
+  if (instance === undefined) return formulasIn(book.catalogue.value).has(part) ? 'formula' : 'boat';
   return part === cell ? 'this cell' : inBrief(instance.cell.title);
 }
 

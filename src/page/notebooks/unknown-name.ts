@@ -3,6 +3,7 @@ import { unknownName } from '../../measure';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { upToComma } from '../words';
 
 /** Names for which the nearest are looked up; in a text that is wrong all through they help nobody. */
 const MOST = 30;
@@ -15,7 +16,15 @@ export function UnknownName({ name, line }: { name: string; line: number }) {
 function sentence(name: string, graph: Graph): string {
   const told = known.get(graph) ?? new Map<string, string>();
   known.set(graph, told);
-  const says = told.get(name) ?? unknownName(name, told.size < MOST ? graph.names : []);
+  const says = told.get(name) ?? (told.size < MOST ? nearTo(name, graph) : unknownName(name, []));
   told.set(name, says);
   return says;
+}
+
+/** What is said of a name that is not there, with those that are near and what they are. */
+export function nearTo(name: string, graph: Graph): string {
+  // Rows of tables, which are most of the names, are asked for with as many words.
+  const words = name.split('.').length;
+  const alike = graph.names.filter((one) => one.split('.').length <= Math.max(2, words));
+  return unknownName(name, alike, (of) => upToComma(graph.quantity(of)?.meaning ?? ''));
 }

@@ -65,9 +65,6 @@ describe('what is amiss is told at its place', () => {
       '"a" is already the name of a line above [a]',
     );
   });
-  test('where a quantity is not there, the graph offers those that are near', () => {
-    expect(told('hull.mass / keelson.lenght')).toMatch(/; nearest: keelson\.length/);
-  });
 });
 
 describe('lines among each other', () => {
