@@ -64,6 +64,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     text: ['graph'],
     blocks: ['text'],
     formulas: ['state', 'graph', 'text'],
+    writing: ['text'],
   },
 };
 

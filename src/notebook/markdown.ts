@@ -14,10 +14,12 @@ import { LONGEST_NOTEBOOK } from '../boat/file/own-notebooks';
 import { type Head, LAST, LONGEST_TITLE, readFrontMatter } from './text/front-matter';
 import { linesIn, readInlines } from './text/inline';
 import { type Block, type TextFault, type NotebookPage, wordsOf } from './text/page-text';
+import { notePieces, type TextPiece, spanOf } from './text/pieces';
 import { curled } from './text/quotes';
 import { idOf } from './text/slug';
 
 export { headOf } from './text/head';
+export { piecesOf } from './text/pieces';
 
 /** Beyond these bounds the lexer may take more time than a reader has. */
 const MOST_LINES = 10_000;
@@ -36,12 +38,12 @@ export function parseNotebook(text: string, fileName: string): NotebookPage {
   const found = nothingFound();
   if (source.length > LONGEST_NOTEBOOK) {
     const says = `This notebook is too long; ${LONGEST_NOTEBOOK} characters is the most.`;
-    return page(id, noHead, [faultIn(found, 1, says, '')], found);
+    return page(id, noHead, [{ first: 1, last: 1, blocks: [faultIn(found, 1, says, '')] }], found);
   }
   const head = readFrontMatter(source);
   found.faults.push(...head.faults);
-  const blocks = readAll(head.rest, head.lines + 1, found);
-  return page(id, head, [...head.faults, ...blocks], found);
+  const pieces = readAll(head.rest, head.lines + 1, found);
+  return page(id, head, pieces, found, head.faults);
 }
 
 const noHead: Pick<Head, 'written'> = {
@@ -67,44 +69,57 @@ function nothingFound(): Noted {
 function page(
   id: string,
   { written }: Pick<Head, 'written'>,
-  blocks: readonly Block[],
+  pieces: readonly TextPiece[],
   found: Noted,
+  above: readonly Block[] = [],
 ): NotebookPage {
+  const blocks = [...above, ...pieces.flatMap((piece) => piece.blocks)];
   const heading = blocks.find((block) => block.type === 'heading');
   const words = heading ? wordsOf(heading.inside).trim().slice(0, LONGEST_TITLE) : '';
   const title = written.title === null ? words || id.replaceAll('-', ' ') : curled(written.title);
-  return {
-    id,
-    ...written,
-    title,
-    summary: curled(written.summary),
-    blocks,
-    places: [...found.places.values()],
-    ...(found.formulas.size > 0 && { formulas: [...found.formulas.values()] }),
-    headings: found.headings,
-    faults: found.faults.toSorted((a, b) => a.line - b.line),
-  };
+  return notePieces(
+    {
+      id,
+      ...written,
+      title,
+      summary: curled(written.summary),
+      blocks,
+      places: [...found.places.values()],
+      ...(found.formulas.size > 0 && { formulas: [...found.formulas.values()] }),
+      headings: found.headings,
+      faults: found.faults.toSorted((a, b) => a.line - b.line),
+    },
+    pieces,
+  );
 }
 
 /** @param from the line of the notebook on which the text begins */
-function readAll(text: string, from: number, found: Noted): Block[] {
+function readAll(text: string, from: number, found: Noted): TextPiece[] {
   const { whole, left } = withoutHarm(text, from, found);
   let tokens: readonly Token[];
   try {
     tokens = lexed(whole);
   } catch {
     // The lexer goes down into nested marks by calling itself; only a file made to harm goes so deep.
-    return [faultIn(found, from, 'This notebook has marks within marks too deep to be read.', '')];
+    const says = 'This notebook has marks within marks too deep to be read.';
+    const last = from + linesIn(text);
+    return [{ first: from, last, blocks: [faultIn(found, from, says, '')] }];
   }
+  const lines = [...Array<string>(from - 1).fill(''), ...text.split('\n')];
   let line = from;
-  const blocks = tokens.flatMap((token) => {
+  const pieces = tokens.map((token): TextPiece => {
     const read = readBlocks([token], { line, depth: 0, turns: false, found });
+    const span = spanOf(lines, line, token.raw);
     line += linesIn(token.raw);
     // What was left out is told below the block in which it stood.
     const told = left.findIndex((fault) => fault.line >= line);
-    return [...read, ...left.splice(0, told < 0 ? left.length : told)];
+    return { ...span, blocks: [...read, ...left.splice(0, told < 0 ? left.length : told)] };
   });
-  return [...blocks, ...left];
+  const below = left.map((fault, at): TextPiece => {
+    const last = (left[at + 1]?.line ?? lines.length + 1) - 1;
+    return { first: fault.line, last, blocks: [fault] };
+  });
+  return [...pieces, ...below];
 }
 
 /** The text with each line left blank that the lexer is to be spared, and what is said of these. */

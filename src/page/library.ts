@@ -59,7 +59,7 @@ const readOnce = new Map<string, { readonly text: string; readonly page: Noteboo
 function pageOf(id: string, text: string): NotebookPage {
   const known = readOnce.get(id);
   if (known?.text === text) return known.page;
-  const page = { ...reader.peek()!.parseNotebook(text, id), id }; // asked only once the reader is there
+  const page = Object.assign(reader.peek()!.parseNotebook(text, id), { id }); // asked only once the reader is there
   readOnce.set(id, { text, page });
   return page;
 }

@@ -4,33 +4,44 @@
  */
 import type { TargetedEvent, TargetedKeyboardEvent, TargetedMouseEvent } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { useBench } from '../bench';
+import { type Bench, useBench } from '../bench';
 import { html } from '../html';
 import { isAllThere, openHead } from '../library';
 import './finder.css';
-import { goTo } from './go';
-import { keepFound } from './kept';
-import { firstOffered, indexNow } from './on-hand';
-import { find } from './search';
-import type { Thing } from './things';
+import { find, type Index, type Listed } from './search';
+
+/** What is looked for, and what becomes of it. */
+export interface FinderFor<T extends Listed> {
+  /** What the finder is called, its field, and the list while nothing is typed. */
+  readonly called: string;
+  readonly field: string;
+  readonly atFirst: string;
+  readonly example: string;
+  /** Tracked. */
+  readonly index: (bench: Bench) => Index<T>;
+  /** What is listed while nothing is typed. */
+  readonly first: (index: Index<T>, bench: Bench) => readonly T[];
+  /** What is listed behind all that is found. */
+  readonly last?: (typed: string) => readonly T[];
+  readonly take: (thing: T, bench: Bench) => void;
+}
 
 /** More than anyone reads: who does not see it there types another letter. */
 const MOST = 24;
 
-export function Finder({ onClose }: { onClose: () => void }) {
+export function Finder<T extends Listed>({ asking, onClose }: { asking: FinderFor<T>; onClose: () => void }) {
   const bench = useBench();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
   const dialog = useRef<HTMLDialogElement>(null);
-  const index = indexNow(bench);
+  const index = asking.index(bench);
   const isAsked = typed.trim().length >= 2;
-  const found = (
-    isAsked
-      ? find(index, typed, openHead()?.id ?? null)
-      : typed.trim() === ''
-        ? firstOffered(index, bench)
-        : []
-  ).slice(0, MOST);
+  const some = isAsked
+    ? find(index, typed, openHead()?.id ?? null)
+    : typed.trim() === ''
+      ? asking.first(index, bench)
+      : [];
+  const found = [...some.slice(0, MOST), ...(isAsked ? (asking.last?.(typed) ?? []) : [])];
   const chosen = Math.min(at, found.length - 1);
   useLayoutEffect(() => dialog.current?.showModal(), []);
   useLayoutEffect(() => {
@@ -38,12 +49,11 @@ export function Finder({ onClose }: { onClose: () => void }) {
   }, [chosen, typed]);
 
   const close = () => dialog.current?.close();
-  const take = (thing: Thing | undefined) => {
+  const take = (thing: T | undefined) => {
     if (!thing) return;
-    keepFound(bench.shelf, thing);
     // First, for it gives the focus back.
     close();
-    goTo(thing, bench);
+    asking.take(thing, bench);
   };
   const onKey = (event: TargetedKeyboardEvent<HTMLInputElement>) => {
     if (event.isComposing) return;
@@ -60,12 +70,12 @@ export function Finder({ onClose }: { onClose: () => void }) {
   const onPress = (event: TargetedMouseEvent<HTMLDialogElement>) => {
     if (event.target === dialog.current) close();
   };
-  return html`<dialog class="finder" aria-label="Find" ref=${dialog} onClose=${onClose} onClick=${onPress}>
+  return html`<dialog class="finder" aria-label=${asking.called} ref=${dialog} onClose=${onClose} onClick=${onPress}>
     <div class="finder-head">
       <input
         type="text"
         role="combobox"
-        aria-label="A word of the trade, a question, a field"
+        aria-label=${asking.field}
         aria-autocomplete="list"
         aria-expanded=${found.length > 0}
         aria-controls="found"
@@ -74,15 +84,15 @@ export function Finder({ onClose }: { onClose: () => void }) {
         autocapitalize="off"
         spellcheck=${false}
         enterkeyhint="go"
-        placeholder="scarf, glue, radius …"
+        placeholder=${asking.example}
         value=${typed}
         onInput=${onInput}
         onKeyDown=${onKey}
       />
       <button type="button" onClick=${close}>Close</button>
     </div>
-    <p class=${isAsked && found.length === 0 ? 'nothing' : 'unseen'} role="status">${said(isAsked, found.length)}</p>
-    <ul id="found" role="listbox" aria-label=${isAsked ? 'Found' : 'Found last, and the notebooks'}>
+    <p class=${isAsked && some.length === 0 ? 'nothing' : 'unseen'} role="status">${said(isAsked, some.length)}</p>
+    <ul id="found" role="listbox" aria-label=${isAsked ? 'Found' : asking.atFirst}>
       ${found.map(
         (thing, i) => html`<li
           key=${`${thing.same} ${thing.notebook}`}
@@ -104,7 +114,7 @@ const optionId = (at: number): string => `found-${at}`;
 
 function said(isAsked: boolean, count: number): string {
   if (!isAsked) return '';
-  if (count > 0) return count === MOST ? `the first ${MOST} found` : `${count} found`;
+  if (count > 0) return count >= MOST ? `the first ${MOST} found` : `${count} found`;
   return isAllThere()
     ? 'Nothing is called that here. Try another word for it.'
     : 'Not found yet; some of the notebooks are still on their way.';

@@ -5,7 +5,20 @@
 import { isOneSlipFrom, wordsIn } from './fold';
 
 /** What a hit is, in the order in which equals are listed. */
-export const kinds = ['question', 'quick answer', 'field', 'answer', 'notebook', 'heading', 'word'] as const;
+export const kinds = [
+  'question',
+  'quick answer',
+  'field',
+  'answer',
+  'notebook',
+  'heading',
+  'word',
+  // What can be placed in a text.
+  'text',
+  'cell',
+  'number',
+  'drawing',
+] as const;
 
 export interface Findable {
   readonly kind: (typeof kinds)[number];
@@ -18,6 +31,12 @@ export interface Findable {
   readonly notebook: string | null;
   /** Of several that are the same thing in several places, one is shown. */
   readonly same: string;
+}
+
+/** One that is listed. */
+export interface Listed extends Findable {
+  /** Where it stands, in a few words. */
+  readonly where: string;
 }
 
 interface Where {
@@ -111,7 +130,7 @@ export function find<T extends Findable>(index: Index<T>, text: string, open: st
 }
 
 /** Many a field or an answer bears one plain word, as `clamps`, that more than itself is called by; and every word does. */
-const isWhole = (kind: Findable['kind']) => !['field', 'answer', 'word'].includes(kind);
+const isWhole = (kind: Findable['kind']) => !['field', 'answer', 'word', 'number', 'drawing'].includes(kind);
 
 /** Of the same thing in several places the one in the open notebook, else the first. */
 export function eachOnce<T extends Findable>(found: readonly T[], open: string | null): readonly T[] {

@@ -7,12 +7,10 @@ import type { FormulaBlock } from '../../notebook/formulas/formula-quantities';
 import { MINE } from '../../notebook/formulas/place-formulas';
 import { capital } from '../words';
 import type { OnSheet } from './on-sheet';
-import type { Findable } from './search';
+import type { Listed } from './search';
 
 /** A thing to be found, and the way to it. */
-export interface Thing extends Findable {
-  /** Where it stands, in a few words. */
-  readonly where: string;
+export interface Thing extends Listed {
   /** A place on a notebook's page, or with no notebook a number of the boat's own sheet. */
   readonly place: string;
 }

@@ -5,7 +5,7 @@ import { type Bench, useBench } from '../bench';
 import { html, use } from '../html';
 import { later } from '../later';
 import { isOwn, openNotebook, openText } from '../library';
-import { Prose } from '../prose';
+import { isWritten, Prose } from '../prose';
 import { way } from '../address';
 
 const Notices = later(async () => (await import('./notices')).Notices, 'notices');
@@ -14,7 +14,7 @@ const BoatSheet = later(async () => (await import('../boat/boat-sheet')).BoatShe
 
 const Questions = later(async () => (await import('../quick/questions')).Questions, 'questions');
 
-const OwnLine = later(async () => (await import('../notebooks/own-line')).OwnLine, 'own-line');
+const OwnLine = later(async () => (await import('../writing/own-line')).OwnLine, 'own-line');
 const NotHere = later(async () => (await import('../notebooks/not-here')).NotHere, 'not-here');
 
 /** Fetched when somebody goes somewhere: not before the first answer. */
@@ -39,7 +39,7 @@ export function Column({ head }: { head: NotebookHead }) {
     <h1 id="notebook-title" tabindex="-1">${head.title}</h1>
     ${text?.summary ? html`<p class="summary">${text.summary}</p>` : null}
     ${bench.ownNotebooks.value && isOwn(head.id) ? use(OwnLine, { id: head.id }) : null}
-    ${page ? use(page.form ? Questions : Prose, { page, key: page.id }) : fetching()}
+    ${page ? use(page.form && !isWritten(page.id) ? Questions : Prose, { page, key: page.id }) : fetching()}
   </main>`;
 }
 

@@ -7,7 +7,7 @@ import { isOwn, notebooks, openText } from '../library';
 import { wayTo } from '../address';
 
 const NotebookKeys = later(
-  async () => (await import('../notebooks/notebook-keys')).NotebookKeys,
+  async () => (await import('../writing/notebook-keys')).NotebookKeys,
   'notebook-keys',
 );
 

@@ -1,6 +1,5 @@
 /** Opens what a builder chose or dropped: notebooks, to be kept with the boat in hand, and boat files. */
 import type { OwnNotebooks } from '../../boat';
-import { LONGEST_NOTEBOOKS, MOST_NOTEBOOKS } from '../../boat/file/own-notebooks';
 import { type NotebookPage, writeNotebook } from '../../notebook';
 import { parseNotebook } from '../../notebook/markdown';
 import { wayTo } from '../address';
@@ -10,6 +9,7 @@ import { notebooks } from '../library';
 import { amendBoat } from './amend';
 import { notebookText } from './file-text';
 import { keptWith } from './kept-with';
+import { noRoom } from './room';
 
 export async function openFiles(bench: Bench, files: readonly File[]): Promise<void> {
   for (const file of files) {
@@ -66,13 +66,4 @@ function opened(
   return notebooks.peek().some((head) => head.id === id)
     ? `“${title}” now stands in place of the one that comes along. Put it away to have that back.`
     : `“${title}” is opened. It ${keptWith(shelf, name)}.`;
-}
-
-function noRoom(all: OwnNotebooks): string | null {
-  const texts = Object.values(all).map(({ text }) => text.length);
-  if (texts.length > MOST_NOTEBOOKS)
-    return `this boat has ${MOST_NOTEBOOKS} notebooks already; throw one away first`;
-  return texts.reduce((sum, length) => sum + length, 0) > LONGEST_NOTEBOOKS
-    ? `the notebooks of one boat may have ${LONGEST_NOTEBOOKS} characters together; throw one away first`
-    : null;
 }
