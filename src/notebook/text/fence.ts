@@ -13,6 +13,12 @@ export interface LinesForm {
 
 /** Longer than any entry a field takes. */
 const LONGEST = 300;
+/** An entry, or one for millimetres and one for inches with a bar between. */
+const TWINS = /^[^|]*[^|\s][^|]*(\|[^|]*[^|\s][^|]*)?$/;
+
+/** Whether a line of a cell's block can hold an entry. */
+export const isEntry = (entry: string): boolean =>
+  entry.length <= LONGEST && !/[\r\n]/.test(entry) && TWINS.test(entry.trim());
 
 /** Lines `name = entry`; blank ones are passed over. */
 export function readEntries(fence: Fence, reading: BlockReading, lines: LinesForm) {
@@ -37,7 +43,7 @@ function faultOf(name: string, entry: string, { form, example, twins }: LinesFor
     return `A line in this block is a name, "=" and an entry, as in "${example}".`;
   if (entry.length > LONGEST) return `The entry for ${name} is too long; ${LONGEST} characters is the most.`;
   if (!twins) return entry.includes('|') ? 'A second version has one entry a line, without a bar.' : null;
-  return /^[^|]*[^|\s][^|]*(\|[^|]*[^|\s][^|]*)?$/.test(entry)
+  return TWINS.test(entry)
     ? null
     : 'A bar parts an entry for millimetres from one for inches, as in "thickness = 18 mm | 3/4 in".';
 }

@@ -1,7 +1,5 @@
 /** A calculator cell as it is written in a notebook. */
-
-/** Letters of an entry that a block takes. */
-const LONGEST = 300;
+import { isEntry } from '../text/fence';
 
 /**
  * @param name the name of its own; without one it is the plain cell, which takes no lines
@@ -13,7 +11,7 @@ export function cellText(
   entries: Readonly<Record<string, string>> = {},
 ): string {
   const lines = Object.entries(entries)
-    .filter(([, entry]) => entry.trim() !== '' && entry.length <= LONGEST && !/[\r\n]/.test(entry))
+    .filter(([, entry]) => isEntry(entry))
     .map(([key, entry]) => `${key} = ${entry.trim()}\n`);
   return name === undefined
     ? `\`\`\`cell ${cell}\n\`\`\``

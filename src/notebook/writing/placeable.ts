@@ -20,6 +20,8 @@ export interface Near {
   readonly typed: string;
   /** Full name of a number that is worked out: `scarf.taper`. */
   readonly answer: string;
+  /** A name that nothing else goes by, after this one. */
+  readonly free: (name: string) => string;
 }
 
 const plain = (title: string, says: string, text: string): Placeable => ({ title, says, text: () => text });
@@ -54,6 +56,28 @@ const byKind: { readonly [T in Block['type']]: readonly Placeable[] } = {
       title: 'Text for when a number says so',
       says: 'Shown only where a comparison holds',
       text: ({ answer }) => `\`\`\`when ${answer}\n«Said where there is such a number.»\n\`\`\``,
+    },
+  ],
+  ask: [
+    {
+      title: 'Question',
+      says: 'The guess is written before the answer is shown',
+      text: ({ answer, free }) =>
+        `\`\`\`ask ${free('guess')}\nquestion: «What does it come to?»\nanswer: ${answer}\nwithin: 10 %\nhint: Look at what it hangs on.\n\`\`\``,
+    },
+  ],
+  seed: [
+    {
+      title: 'Numbers for each',
+      says: 'A word draws numbers of one’s own for each learner',
+      text: ({ entry, typed }) => `\`\`\`seed\n${entry} = «${typed}» or ${typed}\n\`\`\``,
+    },
+  ],
+  formula: [
+    {
+      title: 'Formula',
+      says: 'Sums of your own, usable anywhere by name',
+      text: ({ answer, free }) => `\`\`\`formula ${free('sums')}\n«twice = 2 * ${answer}»\n\`\`\``,
     },
   ],
   boat: [plain('A boat for a story', 'A key that brings a certain boat', '```boat «ferry-dory»\n```')],

@@ -9,8 +9,12 @@ export function typedOver(text: string, typed: string): string {
   while (before < most && shown[before] === typed[before]) before += 1;
   let after = 0;
   while (after < most - before && shown.at(-1 - after) === typed.at(-1 - after)) after += 1;
-  const put = typed.slice(before, typed.length - after).replaceAll('\n', endingOf(text));
-  return text.slice(0, inFile(text, before)) + put + text.slice(inFile(text, shown.length - after));
+  const put = typed.slice(before, typed.length - after);
+  const upper = text.slice(0, inFile(text, before));
+  const lower = text.slice(inFile(text, shown.length - after));
+  const written = upper + put.replaceAll('\n', endingOf(text)) + lower;
+  // Of a file that mixes its marks, two may come to stand side by side and be read as one.
+  return asShown(written) === typed ? written : (/^\ufeff/.exec(text)?.[0] ?? '') + typed;
 }
 
 /** Where in the file a letter stands that the field shows. */

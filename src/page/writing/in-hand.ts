@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { LineSpan } from '../../notebook/writing/edits';
 
-export interface InHand extends LineSpan {
+export interface PieceInHand extends LineSpan {
   /** Of the notebook. */
   readonly id: string;
   /** What its field begins with, and which of its letters are chosen. */
@@ -13,10 +13,10 @@ export interface InHand extends LineSpan {
   readonly opened: number;
 }
 
-export const inHand = signal<InHand | null>(null);
+export const inHand = signal<PieceInHand | null>(null);
 
 let opened = 0;
-export function takeInHand(piece: Omit<InHand, 'opened'>): void {
+export function takeInHand(piece: Omit<PieceInHand, 'opened'>): void {
   opened += 1;
   inHand.value = { ...piece, opened };
 }

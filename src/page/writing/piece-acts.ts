@@ -60,7 +60,7 @@ export function actsOn({ bench, page, pieces, tell }: ActsOn) {
     double: (at: number) => {
       const piece = pieces[at];
       if (!piece) return;
-      const words = doubleOf(piece, page, bench) ?? wordsAt(text(), piece);
+      const words = doubleOf(piece, page, text(), bench);
       write(replaced(text(), before(piece.last + 1), words), at + 1, 'change', 'Doubled.');
     },
     remove: (at: number) => {
@@ -79,12 +79,15 @@ export function actsOn({ bench, page, pieces, tell }: ActsOn) {
   };
 }
 
-/** A cell beside itself needs a name of its own; it begins with the numbers that stand in the first. */
-function doubleOf({ blocks }: TextPiece, page: NotebookPage, bench: Bench): string | null {
-  const [block] = blocks;
+/** What has a name needs another beside itself; a cell begins with the numbers that stand in the first. */
+function doubleOf(piece: TextPiece, page: NotebookPage, text: string, bench: Bench): string {
+  const words = wordsAt(text, piece);
+  const [block] = piece.blocks;
+  if (block?.type === 'ask' || block?.type === 'formula')
+    return words.replace(block.name, freeName(block.name, text, bench));
   const place =
     block?.type === 'cell' ? page.places.find(({ instance }) => instance === block.instance) : undefined;
-  if (!place) return null;
+  if (!place) return words;
   const graph = bench.book.inHand.peek();
   const inputs = Object.keys(bench.instances.peek().get(place.instance)?.cell.inputs ?? {});
   const typed = inputs.flatMap((key): [string, string][] => {
@@ -92,5 +95,5 @@ function doubleOf({ blocks }: TextPiece, page: NotebookPage, bench: Bench): stri
     return entry?.written ? [[key, entry.text]] : [];
   });
   const entries = { ...place.presets, ...Object.fromEntries(typed) };
-  return cellText(place.cell, freeName(place.instance, bench), entries);
+  return cellText(place.cell, freeName(place.instance, text, bench), entries);
 }

@@ -7,14 +7,14 @@ import { replaced } from '../../notebook/writing/edits';
 import { useBench } from '../bench';
 import { html } from '../html';
 import { useHeld } from './held';
-import { type InHand, inHand } from './in-hand';
+import { type PieceInHand, inHand } from './in-hand';
 import { askToPlace } from './placing';
 import { putAt, showAt } from './put-at';
 import { textOf, writeText } from './write';
 
 export interface PieceEditorProps {
   readonly page: NotebookPage;
-  readonly begins: InHand;
+  readonly begins: PieceInHand;
   /** Whether what stands below is taken in by what is typed. */
   readonly takesIn: boolean;
   /** The cell above, whose names serve as examples. */

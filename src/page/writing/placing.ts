@@ -13,6 +13,7 @@ import { tradeWords } from '../finder/trade-words';
 import { sketches } from '../glossary/sketches';
 import { allOnShelf } from '../library';
 import { freeName } from './names';
+import { textOf } from './write';
 
 /** What is put there. */
 export interface Put {
@@ -77,7 +78,7 @@ function placedIn(
 ): readonly Placed[] {
   const { book, boatless, instances } = bench;
   const texts = placeable.map((one): Placed => {
-    const put = () => ({ ...begunAs(one, nearTo(above, bench)), inline: false });
+    const put = () => ({ ...begunAs(one, nearTo(above, page, bench)), inline: false });
     return {
       kind: 'text',
       title: one.title,
@@ -112,7 +113,8 @@ function ofCell({ id, title, question }: Cell, page: NotebookPage): Placed {
     where: isThere ? `${title} · one more, with numbers of its own` : title,
     notebook: null,
     same: `cell ${id}`,
-    put: (bench) => whole(cellText(id, isThere ? freeName(id, bench) : undefined)),
+    put: (bench) =>
+      whole(cellText(id, isThere ? freeName(id, textOf(bench, page.id) ?? '', bench) : undefined)),
   };
 }
 
@@ -145,12 +147,14 @@ const ofSketch = (name: string): Placed => ({
 });
 
 /** Names for examples: of the cell above, where it asks for a number and gives one. */
-function nearTo(above: string | null, { instances, book }: Bench): Near {
-  const of = above === null ? undefined : instances.peek().get(above);
+function nearTo(above: string | null, page: NotebookPage, bench: Bench): Near {
+  const free = (name: string) => freeName(name, textOf(bench, page.id) ?? '', bench);
+  const of = above === null ? undefined : bench.instances.peek().get(above);
   const key = of && Object.entries(of.cell.inputs).find(([, spec]) => spec.kind !== 'choice')?.[0];
   const answer = of?.cell.answers[0]?.of;
   if (key === undefined || answer === undefined)
-    return { entry: 'scarf.slope', typed: '12', answer: 'scarf.taper' };
+    return { entry: 'scarf.slope', typed: '12', answer: 'scarf.taper', free };
   const entry = `${above}.${key}`;
-  return { entry, typed: book.inHand.peek().entry(entry)?.text ?? '1', answer: `${above}.${answer}` };
+  const typed = bench.book.inHand.peek().entry(entry)?.text ?? '1';
+  return { entry, typed, answer: `${above}.${answer}`, free };
 }
