@@ -61,7 +61,34 @@ const questions: readonly Question[] = [
   { asks: 'what her bare wood weighs', of: ['weights.bareWood', 'hull.structureMass'] },
   { asks: 'where its middle lies, forward', of: ['weights.woodForward', 'hull.structureCentre.x'] },
   { asks: 'how high it lies', of: ['weights.woodHeight', 'hull.structureCentre.z'] },
-  { asks: 'what all aboard weigh', of: ['weights.loaded', 'float.mass'] },
+  {
+    asks: 'what all aboard weigh',
+    of: ['weights.loaded', 'float.mass', 'stability.mass', 'power.laden'],
+  },
+  {
+    asks: 'where the middle of all aboard lies, forward',
+    of: ['weights.centreForward', 'float.centreForward', 'stability.centreForward'],
+  },
+  {
+    asks: 'how high the middle of all aboard lies',
+    of: ['weights.centreHeight', 'float.centreHeight', 'stability.centreHeight', 'curves.centreHeight'],
+  },
+  {
+    asks: 'what the bare hull weighs',
+    of: ['weights.hull', 'roll.mass', 'lift.mass', 'capacity.boatWeight'],
+  },
+  { asks: 'how high the bare hull’s middle lies', of: ['weights.hullHeight', 'roll.centreHeight'] },
+  {
+    asks: 'how far forward the bare hull’s middle lies',
+    of: ['weights.hullForward', 'roll.centreForward', 'flotation.hullForward'],
+  },
+  { asks: 'what she weighs on the road', of: ['weights.rigged', 'trailer.boat'] },
+  { asks: 'where her middle lies on the road', of: ['weights.riggedForward', 'trailer.balance'] },
+  {
+    asks: 'what one person weighs',
+    of: ['weights.person', 'float.mover', 'stability.person', 'flotation.person'],
+  },
+  { asks: 'how many people are aboard', of: ['weights.people', 'stability.people'] },
   { asks: 'how dense the water is', of: ['lines.density', 'float.density'] },
   {
     asks: 'how stiff a wood is in bending',

@@ -1,8 +1,19 @@
 /** The hull in the water: profile, plan and all her stations from astern, and the freeboard all round her sheer. */
-import { type Drawing, drawing, label, line, mark, mm, note, type Point, type Shape } from '../../drawing';
+import {
+  dim,
+  type Drawing,
+  drawing,
+  label,
+  line,
+  mark,
+  mm,
+  note,
+  type Point,
+  type Shape,
+} from '../../drawing';
 import { heightsAlong, type Vec3 } from '../../kernel';
 import type { Chart, OnHand } from '../form/define';
-import { rest, waterlines } from './float-facts';
+import { painted, rest, waterlines } from './float-facts';
 import type { FloatValues } from './float-steps';
 import { fromAstern, stationsAfloat } from './stations-afloat-drawing';
 
@@ -55,6 +66,12 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
       ...edges.map(({ name, points }) => line(line3(points, profile), { pen: 'outline', part: name })),
       ...ends.map((points) => line(line3(points, profile), { pen: 'outline' })),
       water([profile(waterAt(from, 0)), profile(waterAt(to, 0))]),
+      // Where the line is painted: as high over the base line at each station as the table says.
+      line([profile([from, 0, 0]), profile([to, 0, 0])], { pen: 'hidden' }),
+      ...ask(painted).map(({ x, up }) => line([profile([x, 0, 0]), profile([x, 0, up])], { pen: 'thin' })),
+      dim(profile([v.place, 0, 0]), profile([v.place, 0, v.waterUp]), say(v.waterUp, 'length'), {
+        side: 'left',
+      }),
       mark(profile([v.movedForward, v.movedSide, v.movedHeight]), { form: 'cross' }),
       mark(profile(at.immersed.centroid!), { form: 'dot' }),
       mark(profile(least), { form: 'dot' }),
@@ -73,7 +90,7 @@ export function drawFloat(v: FloatValues, { hull, say, ask }: On): Drawing {
         [mm(middle + 0.6 * beam), water0],
       ]),
       note(
-        'Profile and plan, bow to the right, and all stations seen from astern. Thin: the water. Cross: the centre of all aboard; dot below: that of the water pushed aside.',
+        'Profile and plan, bow to the right, and all stations seen from astern. Thin: the water. From the base line, dashed, up at each station: the height at which the waterline is painted, told at the station looked at. Cross: the centre of all aboard; dot below: that of the water pushed aside.',
       ),
     ],
   });

@@ -35,6 +35,24 @@ export const waterlines = fact('the closed hull cut by the water', GEOMETRY, (_:
   waterlineOf(hull, ask(rest)),
 );
 
+/** Height of the painted waterline over the base line at a place along the boat, m. */
+const paintedAt = fact(
+  'the water in the centreline plane, everybody in place and no heel',
+  GEOMETRY,
+  (_: FloatAsked & { readonly volume: number }, { ask }) => {
+    const { normal, height } = ask(upright).plane;
+    return (along: number) => (height - normal[0] * along) / normal[2];
+  },
+);
+
+/** At every station. */
+export const painted = fact(
+  'the same at each station',
+  GEOMETRY,
+  (_: FloatAsked & { readonly volume: number }, { hull, ask }) =>
+    hull.stations.map(({ x }) => ({ x, up: ask(paintedAt)(x) })),
+);
+
 /** At the station looked at: her sheer there, and the water on her centreline. */
 export const here = fact(
   'the station looked at, and the water in its plane',
@@ -42,10 +60,7 @@ export const here = fact(
   ({ station }: FloatAsked, { hull, ask }) => {
     const { x, corners } = hull.station(station);
     const [sheerX, sheerY, sheerZ] = corners.at(-1)!; // keel and sheer at least
-    const {
-      plane: { normal, height },
-    } = ask(upright);
-    const waterAt = (along: number) => (height - normal[0] * along) / normal[2];
+    const waterAt = ask(paintedAt);
     const now = ask(rest).at.plane;
     const over = (side: 1 | -1) =>
       now.normal[0] * sheerX + now.normal[1] * side * sheerY + now.normal[2] * sheerZ - now.height;

@@ -75,9 +75,10 @@ export const stabilitySteps = {
     `tan of the heel = moment over weight times metacentric height: ${DERRETT}`,
   ),
 
+  usAside: step('length', 'breadth / 6', 'how far off the middle the US rule counts each person', US),
   usMoment: step(
     'massMoment',
-    'people * usPerson * breadth / 6',
+    'people * usPerson * usAside',
     'heeling moment of the people by the US rule',
     US,
   ),

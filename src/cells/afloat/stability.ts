@@ -55,6 +55,11 @@ export const stability = defineCell({
         ],
         '{people} {people?person:people} to one side heel her {peopleHeel}, and {peopleFreeboard} of side is left.',
       ),
+      // Else two heels stand side by side, and nothing says which to believe.
+      {
+        when: 'people > 0 and abs(peopleHeel - usHeel) > 1°',
+        says: 'Here they all sit {aside} off the middle; the US rule spreads them over the deck and counts each at {usAside} off, so it finds {usHeel}.',
+      },
       // Beyond them a warning says so.
       {
         when: 'usMeets == 1',

@@ -68,6 +68,7 @@ describe('a box 8 by 2 by 1.2 m, half a metre deep (closed form)', () => {
     ['peopleHeel', own],
     ['peopleFreeboard', sideAt(own)],
     ['smallHeel', Math.atan(320 / 8000 / gm)],
+    ['usAside', 0.3],
     ['usMoment', (4 * 84 * 1.8) / 6],
     ['usHeel', us],
     ['usSinks', 0.7 - sideAt(us)],
