@@ -1,6 +1,7 @@
 /** Layouts of joints worth a look: some of every number of joints, and changes of one that is good. */
 import {
   agrees,
+  isAlike,
   type Joints,
   type PanelLayout,
   type PanelJoints,
@@ -26,9 +27,9 @@ export function makeLayouts(problem: SheetsProblem, ways: readonly SideWays[]): 
   const { panels, rules } = problem;
   const random = generator(SEED);
   const pick = <T>(of: readonly T[]): T => of[Math.floor(random() * of.length)]!; // of a list that has some
-  const draw = ({ port: of, starboard }: SideWays): PanelJoints => {
+  const draw = ({ port: of, starboard }: SideWays, at: number): PanelJoints => {
     const port = pick(of);
-    return { port, starboard: rules.alike ? port : pick(starboard) };
+    return { port, starboard: isAlike(panels[at]!, rules) ? port : pick(starboard) }; // ways of each panel
   };
   const agreesAt = (layout: PanelLayout, at: number) =>
     agrees(panels, layout, at, rules) && (at + 1 >= layout.length || agrees(panels, layout, at + 1, rules));
@@ -66,8 +67,8 @@ export function makeLayouts(problem: SheetsProblem, ways: readonly SideWays[]): 
       const at = Math.floor(random() * panels.length);
       const now = layout[at]!;
       const { port, starboard } = ways[at]!;
-      const other = draw({ port, starboard });
-      const next: PanelJoints = rules.alike
+      const other = draw({ port, starboard }, at);
+      const next: PanelJoints = isAlike(panels[at]!, rules)
         ? other
         : random() < 0.5
           ? { ...now, port: other.port }

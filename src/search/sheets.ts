@@ -9,8 +9,9 @@ import {
   sectionsOf,
   type SheetsAnswer,
   type SheetsProblem,
-  sheetsCostAtLeast,
+  timesCut,
 } from '../boat/joinery/sheet-sections';
+import { sheetsCostAtLeast } from '../boat/joinery/sheets-at-least';
 import { type NestPlan, nestCost } from '../kernel/nest';
 import { shopNest } from '../kernel/nest-shop';
 import { isLeast, searchNest } from './nest/search-nest';
@@ -38,7 +39,7 @@ export const searchSheets: Searcher = async (asked, tell) => {
 
   const trials = makeTrials(problem);
   let best: SheetsTrial = trials.known(first, shop);
-  const fewestInAll = fewest.reduce((sum, count) => sum + problem.sides * count, 0);
+  const fewestInAll = fewest.reduce((sum, count, at) => sum + timesCut(problem, at) * count, 0);
   const isCheapest = () => best.cost <= least * (1 + SAME) + SAME;
   /** Nothing is left to find but how the same pieces lie best. */
   const isProved = () => isCheapest() && best.joints <= fewestInAll;

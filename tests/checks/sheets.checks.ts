@@ -25,7 +25,27 @@ const quick = ['ngcut1', 'ngcut4', 'ngcut5', 'ngcut7', 'ngcut8', 'ngcut10', 'ngc
 /** With less, the proof goes through every way before the plan is found. */
 const BIN_EFFORT = 20_000;
 
+const stiffness = (id: string, plies: string, along: number, across: number): Check => ({
+  id,
+  cell: 'sheets',
+  what: 'stiffness of plywood along and across its face grain, over that of its wood',
+  input: `${plies} plies of one thickness, a twentieth as stiff across the grain`,
+  expected: [along, across],
+  unit: '',
+  tolerance: 1e-4,
+  source: 'parallel plies, Wood Handbook, USDA FPL-GTR-190 (2010), ch. 12; by hand',
+  known: 'from memory',
+  obtain: () => {
+    const cell = tryCell(sheets, { sheetPlies: plies });
+    return [cell.number('stiffAlong'), cell.number('stiffAcross')];
+  },
+});
+
 export const rows: readonly Check[] = [
+  stiffness('W41', '3', 0.9648, 0.0852),
+  stiffness('W42', '5', 0.8024, 0.2476),
+  stiffness('W43', '7', 0.7258, 0.3242),
+  stiffness('W43a', '9', 0.682, 0.368),
   {
     id: 'N1',
     cell: 'sheets',

@@ -48,6 +48,8 @@ const planks = (spots: readonly number[], width: number, lean = 0): string => {
           ],
           onFrame: true,
         })),
+        turns: [0],
+        whole: false,
         held: null,
         lap: 0,
       },
@@ -56,7 +58,6 @@ const planks = (spots: readonly number[], width: number, lean = 0): string => {
     rules: {
       stocks: STOCKS,
       edge: 0,
-      turns: [0],
       least: 0.3,
       offPanel: 0,
       offSide: 0,

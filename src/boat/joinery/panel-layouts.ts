@@ -1,5 +1,5 @@
 /** Where the joints of the panels stand together: the rules that hold between them, and a layout by the shop's rule. */
-import type { Quarter, SheetStock } from '../../kernel/nest';
+import type { SheetStock } from '../../kernel/nest';
 import { outlineBox } from '../../kernel/lying-outlines';
 import type { Vec2 } from '../../kernel/vec';
 import { panelPieces } from './panel-pieces';
@@ -10,7 +10,6 @@ export interface LayoutRules {
   readonly stocks: readonly SheetStock[];
   /** Kept from the edges of a sheet. */
   readonly edge: number;
-  readonly turns: readonly Quarter[];
   /** Shortest piece worth a joint. */
   readonly least: number;
   /** Between a joint and that of the neighbouring panel, and that of the other side, along the boat. */
@@ -58,7 +57,7 @@ function jointings(panel: CutPanel, rules: LayoutRules, held: number | null): re
     const pieces = panelPieces(panel, bounds);
     const piece = pieces[aft === start ? 0 : 1]!; // between the bounds, or before the only one, or all
     const whole = aft === start && fore === end;
-    const is = (whole || lengthOf(piece) >= rules.least - ROUNDING) && fitsSome(piece, rules);
+    const is = (whole || lengthOf(piece) >= rules.least - ROUNDING) && fitsSome(piece, panel, rules);
     known.set(key, is);
     return is;
   };
@@ -71,7 +70,7 @@ function jointings(panel: CutPanel, rules: LayoutRules, held: number | null): re
   const fewest = left[0]!;
   if (!Number.isFinite(fewest))
     throw new Error(
-      `the ${label} can't be got from these sheets with joints in these places: allow other places or another grain`,
+      `the ${label} can't be got from these sheets with joints in these places: allow other places${panel.whole ? ', halves' : ''} or another grain`,
     );
   return Array.from({ length: rules.more + 1 }, (_, i) => fewest + i).flatMap((count) => {
     const found: Joints[] = [];
@@ -102,6 +101,10 @@ export interface SideWays {
   readonly starboard: readonly Joints[];
 }
 
+/** Whether a panel is jointed alike on both sides: as all are, or since it goes from side to side. */
+export const isAlike = ({ whole }: Pick<CutPanel, 'whole'>, { alike }: Pick<LayoutRules, 'alike'>): boolean =>
+  alike || whole;
+
 /**
  * A joint chosen by hand stands on the port side; to starboard too where both are jointed alike.
  *
@@ -111,11 +114,11 @@ export function waysToJoint(panel: CutPanel, rules: LayoutRules): SideWays {
   const port = jointings(panel, rules, panel.held);
   return {
     port,
-    starboard: rules.alike || panel.held === null ? port : jointings(panel, rules, null),
+    starboard: isAlike(panel, rules) || panel.held === null ? port : jointings(panel, rules, null),
   };
 }
 
-function fitsSome(outline: readonly Vec2[], { stocks, edge, turns }: LayoutRules): boolean {
+function fitsSome(outline: readonly Vec2[], { turns }: CutPanel, { stocks, edge }: LayoutRules): boolean {
   if (outline.length < 3) return false;
   const { from, to } = outlineBox(outline);
   const [long, wide] = [to[0] - from[0] + 2 * edge, to[1] - from[1] + 2 * edge];
@@ -143,11 +146,12 @@ export function agrees(
   panels: readonly CutPanel[],
   layout: PanelLayout,
   at: number,
-  { offPanel, offSide, alike }: LayoutRules,
+  rules: LayoutRules,
 ): boolean {
+  const { offPanel, offSide } = rules;
   const panel = panels[at]!;
   const { port, starboard } = layout[at]!;
-  if (!alike && !farApart([panel, port], [panel, starboard], offSide)) return false;
+  if (!isAlike(panel, rules) && !farApart([panel, port], [panel, starboard], offSide)) return false;
   const within = layout[at - 1];
   if (!within) return true;
   const inner = panels[at - 1]!;
@@ -199,7 +203,7 @@ function firstThatAgrees(
     const at = layout.length;
     if (at === panels.length) return layout;
     for (const port of ways[at]!.port) {
-      for (const starboard of rules.alike ? [port] : ways[at]!.starboard) {
+      for (const starboard of isAlike(panels[at]!, rules) ? [port] : ways[at]!.starboard) {
         tries -= 1;
         if (tries < 0) return null;
         const next = [...layout, { port, starboard }];

@@ -1,9 +1,11 @@
 /** Where a panel of plywood may be jointed, and its outline, as plain numbers that a search can take along. */
 import { stripSection, thinned, type Vec2 } from '../../kernel';
+import type { Quarter } from '../../kernel/nest';
 import { flatPanel } from '../hull/flat-panel';
 import type { Hull } from '../hull/hull';
 import type { Panel } from '../hull/panel';
 import { sideOf } from '../hull/side-of';
+import { mirrored, overCentre } from './whole-bottom';
 
 /** Where the joints of a panel may stand: on frames, midway, midway or on the second frame, or where there is room. */
 export type JointRule = 'frames' | 'midway' | 'secondFrame' | 'clear';
@@ -21,9 +23,13 @@ export interface SpotRules {
   readonly lap: number;
   /** A joint chosen by hand, m forward of the after end of the bottom. */
   readonly held: number | null;
+  /** How its pieces may lie on a sheet. */
+  readonly turns: readonly Quarter[];
+  /** Cut in one width with its mirror image, which only a flat bottom can be: see `isFlatAcross`. */
+  readonly whole: boolean;
 }
 
-/** A place for a joint: its line on the flat panel from the inner edge to the outer. */
+/** A place for a joint: its line on the flat panel from the inner edge to the outer; of a whole bottom from chine to chine. */
 export interface Spot {
   /** m, forward of the after end of the bottom. */
   readonly x: number;
@@ -39,6 +45,9 @@ export interface CutPanel {
   readonly label: string;
   /** Laid flat, the outside of the port panel seen, anticlockwise, m. */
   readonly outline: readonly Vec2[];
+  readonly turns: readonly Quarter[];
+  /** Both sides of the boat in one; then its joints port and starboard are the same. */
+  readonly whole: boolean;
   /** From aft forward. */
   readonly spots: readonly Spot[];
   /** The spot of the joint chosen by hand. */
@@ -55,7 +64,8 @@ const LINE = 2.5e-4;
  */
 export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: number): CutPanel {
   const spots = spotsOf(hull, panel, rules);
-  const held = rules.held === null ? null : lineAt(panel, rules.held);
+  const { turns, whole } = rules;
+  const held = rules.held === null ? null : lineAt(panel, rules.held, whole);
   if (rules.held !== null && !held)
     throw new Error(`the joint chosen by hand does not cross the ${panel.label}`);
   const mine: Spot | null = held && { x: rules.held!, words: 'chosen by hand', line: held, onFrame: false };
@@ -65,7 +75,9 @@ export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: numbe
   return {
     name: panel.name,
     label: panel.label,
-    outline: outlineOf(panel, over),
+    outline: outlineOf(panel, over, whole),
+    turns,
+    whole,
     spots: all,
     held: mine && all.indexOf(mine),
     lap: rules.lap,
@@ -75,19 +87,22 @@ export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: numbe
 /** Nearer than this, m, the joint chosen by hand takes another's place. */
 const NEAR = 0.05;
 
-function outlineOf(panel: Panel, over: number): readonly Vec2[] {
+function outlineOf(panel: Panel, over: number, whole: boolean): readonly Vec2[] {
   const { inner, outer } = flatPanel(panel);
-  const fewer = (line: readonly Vec2[]) =>
-    thinned(
-      line.map(([x, y]) => [x, y, 0]),
+  const turn = whole ? overCentre(panel) : null;
+  const fewer = (line: readonly Vec2[]) => {
+    const kept = thinned(
+      line.map((at) => [...(turn ? turn(at) : at), 0] as const),
       LINE,
     ).map(([x, y]): Vec2 => [x, y]);
-  const [low, high] = [fewer(inner), fewer(outer)].map((line) =>
-    over > 0 ? [runOn(line, over), ...line] : line,
-  );
-  return [...low!, ...high!.toReversed()].filter(
-    ([x, y], i, all) => Math.hypot(x - all.at(i - 1)![0], y - all.at(i - 1)![1]) > LINE,
-  );
+    return over > 0 ? [runOn(kept, over), ...kept] : kept;
+  };
+  const [keel, high] = [fewer(inner), fewer(outer)];
+  // Of a whole bottom the keel's ends alone are corners, where it ends in anything but a straight line.
+  const round = turn
+    ? [keel[0]!, ...high.map(mirrored), keel.at(-1)!, ...high.toReversed()]
+    : [...keel, ...high.toReversed()];
+  return round.filter(([x, y], i, all) => Math.hypot(x - all.at(i - 1)![0], y - all.at(i - 1)![1]) > LINE);
 }
 
 /** Straight on from the after end. */
@@ -97,12 +112,14 @@ function runOn(line: readonly Vec2[], over: number): Vec2 {
   return [end[0] - share * (next[0] - end[0]), end[1] - share * (next[1] - end[1])];
 }
 
-function lineAt(panel: Panel, x: number): Spot['line'] | null {
+function lineAt(panel: Panel, x: number, whole: boolean): Spot['line'] | null {
   const section = stripSection(panel.strip, x);
   const [first, last] = [section[0], section.at(-1)];
   if (first?.share !== 0 || last?.share !== 1) return null;
   const { place } = flatPanel(panel);
-  return [place(first.flat), place(last.flat)];
+  if (!whole) return [place(first.flat), place(last.flat)];
+  const outer = overCentre(panel)(place(last.flat));
+  return [mirrored(outer), outer];
 }
 
 interface Wood {
@@ -123,7 +140,7 @@ function spotsOf(hull: Hull, panel: Panel, rules: SpotRules): readonly Spot[] {
   return placesOf(frames, rules)
     .filter(({ x }) => hard === null || Math.abs(x - hard) >= rules.offBend)
     .flatMap(({ x, words, onFrame }): Spot[] => {
-      const line = lineAt(panel, x);
+      const line = lineAt(panel, x, rules.whole);
       return line ? [{ x, words, line, onFrame }] : [];
     })
     .toSorted((a, b) => a.x - b.x);

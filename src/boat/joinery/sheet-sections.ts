@@ -7,10 +7,7 @@ import {
   type Quarter,
   type SheetStock,
 } from '../../kernel/nest';
-import { areaKept, costForArea, costForTall } from '../../kernel/nest-bound';
-import { tallStretch } from '../../kernel/tall-stretch';
-import { outlineArea } from '../../kernel/outline';
-import { agrees, type Joints, type PanelLayout, type LayoutRules } from './panel-layouts';
+import { agrees, isAlike, type Joints, type PanelLayout, type LayoutRules } from './panel-layouts';
 import { mirroredPiece, panelPieces } from './panel-pieces';
 import type { CutPanel } from './panel-spots';
 
@@ -82,12 +79,19 @@ export function groupSections(
   group: SheetGroup,
   layout: PanelLayout,
 ): readonly SheetSection[] {
-  const { rules, gap, together } = problem;
+  const { rules, gap, together, panels } = problem;
+  const skin = (whole: boolean) =>
+    group.panels
+      .filter((at) => panels[at]!.whole === whole)
+      .flatMap((at) => piecesOf(problem, at, layout[at]!));
   const inPairs = [
-    ...group.panels.flatMap((at) => piecesOf(problem, at, layout[at]!)),
+    ...skin(false),
     ...group.others.filter(({ pairs }) => pairs).flatMap((other) => copies(problem, other, together)),
   ];
-  const alone = group.others.filter(({ pairs }) => !pairs).flatMap((other) => copies(problem, other, false));
+  const alone = [
+    ...skin(true),
+    ...group.others.filter(({ pairs }) => !pairs).flatMap((other) => copies(problem, other, false)),
+  ];
   const section = (times: 1 | 2, pieces: readonly NestPiece[]): SheetSection[] =>
     pieces.length === 0
       ? []
@@ -122,24 +126,24 @@ function piecesOf(
   { port, starboard }: PanelLayout[number],
 ): readonly NestPiece[] {
   const panel = problem.panels[at]!; // groups are of the problem's own panels
-  const { together, mirror, rules, sides } = problem;
+  const { together, mirror, sides } = problem;
   const side = (joints: Joints, name: string, turn: (outline: readonly Vec2[]) => readonly Vec2[]) => {
     const pieces = panelPieces(panel, joints);
     return [
       ...pieces.map((outline, i): NestPiece => {
         const which = pieces.length === 1 ? '' : `, ${i + 1} of ${pieces.length}`;
-        return { name: `${panel.label}${name}${which}`, outline: turn(outline), turns: rules.turns, mirror };
+        return { name: `${panel.label}${name}${which}`, outline: turn(outline), turns: panel.turns, mirror };
       }),
       ...blocksOf(problem, panel, joints, name),
     ];
   };
-  if (together) return side(port, '', (outline) => outline);
+  if (together || panel.whole) return side(port, '', (outline) => outline);
   if (sides === 1) return side(port, ', port', (outline) => outline);
   return [...side(port, ', port', (outline) => outline), ...side(starboard, ', starboard', mirroredPiece)];
 }
 
 function blocksOf(
-  { blocks, rules, mirror }: SheetsProblem,
+  { blocks, mirror }: SheetsProblem,
   panel: CutPanel,
   joints: Joints,
   side: string,
@@ -147,7 +151,9 @@ function blocksOf(
   if (!blocks) return [];
   return joints.flatMap((joint): NestPiece[] => {
     const { line, onFrame } = panel.spots[joint]!;
-    const tall = distance2(line[0], line[1]) - 2 * blocks.gap;
+    // The keelson parts the block of a whole bottom.
+    const halves = panel.whole ? 2 : 1;
+    const tall = distance2(line[0], line[1]) / halves - 2 * blocks.gap;
     if (onFrame || tall <= 0) return [];
     const outline: Vec2[] = [
       [0, 0],
@@ -155,64 +161,22 @@ function blocksOf(
       [blocks.length, tall],
       [0, tall],
     ];
-    return [{ name: `butt block, ${panel.label}${side}`, outline, turns: rules.turns, mirror }];
+    const block = { name: `butt block, ${panel.label}${side}`, outline, turns: panel.turns, mirror };
+    return Array.from({ length: halves }, () => block);
   });
 }
 
+/** How often a panel is cut: once a side, and a whole bottom once. */
+export const timesCut = ({ sides, panels }: Pick<SheetsProblem, 'sides' | 'panels'>, at: number): 1 | 2 =>
+  panels[at]!.whole ? 1 : sides;
+
 /** Of the sides that are skinned. */
-export const jointCount = ({ sides }: Pick<SheetsProblem, 'sides'>, layout: PanelLayout): number =>
-  layout.reduce((sum, { port, starboard }) => sum + port.length + (sides === 2 ? starboard.length : 0), 0);
-
-/**
- * No plan can cost less, wherever the joints stand: the area of all that is cut, in the cheapest sheets that have it; or
- * the lengths of panels that take up the sheet's width, laid end to end.
- *
- * @param fewest the fewest joints of each panel on one side
- */
-export function sheetsCostAtLeast(problem: SheetsProblem, fewest: readonly number[]): number {
-  const { panels, gap, rules } = problem;
-  return problem.groups.reduce((sum, { panels: own, others, stocks }) => {
-    const skin = own.reduce((area, at) => {
-      const { outline, spots, lap } = panels[at]!;
-      const shortest = Math.min(...spots.map(({ line }) => distance2(line[0], line[1])));
-      // What all its pieces keep others off is no less than what the whole would; the laps are cut twice.
-      const laps = fewest[at]! > 0 ? fewest[at]! * lap * shortest : 0;
-      return area + Math.abs(outlineArea(outline)) + laps;
-    }, 0);
-    const each = ({ outline }: OtherPiece) => areaKept({ outline }, gap);
-    const pairs = others.filter((other) => other.pairs);
-    const alone = others.filter((other) => !other.pairs);
-    const areaOf = (of: readonly OtherPiece[]) => of.reduce((area, one) => area + one.count * each(one), 0);
-    const sold = { stocks, gap, edge: rules.edge };
-    const ends = rules.turns.every((turn) => turn % 2 === 0)
-      ? costForTall(
-          (height) =>
-            own.reduce((length, at) => length + tallOf(panels[at]!, fewest[at]! + rules.more, height), 0) *
-            (problem.together ? 1 : problem.sides),
-          sold,
-        )
-      : 0;
-    const times = problem.together ? 2 : 1;
-    const byArea = problem.together
-      ? 2 * costForArea(skin + areaOf(pairs) / 2, sold) + costForArea(areaOf(alone), sold)
-      : costForArea(problem.sides * skin + areaOf(others), sold);
-    return sum + Math.max(byArea, times * ends);
-  }, 0);
-}
-
-/**
- * What of a panel's length is higher than a height in one piece, wherever its joints stand, m: a joint that runs askew
- * parts an upright line for as long as it is itself.
- *
- * @param most joints that it has at the most, unless one is chosen by hand
- */
-function tallOf({ outline, spots, held }: CutPanel, most: number, height: number): number {
-  const askew = spots
-    .map(({ line: [inner, outer] }) => Math.abs(outer[0] - inner[0]))
-    .toSorted((a, b) => b - a);
-  const parted = (held === null ? askew.slice(0, most) : askew).reduce((sum, one) => sum + one, 0);
-  return Math.max(0, tallStretch(outline, height) - parted);
-}
+export const jointCount = (problem: Pick<SheetsProblem, 'sides' | 'panels'>, layout: PanelLayout): number =>
+  layout.reduce(
+    (sum, { port, starboard }, at) =>
+      sum + port.length + (timesCut(problem, at) === 2 ? starboard.length : 0),
+    0,
+  );
 
 /** Whether a layout is one of the problem's: its joints in order, a piece each, and as far apart as is asked. */
 export function isLayout(problem: SheetsProblem, layout: PanelLayout): boolean {
@@ -227,7 +191,7 @@ export function isLayout(problem: SheetsProblem, layout: PanelLayout): boolean {
         inOrder(port, panel) &&
         inOrder(starboard, panel) &&
         (panel.held === null || port.includes(panel.held)) &&
-        (!rules.alike || port.join() === starboard.join()) &&
+        (!isAlike(panel, rules) || port.join() === starboard.join()) &&
         agrees(panels, layout, at, rules)
       );
     })

@@ -6,9 +6,9 @@ import {
   type SheetSection,
   sectionsOf,
   type SheetsAnswer,
-  sheetsCostAtLeast,
   type SheetsProblem,
 } from '../../boat/joinery/sheet-sections';
+import { sheetsCostAtLeast } from '../../boat/joinery/sheets-at-least';
 import { faultsOfNest, type NestPlan, nestCost, type SheetStock } from '../../kernel/nest';
 import { nestCostAtLeast } from '../../kernel/nest-bound';
 import { shopNest } from '../../kernel/nest-shop';

@@ -2,6 +2,7 @@
 import { choice, input, type InputSpec } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat, fromShop } from '../form/from-shop';
+import { panelInputs } from './panels-inputs';
 
 const PRACTICE = 'common practice, no source';
 
@@ -57,10 +58,21 @@ export const sheetsInputs = {
       { id: 'along', label: 'along the panels' },
       { id: 'across', label: 'across them' },
       { id: 'either', label: 'either way' },
+      { id: 'better', label: 'each panel’s better way' },
     ],
     preset: 'along',
     note: 'along is stiffer from frame to frame and bends less round the side; across gives more pieces from a sheet',
     when: SKIN,
+  }),
+  bottomIn: choice('The flat bottom is cut', {
+    options: [
+      { id: 'halves', label: 'in halves' },
+      { id: 'whole', label: 'in one width' },
+    ],
+    from: '{self}.usualBottom',
+    preset: 'halves',
+    note: 'in one width it has no seam under the keelson',
+    when: 'skinSides > 1 and flatBottom > 0',
   }),
   joint: choice('Joints', {
     options: [
@@ -206,6 +218,16 @@ export const sheetsInputs = {
   sideThickness: fromBoat('side.thickness', { when: SKIN, ofBoat: true }),
   bottomThickness: fromBoat('bottom.thickness', { when: SKIN, ofBoat: true }),
   bilgeThickness: fromBoat('bilge.thickness', { when: 'bilge.thickness', ofBoat: true }),
+  wetness: { ...panelInputs.wetness, when: SKIN },
+  allowed: { ...panelInputs.allowed, from: 'panels.allowed', when: SKIN },
+  sheetPlies: input('count', 'Plies of a sheet', {
+    preset: '5',
+    min: '3',
+    max: '25',
+    step: '2',
+    note: 'of one thickness each; count them at an edge',
+    when: SKIN,
+  }),
   siding: fromBoat('frame.siding', { when: SKIN, ofBoat: true }),
   stands: chosenFromBoat('frame.stands', { when: SKIN }),
   transoms: input('count', 'Transoms at each end', {

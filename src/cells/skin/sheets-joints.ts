@@ -14,7 +14,9 @@ function jointsOf(which: 0 | -1) {
     const at = ask(problem).panels.findIndex(({ name }) => name === panel.name);
     // One a panel, each a place in its spots.
     const joints = at < 0 ? null : ask(best).layout[at]!.port;
-    return { panel, lines: joints?.map((spot) => ask(problem).panels[at]!.spots[spot]!.line) ?? null };
+    const cut = at < 0 ? null : ask(problem).panels[at]!;
+    const lines = joints?.map((spot) => cut!.spots[spot]!.line) ?? null; // no joints of what is not cut
+    return { panel, lines, halves: cut?.whole ? 2 : 1 };
   });
   const count = fact(HOW, 'geometry', (v: SheetsAsked, { ask }) => {
     if (v.skinSides === 0) return 0;
@@ -25,9 +27,9 @@ function jointsOf(which: 0 | -1) {
   });
   const long = fact('from edge to edge of the flat panel', 'geometry', (v: SheetsAsked, { ask }) => {
     if (v.skinSides === 0) return 0;
-    const { panel, lines } = ask(spots);
+    const { panel, lines, halves } = ask(spots);
     if (!lines || lines.length === 0) return panel.area / flatPanel(panel).length;
-    return lines.reduce((sum, [inner, outer]) => sum + distance2(inner, outer), 0) / lines.length;
+    return lines.reduce((sum, [inner, outer]) => sum + distance2(inner, outer), 0) / lines.length / halves;
   });
   return { count, long };
 }

@@ -5,12 +5,14 @@ import { letOut, transomShape } from '../../boat/hull/transom-shape';
 import type { Panel } from '../../boat/hull/panel';
 import type { LayoutRules } from '../../boat/joinery/panel-layouts';
 import { cutPanel, type JointRule } from '../../boat/joinery/panel-spots';
+import { isFlatAcross } from '../../boat/joinery/whole-bottom';
 import type { OtherPiece, SheetGroup, SheetsProblem } from '../../boat/joinery/sheet-sections';
 import type { Vec2 } from '../../kernel';
 import type { Quarter, SheetStock } from '../../kernel/nest';
 import { skinOver } from '../common/frame/frame-facts';
 import type { ValuesOf } from '../form/define';
 import { fact } from '../form/fact';
+import { grainOf, panelsCut } from './sheets-grain';
 import { partKeys, type sheetsInputs } from './sheets-inputs';
 import { GEOMETRY } from '../../trade/sources';
 
@@ -23,14 +25,13 @@ export const asksHull = ({
   gussets,
 }: Pick<SheetsAsked, 'skinSides' | 'transoms' | 'gussets'>): boolean => skinSides + transoms + gussets > 0;
 
-const turnsFor = (grain: SheetsAsked['grain']): readonly Quarter[] => {
+const turnsFor = (grain: 'along' | 'across' | 'either'): readonly Quarter[] => {
   if (grain === 'along') return [0, 2];
   return grain === 'across' ? [1, 3] : [0, 1, 2, 3];
 };
 
-/** The panels that are cut, from the keel outward. */
-const panelsCut = ({ skinSides, only }: SheetsAsked, hull: Hull): readonly Panel[] =>
-  skinSides === 0 ? [] : hull.panels.filter(({ name }) => only === 'none' || name === only);
+const turnsOf = (v: SheetsAsked, panel: Panel): readonly Quarter[] =>
+  turnsFor(v.grain === 'better' ? grainOf(panel, v).better : v.grain);
 
 /** What is asked for: distances between joints may be more than can be held. */
 export const wanted = fact(
@@ -38,7 +39,7 @@ export const wanted = fact(
   GEOMETRY,
   (v: SheetsAsked, at): SheetsProblem => {
     const hull = asksHull(v) ? at.hull : null;
-    const panels = hull ? panelsCut(v, hull) : [];
+    const panels = hull ? panelsCut(v, hull.panels) : [];
     const others = [...(hull ? partsOfBoat(v, hull) : []), ...typedParts(v)];
     const thicknesses = new Map<number, { panels: number[]; others: OtherPiece[] }>();
     const of = (thickness: number) => {
@@ -55,7 +56,6 @@ export const wanted = fact(
     const rules: LayoutRules = {
       stocks: sold,
       edge: v.edge + v.outside,
-      turns: turnsFor(v.grain),
       least: v.least,
       offPanel: v.offPanel,
       offSide: v.offSide,
@@ -75,6 +75,8 @@ export const wanted = fact(
             offBend: v.offBend,
             lap: v.joint === 'scarf' ? v.slope * skinOver(v, panel.name) : 0,
             held: v.heldOn === panel.name ? heldAt : null,
+            turns: turnsOf(v, panel),
+            whole: v.bottomIn === 'whole' && v.skinSides === 2 && isFlatAcross(panel),
           },
           panel.index === 0 ? v.over : 0,
         ),

@@ -16,8 +16,10 @@ import {
   sheetsOf,
   shop,
 } from './sheets-facts';
+import { grainSteps } from './sheets-grain';
 import type { sheetsInputs } from './sheets-inputs';
 import { jointSteps } from './sheets-joints';
+import { bottomSteps } from './sheets-bottom';
 import type { SheetsAsked } from './sheets-problem';
 import { GEOMETRY } from '../../trade/sources';
 
@@ -47,7 +49,7 @@ const boxOf = (found: CutPiece | undefined) =>
 const lies = ({ laid }: CutPiece, grain: SheetsAsked['grain']): string => {
   const turned = laid.quarter % 2 === 1 ? 'across' : 'along';
   const back = laid.mirrored ? ', from the back' : '';
-  return grain === 'either' || laid.mirrored ? `${turned}${back}` : turned;
+  return grain === 'either' || grain === 'better' || laid.mirrored ? `${turned}${back}` : turned;
 };
 
 /** Two thicknesses of plywood are one when they differ by less: sheets are never quite what is printed. */
@@ -65,6 +67,8 @@ export const sheetsSteps = {
     'layers of the skin’s own plywood that make up a transom; 1 where none do',
     'common practice, no source',
   ),
+  ...bottomSteps,
+  ...grainSteps,
   count: tell(best, 'count', 'sheets to buy', (plan) => countOf(plan)),
   ofSecond: tell(best, 'count', 'of them of the second size', (plan) =>
     countOf(plan, (stock) => stock === 1),

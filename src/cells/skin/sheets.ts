@@ -5,6 +5,7 @@ import { drawSheets, sheetLeaves } from './sheets-drawing';
 import { asked, cutRows } from './sheets-facts';
 import { partKeys, sheetsInputs } from './sheets-inputs';
 import { asksHull } from './sheets-problem';
+import { grainFunctions } from './sheets-grain';
 import { sheetsSteps } from './sheets-steps';
 
 const parts = partKeys.flatMap((key) => [`${key}Pieces`, `${key}Length`, `${key}Width`] as const);
@@ -16,13 +17,26 @@ export const sheets = defineCell({
   question: 'How many sheets of plywood do I buy, and how do I cut everything from them?',
   inputs: sheetsInputs,
   groups: {
-    'The sheets': ['length', 'width', 'price', 'otherLength', 'otherWidth', 'otherPrice', 'priced', 'faces'],
+    'The sheets': [
+      'length',
+      'width',
+      'price',
+      'otherLength',
+      'otherWidth',
+      'otherPrice',
+      'priced',
+      'faces',
+      'sheetPlies',
+    ],
     Sawing: ['kerf', 'edge', 'outside', 'over'],
     'Places of the joints': ['bottomAt', 'sideAt', 'clear', 'least', 'more', 'slope', 'heldOn', 'heldAt'],
     'Joints kept apart': ['offSide', 'offPanel', 'offBend'],
     'The panels': [
       'skinSides',
       'only',
+      'bottomIn',
+      'wetness',
+      'allowed',
       'sideThickness',
       'bottomThickness',
       'bilgeThickness',
@@ -43,6 +57,7 @@ export const sheets = defineCell({
     Shown: ['sheet', 'cut'],
   },
   alone: [...parts, 'partThickness', 'partGrain', 'length', 'width', 'kerf', 'edge'],
+  functions: grainFunctions,
   steps: sheetsSteps,
   answers: [
     { of: 'count', label: 'sheets', from: 'of all thicknesses, in the sizes sold' },
@@ -59,6 +74,16 @@ export const sheets = defineCell({
       when: 'proved == "yes"',
       says: 'No plan costs less in sheets.',
       otherwise: 'There may be a plan with fewer: search for it.',
+    },
+    {
+      when: 'skinSides > 0',
+      says: [
+        'Better face grain: {better}. Along, a sheet is {stiffer} times as stiff from frame to frame; across, it mostly bends easier. Of the bend that it takes the panels ask, along: {takenAlong}; across: {takenAcross}.',
+        {
+          when: 'bottomIn == "whole" and flatBottom > 0',
+          says: 'The bottom goes from chine to chine in one width.',
+        },
+      ],
     },
   ],
   table: tableOf({
@@ -130,6 +155,10 @@ export const sheets = defineCell({
     {
       text: 'Bottom joints on frames, 180 mm (7 in) left over the transom; side joints midway, the first on frame 2; joints of a pair and of neighbouring panels apart; trimming',
       known: 'common practice',
+    },
+    {
+      text: 'Stiffness along and across the face grain: parallel plies, Wood Handbook, USDA FPL-GTR-190 (2010), ch. 12',
+      known: 'from memory',
     },
     { text: 'Panels laid flat, their pieces, and how they lie', known: 'geometry' },
   ],

@@ -5,6 +5,7 @@ import { buildHull, offsetsOf, starter, starters, type Table } from '../../../sr
 import { panelPieces } from '../../../src/boat/joinery/panel-pieces';
 import type { SheetsAnswer, SheetsProblem } from '../../../src/boat/joinery/sheet-sections';
 import { outlineArea } from '../../../src/kernel/outline';
+import { panels } from '../../../src/cells/skin/panels';
 import { sheets } from '../../../src/cells/skin/sheets';
 import { asked, best, problem, shop } from '../../../src/cells/skin/sheets-facts';
 import type { Values } from '../../../src/cells';
@@ -181,11 +182,105 @@ describe.each(starters.map(({ id, table }) => [id, table] as const))('%s', (_, t
     plan.layout.forEach(({ port, starboard }, at) => {
       const x = (joint: number, of = at) => panels[of]!.spots[joint]!.x;
       for (const one of port)
-        for (const other of starboard) expect(Math.abs(x(one) - x(other))).toBeGreaterThan(keptSide - 1e-6);
+        for (const other of panels[at]!.whole ? [] : starboard)
+          expect(Math.abs(x(one) - x(other))).toBeGreaterThan(keptSide - 1e-6);
       for (const one of port)
         for (const other of plan.layout[at - 1]?.port ?? [])
           expect(Math.abs(x(one) - x(other, at - 1))).toBeGreaterThan(keptPanel - 1e-6);
     });
+  });
+});
+
+describe('a flat bottom in one width', () => {
+  const skiff = starter('class-skiff')!;
+
+  test('is cut once, from chine to chine, with fewer joints than two halves', () => {
+    const [whole, halves] = ['whole', 'halves'].map((bottomIn) => tryCell(sheets, { bottomIn }, skiff));
+    const bottom = (bottomIn: string) => factsOf(skiff, { bottomIn }).ask(problem).panels[0]!;
+    const area = (bottomIn: string) => Math.abs(outlineArea(bottom(bottomIn).outline));
+    // What is left over the transom runs square on from a whole one, and from a half along its two edges.
+    expect(area('whole') / area('halves') / 2).toBeCloseTo(1, 3);
+    const ys = bottom('whole').outline.map(([, y]) => y);
+    expect(Math.max(...ys)).toBeCloseTo(-Math.min(...ys), 9);
+    expect(whole!.number('bottomWide')).toBeCloseTo(2 * Math.max(...ys), 5);
+    const own = (cell: typeof whole) =>
+      Array.from({ length: cell!.number('pieces') }, (_, i) => String(cell!.inRow(`cut${i + 1}`, 'name')));
+    const [oneWide, two] = [whole, halves].map((cell) => own(cell).filter((name) => /^bottom/.test(name)));
+    expect(oneWide).not.toContainEqual(expect.stringMatching(/port|starboard/));
+    // A piece more than joints; two halves have their joints apart, and the skiff one more for it.
+    expect(oneWide).toHaveLength(whole!.number('bottomJoints') + 1);
+    expect(two!.length).toBeGreaterThanOrEqual(2 * oneWide!.length);
+    expect(halves!.number('joints') - whole!.number('joints')).toBe(two!.length - oneWide!.length - 1);
+    // Of either half the same, for cloth is lapped over it a side at a time.
+    expect(whole!.number('bottomJointLong')).toBeCloseTo(halves!.number('bottomJointLong'), 4);
+  });
+
+  test('is taken where a sheet is wide enough, and only of a bottom that is flat', () => {
+    const usual = (entries: Record<string, string>, table = skiff) => {
+      const { all } = tryCell(sheets, entries, table);
+      return [all['flatBottom'], all['usualBottom'], all['bottomIn']];
+    };
+    expect(usual({})).toStrictEqual([1, 'whole', 'whole']);
+    expect(usual({ width: '1155 mm' })).toStrictEqual([1, 'whole', 'whole']);
+    // 1121 mm, and off both edges 15 mm or 18.
+    expect(usual({ width: '1155 mm', edge: '8 mm' })).toStrictEqual([1, 'halves', 'halves']);
+    expect(usual({ width: '1000 mm', otherLength: '3 m', otherWidth: '1.5 m' })[1]).toBe('whole');
+    expect(usual({}, starter('vee-launch')!)).toStrictEqual([0, 'halves', 'halves']);
+    expect(usual({ skinSides: '1' })[1]).toBe('halves');
+    expect(tryCell(sheets, { width: '1000 mm', bottomIn: 'whole' }, skiff).issues['count']).toMatch(
+      /the bottom can't be got from these sheets.*halves/,
+    );
+  });
+});
+
+describe('the face grain, panel by panel', () => {
+  const ways = (entries: Record<string, string>, table = starter('creek-punt')!) =>
+    tryCell(sheets, entries, table);
+
+  test('is told as the panels laid flat have it', () => {
+    const told = ways({});
+    const shares = (grain: string) =>
+      ['bottom', 'side']
+        .map((panel) => {
+          const share = tryCell(panels, { panel, grain }, starter('creek-punt')!).number('share');
+          return `${panel} ${Math.round(100 * share)} %`;
+        })
+        .join(', ');
+    expect(told.all['takenAlong']).toBe(shares('along'));
+    expect(told.all['takenAcross']).toBe(shares('across'));
+    expect(told.all['better']).toBe('bottom along, side along');
+  });
+
+  test('lies across where along it would break, and the plan goes by that', () => {
+    // Of 12 mm the bottom bends across alone: its least radius along is twice as long.
+    const thick = { bottomThickness: '12 mm', grain: 'better', skinSides: '2' };
+    expect(ways(thick).all['better']).toBe('bottom across, side along');
+    const { panels: cut } = factsOf(starter('creek-punt')!, thick).ask(problem);
+    expect(cut.map(({ turns }) => turns)).toStrictEqual([
+      [1, 3],
+      [0, 2],
+    ]);
+    expect(ways({}, starter('vee-launch')!).all['better']).toBe('bottom neither, side along');
+  });
+
+  test('stiffness goes by the plies', () => {
+    // Four plies: the two in the middle lie alike.
+    expect(ways({ sheetPlies: '4' }).number('inFaces')).toBeCloseTo(1 - 1 / 8, 12);
+    expect(ways({ sheetPlies: '3' }).number('stiffer')).toBeCloseTo((26 + 0.05) / (1 + 0.05 * 26), 9);
+  });
+});
+
+describe('what the least cost of the sheets rests on', () => {
+  test.each(
+    starters.flatMap(({ id, table }) => ['clear', 'frames', 'midway'].map((at) => [id, at, table] as const)),
+  )('%s, joints %s: a joint’s line, drawn on, meets its panel nowhere else', (_, at, table) => {
+    const { ask } = factsOf(table, { bottomAt: at, sideAt: at });
+    for (const { outline, spots } of ask(problem).panels)
+      for (const { line } of spots) {
+        const [[ax, ay], [bx, by]] = line;
+        const off = outline.map(([x, y]) => (bx - ax) * (y - ay) - (by - ay) * (x - ax) > 0);
+        expect(off.filter((left, i) => left !== off.at(i - 1))).toHaveLength(2);
+      }
   });
 });
 
