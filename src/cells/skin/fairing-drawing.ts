@@ -4,14 +4,14 @@ import { centreLine, dim, type Drawing, drawing, hatch, line, mm, note, type Poi
 import { isIssue } from '../../measure';
 import type { FacePlace } from '../../boat/joinery/face-on-skin';
 import type { Chart, OnHand } from '../form/define';
-import { type FairingValues, landing, lie } from './fairing-steps';
+import { type FairingValues, lie } from './fairing-steps';
 
 type Saying = Pick<OnHand, 'hull' | 'say' | 'ask'>;
 
 const inHand = ({ hull, ask }: Saying) =>
   attempt(() => {
     if (!hull) throw new Error('There is no hull to hold the timber against.');
-    return { hull, ...ask(landing), ...ask(lie) };
+    return ask(lie);
   });
 
 /** Smaller than this, mm, nothing is dimensioned: no plane takes it. */
@@ -24,8 +24,10 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
   const found = inHand(on);
   const title = 'The timber against the skin, laid straight';
   if (isIssue(found)) return drawing({ title, says: found.issue, shapes: [note(found.issue)] });
-  const { hull, edge, places } = found;
-  const length = mm(edge.length);
+  const { places, ticks } = found;
+  const ofStem = v.timber === 'stem';
+  const from = ofStem ? 'its foot' : 'the after end';
+  const length = mm(found.length);
   const worst = Math.max(...places.flatMap(({ line: at, far }) => [Math.abs(mm(at)), Math.abs(mm(far))]));
   const times = [200, 100, 50, 20, 10, 5, 2, 1].find((factor) => worst * factor <= length / 8) ?? 1;
   const at = (along: number, off: number): Point => [mm(along), mm(off) * times];
@@ -35,17 +37,17 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
   const foot = -(worst * times + high * 0.55);
   return drawing({
     title,
-    says: `${v.most > 0 ? `Most proud: ${metres(v.most)}, ${metres(v.mostAt)} from the after end.` : 'It stands proud nowhere.'} ${v.lacks > 0 ? `Lacks most: ${metres(v.lacks)}, ${metres(v.lacksAt)} from that end.` : 'It lacks nowhere.'}`,
+    says: `${v.most > 0 ? `Most proud: ${metres(v.most)}, ${metres(v.mostAt)} from ${from}.` : 'It stands proud nowhere.'} ${v.lacks > 0 ? `Lacks most: ${metres(v.lacks)}, ${metres(v.lacksAt)} from there.` : 'It lacks nowhere.'}`,
     shapes: [
       hatch(
-        [at(0, 0), ...places.map(({ along, line: off }) => at(along, off)), at(edge.length, 0)],
+        [at(0, 0), ...places.map(({ along, line: off }) => at(along, off)), at(found.length, 0)],
         'cedar',
         {
           pen: 'none',
           part: v.timber,
         },
       ),
-      line([at(0, 0), at(edge.length, 0)], { pen: 'outline', part: v.panel }),
+      line([at(0, 0), at(found.length, 0)], { pen: 'outline', part: v.panel }),
       line(
         places.map(({ along, line: off }) => at(along, off)),
         { pen: 'visible', part: v.timber },
@@ -56,8 +58,8 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
             { pen: 'hidden', part: v.timber },
           )
         : [],
-      hull.stations.map(({ index, label }) => {
-        const x = mm(edge.arcs[index]!); // an arc a station
+      ticks.map(({ at: place, label }) => {
+        const x = mm(place);
         return [
           centreLine([x, foot + high * 0.3], [x, -foot - high * 0.3]),
           isShort(label) ? note(label.replace(/^(frame|station)\s+/i, ''), { at: [x, foot] }) : [],
@@ -67,7 +69,7 @@ export function drawFairing(v: FairingValues, on: Saying): Drawing {
         dim(at(along, 0), at(along, off), metres(Math.abs(off)), { side: 'right' }),
       ),
       note(
-        `Heavy line: the skin, laid straight. Thin line: the timber’s face along its edge${farAlone ? '; dashed: along its far edge' : ''}, drawn ${times} times as far off as it is. Above the skin it stands proud, below it lacks. Frames by their numbers, aft at the left.`,
+        `Heavy line: the skin, laid straight. Thin line: the timber’s face along its edge${farAlone ? '; dashed: along its far edge' : ''}, drawn ${times} times as far off as it is. Above the skin it stands proud, below it lacks. ${ofStem ? 'Its foot is at the left; the edge is its outer face, the far edge the bearding line.' : 'Frames by their numbers, aft at the left.'}`,
       ),
     ],
   });
@@ -115,7 +117,7 @@ export function alongTimber(v: FairingValues, on: Saying): Chart {
     says: isIssue(found)
       ? found.issue
       : `From ${on.say(-v.lacks, 'length')} to ${on.say(v.most, 'length')}; the glue bridges ${on.say(v.mostGap, 'length')}.`,
-    x: { label: 'from the after end', kind: 'length' },
+    x: { label: v.timber === 'stem' ? 'up from the foot' : 'from the after end', kind: 'length' },
     y: { label: 'proud of the skin', kind: 'length' },
     lines: [
       {

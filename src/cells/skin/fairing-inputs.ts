@@ -1,21 +1,29 @@
 /** What the fairing of a long timber asks for. */
-import { choice, input } from '../form/define';
+import { choice, input, type ValuesOf } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { chosenFromShop } from '../form/from-shop';
 import { ofGlue } from '../common/glue/glues';
 import { longPartOptions } from '../common/wood/long-parts';
 
+/** No stem: it has a landing of its own, and lies along no edge. */
+const TIMBER = 'timber != "stem"';
+
 export const fairingInputs = {
   timber: choice('Long timber', {
     // A rub rail lies outside the skin.
-    options: longPartOptions.filter(({ id }) => id !== 'rubRail'),
+    options: [
+      ...longPartOptions.filter(({ id }) => id !== 'rubRail'),
+      { id: 'stem', label: 'stem', ofBoat: true },
+    ],
     preset: 'keelson',
   }),
   along: choice('Lies along', {
     options: 'longEdges',
     from: '{timber}.edge',
+    fromBy: { choice: 'timber', links: { stem: '' } },
     preset: 'keel',
     note: 'of two chines the one looked at',
+    when: TIMBER,
   }),
   face: choice('Which face', {
     options: [
@@ -42,7 +50,7 @@ export const fairingInputs = {
     min: '0 mm',
     max: '45 m',
     step: '10 mm',
-    note: 'from its after end, along the bent timber; where it is most proud, until another place is typed',
+    note: 'from its after end along the bent timber, of a stem from its foot; where it is most proud, until another place is typed',
   }),
   ends: choice('Its ends', {
     options: [
@@ -51,9 +59,16 @@ export const fairingInputs = {
     ],
     preset: 'free',
     note: 'free where a screw or two hold it; fast where it is let in so deep that it leads on fair beyond its end',
+    when: TIMBER,
   }),
-  thickness: fromBoat('{timber}.thickness'),
-  width: fromBoat('{timber}.width'),
+  thickness: fromBoat('{timber}.thickness', {
+    when: TIMBER,
+    fromBy: { choice: 'timber', links: { stem: 'stem.moulded' } },
+  }),
+  width: fromBoat('{timber}.width', {
+    when: TIMBER,
+    fromBy: { choice: 'timber', links: { stem: 'stem.siding' } },
+  }),
   landing: input('length', 'Landing wanted for the side', {
     from: 'stemBevel.landing',
     preset: '30 mm',
@@ -67,3 +82,6 @@ export const fairingInputs = {
   glue: chosenFromShop('glue'),
   mostGap: ofGlue('length', 'Gap the glue bridges', 'mostGap', ['0 mm', '20 mm']),
 } as const;
+
+/** The inputs as facts read them. */
+export type FairingAsked = ValuesOf<typeof fairingInputs>;

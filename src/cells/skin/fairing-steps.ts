@@ -1,17 +1,15 @@
 /** The working of the fairing: the face of a long timber held against the skin. */
 import { type FacePlace, faceOnSkin, type StickPlace, underStick } from '../../boat/joinery/face-on-skin';
-import { skinOnPost } from '../../boat/hull/post-skin';
 import { step, type ValuesOf } from '../form/define';
 import { fact, tell } from '../form/fact';
 import { marksAlong, MOST_MARKS } from '../common/frame/marks-along';
+import type { FairingAsked } from './fairing-inputs';
+import { onStem, stem } from './fairing-stem';
 import type { fairingInputs } from './fairing-inputs';
 import { GEOMETRY } from '../../trade/sources';
 
 const BOARD =
   'small deflections of a board held at the stations, as in any text on the strength of materials';
-
-/** The inputs as facts read them. */
-export type FairingAsked = ValuesOf<typeof fairingInputs>;
 
 /** The edge that it lies along and the panels that meet there. */
 export const landing = fact(
@@ -36,12 +34,21 @@ export const onPanel = fact(
   },
 );
 
+/** A stem reaches the side by its landing, and stands on its own foot; any other timber lies along its edge. */
 export const lie = fact(
-  'the board’s own curve and turn between the frames, held against the ruled panel',
+  'the board’s own curve and turn between the frames, held against the ruled panel; of a stem its bevel, planed evenly from foot to head',
   `geometry; ${BOARD}`,
-  ({ ends }: Pick<FairingAsked, 'ends'>, { ask }) => {
+  ({ timber, ends, landing: wide }: Pick<FairingAsked, 'timber' | 'ends' | 'landing'>, { hull, ask }) => {
+    if (timber === 'stem') {
+      const of = ask(stem);
+      if (!of) throw new Error('she has no stem: choose another timber');
+      const side = hull.panels.at(-1)!; // a hull has a panel
+      return { ...of, panel: side, reach: wide, ticks: [] };
+    }
     const { edge, panel, reach } = ask(onPanel);
-    return faceOnSkin(edge, panel, reach, ends);
+    // An arc a station.
+    const ticks = hull.stations.map(({ index, label }) => ({ at: edge.arcs[index]!, label }));
+    return { ...faceOnSkin(edge, panel, reach, ends), length: edge.length, panel, reach, ticks };
   },
 );
 
@@ -71,53 +78,41 @@ const stick = fact(
   },
 );
 
-/** Tenths of the way up. */
-const TENTHS = 10;
-
-/**
- * The landing of the side on a stem that is planed evenly, its bevel turning as much in each tenth of its height from
- * its foot to its head; held at the outer face, it leaves the skin at the bearding line. Null where she has no stem.
- */
-const onStem = fact(
-  'the bevel at each tenth of the way up against one that turns evenly from foot to head; landing × sine of the difference',
-  GEOMETRY,
-  ({ landing }: Pick<FairingAsked, 'landing'>, { hull }) => {
-    if (hull.fore.role !== 'stem') return null;
-    const places = Array.from({ length: TENTHS + 1 }, (_, i) => skinOnPost(hull, hull.fore, i / TENTHS));
-    const [foot, head] = [places[0]!.entry, places[TENTHS]!.entry];
-    const offs = places.map(({ up, entry }, i) => {
-      const even = foot + ((head - foot) * i) / TENTHS;
-      return { up, off: landing * Math.sin(even - entry) };
-    });
-    return { proud: largest(offs, ({ off }) => off), lack: largest(offs, ({ off }) => -off) };
-  },
-);
-
 const mark = fact(lie.how, lie.source, ({ at }: Pick<FairingAsked, 'at'>, { ask }) => ask(lie).at(at));
 
 export const marks = fact(
-  'from its after end at the interval, both ends with them',
+  'from its after end, or its foot, at the interval, both ends with them',
   GEOMETRY,
-  ({ interval }: Pick<FairingAsked, 'interval'>, { ask }) => marksAlong(ask(landing).edge.length, interval),
+  ({ interval }: Pick<FairingAsked, 'interval'>, { ask }) => marksAlong(ask(lie).length, interval),
 );
 
 /** Nothing that a plane takes is smaller, m: a pencil line is as thick. */
 const positive = (value: number) => (value > NOTHING ? value : 0);
 
 export const fairingSteps = {
-  faces: tell(landing, 'count', 'panels that meet at the edge', ({ panels }) => panels.length),
-  isKeelson: tell(landing, 'count', 'whether it lies along the keel', ({ edge }) =>
-    edge.index === 0 ? 1 : 0,
+  faces: tell(
+    landing,
+    'count',
+    'panels that meet at the edge; one lands on a stem from each side',
+    ({ panels }, { timber }: FairingAsked) => (timber === 'stem' ? 1 : panels.length),
   ),
-  panel: tell(onPanel, 'choice', 'panel that the face lies on', ({ panel }) => panel.name, {
+  isKeelson: tell(landing, 'count', 'whether it lies along the keel', ({ edge }, { timber }: FairingAsked) =>
+    timber !== 'stem' && edge.index === 0 ? 1 : 0,
+  ),
+  panel: tell(lie, 'choice', 'panel that the face lies on', ({ panel }) => panel.name, {
     options: 'panels',
   }),
-  timberLength: tell(landing, 'length', 'length along the edge', ({ edge }) => edge.length),
-  reach: tell(onPanel, 'length', 'from the edge across the face to its far edge', ({ reach }) => reach),
+  timberLength: tell(
+    lie,
+    'length',
+    'length along the edge; of a stem up its outer face',
+    ({ length }) => length,
+  ),
+  reach: tell(lie, 'length', 'from the edge across the face to its far edge', ({ reach }) => reach),
   most: tell(worst, 'length', 'most that it stands proud of the skin, anywhere along it', ({ proud }) =>
     positive(proudOf(proud)),
   ),
-  mostAt: tell(worst, 'length', 'where that is, from its after end', ({ proud }) => proud.along),
+  mostAt: tell(worst, 'length', 'where that is, from its after end or its foot', ({ proud }) => proud.along),
   rises: tell(
     worst,
     'length',
@@ -127,7 +122,7 @@ export const fairingSteps = {
   lacks: tell(worst, 'length', 'most that it lacks of reaching the skin', ({ lack }) =>
     positive(lackOf(lack)),
   ),
-  lacksAt: tell(worst, 'length', 'where that is, from its after end', ({ lack }) => lack.along),
+  lacksAt: tell(worst, 'length', 'where that is, from its after end or its foot', ({ lack }) => lack.along),
   differ: tell(
     stick,
     'length',
@@ -146,13 +141,13 @@ export const fairingSteps = {
     onStem,
     'length',
     'most that a stem planed evenly from foot to head stands proud of the side, at the bearding line',
-    (found) => positive(found?.proud.off ?? 0),
+    (found) => positive(found?.proud.far ?? 0),
   ),
-  stemMostUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.proud.up ?? 0),
+  stemMostUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.proud.along ?? 0),
   stemLacks: tell(onStem, 'length', 'most that it lacks there of reaching the side', (found) =>
-    positive(-(found?.lack.off ?? 0)),
+    positive(-(found?.lack.far ?? 0)),
   ),
-  stemLacksUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.lack.up ?? 0),
+  stemLacksUp: tell(onStem, 'length', 'where that is, up the stem', (found) => found?.lack.along ?? 0),
   line: tell(
     mark,
     'length',

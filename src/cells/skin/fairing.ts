@@ -7,6 +7,8 @@ import { fairingInputs } from './fairing-inputs';
 import { fairingSteps, marks } from './fairing-steps';
 import { GEOMETRY } from '../../trade/sources';
 
+const END = { when: 'timber == "stem"', says: 'up from its foot', otherwise: 'from its after end' };
+
 const THERE = {
   when: 'isKeelson > 0 and rises > 0.3 mm',
   says: 'at the edges of its face, and keep its middle',
@@ -50,13 +52,15 @@ export const fairing = defineCell({
   inWords: [
     {
       when: 'most > 0.3 mm',
-      says: ['Most proud is the {timber} {mostAt} from its after end: plane off {most}', THERE, '.'],
+      says: ['Most proud is the {timber} {mostAt}', END, ': plane off {most}', THERE, '.'],
       otherwise: 'The {timber} stands proud of the {panel} by no more than a shaving.',
     },
     {
       when: 'lacks > 0.3 mm',
       says: [
-        'It lacks most {lacksAt} from the after end: {lacks}',
+        'It lacks most {lacksAt}',
+        END,
+        ': {lacks}',
         {
           when: 'lacks > mostGap',
           says: ', which wants a shim',
@@ -70,16 +74,16 @@ export const fairing = defineCell({
       says: 'Between {differFrom} and {differTo} the keelson’s curve and the chine log’s differ by {differ}.',
     },
     {
-      when: 'max(stemMost, stemLacks) > 1 mm',
+      when: 'timber != "stem" and max(stemMost, stemLacks) > 1 mm',
       says: 'A stem planed evenly from foot to head stands up to {stemMost} proud of the side and lacks up to {stemLacks}.',
     },
   ],
   table: tableOf({
-    caption: 'Marks along the timber: + plane off, − it lacks',
+    caption: 'Marks along the timber, from its after end or up from its foot: + plane off, − it lacks',
     over: 'at',
     rows: marks,
     columns: [
-      { of: 'at', label: 'from the after end' },
+      { of: 'at', label: 'from its end' },
       { of: 'line', label: 'at its edge' },
       { of: 'far', label: 'at the far edge' },
       { of: 'off', label: 'plane off' },
@@ -89,7 +93,11 @@ export const fairing = defineCell({
   warnings: [
     {
       when: 'onTimber < 1',
-      says: 'The mark is {at} from the after end, and the timber only {timberLength} long. The reading is that of its other end.',
+      says: [
+        'The mark is {at}',
+        END,
+        ', and the timber only {timberLength} long. The reading is that of its other end.',
+      ],
       limit: GEOMETRY,
       weight: 'stop',
     },
@@ -107,7 +115,7 @@ export const fairing = defineCell({
     },
     {
       when: 'listed < timberLength',
-      says: 'A hundred marks end {listed} from the after end: take a wider interval.',
+      says: ['A hundred marks end {listed}', END, ': take a wider interval.'],
       limit: 'the list holds a hundred marks',
       weight: 'mind',
     },

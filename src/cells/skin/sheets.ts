@@ -69,6 +69,7 @@ export const sheets = defineCell({
     { when: 'ofSecond > 0', says: ', {ofSecond} of the second size,' },
     'for {cost}',
     { when: 'skinSides > 0', says: ', with {joints} {joints?joint:joints} in the skin' },
+    { when: 'skinSides > 1 and flatBottom > 0 and bottomIn == "whole"', says: ', the bottom in one width' },
     '; {waste} is left over.',
     {
       when: 'proved == "yes"',
@@ -77,13 +78,7 @@ export const sheets = defineCell({
     },
     {
       when: 'skinSides > 0',
-      says: [
-        'Better face grain: {better}. Along, a sheet is {stiffer} times as stiff from frame to frame; across, it mostly bends easier. Of the bend that it takes the panels ask, along: {takenAlong}; across: {takenAcross}.',
-        {
-          when: 'bottomIn == "whole" and flatBottom > 0',
-          says: 'The bottom goes from chine to chine in one width.',
-        },
-      ],
+      says: 'Better face grain: {better}; along, a sheet is {stiffer} times as stiff. Of the bend that it takes the panels ask {takenAlong} along, {takenAcross} across.',
     },
   ],
   table: tableOf({

@@ -104,6 +104,32 @@ describe('fairing', () => {
     },
   );
 
+  test('a stem is read by rows up from its foot: flush at both ends, and off by the bevel between them', () => {
+    const tried = tryCell(fairing, { timber: 'stem', landing: '40 mm', interval: '50 mm' }, launch);
+    const bevels = tryCell(stemBevel, {}, launch);
+    const told = bevels.rows.map(({ id }) => ({
+      up: Number(bevels.inRow(id, 'height')),
+      bevel: Number(bevels.inRow(id, 'bevel')),
+    }));
+    const [foot, head] = [told[0]!, told.at(-1)!];
+    expect(tried.number('timberLength')).toBeCloseTo(head.up, 9);
+    expect([tried.number('faces'), tried.number('isKeelson'), tried.number('reach')]).toStrictEqual([
+      1, 0, 0.04,
+    ]);
+    expect(tried.rows.map(({ value }) => value)).toHaveLength(Math.ceil(head.up / 0.05) + 1);
+    for (const end of ['first', 'last']) expect(tried.inRow(end, 'far')).toBeCloseTo(0, 12);
+    for (const { up, bevel } of told) {
+      const even = foot.bevel + ((head.bevel - foot.bevel) * up) / head.up;
+      const there = tryCell(fairing, { timber: 'stem', landing: '40 mm', at: `${up * 1000} mm` }, launch);
+      expect(there.number('far')).toBeCloseTo(0.04 * Math.sin(even - bevel), 7);
+      expect(there.number('line')).toBe(0);
+    }
+    expect(tried.number('most')).toBeGreaterThanOrEqual(tried.number('stemMost') - 1e-9);
+    expect(tried.number('lacks')).toBeGreaterThanOrEqual(tried.number('stemLacks') - 1e-9);
+    expect(tried.words).toMatch(/up from its foot|no more than a shaving/);
+    expect(tryCell(fairing, { timber: 'stem' }, starter('creek-punt')!).issues['most']).toMatch(/no stem/);
+  });
+
   test('lists a mark every so far, both ends with them', () => {
     const tried = tryCell(fairing, { interval: '1 m' });
     const length = tried.number('timberLength');
@@ -127,6 +153,7 @@ describe('fairing', () => {
       'the log on the side': { timber: 'chineLog', face: 'above' },
       'a clamp': { timber: 'sheerClamp' },
       'nothing off': { ends: 'fast' },
+      'a stem': { timber: 'stem' },
     });
   });
 });
