@@ -4,6 +4,7 @@ import { useRef } from 'preact/hooks';
 import { writeBoatFile } from '../../boat';
 import { boatOf } from '../../notebook';
 import { useBench } from '../bench';
+import { bookletOpen } from '../booklet-open';
 import { showPlace } from '../go-to';
 import { html } from '../html';
 import { linkOpen } from '../link-open';
@@ -17,11 +18,16 @@ export function BoatKeeping() {
     const boat = boatOf(bench.book.state.peek());
     offerFile(writeBoatFile(boat), fileName(boat.name), 'application/json');
   };
-  const link = ({ currentTarget }: TargetedEvent<HTMLButtonElement>) => {
-    linkOpen.value = 'make';
-    showPlace('link-title');
-    currentTarget.closest('details')?.removeAttribute('open');
-  };
+  /** What lies at the head of the notebook is opened, and the list of keys closed. */
+  const lay =
+    (open: () => void, title: string) =>
+    ({ currentTarget }: TargetedEvent<HTMLButtonElement>) => {
+      open();
+      showPlace(title);
+      currentTarget.closest('details')?.removeAttribute('open');
+    };
+  const link = lay(() => (linkOpen.value = 'make'), 'link-title');
+  const booklet = lay(() => (bookletOpen.value = true), 'booklet-title');
   const open = async (event: TargetedEvent<HTMLInputElement>) => {
     const chosen = event.currentTarget.files?.[0];
     if (!chosen) return;
@@ -39,6 +45,7 @@ export function BoatKeeping() {
     <button type="button" onClick=${() => bench.goTo('mine')}>A formula of your own</button>
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
     <button type="button" onClick=${link}>Make a link</button>
+    <button type="button" onClick=${booklet}>Print it as a booklet</button>
     <input ref=${file} class="unseen" type="file" accept=".json,application/json" tabindex="-1" aria-label="Boat file" onChange=${open} />
   </div>`;
 }

@@ -1,5 +1,6 @@
 /** What the builder must be told at the head of the notebook: about saving, another window, a newer build. */
 import { useBench } from '../bench';
+import { bookletOpen } from '../booklet-open';
 import { html, use } from '../html';
 import { later } from '../later';
 import { mineOpen } from '../formulas-here';
@@ -8,6 +9,7 @@ import { logOpen } from '../log-open';
 
 const WhoseBoat = later(async () => (await import('../boat/whose-boat')).WhoseBoat, 'whose-boat');
 const OwnBoats = later(async () => (await import('../boat/own-boats')).OwnBoats, 'boat-sheet');
+const BookletSheet = later(async () => (await import('../booklet/booklet-sheet')).BookletSheet, 'boat-sheet');
 const LinkSheet = later(async () => (await import('../link/link-sheet')).LinkSheet, 'boat-sheet');
 const LogSheet = later(async () => (await import('../log/log-sheet')).LogSheet, 'boat-sheet');
 
@@ -16,7 +18,7 @@ const MineSheet = later(async () => (await import('../formulas/mine-sheet')).Min
 export function Notices() {
   const { boatsOpen, boatless, sheet } = useBench();
   return html`<div class="notices">
-    ${use(Said, {})} ${use(TwoBoats, {})} ${linkOpen.value ? use(LinkSheet, {}) : null} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${mineOpen.value ? use(MineSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
+    ${use(Said, {})} ${use(TwoBoats, {})} ${bookletOpen.value ? use(BookletSheet, {}) : null} ${linkOpen.value ? use(LinkSheet, {}) : null} ${boatsOpen.value ? use(OwnBoats, {}) : null} ${logOpen.value && !boatless.value ? use(LogSheet, {}) : null} ${mineOpen.value ? use(MineSheet, {}) : null} ${sheet.value.boat === null ? null : use(WhoseBoat, { boat: sheet.value.boat })}
   </div>`;
 }
 

@@ -1,14 +1,12 @@
 /** Patterns of a cell at full size: sheets to print, and files for drawing programmes and cutting tables. */
 import type { TargetedEvent } from 'preact';
 import { useId, useState } from 'preact/hooks';
-import { attempt } from '../../boat';
 import type { Instance } from '../../cells';
-import type { Drawing } from '../../drawing';
 import type { FullSizeFiles, PaperName } from '../../drawing/export/full-size';
-import { type Issue, isIssue, issue } from '../../measure';
-import { type Bench, useBench } from '../bench';
-import { atHand } from '../on-hand';
+import { isIssue } from '../../measure';
+import { useBench } from '../bench';
 import { html } from '../html';
+import { patternsOf } from './patterns';
 
 interface Key {
   readonly label: string;
@@ -85,16 +83,6 @@ export function PatternsRow({ instance }: { instance: Instance }) {
     ${KEYS.map((key) => html`<button type="button" title=${key.says} onClick=${() => void save(key)}>${key.label}</button>`)}
     <p role="status">${told}</p>
   </div>`;
-}
-
-/** The patterns of the version in hand, made when they are asked for. */
-function patternsOf(instance: Instance, bench: Bench): readonly Drawing[] | Issue {
-  const graph = bench.book.inHand.value;
-  const at = atHand(instance, graph, bench);
-  if (isIssue(at)) return at;
-  const { values, on } = at;
-  const made = attempt(() => instance.cell.patterns?.draw(values, on) ?? []);
-  return isIssue(made) || made.length > 0 ? made : issue('there is no hull to take it from');
 }
 
 /** Named after the first pattern, up to its colon: `frame-3.a4.pdf`. */
