@@ -11,7 +11,7 @@ import {
   writeDifference,
 } from '../../measure';
 import type { Direction } from '../text/page-text';
-import type { Key } from './key';
+import { type Key, unitOf, unitsOf } from './key';
 
 export interface Worth {
   /** `open`: words, which nobody but a reader judges. `unread`: what can't be read as a guess at all. */
@@ -24,8 +24,8 @@ export interface Worth {
 export const USUAL_WITHIN = '5 %';
 
 /** A guess as a value of what was asked, or why it is none. */
-export function guessed(text: string, kind: KindId, shown: Shown): number | Issue {
-  const reading = read(text, { kind, shown, field: 'your guess' });
+export function guessed(text: string, kind: KindId, shown: Shown, unit?: string): number | Issue {
+  const reading = read(text, { kind, shown, field: 'your guess', ...(unit !== undefined && { unit }) });
   return isIssue(reading) ? reading : reading.evaluate(() => issue('a guess is a number of your own'));
 }
 
@@ -37,7 +37,7 @@ export function judge(text: string, key: Key, within: string, shown: Shown): Wor
   if (text.trim() === '') return { is: 'unread', says: 'Nothing is written yet.' };
   if (key.is === 'words') return { is: 'open', says: '' };
   if (key.is === 'number') {
-    const value = guessed(text, key.kind, shown);
+    const value = guessed(text, key.kind, unitsOf(key, shown), unitOf(key));
     if (isIssue(value)) return { is: 'unread', says: sentence(value.issue) };
     return againstNumber(value, key.value, toleranceOf(key, within));
   }
@@ -68,11 +68,12 @@ export function gap(text: string, key: Key, within: string, shown: Shown): strin
   if (key.is !== 'number') {
     return is === 'right' ? 'As you guessed.' : is === 'other' ? 'Your guess was another.' : '';
   }
-  const value = guessed(text, key.kind, shown);
+  const units = unitsOf(key, shown);
+  const value = guessed(text, key.kind, units, unitOf(key));
   if (isIssue(value)) return '';
   const apart = value - key.value;
   if (apart === 0) return 'Your guess was it exactly.';
-  const far = writeDifference(Math.abs(apart), key.kind, shown).replace(/^[+−-]\s*/, '');
+  const far = writeDifference(Math.abs(apart), key.kind, units).replace(/^[+−-]\s*/, '');
   const side = apart > 0 ? 'too high' : 'too low';
   return is === 'right' ? `Your guess was ${far} ${side}, near enough.` : `Your guess was ${far} ${side}.`;
 }

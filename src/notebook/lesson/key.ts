@@ -1,10 +1,26 @@
 /** The key to a question: what its answer is on the boat in hand. */
-import { type Issue, isIssue, issue, type KindId, plainShown, read, wrongSort } from '../../measure';
+import {
+  type Issue,
+  isIssue,
+  issue,
+  type KindId,
+  plainShown,
+  read,
+  type Shown,
+  wrongSort,
+} from '../../measure';
 import type { Graph } from '../graph/graph';
 import type { AskAnswer, Direction } from '../text/page-text';
 
 export type Key =
-  | { readonly is: 'number'; readonly value: number; readonly kind: KindId; readonly of?: string }
+  | {
+      readonly is: 'number';
+      readonly value: number;
+      readonly kind: KindId;
+      /** The quantity's name; undefined where the writer gave the number, whose text then stands beside it. */
+      readonly of?: string;
+      readonly text?: string;
+    }
   /** One of the answers to a choice, by its short name. */
   | { readonly is: 'choice'; readonly id: string; readonly of: string }
   | { readonly is: 'direction'; readonly so: Direction }
@@ -12,6 +28,20 @@ export type Key =
 
 /** Two values nearer than this share of the first are one: sums of numbers come out so far apart. */
 const SAME = 1e-6;
+
+/** What is asked in inches is answered in inches, whatever units the learner has chosen; a quantity goes by the learner's. */
+export function unitsOf(key: Key, shown: Shown): Shown {
+  if (key.is !== 'number' || key.text === undefined) return shown;
+  if (/["']|\b(in|ft|inch|inches|feet|lb|lbs|oz|°F)\b/.test(key.text))
+    return { ...shown, length: 'feet', mass: 'lb' };
+  return { ...shown, length: 'mm', mass: 'kg' };
+}
+
+/** The unit that the writer gave a number, which a bare guess takes; undefined for the learner's own. */
+export const unitOf = (key: Key): string | undefined =>
+  key.is === 'number'
+    ? /(?:^|[\d\s])(mm|cm|m|in|ft|kg|g|lb|oz|min|h|°C|°F|%)$/.exec(key.text ?? '')?.[1]
+    : undefined;
 
 /** @param graph tracked */
 export function keyTo(answer: AskAnswer, graph: Graph): Key | Issue {
@@ -33,7 +63,7 @@ function literal(text: string, kind: KindId): Key | Issue {
   const reading = read(text, { kind, shown: plainShown, field: 'the answer' });
   if (isIssue(reading)) return reading;
   const value = reading.evaluate(() => issue('the answer stands by itself'));
-  return isIssue(value) ? value : { is: 'number', value, kind };
+  return isIssue(value) ? value : { is: 'number', value, kind, text };
 }
 
 function quantity(of: string, graph: Graph): Key | Issue {

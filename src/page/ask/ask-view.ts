@@ -8,7 +8,7 @@ import { useBench } from '../bench';
 import { html, use } from '../html';
 import { isAllThere } from '../library';
 import { answerWords, type AskProps, guessWords } from './ask-words';
-import { askPlace } from './asked';
+import { askPlace } from './asks';
 import { Guess } from './guess';
 import { useSaid } from './lesson-in-hand';
 import { Sentence } from './sentence';

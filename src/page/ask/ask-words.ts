@@ -26,7 +26,7 @@ export function keyWords(key: Key | Issue, graph: Graph, shown: Shown): string {
       return sayOf(graph, key.of, key.id, shown);
     case 'number':
       return key.of === undefined
-        ? sayValue(key.value, key.kind, shown)
+        ? (key.text ?? sayValue(key.value, key.kind, shown))
         : sayOf(graph, key.of, key.value, shown);
   }
 }

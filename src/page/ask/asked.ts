@@ -3,18 +3,14 @@ import { computed } from '@preact/signals';
 import { Fragment } from 'preact';
 import { waitsFor } from '../../notebook/lesson/blanks';
 import { saidIn } from '../../notebook/lesson/write-lesson';
-import type { AskPlace, NotebookPage } from '../../notebook';
 import type { Bench } from '../bench';
-import { html } from '../html';
+import { html, use } from '../html';
+import { later } from '../later';
 import { openText } from '../library';
 import type { PlateProps } from '../plate';
+import { askPlace, asksOf } from './asks';
 
-/** The questions of a notebook, in their order. */
-export const asksOf = (page: NotebookPage | undefined): readonly AskPlace[] =>
-  page?.blocks.filter((block) => block.type === 'ask') ?? [];
-
-/** The element of a question. */
-export const askPlace = (name: string): string => `ask-${name}`;
+const ClassFoot = later(async () => (await import('./class-foot')).ClassFoot, 'class-to-come');
 
 export function coverAsked(bench: Bench): void {
   const { book, instances } = bench;
@@ -67,5 +63,6 @@ export function coverAsked(bench: Bench): void {
       html`<button type="button" class="live blank" onClick=${leadTo(askOf(of))}>your guess first</button>`,
     hides: (name) => askOf(name) !== undefined,
     over: (instance) => cells.value.has(instance),
+    Foot: ({ page }) => (asksOf(page).length > 0 ? use(ClassFoot, { page, key: page.id }) : null),
   };
 }

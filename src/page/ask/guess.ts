@@ -4,7 +4,7 @@ import { useId, useState } from 'preact/hooks';
 import { type Issue, isIssue } from '../../measure';
 import { shownUnit } from '../../measure/shown';
 import { directionWords, hasUnit, judge } from '../../notebook/lesson/judge';
-import type { Key } from '../../notebook/lesson/key';
+import { type Key, unitOf } from '../../notebook/lesson/key';
 import { optionsFor, useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
@@ -39,7 +39,10 @@ export function Guess({ ask, showing, answer }: AskProps & { answer: Key | Issue
 
   function fieldFor(key: Key, props: FieldProps): VNode {
     if (key.is === 'number')
-      return use(InNumbers, { ...props, unit: hasUnit(key.kind) ? shownUnit(key.kind, shown) : '' });
+      return use(InNumbers, {
+        ...props,
+        unit: hasUnit(key.kind) ? unitWords(unitOf(key) ?? shownUnit(key.kind, shown)) : '',
+      });
     if (key.is === 'words') return use(InWords, props);
     const options =
       key.is === 'choice'
@@ -58,6 +61,9 @@ interface FieldProps {
   readonly write: (text: string) => void;
   readonly settle: () => void;
 }
+
+/** `in in` is no English. */
+const unitWords = (unit: string): string => (unit === 'in' ? 'inches' : unit);
 
 const label = (again: boolean) => (again ? 'Another guess' : 'Your guess');
 

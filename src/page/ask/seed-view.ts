@@ -10,7 +10,7 @@ import { type Bench, useBench } from '../bench';
 import { html } from '../html';
 import { isAllThere, openText } from '../library';
 import { capital } from '../words';
-import { asksOf } from './asked';
+import { asksOf } from './asks';
 import './ask.css';
 
 export function SeedView({ seed, notebook }: { seed: SeedPlace; notebook: string }) {
@@ -18,7 +18,7 @@ export function SeedView({ seed, notebook }: { seed: SeedPlace; notebook: string
   const id = useId();
   const { book } = bench;
   const now = lessonIn(book.state.value, notebook).seed;
-  const [typed, setTyped] = useState<string | null>(null);
+  const [typed, setTyped] = useState(() => (now === '' ? wordInAddress() : null));
   const [says, tell] = useState('');
   const word = typed ?? now;
   const take = () => {
@@ -53,6 +53,10 @@ export function SeedView({ seed, notebook }: { seed: SeedPlace; notebook: string
     </div>
   </div>`;
 }
+
+/** The word that a teacher handed on with the address; it is put into the field, and taken by nobody but the learner. */
+const wordInAddress = (): string | null =>
+  new URLSearchParams(location.search).get('seed')?.slice(0, LONGEST_SEED) ?? null;
 
 /** One step: the word, and the numbers that it draws. @returns why there are none, as a sentence; null where there are */
 function takeNumbers(word: string, seed: SeedPlace, notebook: string, bench: Bench): string | null {

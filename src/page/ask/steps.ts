@@ -8,7 +8,7 @@ import { keyTo, type Key } from '../../notebook/lesson/key';
 import { useBench } from '../bench';
 import { html, use } from '../html';
 import { capital } from '../words';
-import { askPlace } from './asked';
+import { askPlace } from './asks';
 import { type AskProps, keyWords } from './ask-words';
 import { useSaid } from './lesson-in-hand';
 
@@ -34,8 +34,8 @@ interface StepProps extends AskProps {
 function Step({ ask, showing, step, at, isBlank: blank }: StepProps) {
   const bench = useBench();
   const key = keyTo(step.answer, bench.book.first.value);
-  const words = html`<span class="ask-step-words">${showing.blocks([{ type: 'paragraph', inside: step.words }])}</span>`;
-  const told = html`<b>${keyWords(key, bench.book.first.value, bench.shown.value)}</b>`;
+  const words = html`<span class="ask-step-words">${showing.blocks([{ type: 'paragraph', inside: step.words }])}:</span>`;
+  const told = html`<b class="ask-told">${keyWords(key, bench.book.first.value, bench.shown.value)}</b>`;
   if (!blank) return html`<li>${words} ${told}</li>`;
   if (bench.wall.value)
     return html`<li>${words} ${use(bench.wall.value.Plate, { instance: askPlace(ask.name), part: `step ${at}`, what: 'the step', inside: () => told })}</li>`;
