@@ -1,6 +1,6 @@
 /** What the rest of the page needs to know of what covers an answer: the wall, and a question that waits for a guess. */
 import type { FunctionComponent, VNode } from 'preact';
-import type { NotebookPage } from '../notebook';
+import type { Block, NotebookPage } from '../notebook';
 
 export interface PlateProps {
   /** The cell, by its name in the notebook. */
@@ -32,5 +32,11 @@ export interface AskCover extends Cover {
   /** Whether a cell is asked about, by its name in the notebook; tracked. */
   readonly over: (instance: string) => boolean;
   /** What stands below a notebook with questions: what to hand in, and the teacher's keys. */
-  readonly Foot: FunctionComponent<{ page: NotebookPage }>;
+  readonly Foot: FunctionComponent<FootProps>;
+}
+
+export interface FootProps {
+  readonly page: NotebookPage;
+  /** What shows the text in it. */
+  readonly blocks: (inside: readonly Block[]) => VNode[];
 }

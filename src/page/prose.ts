@@ -1,7 +1,8 @@
 /** A notebook's text laid out: plain JSON in, vnodes out. Nothing is ever set as HTML. */
 import { signal } from '@preact/signals';
 import type { FunctionComponent } from 'preact';
-import type { NotebookPage } from '../notebook';
+import type { Block, NotebookPage } from '../notebook';
+import { useBench } from './bench';
 import { blockViews } from './blocks/kinds';
 import { html, use } from './html';
 import { wordLinks } from './word-links';
@@ -21,6 +22,8 @@ export const written = signal<BeingWritten | null>(null);
 export const isWritten = (id: string): boolean => written.value?.id === id;
 
 export function Prose({ page }: ProseProps) {
+  const asked = useBench().asked.value;
   if (isWritten(page.id)) return use(written.value!.View, { page });
-  return html`<article class="prose">${blockViews(wordLinks.value(page).blocks, page.id)}</article>`;
+  const blocks = (inside: readonly Block[]) => blockViews(inside, page.id);
+  return html`<article class="prose">${blocks(wordLinks.value(page).blocks)}${asked && use(asked.Foot, { page, blocks })}</article>`;
 }

@@ -23,7 +23,7 @@ export interface ClassRow {
 }
 
 const worthWords: Readonly<Record<Worth['is'], string>> = {
-  right: 'near enough',
+  right: 'right',
   high: 'too high',
   low: 'too low',
   other: 'not so',

@@ -63,6 +63,7 @@ export function coverAsked(bench: Bench): void {
       html`<button type="button" class="live blank" onClick=${leadTo(askOf(of))}>your guess first</button>`,
     hides: (name) => askOf(name) !== undefined,
     over: (instance) => cells.value.has(instance),
-    Foot: ({ page }) => (asksOf(page).length > 0 ? use(ClassFoot, { page, key: page.id }) : null),
+    Foot: (props) =>
+      asksOf(props.page).length > 0 ? use(ClassFoot, { ...props, key: props.page.id }) : null,
   };
 }

@@ -60,10 +60,10 @@ describe('the table', () => {
     const right = 8 * Number.parseFloat(drawn['askScarf.thickness']!);
     expect(row(lesson(String(right), 'Anna')).cells[0]).toMatchObject({
       final: String(right),
-      worth: 'near enough',
+      worth: 'right',
     });
     expect(row(lesson(String(right / 2), 'Anna')).cells[0]).toMatchObject({ worth: 'too low' });
-    expect(row(lesson('144')).cells[0]).toMatchObject({ worth: 'near enough', guesses: ['100', '144'] });
+    expect(row(lesson('144')).cells[0]).toMatchObject({ worth: 'right', guesses: ['100', '144'] });
   });
 
   test('what the teacher has drawn for herself moves nobody’s key', () => {
@@ -75,7 +75,7 @@ describe('the table', () => {
       book.first.value,
       plainShown,
     );
-    expect(after.cells[0]).toMatchObject({ worth: 'near enough' });
+    expect(after.cells[0]).toMatchObject({ worth: 'right' });
     book.undo();
   });
 
@@ -83,7 +83,7 @@ describe('the table', () => {
     const said = { b: { ...nothingSaid, guesses: ['falls'] } };
     expect(row({ seed: '', said }).cells).toStrictEqual([
       { guesses: [], final: '', worth: '', sentence: '' },
-      { guesses: ['it falls'], final: 'it falls', worth: 'near enough', sentence: '' },
+      { guesses: ['it falls'], final: 'it falls', worth: 'right', sentence: '' },
     ]);
   });
 
