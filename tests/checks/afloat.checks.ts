@@ -503,6 +503,31 @@ export const rows: readonly Check[] = [
       }).number('looseLost'),
     ],
   },
+  ...[
+    { id: 'A28', long: 30, broad: 15, gravity: 1.8, tons: 968, lost: [0.437, 0.875] },
+    { id: 'A29', long: 50, broad: 30, gravity: 0.8, tons: 7000, lost: [0.358, 0.716] },
+  ].map(({ id, long, broad, gravity, tons, lost }): Check => ({
+    id,
+    cell: 'stability',
+    what: 'metacentric height that a slack tank of a ship takes, and two of them, at a tenth of her size',
+    input: `surface ${long} ft by ${broad} ft, specific gravity ${gravity}, in ${tons} long tons; here the same of fresh water in a ship lighter by that`,
+    expected: lost.map((feet) => feet / 10),
+    unit: 'ft',
+    tolerance: 1e-4,
+    source: 'worked pages on free surface: loss = r l b³ / (12 × 35.9 ft³ × long tons)',
+    known: 'published',
+    obtain: () =>
+      [1, 2].map((tanks) => {
+        const cell = boxHeeled([8, 2, 1.2], {
+          mass: `${(tons * 2240) / 1000 / gravity} lb`,
+          centreHeight: '0.5 m',
+          density: '62.4 lb/ft^3',
+          looseLength: `${(tanks * long) / 10} ft`,
+          looseBreadth: `${broad / 10} ft`,
+        });
+        return cell.number('looseLost') / 0.3048;
+      }),
+  })),
   {
     id: 'A24',
     cell: 'stability',
