@@ -45,7 +45,7 @@ export const fairing = defineCell({
       of: 'differ',
       label: 'keelson to chine',
       from: 'under a straight stick between two frames; + the keelson stands out more',
-      when: 'hasChine > 0',
+      when: 'hasChine > 0 and timber != "stem"',
       tolerance: '0.5 mm',
     },
   ],
@@ -53,7 +53,14 @@ export const fairing = defineCell({
     {
       when: 'most > 0.3 mm',
       says: ['Most proud is the {timber} {mostAt}', END, ': plane off {most}', THERE, '.'],
-      otherwise: 'The {timber} stands proud of the {panel} by no more than a shaving.',
+      otherwise: [
+        {
+          when: 'timber == "stem"',
+          says: 'Planed evenly from its foot to its head, the stem',
+          otherwise: 'The {timber}',
+        },
+        'stands proud of the {panel} by no more than a shaving.',
+      ],
     },
     {
       when: 'lacks > 0.3 mm',
@@ -70,7 +77,7 @@ export const fairing = defineCell({
       ],
     },
     {
-      when: 'hasChine > 0 and abs(differ) > 0.3 mm',
+      when: 'timber != "stem" and hasChine > 0 and abs(differ) > 0.3 mm',
       says: 'Between {differFrom} and {differTo} the keelson’s curve and the chine log’s differ by {differ}.',
     },
     {
