@@ -22,7 +22,22 @@ export function beginNotebook(bench: Bench, typed: string): void {
   if (id === null) return;
   startWriting(id);
   takeInHand({ id, first: 4, last: 3, words: '', from: 0, to: 0 });
+  handOnFocus();
 }
+
+/** A notebook newly opened takes the focus to its title; here it belongs to the first words. */
+function handOnFocus(): void {
+  const over = new AbortController();
+  const hand = ({ target }: FocusEvent) => {
+    if (!(target instanceof Element) || target.id !== 'notebook-title') return;
+    over.abort();
+    document.querySelector<HTMLElement>('.piece-editor textarea')?.focus();
+  };
+  addEventListener('focusin', hand, { signal: over.signal });
+  setTimeout(() => over.abort(), PATIENCE);
+}
+/** How long a notebook may take to open, ms. */
+const PATIENCE = 3000;
 
 /** Copies a notebook that comes along: the copy stands in its place, and is written in. */
 export async function makeOwn(bench: Bench, { id: from, title }: NotebookHead): Promise<void> {
