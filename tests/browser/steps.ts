@@ -26,6 +26,7 @@ export const readThrough = notebooks.filter((id) => id !== 'quick-answers');
  * twenty cells takes seconds to open and to draw anew; a journey that works with one of them needs no more.
  */
 export const smallNotebooks = [
+  'ask',
   'boards',
   'booklet',
   'fastening',
