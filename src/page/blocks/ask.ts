@@ -1,7 +1,11 @@
+import type { VNode } from 'preact';
+import type { AskPlace, SeedPlace } from '../../notebook';
 import { use } from '../html';
 import { later } from '../later';
-import type { Show } from './show';
+import type { Showing } from './show';
 
-const AskView = later(async () => (await import('../ask/ask-view')).AskView, 'ask-to-come');
+const AskBlock = later(async () => (await import('../ask/ask-blocks')).AskBlock, 'ask-to-come');
 
-export const ask: Show<'ask'> = (block, showing) => use(AskView, { key: block.name, ask: block, showing });
+/** A question, and the place of numbers of one's own. */
+export const ask = (block: AskPlace | SeedPlace, showing: Showing): VNode =>
+  use(AskBlock, { key: block.line, block, showing });

@@ -13,7 +13,6 @@ import { list } from './list';
 import { paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
-import { seed } from './seed';
 import { sketch } from './sketch';
 import { table } from './table';
 import { trying } from './try';
@@ -31,7 +30,7 @@ const shown: { readonly [T in Block['type']]: Show<T> } = {
   paragraph,
   quote,
   rule,
-  seed,
+  seed: ask,
   sketch,
   table,
   try: trying,
