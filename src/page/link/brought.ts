@@ -27,7 +27,7 @@ export function broughtLines({ boat, isBoatless }: BoatLink, bench: Bench): read
     [differs && `A second version, which differs in ${differs}`, entriesOf(second ?? {}, bench)],
     [count(measured, 'number measured on her', 'numbers measured on her'), entriesOf(measured, bench)],
     [count(cut, 'part cut', 'parts cut'), Object.keys(cut).map((part) => capital(wordsOf(part)))],
-    [count(own, 'notebook of her builder’s', 'notebooks of her builder’s'), Object.keys(own)],
+    [count(own, 'notebook that comes along', 'notebooks that come along'), Object.keys(own)],
   ];
   return lines.flatMap(([says, each]) => (says === undefined ? [] : [{ says, each }]));
 }
