@@ -9,7 +9,8 @@ import {
   starters,
   type Table,
 } from '../boat';
-import { keepOnly, stateOf } from '../notebook/state/state';
+import { stateOf } from '../notebook/state/boat-state';
+import { keepOnly } from '../notebook/state/state';
 import { type Issue, isIssue, nearestNames } from '../measure';
 
 export interface BoatAsked {

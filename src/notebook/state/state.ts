@@ -7,7 +7,6 @@
  */
 import {
   type AsBuilt,
-  type Boat,
   type CutPart,
   type Lessons,
   type Log,
@@ -40,30 +39,16 @@ export interface BookState {
   readonly lessons: Lessons;
 }
 
-/** A boat as she comes from a file, a link or a starter: what is not said of her is not there. */
-export function stateOf({
-  table,
-  name = table.name,
-  entries = {},
-  second,
-  inHand,
+/** A boat with one version. `boat-state.ts` makes one of all that a file may say. */
+export function freshState(
+  table: Table,
+  entries: Entries = {},
   asBuilt = nothingBuilt,
-  notebooks = {},
-  log = {},
-  lessons = {},
-}: Pick<Boat, 'table'> & Partial<Boat>): BookState {
-  const versions = { second: second ?? null, inHand: (second && inHand) ?? 'first' } as const;
-  return { name, table, entries, ...versions, asBuilt, notebooks, log, lessons };
+  name = table.name,
+): BookState {
+  const nothing = { notebooks: {}, log: {}, lessons: {} };
+  return { name, table, entries, second: null, inHand: 'first', asBuilt, ...nothing };
 }
-
-/** The boat as a file keeps her. */
-export function boatOf({ second, inHand, ...boat }: BookState): Boat {
-  return { ...boat, ...(second && { second }), ...(second && inHand === 'second' && { inHand }) };
-}
-
-/** A boat with one version. */
-export const freshState = (table: Table, entries: Entries = {}, asBuilt = nothingBuilt, name = table.name) =>
-  stateOf({ table, entries, asBuilt, name });
 
 /** The table of a sheet without a boat. */
 export const noBoat: Table = {

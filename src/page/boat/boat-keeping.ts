@@ -2,7 +2,7 @@
 import type { TargetedEvent } from 'preact';
 import { useRef } from 'preact/hooks';
 import { writeBoatFile } from '../../boat';
-import { boatOf } from '../../notebook';
+import { boatOf } from '../../notebook/state/boat-state';
 import { useBench } from '../bench';
 import { bookletOpen } from '../booklet-open';
 import { showPlace } from '../go-to';

@@ -1,6 +1,7 @@
 /** Puts another boat on the bench. Hers is a place of her own on the shelf: the one before stays as she is. */
 import { demoBoat, nothingBuilt, type Starter, starters, writeTable } from '../../boat';
-import { type Kept, stateOf, takeInHand } from '../../notebook';
+import { type Kept, takeInHand } from '../../notebook';
+import { stateOf } from '../../notebook/state/boat-state';
 import { keptAt } from '../../notebook/keeping/read-saved';
 import { nameBeside, nextBoatKey, ownBoats, putAway, type Shelves } from '../../notebook/keeping/boats';
 import type { Bench, NewBoat } from '../bench';

@@ -20,6 +20,7 @@ export function notInIt(
       ? [`${away === 1 ? 'The notebook that is' : `The ${away} notebooks that are`} put away.`]
       : []),
     ...(log > 0 ? [`Her log (${log} ${log === 1 ? 'entry' : 'entries'}), with hours and money.`] : []),
+    ...(Object.keys(boat.lessons ?? {}).length > 0 ? ['What was said to the questions of notebooks.'] : []),
     'The steps that Undo goes back by, and what is ticked off in lists.',
     isBoatless
       ? 'Your boats.'

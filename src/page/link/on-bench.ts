@@ -1,6 +1,6 @@
 /** What lies on the bench and where the reader is in it, as a link would bring it. */
 import type { OwnNotebooks } from '../../boat';
-import { boatOf } from '../../notebook';
+import { boatOf } from '../../notebook/state/boat-state';
 import type { BoatLink } from '../../notebook/link/link';
 import { way } from '../address';
 import type { Bench } from '../bench';

@@ -1,7 +1,8 @@
 /** What a link brings, what it leaves out, and what it refuses. */
 import { describe, expect, test } from 'vitest';
 import { type Boat, boatQuantities, demoBoat, isUnread, starters } from '../../../src/boat';
-import { freshState, noBoat, stateOf, boatOf, tryAnother, write } from '../../../src/notebook';
+import { freshState, noBoat, tryAnother, write } from '../../../src/notebook';
+import { boatOf, stateOf } from '../../../src/notebook/state/boat-state';
 import {
   type BoatLink,
   LONGEST_LINK,
