@@ -1,6 +1,6 @@
 /** The kind of what a builder's own sum comes to, where no table names it: told by the first of its dimension, else in units made up for it. */
 import { composeDimension, type Dimension, sameDimension } from './dimension';
-import { type Kind, type KindId, keepKind, kinds } from './kinds';
+import { type Kind, type KindId, byId, kinds } from './kinds';
 import { unitOf } from './units';
 
 const metric = ['m', 'kg', 's', 'K', 'rad', ''] as const;
@@ -27,7 +27,7 @@ export function kindFor(dimension: Dimension): KindId | undefined {
     metric: { entry: si, rungs: [[si, 0]] },
     customary: { entry: feet, rungs: [[feet, 0]] },
   };
-  keepKind(made);
+  byId.set(made.id, made);
   return made.id;
 }
 

@@ -134,7 +134,8 @@ export const kinds: readonly Kind[] = Object.entries(rows).map(([id, rest]) => (
   ...rest,
 }));
 
-const byId = new Map(kinds.map((kind) => [kind.id, kind]));
+/** Kinds by their ids; what a builder's own sum may come to is added to them (`kind-for.ts`). */
+export const byId = new Map(kinds.map((kind) => [kind.id, kind]));
 
 /** The kind with this id. */
 export function kindOf(id: KindId): Kind {
@@ -143,9 +144,6 @@ export function kindOf(id: KindId): Kind {
   if (!kind) throw new Error(`unknown kind: ${id}`);
   return kind;
 }
-
-/** Has a kind found by its id that stands in no table: what a builder's own sum may come to. */
-export const keepKind = (kind: Kind): unknown => byId.set(kind.id, kind);
 
 /** A dimension in words, with its article: `a length`, `a force over a time`. */
 export function sayDimension(dimension: Dimension): string {

@@ -150,11 +150,24 @@ function spansIn(written: string, tree: Tree, rules: ScanRules): ReadonlyMap<Tre
   return isIssue(scanned) ? new Map() : spansOf(tree, scanned.tokens);
 }
 
+/** Where a text ends too soon: at a bracket that is open, or at its last word. */
+function endOf(written: string, says: string): Letters {
+  const open: number[] = [];
+  for (let at = 0; at < written.length; at += 1) {
+    if (written[at] === '(') open.push(at);
+    if (written[at] === ')') open.pop();
+  }
+  const [first] = open;
+  if (says.endsWith('not closed') && first !== undefined) return wordFrom(written, first);
+  const last = /(?:[A-Za-z_][\w.]*|[<>=!]=|.)?$/s.exec(written)?.index ?? 0;
+  return { from: last, to: written.length };
+}
+
 /** Where a text is at fault that is no sum. */
 function placeOfUnread(written: string, { issue: says, at }: Issue, rules: ScanRules): Letters {
   if (at !== undefined) return wordFrom(written, at);
   const scanned = scan(written, rules);
-  if (isIssue(scanned)) return wordFrom(written, scanned.at ?? 0);
+  if (isIssue(scanned)) return endOf(written, says);
   const { tokens, sum } = scanned;
   try {
     const { tree } = parse(sum);

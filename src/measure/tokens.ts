@@ -1,6 +1,6 @@
 /** Tokens: the parts of a sum, and the order in which they may stand. */
 import type { Dimension } from './dimension';
-import type { Issue } from './issue';
+import { type Issue, issue } from './issue';
 
 /** What stands behind a symbol. */
 export type Meaning =
@@ -25,32 +25,31 @@ export type Token =
 /** A token with its place in the text: its first character, and the one after its last. */
 export type PlacedToken = Token & { readonly at: number; readonly end: number };
 
-/** What is wrong with the order of the tokens; undefined if nothing is. */
+/** What is wrong with the order of the tokens, with the place of the one that is, but where the end is; undefined if nothing is. */
 export function faultOfOrder(tokens: readonly PlacedToken[]): Issue | undefined {
-  const brackets: Bracket[] = [];
-  let last: PlacedToken | undefined;
+  const brackets: ('call' | 'group')[] = [];
+  let last: Token | undefined;
   for (const token of tokens) {
     const fault = faultAfter(last, token, brackets);
     if (fault !== undefined) return { issue: fault, at: token.at };
-    if (token.is === '(') brackets.push({ call: last?.is === 'call', at: token.at });
+    if (token.is === '(') brackets.push(last?.is === 'call' ? 'call' : 'group');
     if (token.is === ')') brackets.pop();
     last = token;
   }
-  if (!last) return { issue: 'nothing is written here', at: 0 };
-  if (wantsMore(last)) return { issue: `nothing stands after "${last.text}"`, at: last.at };
-  const [open, ...more] = brackets;
-  if (!open) return undefined;
-  const says = more.length === 0 ? 'a bracket is' : `${brackets.length} brackets are`;
-  return { issue: `${says} not closed`, at: open.at };
+  if (!last) return issue('nothing is written here');
+  if (wantsMore(last)) return issue(`nothing stands after "${last.text}"`);
+  if (brackets.length > 0)
+    return issue(
+      brackets.length === 1 ? 'a bracket is not closed' : `${brackets.length} brackets are not closed`,
+    );
+  return undefined;
 }
 
-/** One that is open, and whether it is a function's. */
-interface Bracket {
-  readonly call: boolean;
-  readonly at: number;
-}
-
-function faultAfter(last: Token | undefined, token: Token, brackets: readonly Bracket[]): string | undefined {
+function faultAfter(
+  last: Token | undefined,
+  token: Token,
+  brackets: readonly ('call' | 'group')[],
+): string | undefined {
   const open = !last || wantsMore(last);
   if (token.is === 'value' || token.is === 'call' || token.is === '(' || token.text === 'not') {
     return open
@@ -66,7 +65,7 @@ function faultAfter(last: Token | undefined, token: Token, brackets: readonly Br
       : 'a comma parts the figures of a function only; write decimals with a point';
   if (last?.is === '(') return 'nothing stands between the brackets';
   if (open) return `nothing stands after "${last?.text ?? ''}"`;
-  return token.is === ',' && brackets.at(-1)?.call !== true
+  return token.is === ',' && brackets.at(-1) !== 'call'
     ? 'a comma parts the figures of a function only; write decimals with a point'
     : undefined;
 }

@@ -4,6 +4,3 @@ import type { Catalogue } from '../notebook';
 
 /** Null until it is known whether there are any. */
 export const addFormulas = signal<((catalogue: Catalogue) => Catalogue) | null>(null);
-
-/** Whether those that stand in no notebook are open, at the head of the page. */
-export const mineOpen = signal(false);

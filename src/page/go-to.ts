@@ -3,7 +3,7 @@ import { countsNow, lists, shopGroups } from '../boat';
 import type { Bench } from './bench';
 import type { NotebookHead } from '../notebook';
 import { allOnShelf, notebooks, notebookWith, openHead } from './library';
-import { mineOpen } from './formulas-here';
+import { mineOpen } from './mine-open';
 import { wayTo } from './address';
 import { logOpen } from './log-open';
 

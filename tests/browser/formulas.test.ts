@@ -64,7 +64,7 @@ test('lines are worked out where they stand, mended where they are amiss, and us
       expect(await violations(page, { within: '.mine-sheet' })).toStrictEqual([]);
       await page.getByRole('button', { name: 'Close your own formulas' }).click();
       await press(page, 'Find');
-      await page.getByRole('combobox').fill('half of her');
+      await page.getByRole('combobox', { name: 'A word of the trade' }).fill('half of her');
       await page
         .getByRole('option', { name: /Half of her/ })
         .first()

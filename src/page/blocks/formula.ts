@@ -2,10 +2,6 @@ import { use } from '../html';
 import { later } from '../later';
 import type { Show } from './show';
 
-const FormulaView = later(
-  async () => (await import('../formulas/formula-view')).FormulaView,
-  'formula-to-come',
-);
+const FormulaView = later(async () => (await import('../formulas/formula-view')).FormulaView, 'formula');
 
-export const formula: Show<'formula'> = ({ name, again = 0, line }) =>
-  use(FormulaView, { key: `formula ${name} ${again}`, name, again, line });
+export const formula: Show<'formula'> = (block) => use(FormulaView, block);

@@ -35,6 +35,12 @@ export function BoatKeeping() {
     // The same file, mended, may be chosen again.
     if (file.current) file.current.value = '';
   };
+  // What opens lies where the list of keys does on a phone.
+  const openMine = ({ currentTarget }: TargetedEvent<HTMLButtonElement>) => {
+    const keys = currentTarget.closest('details');
+    if (keys) keys.open = false;
+    bench.goTo('mine');
+  };
   return html`<div class="file-keys">
     ${
       bench.boatless.value
@@ -42,7 +48,7 @@ export function BoatKeeping() {
         : html`<button type="button" onClick=${() => bench.goTo('log')}>Log of the build</button>
       <button type="button" onClick=${save}>Save boat to a file</button>`
     }
-    <button type="button" onClick=${() => bench.goTo('mine')}>A formula of your own</button>
+    <button type="button" onClick=${openMine}>A formula of your own</button>
     <button type="button" onClick=${() => file.current?.click()}>Open boat from a file</button>
     <button type="button" onClick=${link}>Make a link</button>
     <button type="button" onClick=${booklet}>Print it as a booklet</button>

@@ -32,6 +32,8 @@ export function FormulaView({ name, again = 0, line = 0 }: { name: string; again
   const written = bench.book.state.value.entries[linesOf(name)];
   const [isOpen, setOpen] = useState(name === MINE && written === undefined);
   if (remark !== undefined) return html`<p class="notice">Line ${line}: ${remark}</p>`;
+  // As a cell's: whether a heading of the second level stands above it.
+  const Head = name === MINE || (openText()?.headings.length ?? 0) > 0 ? 'h3' : 'h2';
   const goTo = (one: LineRead) => {
     setOpen(true);
     // The text may have to be drawn first.
@@ -41,7 +43,7 @@ export function FormulaView({ name, again = 0, line = 0 }: { name: string; again
   return html`<section class="cell formula" id=${again === 0 ? `cell-${name}` : undefined} aria-label=${`Formula: ${title}`}>
     <header>
       <p class="cell-title">Formula</p>
-      <h3 class="question" tabindex="-1">${title}</h3>
+      <${Head} class="question" tabindex="-1">${title}<//>
     </header>
     ${use(Results, { block, isOpen, onGo: goTo })}
     ${

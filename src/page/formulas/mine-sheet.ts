@@ -1,6 +1,6 @@
 /** The builder's formulas that stand in no notebook, at the head of the page: for a sum that comes up at the bench. */
 import { useBench } from '../bench';
-import { mineOpen } from '../formulas-here';
+import { mineOpen } from '../mine-open';
 import { html, use } from '../html';
 import { MINE } from '../../notebook/formulas/place-formulas';
 import { FormulaView } from './formula-view';

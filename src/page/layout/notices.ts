@@ -3,7 +3,7 @@ import { useBench } from '../bench';
 import { bookletOpen } from '../booklet-open';
 import { html, use } from '../html';
 import { later } from '../later';
-import { mineOpen } from '../formulas-here';
+import { mineOpen } from '../mine-open';
 import { linkOpen } from '../link-open';
 import { logOpen } from '../log-open';
 
