@@ -33,12 +33,12 @@ export function notebooks(from = 'notebooks'): Plugin {
         const [file = id, query] = id.split('?');
         if (dirname(file) !== folder) return null;
         parser ??= load();
-        const { parseNotebook, headOf } = await parser;
+        const { parseNotebook, headOf, packHead } = await parser;
         const name = basename(file);
         const notebook = parseNotebook(text, name);
         const faults = notebook.faults.map((fault) => `${name}:${fault.line}: ${fault.says}`);
         if (faults.length > 0) this.error(faults.join('\n'));
-        const data = query === 'head' ? headOf(notebook) : notebook;
+        const data = query === 'head' ? packHead(headOf(notebook)) : notebook;
         return { code: `export default ${JSON.stringify(data)};`, map: null, moduleType: 'js' };
       },
     },

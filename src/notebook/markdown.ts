@@ -18,7 +18,7 @@ import { notePieces, type TextPiece, spanOf } from './text/pieces';
 import { curled } from './text/quotes';
 import { idOf } from './text/slug';
 
-export { headOf } from './text/head';
+export { headOf, packHead } from './text/head';
 export { piecesOf } from './text/pieces';
 
 /** Beyond these bounds the lexer may take more time than a reader has. */

@@ -6,19 +6,19 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { OwnNotebooks } from '../boat';
 import { type Cell, linkedWords, registry } from '../cells';
-import type { NotebookHead, NotebookPage } from '../notebook';
+import { type NotebookHead, type NotebookPage, type PackedHead, unpackHead } from '../notebook';
 import type * as Reader from '../notebook/markdown';
 import { type Placing, placing } from '../notebook/placing';
 import { cellAt, way } from './address';
 import { addFormulas } from './formulas-here';
 
-const headModules = import.meta.glob<NotebookHead>('#notebooks/*.md', {
+const headModules = import.meta.glob<PackedHead>('#notebooks/*.md', {
   eager: true,
   import: 'default',
   query: '?head',
 });
 const textModules = import.meta.glob<NotebookPage>('#notebooks/*.md', { import: 'default' });
-const comeAlong = Object.values(headModules);
+const comeAlong = Object.values(headModules).map(unpackHead);
 
 const fetched = signal<ReadonlyMap<string, Cell>>(new Map());
 const texts = signal<ReadonlyMap<string, NotebookPage>>(new Map());

@@ -1,6 +1,7 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { headOf, parseNotebook } from '../../src/notebook/markdown';
+import { headOf, packHead, parseNotebook } from '../../src/notebook/markdown';
+import { unpackHead } from '../../src/notebook/text/head';
 import { type Block, type Inline, type NotebookPage, wordsOf } from '../../src/notebook/text/page-text';
 import { faultsShownIn, liveValuesOf, triesOf } from './places';
 
@@ -50,6 +51,7 @@ describe('the head', () => {
   test('says that it is a list of questions, and so does what is known of it unopened', () => {
     const page = read('---\nboat: none\nform: questions\n---\n');
     expect([page.form, headOf(page).form]).toStrictEqual(['questions', 'questions']);
+    expect(unpackHead(packHead(headOf(page)))).toStrictEqual(headOf(page));
     expect('form' in headOf(read('---\nboat: none\n---\n'))).toBe(false);
   });
 

@@ -11,3 +11,19 @@ export function headOf({ id, title, stage, order, boat, form, places }: Notebook
   const cells = Object.fromEntries(places.map(({ cell, instance }) => [instance, cell]));
   return { id, title, stage, order, boat, ...(form && { form }), cells };
 }
+
+/** A head as it goes into the first file: its cells in one line, and the name of an instance only where it is another than the cell's. */
+export interface PackedHead extends Omit<NotebookHead, 'cells'> {
+  /** `scarf quickBend=bend` */
+  readonly cells: string;
+}
+
+export function packHead({ cells, ...head }: NotebookHead): PackedHead {
+  const words = Object.entries(cells).map(([name, cell]) => (name === cell ? cell : `${name}=${cell}`));
+  return { ...head, cells: words.join(' ') };
+}
+
+export function unpackHead({ cells, ...head }: PackedHead): NotebookHead {
+  const pairs = (cells.match(/\S+/g) ?? []).map((word) => word.split('='));
+  return { ...head, cells: Object.fromEntries(pairs.map(([name = '', cell = name]) => [name, cell])) };
+}
