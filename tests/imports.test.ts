@@ -61,6 +61,7 @@ const inside: Record<string, Record<string, readonly string[]>> = {
     log: ['state'],
     lesson: ['state', 'graph', 'text', 'link'],
     doubts: ['graph'],
+    sweep: ['graph', 'state'],
     text: ['graph'],
     blocks: ['text'],
     formulas: ['state', 'graph', 'text'],

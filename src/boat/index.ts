@@ -18,6 +18,7 @@ export {
   type SaidTo,
   tooMuchSaid,
 } from './file/lessons';
+export { type SweepAsk, type Sweeps, sweepsForm } from './file/sweeps';
 export { underPresentNames } from './file/renamed';
 export type { Edge, EdgeBend, EdgePlace, Slopes } from './hull/edge';
 export { buildHull, endWith, type Hull, postLine } from './hull/hull';

@@ -27,6 +27,7 @@ export const readThrough = notebooks.filter((id) => id !== 'quick-answers');
  */
 export const smallNotebooks = [
   'ask',
+  'ask-further',
   'boards',
   'booklet',
   'fastening',

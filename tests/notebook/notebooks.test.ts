@@ -171,7 +171,7 @@ test('no two notebooks stand in the same place of the list', () => {
 
 test('links between notebooks lead to notebooks', () => {
   const links = pages.flatMap((one) =>
-    [...JSON.stringify(one).matchAll(/"to":"([^"#]+)/g)].map(([, to]) => to!),
+    [...JSON.stringify(one).matchAll(/"type":"link","to":"([^"#]+)/g)].map(([, to]) => to!),
   );
   expect(links.length).toBeGreaterThan(0);
   expect(

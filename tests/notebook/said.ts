@@ -44,6 +44,7 @@ function saidIn(block: Block, graph: Graph): readonly Said[] {
     case 'formula':
     case 'rule':
     case 'sketch':
+    case 'sweep':
     case 'fault':
       return [];
   }

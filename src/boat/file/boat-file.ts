@@ -10,6 +10,7 @@ import * as v from 'valibot';
 import type { AsBuilt } from '../as-built';
 import { sentences } from '../table/file-faults';
 import { type Lessons, lessonsForm } from './lessons';
+import { type Sweeps, sweepsForm } from './sweeps';
 import { type Log, logSchema } from './log';
 import { notebooksSchema, type OwnNotebooks } from './own-notebooks';
 import { underPresentNames } from './renamed';
@@ -33,6 +34,8 @@ export interface Boat {
   readonly log?: Log;
   /** What was said to the questions of notebooks; left out where nothing was. */
   readonly lessons?: Lessons;
+  /** What is drawn against what in each cell; left out where nothing is. */
+  readonly sweeps?: Sweeps;
 }
 
 export const BOAT_FILE = 'battenbook boat';
@@ -124,6 +127,7 @@ const schema = v.object(
     notebooks: v.optional(notebooksSchema),
     log: v.optional(logSchema),
     lessons: v.optional(lessonsForm),
+    sweeps: v.optional(sweepsForm),
   },
   'must hold a boat',
 );
@@ -150,6 +154,7 @@ export function readBoatFile(text: string): Boat | Unread {
     notebooks,
     log,
     lessons,
+    sweeps,
   } = read.output;
   return {
     name: name ?? hull.name,
@@ -161,6 +166,7 @@ export function readBoatFile(text: string): Boat | Unread {
     ...(notebooks && { notebooks }),
     ...(log && { log }),
     ...(lessons && { lessons }),
+    ...(sweeps && { sweeps }),
   };
 }
 
@@ -181,6 +187,7 @@ export function asFile(boat: Boat): Record<string, unknown> {
     ...(boat.notebooks && Object.keys(boat.notebooks).length > 0 && { notebooks: boat.notebooks }),
     ...(boat.log && Object.keys(boat.log).length > 0 && { log: boat.log }),
     ...(boat.lessons && Object.keys(boat.lessons).length > 0 && { lessons: boat.lessons }),
+    ...(boat.sweeps && Object.keys(boat.sweeps).length > 0 && { sweeps: boat.sweeps }),
   };
 }
 

@@ -13,6 +13,8 @@ export interface Chart {
   readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
   /** Points spoken of: the present setting, the tightest place. */
   readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+  /** Places below, each with a point on every line that has one there, that its table tells of; else it takes what fits. */
+  readonly rows?: readonly number[];
 }
 export interface Axis {
   readonly label: string;
@@ -26,4 +28,8 @@ export interface ChartLine {
   readonly points: readonly (readonly [x: number, y: number])[];
   /** 'line' joins points, 'steps' holds each value to the next, 'dots' leaves them apart. */
   readonly as?: 'line' | 'steps' | 'dots';
+  /** Points, by their number, at which it begins anew: before them is a gap or a jump. */
+  readonly begins?: readonly number[];
+  /** What stands at its end, where lines are told apart by that. */
+  readonly end?: string;
 }

@@ -15,6 +15,7 @@ import { quote } from './quote';
 import { rule } from './rule';
 import { seed } from './seed';
 import { sketch } from './sketch';
+import { sweep } from './sweep';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
@@ -28,6 +29,7 @@ export const kinds: readonly BlockKind[] = [
   ask,
   seed,
   sketch,
+  sweep,
   heading,
   paragraph,
   list,

@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import {
   isUnread,
   lessonsForm,
+  sweepsForm,
   logForm,
   nothingBuilt,
   readTable,
@@ -42,6 +43,8 @@ const stateFields = {
   log: v.optional(logForm, {}),
   // Nor had they questions; a boat is worth more than what was said to one.
   lessons: v.fallback(v.optional(lessonsForm, {}), {}),
+  // Nor is it for what was drawn.
+  sweeps: v.fallback(v.optional(sweepsForm, {}), {}),
   // A boat is worth more than the version last held.
   inHand: v.fallback(v.picklist(['first', 'second']), 'first'),
 };
@@ -91,9 +94,9 @@ export function stepFrom(from: BookState, step: Difference): BookState | null {
 }
 
 function stateOf(read: v.InferOutput<typeof stateSchema>, table: Table): BookState {
-  const { name = table.name, entries, second, asBuilt, notebooks, log, lessons } = read;
+  const { name = table.name, entries, second, asBuilt, notebooks, log, lessons, sweeps } = read;
   const inHand = second ? read.inHand : 'first';
-  return { name, table, entries, second, inHand, asBuilt, notebooks, log, lessons };
+  return { name, table, entries, second, inHand, asBuilt, notebooks, log, lessons, sweeps };
 }
 
 /** What is kept under a key, left as it is; null where there is nothing, or nothing that can be read. */

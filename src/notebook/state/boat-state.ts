@@ -13,9 +13,10 @@ export function stateOf({
   notebooks = {},
   log = {},
   lessons = {},
+  sweeps = {},
 }: Pick<Boat, 'table'> & Partial<Boat>): BookState {
   const versions = { second: second ?? null, inHand: (second && inHand) ?? 'first' } as const;
-  return { name, table, entries, ...versions, asBuilt, notebooks, log, lessons };
+  return { name, table, entries, ...versions, asBuilt, notebooks, log, lessons, sweeps };
 }
 
 export function boatOf({ second, inHand, ...boat }: BookState): Boat {

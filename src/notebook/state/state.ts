@@ -12,6 +12,7 @@ import {
   type Log,
   nothingBuilt,
   type OwnNotebooks,
+  type Sweeps,
   type Table,
 } from '../../boat';
 import { carriedEntries, carriedName } from '../../boat/table/carry';
@@ -37,6 +38,8 @@ export interface BookState {
   readonly log: Log;
   /** What was said to the questions of notebooks, for both versions. `lesson/write-lesson.ts` writes in it. */
   readonly lessons: Lessons;
+  /** What is drawn against what, by the cell. `sweep/write-sweep.ts` writes in it. */
+  readonly sweeps: Sweeps;
 }
 
 /** A boat with one version. `boat-state.ts` makes one of all that a file may say. */
@@ -46,7 +49,7 @@ export function freshState(
   asBuilt = nothingBuilt,
   name = table.name,
 ): BookState {
-  const nothing = { notebooks: {}, log: {}, lessons: {} };
+  const nothing = { notebooks: {}, log: {}, lessons: {}, sweeps: {} };
   return { name, table, entries, second: null, inHand: 'first', asBuilt, ...nothing };
 }
 

@@ -5,6 +5,7 @@
  * one bad line costs nothing but itself.
  */
 
+import type { SweepAsk } from '../../boat';
 import type { Stage } from '../../cells';
 import type { KindId } from '../../measure';
 
@@ -96,6 +97,7 @@ export type Block =
   | BoatPlace
   | WhenPlace
   | SketchPlace
+  | SweepPlace
   | AskPlace
   | SeedPlace
   | TextFault;
@@ -236,6 +238,13 @@ export interface SeedPlace {
 export type SeedChange =
   | { readonly of: string; readonly first: string; readonly last: string; readonly by: string }
   | { readonly of: string; readonly among: readonly string[] };
+
+/** Where a number is drawn against another that it hangs on. */
+export interface SweepPlace {
+  readonly type: 'sweep';
+  readonly ask: SweepAsk;
+  readonly line: number;
+}
 
 /** What could not be read, kept as it was typed. */
 export interface TextFault {

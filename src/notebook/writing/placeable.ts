@@ -80,6 +80,13 @@ const byKind: { readonly [T in Block['type']]: readonly Placeable[] } = {
       text: ({ answer, free }) => `\`\`\`formula ${free('sums')}\n«twice = 2 * ${answer}»\n\`\`\``,
     },
   ],
+  sweep: [
+    {
+      title: 'Graph of a number',
+      says: 'A number drawn against another that it hangs on',
+      text: ({ entry, answer }) => `\`\`\`sweep\nresult: «${answer}»\nagainst: ${entry}\n\`\`\``,
+    },
+  ],
   boat: [plain('A boat for a story', 'A key that brings a certain boat', '```boat «ferry-dory»\n```')],
   sketch: [],
   fault: [],

@@ -14,6 +14,7 @@ import { paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
 import { sketch } from './sketch';
+import { sweep } from './sweep';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
@@ -32,6 +33,7 @@ const shown: { readonly [T in Block['type']]: Show<T> } = {
   rule,
   seed: ask,
   sketch,
+  sweep,
   table,
   try: trying,
   when,

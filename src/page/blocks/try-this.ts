@@ -1,6 +1,6 @@
 /** What a notebook proposes to try: what it is, and the key that puts it beside the version kept. */
 import { useBench } from '../bench';
-import { TryKey } from '../cell/try-key';
+import { TryKey } from '../try-key';
 import { html, use } from '../html';
 import { isAllThere } from '../library';
 

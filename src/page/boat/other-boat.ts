@@ -62,10 +62,10 @@ function untouchedStarter(shelf: Shelves, key: string): Starter | null {
   const text = (of: object) => JSON.stringify(of);
   const plan = text(writeTable(kept.state.table));
   const found = starters.find(({ table }) => text(writeTable(table)) === plan);
-  const { table, entries, asBuilt, notebooks, log, lessons, second } = kept.state;
+  const { table, entries, asBuilt, notebooks, log, lessons, sweeps, second } = kept.state;
   const plain =
     second === null &&
-    [entries, notebooks, log, lessons].every(isEmpty) &&
+    [entries, notebooks, log, lessons, sweeps].every(isEmpty) &&
     text(asBuilt) === text(nothingBuilt);
   return found && plain && kept.state.name.startsWith(table.name) ? found : null;
 }

@@ -18,17 +18,18 @@ import { views } from './views';
 /** The same list each time, so that nothing is made anew for it. */
 const CHART = ['chart'] as const;
 
+const Further = later(async () => (await import('../further/further')).Further, 'further-to-come');
 const Working = later(async () => (await import('./working')).Working, 'working');
-const Matters = later(async () => (await import('../matters/matters')).Matters, 'matters');
 
 export function Folds({ instance }: { instance: Instance }) {
   const bench = useBench();
+  const drawn = Object.hasOwn(bench.book.state.value.sweeps, instance.name);
   useEffect(() => {
-    const call = requestIdleCallback(() => fetchForPaper(instance), { timeout: 4000 });
+    const call = requestIdleCallback(() => fetchForPaper(instance, drawn), { timeout: 4000 });
     return () => cancelIdleCallback(call);
-  }, [instance]);
+  }, [instance, drawn]);
   return html`<div class="folds">
-    ${foldsOf(instance, hasRows(instance, bench)).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
+    ${foldsOf(instance, hasRows(instance, bench), drawn).map((fold) => use(Disclosure, { ...fold, key: fold.className, className: `fold ${fold.className}` }))}
     ${bench.boatless.value ? null : use(LogFold, { name: instance.name })}
   </div>`;
 }
@@ -39,7 +40,8 @@ function hasRows({ cell: { table }, name }: Instance, { book }: Bench): boolean 
   return optionsFor(book.inHand.value, `${name}.${table.over}`).length > 1;
 }
 
-function foldsOf(instance: Instance, hasTable: boolean): DisclosureProps[] {
+/** @param drawn whether something is drawn further, which goes on paper */
+function foldsOf(instance: Instance, hasTable: boolean, drawn: boolean): DisclosureProps[] {
   const { cell, name } = instance;
   const { table } = cell;
   const view = views[cell.view ?? ''];
@@ -94,25 +96,22 @@ function foldsOf(instance: Instance, hasTable: boolean): DisclosureProps[] {
           },
         ]
       : []),
+    { summary: 'Ask further', className: 'further', prints: drawn, inside: () => use(Further, { instance }) },
     {
       summary: 'Working',
       className: 'working',
       holds: `${name}.`,
       inside: () => use(Working, { instance }),
     },
-    {
-      summary: 'What matters',
-      className: 'matters-fold',
-      inside: () => use(Matters, { instance }),
-    },
     { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) },
   ];
 }
 
 /** Printing waits for nothing: what goes on paper must be here before anybody has opened it. */
-function fetchForPaper({ cell }: Instance): void {
+function fetchForPaper({ cell }: Instance, drawn: boolean): void {
   const view = views[cell.view ?? ''];
-  if (cell.chart) void plotHere();
+  if (drawn) void Further.fetch();
+  if (cell.chart || drawn) void plotHere();
   if (view?.folded) void view.show.fetch();
 }
 

@@ -8,7 +8,7 @@ import { atHand } from '../on-hand';
 import { html, use } from '../html';
 import { useLive } from '../picture/live';
 import { capital } from '../words';
-import { isTried, TryKey } from './try-key';
+import { isTried, TryKey } from '../try-key';
 
 /** The place of a cell's changes, which a key beside its warning opens. */
 export const offersPlace = (cell: string): string => `changes-${cell}`;

@@ -11,6 +11,7 @@ const ROWS = 12;
 export function ChartTable({ chart }: { chart: Chart }) {
   const { shown } = useBench();
   const say = (axis: Axis, value: number) => write(value, axis.kind, shown.value).text;
+  const none = chart.rows ? '–' : '';
   const inside = () => html`<div class="table-wrap" tabindex="0" role="region" aria-label=${chart.title}>
     <table>
       <thead>
@@ -18,16 +19,16 @@ export function ChartTable({ chart }: { chart: Chart }) {
       </thead>
       <tbody>${rowsOf(chart).map(
         ({ x, ys }) =>
-          html`<tr><th scope="row">${say(chart.x, x)}</th>${ys.map((y) => html`<td>${y === undefined ? '' : say(chart.y, y)}</td>`)}</tr>`,
+          html`<tr><th scope="row">${say(chart.x, x)}</th>${ys.map((y) => html`<td>${y === undefined ? none : say(chart.y, y)}</td>`)}</tr>`,
       )}</tbody>
     </table>
   </div>`;
   return use(Disclosure, { summary: 'The same as a table', className: 'chart-data', inside });
 }
 
-function rowsOf({ lines }: Chart): { x: number; ys: (number | undefined)[] }[] {
-  const xs = [...new Set(lines.flatMap((line) => line.points.map(([x]) => x)))].sort((a, b) => a - b);
-  const every = Math.max(1, Math.ceil(xs.length / ROWS));
+function rowsOf({ lines, rows }: Chart): { x: number; ys: (number | undefined)[] }[] {
+  const xs = rows ?? [...new Set(lines.flatMap((line) => line.points.map(([x]) => x)))].sort((a, b) => a - b);
+  const every = rows ? 1 : Math.max(1, Math.ceil(xs.length / ROWS));
   return xs
     .filter((_, index) => index % every === 0 || index === xs.length - 1)
     .map((x) => ({ x, ys: lines.map((line) => line.points.find(([at]) => at === x)?.[1]) }));

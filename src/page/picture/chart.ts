@@ -1,6 +1,6 @@
 /** A chart's data made into Observable Plot's marks. This module is fetched only when a graph is near. */
 import { areaY, axisX, axisY, dot, gridX, gridY, line, plot, ruleX, ruleY, text } from '@observablehq/plot';
-import type { Chart } from '../../cells';
+import type { Chart, ChartLine } from '../../cells';
 import { textWidth } from '../../drawing';
 import type { Shown } from '../../measure';
 import type { Version } from '../../notebook';
@@ -120,6 +120,11 @@ function namesIn(
   const limits = first ? [] : (chart.limits ?? []);
   const seen = new Set(first?.points?.map(({ x, y }) => `${x} ${y}`));
   const points = (chart.points ?? []).filter(({ x, y }) => !seen.has(`${x} ${y}`));
+  const ends = chart.lines.flatMap(({ points: along, end }): ChartName[] => {
+    const last = along.at(-1);
+    if (end === undefined || !last) return [];
+    return [{ text: first ? `[${end}]` : end, of: 'point', x: toX(last[0]), y: toY(last[1]) }];
+  });
   return [
     ...limits.map((limit): ChartName =>
       limit.axis === 'y'
@@ -132,12 +137,13 @@ function namesIn(
       x: toX(x),
       y: toY(y),
     })),
+    ...ends,
   ];
 }
 
 /** Places every few px along the lines, which names keep clear of. */
 function alongLines(chart: Chart, toX: (x: number) => number, toY: (y: number) => number) {
-  return chart.lines.flatMap(({ points }) =>
+  return chart.lines.flatMap(runsOfLine).flatMap((points) =>
     points.flatMap((point, index) => {
       const [x, y] = [toX(point[0]), toY(point[1])];
       const next = points[index + 1] ?? point;
@@ -158,15 +164,23 @@ function lineMarks(chart: Chart, version: Version): object[] {
   return chart.lines.flatMap((each, index) => {
     if (each.as === 'dots')
       return [dot(each.points, { r: 4, stroke, strokeWidth: 1.5, fill: isFirst ? stroke : 'var(--sheet)' })];
-    const drawn = line(each.points, {
-      stroke,
-      strokeWidth: 2,
-      strokeDasharray: isFirst ? (DASHES[index % DASHES.length] ?? 'none') : SECOND_DASH,
-      curve: each.as === 'steps' ? 'step-after' : 'linear',
-    });
     const isAlone = isFirst && chart.lines.length === 1;
-    return isAlone ? [areaY(each.points, { fill: 'var(--cedar)', fillOpacity: 0.18 }), drawn] : [drawn];
+    return runsOfLine(each).flatMap((points) => {
+      const drawn = line(points, {
+        stroke,
+        strokeWidth: 2,
+        strokeDasharray: isFirst ? (DASHES[index % DASHES.length] ?? 'none') : SECOND_DASH,
+        curve: each.as === 'steps' ? 'step-after' : 'linear',
+      });
+      return isAlone ? [areaY(points, { fill: 'var(--cedar)', fillOpacity: 0.18 }), drawn] : [drawn];
+    });
   });
+}
+
+/** The stretches of a line between its gaps and jumps. */
+function runsOfLine({ points, begins = [] }: ChartLine): (readonly (readonly [number, number])[])[] {
+  const starts = [0, ...begins];
+  return starts.map((from, i) => points.slice(from, starts[i + 1]));
 }
 
 function limitMarks(chart: Chart): object[] {

@@ -61,6 +61,7 @@ describe('a boat saved before each had a place and steps of her own', () => {
         notebooks: {},
         log: {},
         lessons: {},
+        sweeps: {},
       },
       earlier: [],
       later: [],

@@ -1,6 +1,6 @@
 /** The key that puts a set of changes beside the version kept, and puts them away again. */
-import { type Bench, useBench } from '../bench';
-import { html } from '../html';
+import { type Bench, useBench } from './bench';
+import { html } from './html';
 
 type Changes = Readonly<Record<string, string>>;
 

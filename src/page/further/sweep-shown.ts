@@ -1,0 +1,18 @@
+/** A sweep that a notebook places. */
+import { useId } from 'preact/hooks';
+import type { SweepAsk } from '../../boat';
+import { useBench } from '../bench';
+import { html, use } from '../html';
+import { isAllThere } from '../library';
+import { SweepPicture } from './sweep-picture';
+
+export function SweepShown({ ask, line }: { ask: SweepAsk; line: number }) {
+  const id = useId();
+  const graph = useBench().book.first.value;
+  const unknown = [ask.result, ask.against, ask.lines].filter((name) => name !== '' && !graph.has(name));
+  if (unknown.length > 0)
+    return isAllThere()
+      ? html`<p class="notice">Line ${line}: there is no number ${unknown.map((name) => `"${name}"`).join(', ')}.</p>`
+      : html`<div class="sweep-to-come" aria-busy="true"></div>`;
+  return html`<div class="sweep-shown">${use(SweepPicture, { ask, says: `${id}-says` })}</div>`;
+}
