@@ -1,8 +1,9 @@
 /**
  * Lets the page import `notebooks/*.md` as ready-made data: each is parsed when the page is
  * built, so that a reader's browser need not, and a mistake in one stops the build.
- * `notebooks/*.md?head` is what the list of contents needs: titles and which cells, no text.
+ * `#notebooks/shelf` is what the list of contents needs, titles and which cells, no text, and how each text is fetched.
  */
+import { readdir, readFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import { normalizePath, type Plugin, runnerImport } from 'vite';
 import type * as Markdown from '../notebook/markdown';
@@ -20,6 +21,13 @@ export function notebooks(from = 'notebooks'): Plugin {
     const { module } = await runnerImport<Parser>(file, { root, configFile: false, logLevel: 'error' });
     return module;
   };
+  const read = async (build: { error: (says: string) => never }, text: string, name: string) => {
+    const { parseNotebook } = await (parser ??= load());
+    const notebook = parseNotebook(text, name);
+    const faults = notebook.faults.map((fault) => `${name}:${fault.line}: ${fault.says}`);
+    if (faults.length > 0) build.error(faults.join('\n'));
+    return notebook;
+  };
   return {
     name: 'notebooks',
     config(config) {
@@ -27,19 +35,30 @@ export function notebooks(from = 'notebooks'): Plugin {
       folder = normalizePath(join(root, from));
       return { resolve: { alias: { '#notebooks': folder } } };
     },
+    resolveId: (id) => (id === `${folder}/shelf` ? id : null),
+    async load(id) {
+      if (id !== `${folder}/shelf`) return null;
+      const names = (await readdir(folder)).filter((name) => name.endsWith('.md')).sort();
+      const { headOf, packHead } = await (parser ??= load());
+      const heads = await Promise.all(
+        names.map(async (name) => {
+          const file = join(folder, name);
+          this.addWatchFile(file);
+          return packHead(headOf(await read(this, await readFile(file, 'utf8'), name)));
+        }),
+      );
+      const texts = names.map((name, at) => {
+        const file = JSON.stringify(normalizePath(join(folder, name)));
+        return `${JSON.stringify(heads[at]!.id)}: () => import(${file}).then((one) => one.default)`; // one for each name
+      });
+      return `export const heads = ${JSON.stringify(heads)};\nexport const texts = {${texts.join(',')}};`;
+    },
     transform: {
-      filter: { id: /\.md(\?head)?$/ },
+      filter: { id: /\.md$/ },
       async handler(text, id) {
-        const [file = id, query] = id.split('?');
-        if (dirname(file) !== folder) return null;
-        parser ??= load();
-        const { parseNotebook, headOf, packHead } = await parser;
-        const name = basename(file);
-        const notebook = parseNotebook(text, name);
-        const faults = notebook.faults.map((fault) => `${name}:${fault.line}: ${fault.says}`);
-        if (faults.length > 0) this.error(faults.join('\n'));
-        const data = query === 'head' ? packHead(headOf(notebook)) : notebook;
-        return { code: `export default ${JSON.stringify(data)};`, map: null, moduleType: 'js' };
+        if (dirname(id) !== folder) return null;
+        const notebook = await read(this, text, basename(id));
+        return { code: `export default ${JSON.stringify(notebook)};`, map: null, moduleType: 'js' };
       },
     },
   };

@@ -6,19 +6,14 @@
 import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { OwnNotebooks } from '../boat';
 import { type Cell, linkedWords, registry } from '../cells';
-import { type NotebookHead, type NotebookPage, type PackedHead, unpackHead } from '../notebook';
+import { heads, texts as textsAlong } from '#notebooks/shelf';
+import { type NotebookHead, type NotebookPage, unpackHead } from '../notebook';
 import type * as Reader from '../notebook/markdown';
 import { type Placing, placing } from '../notebook/placing';
 import { cellAt, way } from './address';
 import { addFormulas } from './formulas-here';
 
-const headModules = import.meta.glob<PackedHead>('#notebooks/*.md', {
-  eager: true,
-  import: 'default',
-  query: '?head',
-});
-const textModules = import.meta.glob<NotebookPage>('#notebooks/*.md', { import: 'default' });
-const comeAlong = Object.values(headModules).map(unpackHead);
+const comeAlong = heads.map(unpackHead);
 
 const fetched = signal<ReadonlyMap<string, Cell>>(new Map());
 const texts = signal<ReadonlyMap<string, NotebookPage>>(new Map());
@@ -200,7 +195,4 @@ async function withGivers(
   return withGivers(givers, among, [...before, ...come]);
 }
 
-async function fetchText(id: string): Promise<NotebookPage | undefined> {
-  const load = Object.entries(textModules).find(([path]) => path.endsWith(`/${id}.md`))?.[1];
-  return load?.();
-}
+const fetchText = async (id: string): Promise<NotebookPage | undefined> => textsAlong[id]?.();

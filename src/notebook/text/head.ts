@@ -12,18 +12,32 @@ export function headOf({ id, title, stage, order, boat, form, places }: Notebook
   return { id, title, stage, order, boat, ...(form && { form }), cells };
 }
 
-/** A head as it goes into the first file: its cells in one line, and the name of an instance only where it is another than the cell's. */
-export interface PackedHead extends Omit<NotebookHead, 'cells'> {
+/**
+ * A head as it goes into the first file: without what it says nothing of, its cells in one line, and the name of an
+ * instance only where it is another than the cell's.
+ */
+export interface PackedHead
+  extends Omit<NotebookHead, 'boat' | 'cells' | 'stage'>, Partial<Pick<NotebookHead, 'boat' | 'stage'>> {
   /** `scarf quickBend=bend` */
   readonly cells: string;
 }
 
-export function packHead({ cells, ...head }: NotebookHead): PackedHead {
+export function packHead({ cells, stage, boat, ...head }: NotebookHead): PackedHead {
   const words = Object.entries(cells).map(([name, cell]) => (name === cell ? cell : `${name}=${cell}`));
-  return { ...head, cells: words.join(' ') };
+  return {
+    ...head,
+    ...(stage !== null && { stage }),
+    ...(boat !== null && { boat }),
+    cells: words.join(' '),
+  };
 }
 
 export function unpackHead({ cells, ...head }: PackedHead): NotebookHead {
   const pairs = (cells.match(/\S+/g) ?? []).map((word) => word.split('='));
-  return { ...head, cells: Object.fromEntries(pairs.map(([name = '', cell = name]) => [name, cell])) };
+  return {
+    stage: null,
+    boat: null,
+    ...head,
+    cells: Object.fromEntries(pairs.map(([name = '', cell = name]) => [name, cell])),
+  };
 }

@@ -1,39 +1,37 @@
 /** How each kind of block is shown: a file here and a line here for each that `notebook/blocks` reads. */
 import type { VNode } from 'preact';
 import type { Block } from '../../notebook';
-import { ask } from './ask';
 import { boat } from './boat';
 import { cell } from './cell';
 import { code } from './code';
 import { fault } from './fault';
-import { formula } from './formula';
 import { heading } from './heading';
 import type { Show, Showing } from './show';
 import { list } from './list';
 import { paragraph } from './paragraph';
 import { quote } from './quote';
 import { rule } from './rule';
+import { seldom } from './seldom-kind';
 import { sketch } from './sketch';
-import { sweep } from './sweep';
 import { table } from './table';
 import { trying } from './try';
 import { when } from './when';
 
 const shown: { readonly [T in Block['type']]: Show<T> } = {
-  ask,
+  ask: seldom,
   boat,
   cell,
   code,
   fault,
-  formula,
+  formula: seldom,
   heading,
   list,
   paragraph,
   quote,
   rule,
-  seed: ask,
+  seed: seldom,
   sketch,
-  sweep,
+  sweep: seldom,
   table,
   try: trying,
   when,

@@ -46,7 +46,7 @@ export function Column({ head }: { head: NotebookHead }) {
 /** Nothing is to be seen before what a question asks for is covered. */
 function isCovered(text: NotebookPage | undefined, bench: Bench): boolean {
   if (bench.asked.value || !text?.blocks.some(({ type }) => type === 'ask')) return true;
-  void import('../ask/ask-blocks').then(({ coverAsked }) => coverAsked(bench));
+  void import('../blocks/seldom').then(({ coverAsked }) => coverAsked(bench));
   return false;
 }
 
