@@ -1,11 +1,11 @@
 import { defineConfig } from 'vite';
-import { leaveOut, notebooks, offline, policy, leanParser } from './src/build/index.ts';
+import { leaveOut, notebooks, offline, policy, leanParser, tighten } from './src/build/index.ts';
 
 export default defineConfig({
   // Relative addresses, so that the built page works from any folder of any server.
   base: './',
   // NOTEBOOKS names another folder of notebooks than the project's own.
-  plugins: [notebooks(process.env['NOTEBOOKS']), leanParser(), policy(), offline()],
+  plugins: [notebooks(process.env['NOTEBOOKS']), leanParser(), tighten('page'), policy(), offline()],
   worker: { format: 'es', plugins: () => [leaveOut('node:module')] },
   build: {
     target: 'es2022',

@@ -5,3 +5,4 @@ export { offline } from './offline.ts';
 export { policy } from './policy.ts';
 export { singleFile } from './single.ts';
 export { leanParser } from './lean-parser.ts';
+export { tighten } from './tighten.ts';
