@@ -87,6 +87,7 @@ const packages: Record<string, readonly string[]> = {
   highs: ['search'],
   'clipper2-ts': ['search'],
   rolldown: ['build'],
+  terser: ['build'],
   vite: ['build'],
   // The folder of notebooks, by the name that the build gives it.
   '#notebooks': ['page'],
