@@ -14,7 +14,8 @@ const files = [
   'tests/tools/single.ts',
   ...readdirSync(inRoot('src'), { recursive: true, encoding: 'utf8' })
     .map((file) => `src/${file.replaceAll('\\', '/')}`)
-    .filter((file) => file.endsWith('.ts')),
+    // What a module of the build's making is like is declared for types alone.
+    .filter((file) => file.endsWith('.ts') && !file.endsWith('.d.ts')),
 ];
 /** Without comments, in which a name may stand that nobody calls. */
 const codeOf = new Map(

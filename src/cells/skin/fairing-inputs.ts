@@ -62,7 +62,8 @@ export const fairingInputs = {
     when: TIMBER,
   }),
   thickness: fromBoat('{timber}.thickness', {
-    when: TIMBER,
+    // What bears on the lower of two panels that meet; a keelson bears by its width alone.
+    when: `${TIMBER} and isKeelson == 0 and faces > 1 and face == "below"`,
     fromBy: { choice: 'timber', links: { stem: 'stem.moulded' } },
   }),
   width: fromBoat('{timber}.width', {

@@ -1,8 +1,9 @@
 /** What the sheets are asked for: how the skin is jointed and laid, what is sold, and what else is cut. */
-import { choice, input, type InputSpec } from '../form/define';
+import { choice, input } from '../form/define';
 import { fromBoat } from '../form/from-boat';
 import { chosenFromBoat, fromShop } from '../form/from-shop';
 import { panelInputs } from './panels-inputs';
+import { length, partInputs } from './sheets-parts';
 
 const PRACTICE = 'common practice, no source';
 
@@ -10,47 +11,6 @@ const SKIN = 'skinSides > 0';
 /** A butt on a frame has the frame behind it; one chosen by hand may stand anywhere. */
 const BLOCKS = `${SKIN} and joint == "butt" and (bottomAt != "frames" or sideAt != "frames" or heldOn != "none")`;
 const SECOND = 'otherLength > 0 mm';
-
-const length = (
-  label: string,
-  more: Omit<InputSpec, 'kind' | 'label' | 'step'> & { readonly step?: string },
-) => input('length', label, { step: '10 mm', ...more });
-
-/** Other parts are listed by their sizes; each line is asked when the one above it is filled in. */
-export const partKeys = ['partA', 'partB', 'partC', 'partD'] as const;
-
-const byKey = <P extends readonly [key: string, spec: unknown]>(pairs: readonly P[]) =>
-  Object.fromEntries(pairs) as { readonly [Pair in P as Pair[0]]: Pair[1] }; // the keys are those of the pairs
-
-const parts = partKeys.flatMap((key, at) => {
-  const filled = (lines: number) =>
-    partKeys
-      .slice(0, lines)
-      .map((line) => `${line}Pieces > 0`)
-      .join(' and ');
-  const side = (what: string, preset: string, presetInch: string) =>
-    length(`Part ${at + 1}: ${what}`, {
-      when: filled(at + 1),
-      preset,
-      presetInch,
-      min: '10 mm',
-      max: '6 m',
-    });
-  return [
-    [
-      `${key}Pieces`,
-      input('count', `Part ${at + 1}: how many`, {
-        ...(at > 0 && { when: filled(at) }),
-        preset: '0',
-        min: '0',
-        max: '20',
-        step: '1',
-      }),
-    ],
-    [`${key}Length`, side('length', '900 mm', '36 in')],
-    [`${key}Width`, side('width', '250 mm', '10 in')],
-  ] as const;
-});
 
 export const sheetsInputs = {
   grain: choice('Face grain', {
@@ -283,7 +243,7 @@ export const sheetsInputs = {
     step: '1 mm',
     note: 'for water',
   }),
-  ...byKey(parts),
+  ...partInputs,
   partThickness: length('Thickness of these parts', {
     when: 'partAPieces > 0',
     preset: '9 mm',

@@ -13,7 +13,8 @@ import { skinOver } from '../common/frame/frame-facts';
 import type { ValuesOf } from '../form/define';
 import { fact } from '../form/fact';
 import { grainOf, panelsCut } from './sheets-grain';
-import { partKeys, type sheetsInputs } from './sheets-inputs';
+import type { sheetsInputs } from './sheets-inputs';
+import { partKeys } from './sheets-parts';
 import { GEOMETRY } from '../../trade/sources';
 
 export type SheetsAsked = ValuesOf<typeof sheetsInputs>;

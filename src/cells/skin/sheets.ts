@@ -3,7 +3,8 @@ import { defineCell } from '../form/define';
 import { tableOf } from '../form/row-quantities';
 import { drawSheets, sheetLeaves } from './sheets-drawing';
 import { asked, cutRows } from './sheets-facts';
-import { partKeys, sheetsInputs } from './sheets-inputs';
+import { sheetsInputs } from './sheets-inputs';
+import { partKeys } from './sheets-parts';
 import { asksHull } from './sheets-problem';
 import { grainFunctions } from './sheets-grain';
 import { sheetsSteps } from './sheets-steps';
@@ -35,14 +36,13 @@ export const sheets = defineCell({
       'skinSides',
       'only',
       'bottomIn',
-      'wetness',
-      'allowed',
       'sideThickness',
       'bottomThickness',
       'bilgeThickness',
       'siding',
       'stands',
     ],
+    'The bend': ['wetness', 'allowed'],
     'Transoms and gussets': [
       'transoms',
       'transomThickness',

@@ -1,11 +1,8 @@
 import type { VNode } from 'preact';
-import type { Block } from '../../notebook';
 import { use } from '../html';
 import { later } from '../later';
+import type { SeldomBlock } from './seldom';
 import type { Showing } from './show';
-
-type Kind = 'ask' | 'formula' | 'seed' | 'sweep';
-export type SeldomBlock = Extract<Block, { type: Kind }>;
 
 const Seldom = later(async () => (await import('./seldom')).Seldom, 'seldom-to-come');
 

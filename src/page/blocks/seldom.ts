@@ -1,14 +1,16 @@
 /** Blocks that few notebooks have, and what covers the answers that one asks for: in one file, so that the first page names it once. */
 import type { VNode } from 'preact';
+import type { Block } from '../../notebook';
 import { AskView } from '../ask/ask-view';
 import { SeedView } from '../ask/seed-view';
 import { FormulaView } from '../formulas/formula-view';
 import { SweepShown } from '../further/sweep-shown';
 import { use } from '../html';
 import type { Showing } from './show';
-import type { SeldomBlock } from './seldom-kind';
 
 export { coverAsked } from '../ask/asked';
+
+export type SeldomBlock = Extract<Block, { type: 'ask' | 'formula' | 'seed' | 'sweep' }>;
 
 export function Seldom({ block, showing }: { block: SeldomBlock; showing: Showing }): VNode {
   switch (block.type) {

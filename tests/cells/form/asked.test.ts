@@ -58,8 +58,10 @@ function settingsOf(cell: Cell): readonly Readonly<Record<string, string>>[] {
 }
 
 const boats = [demoBoat, withTwoChines, ...starters.map(({ table }) => table)];
+
+type Telling = Readonly<Record<string, string>>;
 /** States in which what is seldom seen to count does. */
-const TELLING: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+const TELLING: Readonly<Record<string, Telling | readonly Telling[]>> = {
   // The printed lengths differ by the faces of 3/8 in alone.
   butt: { 'butt.thickness': '3/8 in' },
   // The plan is a little off.
@@ -88,11 +90,15 @@ const TELLING: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   // Between thin panels the least radius is the custom of the system.
   fillet: { 'fillet.lowerThickness': '3 mm', 'fillet.upperThickness': '3 mm' },
   // Each line of the parts is asked below one that is filled in; another joint parts port from starboard.
-  sheets: {
-    'sheets.joint': 'scarf',
-    'sheets.sideAt': 'frames',
-    ...Object.fromEntries(['A', 'B', 'C', 'D'].map((part) => [`sheets.part${part}Pieces`, '1'])),
-  },
+  // And so many joints clear of frames, on blocks.
+  sheets: [
+    {
+      'sheets.joint': 'scarf',
+      'sheets.sideAt': 'frames',
+      ...Object.fromEntries(['A', 'B', 'C', 'D'].map((part) => [`sheets.part${part}Pieces`, '1'])),
+    },
+    { 'sheets.bottomAt': 'clear', 'sheets.sideAt': 'clear' },
+  ],
 };
 /** As many states are tried of each setting, as long as a field has moved nothing yet. */
 const STATES = 6;
@@ -100,8 +106,8 @@ const STATES = 6;
 /** The cell set so, on one boat after another: first with all else as it stands, then with many of its numbers moved. */
 function* states(cell: Cell, setting: Readonly<Record<string, string>>) {
   const next = fc.sample(fc.nat(999), { seed: 5, numRuns: 4000 });
-  const telling = TELLING[cell.id];
-  if (telling) yield { boat: lists(demoBoat), graph: graphWith(cell, { ...telling, ...setting }) };
+  for (const telling of [TELLING[cell.id] ?? []].flat())
+    yield { boat: lists(demoBoat), graph: graphWith(cell, { ...telling, ...setting }) };
   for (let at = 0; at < STATES; at += 1) {
     const table = boats[at % boats.length]!; // within the list
     const boat = lists(table);

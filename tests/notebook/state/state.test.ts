@@ -231,6 +231,7 @@ describe('stations and edges changed', () => {
       notebooks: start.notebooks,
       log: start.log,
       lessons: start.lessons,
+      sweeps: start.sweeps,
     });
   });
 
