@@ -7,6 +7,7 @@ import { onePage } from './harness';
 import {
   arrived,
   allColours,
+  lessons,
   lookThrough,
   readThrough,
   openFolds,
@@ -108,6 +109,19 @@ describe.each(readThrough)('%s', (notebook) => {
     expect(await tooSmall(page())).toStrictEqual([]);
   });
 });
+
+test.each(lessons)(
+  'the lesson %s is no wider than the window, its keys are wide enough, and axe finds nothing',
+  async (lesson) => {
+    await page().setViewportSize({ width: 360, height: 900 });
+    await turnTo(page(), lesson);
+    await wear(page(), 'light');
+    await lookThrough(page());
+    expect(await tooWide(page())).toBe(0);
+    expect(await tooSmall(page())).toStrictEqual([]);
+    expect(await violations(page(), { without: shared })).toStrictEqual([]);
+  },
+);
 
 /** The lines of all fields in sight: how high, whether the field stands below its label, and what of it is cut. */
 const linesOfFields = (at: Page) =>

@@ -15,11 +15,20 @@ export const notebooks = [
   'on-the-water-on-paper',
   'over-out-and-home',
   'the-list',
+  'reading-offsets',
+  'is-it-fair',
+  'why-one-in-eight',
+  'two-for-one',
+  'mix-what-you-can-spread',
+  'where-the-weight-goes',
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 
+/** Lessons: what is in their cells is seen where the work is, but not what they ask. */
+export const lessons: readonly Notebook[] = notebooks.slice(notebooks.indexOf('reading-offsets'));
+
 /** Those that are read from top to bottom; of the list of questions one is open at a time (`quick.test.ts`). */
-export const readThrough = notebooks.filter((id) => id !== 'quick-answers');
+export const readThrough = notebooks.filter((id) => id !== 'quick-answers' && !lessons.includes(id));
 
 /**
  * Notebooks made for journeys (`tests/browser/notebooks`): two or three cells under their own names. A page of

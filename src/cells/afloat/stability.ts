@@ -47,7 +47,7 @@ export const stability = defineCell({
         says: 'Water comes in at a heel of {swamps};',
         otherwise: 'Up to 90° of heel no water comes in;',
       },
-      'her metacentric height is {metacentricHeight}, less {looseLost} for loose water as typed.',
+      'her metacentric height is {metacentricHeight}, less {looseLost} for loose water.',
       firstOf(
         [
           { when: 'peopleHeel > 90°', says: 'So many on one side turn her over.' },
@@ -58,7 +58,7 @@ export const stability = defineCell({
       // Else two heels stand side by side, and nothing says which to believe.
       {
         when: 'people > 0 and abs(peopleHeel - usHeel) > 1°',
-        says: 'Here they all sit {aside} off the middle; the US rule spreads them over the deck and counts each at {usAside} off, so it finds {usHeel}.',
+        says: 'They all sit {aside} off the middle here; the US rule spreads them over the deck and counts each {usAside} off: {usHeel}.',
       },
       // Beyond them a warning says so.
       {

@@ -78,7 +78,7 @@ export const sheets = defineCell({
     },
     {
       when: 'skinSides > 0',
-      says: 'Better face grain: {better}; along, a sheet is {stiffer} times as stiff. Of the bend that it takes the panels ask {takenAlong} along, {takenAcross} across.',
+      says: 'Better face grain: {better}; along, a sheet is {stiffer} times as stiff. Of the bend it takes they ask {takenAlong} along, {takenAcross} across.',
     },
   ],
   table: tableOf({
@@ -133,7 +133,7 @@ export const sheets = defineCell({
     },
   ],
   cautions: [
-    'A sheet on a saw wants support under both parts and a second person, who guides and never pulls; guard, riving knife and push stick as the saw’s maker says. The dust of plywood harms the lungs: mask and extraction.',
+    'A sheet on a saw wants both parts held up and a second person, who guides and never pulls; guard, riving knife and push stick as its maker says. The dust harms the lungs: mask and extraction.',
     'Measure the sheets before you mark them: thickness, length and corners differ from what is printed. Mark all pieces of a sheet before the first cut.',
     'Face grain along the panel or across changes how it bends and what it carries: a plan’s word and the designer outrank the saving.',
     'The map is of pieces within their lines. Cut outside the line, plane to it when the panel hangs.',

@@ -103,7 +103,7 @@ function foldsOf(instance: Instance, hasTable: boolean, drawn: boolean): Disclos
       holds: `${name}.`,
       inside: () => use(Working, { instance }),
     },
-    { summary: 'Sources and checks', className: 'sources', inside: () => sourcesOf(instance) },
+    { summary: 'Sources', className: 'sources', inside: () => sourcesOf(instance) },
   ];
 }
 
