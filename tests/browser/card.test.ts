@@ -21,7 +21,6 @@ import {
   answerNumber,
   cell,
   field,
-  notebooks,
   openQuestion,
   press,
   pressOf,
@@ -33,6 +32,7 @@ import {
   type,
   undoAll,
   unfold,
+  readThrough,
 } from './steps';
 
 /** 10 mm all round, less what a letter's own side bearing may take. */
@@ -136,7 +136,7 @@ async function expectCard(page: Page, name: string, format: 'A4' | 'Letter'): Pr
   expectWhole(pages, wanted, 'Quick answers');
 }
 
-const stages = notebooks.filter((id) => !['quick-answers', 'one-thick-or-two-thin'].includes(id));
+const stages = readThrough.filter((id) => id !== 'one-thick-or-two-thin');
 
 describe('every cell', () => {
   const seen = new Set<string>();

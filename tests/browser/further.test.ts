@@ -57,4 +57,29 @@ test('a scarf asked further', async () => {
     await press(page, 'Undo');
     await expect.poll(() => scarf.getByLabel('to', { exact: true }).inputValue()).toBe('');
   });
+
+  await step('what matters is told in order, with a doubt that may be written over', async () => {
+    await scarf.getByRole('button', { name: 'What matters' }).press('Enter');
+    const matters = scarf.locator('.matters');
+    const advice = () => matters.locator('.advice').textContent();
+    const doubt = matters.getByLabel('thickness: give or take', { exact: false }).first();
+    // A caliper's tenth, at 1 in 8.
+    await expect
+      .poll(advice)
+      .toMatch(/^\s*Measure the .*thickness.* again: it moves the .* by 0\.8 mm\.\s*$/);
+    await doubt.fill('a hair');
+    await expect
+      .poll(() => matters.locator('.swing-row .says').first().textContent())
+      .toContain('there is no quantity');
+    await doubt.fill('1 mm');
+    await doubt.press('Tab');
+    await expect.poll(advice).toMatch(/by 8 mm\.\s*$/);
+    await matters.getByLabel('The range beside the answer').check();
+    await reads(
+      page.locator('.answer[data-quantity="furtherScarf.taper"] .figure.first i'),
+      'from 136 mm to 152 mm',
+    );
+    expect(await violations(page, { within: '.matters' })).toStrictEqual([]);
+    expect(await tooWide(page)).toBe(0);
+  });
 });

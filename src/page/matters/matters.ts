@@ -2,7 +2,7 @@
  * What matters: the numbers that an answer hangs on, in the order in which their doubt moves it, what to know better
  * first, and how far out the answer may be. It is weighed while it is open, again at rest after each edit.
  */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import { type Issue, isIssue, type KindId, write } from '../../measure';
 import { doubtName } from '../../notebook/doubts/doubt-of';
@@ -25,6 +25,9 @@ export function Matters({ instance }: { instance: Instance }) {
   const answers = answersIn(instance, bench);
   const [of, setOf] = useState(answers[0]?.of ?? '');
   const [isBeside, setBeside] = useState(false);
+  /** What stood in view, in its order, when a field was entered: nothing moves under the hand that types. */
+  const held = useRef<readonly string[] | null>(null);
+  const [, drawAnew] = useState(0);
   const answer = answers.find((one) => one.of === of) ?? answers[0];
   const name = answer ? `${instance.name}.${answer.of}` : '';
   const { found, done } = useWeighing(bench, name);
@@ -79,8 +82,17 @@ export function Matters({ instance }: { instance: Instance }) {
         kind,
         name: doubtName(group.rows[0]!.number.quantity.name),
       });
-    const moving = groups.filter((group, at) => at < IN_VIEW && group.moves > 0);
+    const telling = groups.filter((group, at) => at < IN_VIEW && group.moves > 0).map(keyOf);
+    const amiss = groups.filter(({ rows }) => isIssue(rows[0]!.doubt.by)).map(keyOf); // a group has a number
+    const inView = held.current ?? [...new Set([...telling, ...amiss])];
+    const byKey = new Map(groups.map((group) => [keyOf(group), group]));
+    const moving = inView.flatMap((key) => byKey.get(key) ?? []);
     const rest = groups.filter((group) => !moving.includes(group));
+    const hold = () => (held.current ??= inView);
+    const letGo = () => {
+      held.current = null;
+      drawAnew((turn) => turn + 1);
+    };
     const others = othersOf(groups);
     return html`<p class="advice">
         ${
@@ -89,13 +101,15 @@ export function Matters({ instance }: { instance: Instance }) {
                 head,
                 upToComma(graph.quantity(name)?.meaning ?? answer!.label),
                 sayMove(head.moves, kind, shown),
-                groups.length > 1 ? sayMove(others, kind, shown) : null,
+                others > 0 ? sayMove(others, kind, shown) : null,
               )
-            : 'None of these numbers is in doubt. Give one of them a doubt below.'
+            : amiss.length > 0
+              ? 'A doubt below can’t be read.'
+              : 'None of these numbers is in doubt. Give one of them a doubt below.'
         }
       </p>
       <p class="range">${capital(range!)}: between these lie nineteen of twenty, if each number is out by no more than it may be. ${howFound(weighing)}</p>
-      <ol class="swings">${moving.map(row)}</ol>
+      <ol class="swings" onFocusIn=${hold} onFocusOut=${letGo}>${moving.map(row)}</ol>
       ${
         rest.length > 0
           ? use(Disclosure, {
