@@ -123,6 +123,14 @@ test.each(lessons)(
   },
 );
 
+test('what waits for a guess is not told at the foot of the window either', async () => {
+  await turnTo(page(), 'where-the-weight-goes');
+  const cell = page().locator('#cell-weights');
+  await cell.locator('input').first().focus();
+  await expect.poll(() => page().locator('.dock-answer').innerText()).toBe('Weights and their centre');
+  expect(await cell.locator('.answer .figure').count()).toBe(0);
+});
+
 /** The lines of all fields in sight: how high, whether the field stands below its label, and what of it is cut. */
 const linesOfFields = (at: Page) =>
   at.evaluate(() => {

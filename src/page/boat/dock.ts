@@ -12,6 +12,7 @@ import { figuresOf } from '../ripple/figures';
 import { inBrief } from '../ripple/words';
 import { inShortWithin } from '../in-short';
 import { HullViews } from '../hull/hull-views';
+import { coverOf } from '../on-wall/cover';
 
 export interface DockProps {
   readonly hull: Hull | null;
@@ -26,7 +27,8 @@ export function Dock({ hull, lit, trouble, open, onOpen }: DockProps) {
   const bench = useBench();
   const name = bench.name.value;
   const instance = bench.instances.value.get(bench.inHand.value ?? '');
-  const answer = instance && firstAnswer(instance, bench);
+  // What waits for a guess, or is covered on the wall, isn't told at the foot either.
+  const answer = instance && !coverOf(bench, instance.name) ? firstAnswer(instance, bench) : null;
   const brief = [inBrief(bench.ripple.value), misfitsInBrief(bench.misfits.value)].filter(Boolean).join(', ');
   return html`<button type="button" class="dock plain" onClick=${onOpen} aria-expanded=${open}>
     ${hull && !open ? use(HullViews, { hull, lit, name, form: 'wide' }) : null}
