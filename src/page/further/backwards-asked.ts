@@ -17,7 +17,7 @@ import { TryKey } from '../try-key';
 import { html, use } from '../html';
 import { capital } from '../words';
 import { firstAsked, groupsOn, pickOf, resultsOf, textOf } from './asked-of';
-import { useSlices } from './slices';
+import { useSlices } from '../use-slices';
 import './further.css';
 
 const ways: Readonly<Record<Aim, string>> = {

@@ -11,7 +11,7 @@ import { ChartView } from '../picture/chart-view';
 import { sameData } from '../picture/same-data';
 import { againstLimit } from '../told/limit';
 import { capital } from '../words';
-import { useSlices } from './slices';
+import { useSlices } from '../use-slices';
 import './further.css';
 
 interface Drawn {

@@ -7,10 +7,11 @@ import type { Instance } from '../../cells';
 import { type Issue, isIssue, type KindId, write } from '../../measure';
 import { doubtName } from '../../notebook/doubts/doubt-of';
 import { type Group, groupsOf, othersOf, weigh, type Weighing } from '../../notebook/doubts/weigh';
+import { writtenIn } from '../../notebook';
 import { type Bench, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
+import { useSlices } from '../use-slices';
 import { html, use } from '../html';
-import { inSlices } from '../slices';
 import { capital, upToComma } from '../words';
 import { DoubtRow } from './doubt-row';
 import { rangeAsked } from './range-asked';
@@ -63,7 +64,7 @@ export function Matters({ instance }: { instance: Instance }) {
       </label>
     </p>
     <p class="matters-now" role="status" aria-live="polite">${done === null ? '' : `Weighing each number: ${Math.round(done * 100)} %`}</p>
-    ${found === undefined ? null : isIssue(found) ? html`<p class="says">${capital(found.issue)}.</p>` : listOf(found)}
+    ${found === null ? null : isIssue(found) ? html`<p class="says">${capital(found.issue)}.</p>` : listOf(found)}
   </div>`;
 
   function listOf(weighing: Weighing) {
@@ -146,27 +147,19 @@ function howFound({ isStraight, tried, silent }: Weighing): string {
 
 /** Weighs anew when what is written, the units or the cell's own answer become others; the last list stands meanwhile. */
 function useWeighing({ book, shown, rested }: Bench, name: string) {
-  const [found, setFound] = useState<Weighing | Issue | undefined>(undefined);
-  const [done, setDone] = useState<number | null>(null);
   const graph = book.inHand.value;
   const units = shown.value;
-  const turn = rested.value;
-  const { entries, second, inHand } = book.state.value;
-  useEffect(() => {
-    if (name === '') return undefined;
-    const stop = new AbortController();
-    const written = (of: string): string | undefined => {
-      const key = doubtName(of);
-      const change = inHand === 'second' ? second?.[key] : undefined;
-      return change === undefined ? entries[key] : (change ?? undefined);
-    };
-    setDone(0);
-    void inSlices(weigh(graph, name, written, units), setDone, stop.signal).then((weighed) => {
-      if (stop.signal.aborted) return;
-      setFound(weighed);
-      setDone(null);
-    });
-    return () => stop.abort();
-  }, [graph, name, units, turn, entries, second, inHand]);
-  return { found, done };
+  const state = book.state.value;
+  const { entries, second, inHand } = state;
+  const written = (of: string) => writtenIn(state, inHand, doubtName(of));
+  const { made, done } = useSlices<Weighing | Issue | null>(
+    () => (name === '' ? nothing() : weigh(graph, name, written, units)),
+    [graph, name, units, rested.value, entries, second, inHand],
+  );
+  return { found: made, done };
+}
+
+// oxlint-disable-next-line require-yield -- there is nothing to weigh
+function* nothing(): Generator<number, null> {
+  return null;
 }

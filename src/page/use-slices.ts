@@ -1,7 +1,7 @@
 /** A long working of a part of the page, in slices: begun anew when what it hangs on is another, and never waited for. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { printing } from '../printing';
-import { inSlices } from '../slices';
+import { printing } from './printing';
+import { inSlices } from './slices';
 
 export interface Sliced<T> {
   /** The last that was finished; null before the first. */
