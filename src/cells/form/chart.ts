@@ -11,8 +11,12 @@ export interface Chart {
   readonly lines: readonly ChartLine[];
   /** Limits drawn across, each named on the line. */
   readonly limits?: readonly { readonly at: number; readonly axis: 'x' | 'y'; readonly label: string }[];
+  /** Limits that move with what is below: drawn as curves. */
+  readonly movingLimits?: readonly MovingLimit[];
   /** Points spoken of: the present setting, the tightest place. */
-  readonly points?: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+  readonly points?: readonly ChartPoint[];
+  /** Where a line comes to a limit. */
+  readonly crossings?: readonly ChartPoint[];
   /** Places below, each with a point on every line that has one there, that its table tells of; else it takes what fits. */
   readonly rows?: readonly number[];
 }
@@ -22,6 +26,18 @@ export interface Axis {
   /** Held steady while a slider moves. */
   readonly from?: number;
   readonly to?: number;
+}
+export interface ChartPoint {
+  readonly x: number;
+  readonly y: number;
+  /** May be empty, where there is no room for so many. */
+  readonly label: string;
+}
+export interface MovingLimit {
+  readonly label: string;
+  readonly points: ChartLine['points'];
+  /** As a line's. */
+  readonly begins?: readonly number[];
 }
 export interface ChartLine {
   readonly name: string;

@@ -4,7 +4,7 @@ import { isIssue, type KindId } from '../../measure';
 import type { Graph } from '../graph/graph';
 import type { Mover } from './movers';
 import { type SweepSpan, usualSpan, wholeSpan } from './span';
-import type { SayNumber } from './sweep-chart';
+import type { SayNumber } from './say-number';
 
 export interface Backwards {
   readonly result: string;

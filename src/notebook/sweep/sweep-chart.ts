@@ -1,11 +1,12 @@
 /** A sweep as the data of a graph, with what it shows in words. */
 import type { Chart, ChartLine } from '../../cells';
 import { FIRST_LOOK } from '../../kernel/sampling';
-import { type KindId, wordsOf, type WriteOptions } from '../../measure';
+import { wordsOf } from '../../measure';
 import type { Graph } from '../graph/graph';
+import type { SweptLimit } from './limits-along';
+import { limitsDrawn, limitsInWords } from './limits-drawn';
+import type { SayNumber } from './say-number';
 import type { Gap, Sweep, SweptLine } from './sweep';
-
-export type SayNumber = (value: number, kind: KindId, options?: WriteOptions) => string;
 
 /** Stretches between the rows of the table. */
 const ROWS = 10;
@@ -14,13 +15,13 @@ const LONGEST_NAME = 34;
 
 /**
  * @param graph one version's, for the point at which it stands
- * @param limits drawn across
+ * @param limits as the lines were followed along them
  */
 export function sweepChart(
   sweep: Sweep,
   lines: readonly SweptLine[],
   graph: Graph,
-  limits: NonNullable<Chart['limits']>,
+  limits: readonly SweptLimit[],
   say: SayNumber,
 ): Chart {
   const { against, span, kind } = sweep;
@@ -32,11 +33,13 @@ export function sweepChart(
   const points = isSeen ? [{ x: at, y: now, label: `now ${say(now, kind)}` }] : [];
   return {
     title: titleOf(sweep),
-    says: lines.map((line) => inWords(sweep, line, say)).join(' '),
+    says: lines
+      .flatMap((line) => [inWords(sweep, line, say), ...limitsInWords(sweep, line, limits, say)])
+      .join(' '),
     x: { ...x, from: span.low, to: span.high },
     y,
     lines: lines.map((line) => lineOf(sweep, line, say)),
-    limits,
+    ...limitsDrawn(sweep, lines, limits, say),
     points,
     rows: rowsOf(sweep, isSeen ? at : null, lines),
   };
@@ -114,10 +117,6 @@ function inWords({ against, kind, family }: Sweep, { value, runs, gaps }: SweptL
 
 const gapInWords = ({ from, to, why }: Gap, x: (at: number) => string): string =>
   `No value ${from === to ? `at ${x(from)}` : `from ${x(from)} to ${x(to)}`}: ${why}.`;
-
-/** The limits that a comparison gives, where they are the same at both ends. */
-export const isSteady = (a: number, b: number): boolean =>
-  Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 
 /** Whether there is anything to draw. */
 export const isDrawn = (chart: Chart): boolean => chart.lines.some(({ points }) => points.length > 0);

@@ -3,6 +3,7 @@ import type { SweepAsk } from '../../boat';
 import { runsOf, type Sample, sampled, withTurns } from '../../kernel';
 import { type Issue, isIssue, issue, type KindId, type Shown } from '../../measure';
 import type { Graph } from '../graph/graph';
+import { type LimitAlong, limitsAlong, type SweptLimit } from './limits-along';
 import { type Mover, moversOf } from './movers';
 import { type SweepSpan, spanBetween, valueIn } from './span';
 
@@ -26,6 +27,8 @@ export interface SweptLine {
   readonly runs: readonly (readonly Sample[])[];
   /** Where there is no value, and why. */
   readonly gaps: readonly Gap[];
+  /** The limits that were asked for, in their order. */
+  readonly limits: readonly LimitAlong[];
 }
 export interface Gap {
   readonly from: number;
@@ -87,27 +90,51 @@ function usualValues({ value, given, least, most }: Mover): readonly number[] {
 
 /**
  * @param graph one version's
+ * @param limits followed along each line
  * @yields how much is done, 0 to 1
  */
-export function* swept(graph: Graph, sweep: Sweep): Generator<number, SweptLine[]> {
+export function* swept(
+  graph: Graph,
+  sweep: Sweep,
+  limits: readonly SweptLimit[] = [],
+): Generator<number, SweptLine[]> {
   const { result, against, span, family } = sweep;
   const ask = graph.supposing((read) => read.number(result));
+  const askLimits = limits.map(({ by }) => graph.supposing(by));
   const values = family?.values ?? [null];
   const lines: SweptLine[] = [];
   for (const value of values) {
     const reasons = new Map<number, string>();
+    const bounds = new Map<number, readonly (number | Issue | null)[]>();
+    const others = family && value !== null ? { [family.of.name]: value } : {};
+    const changes = (x: number) => ({ ...others, [against.name]: x });
     const at = (x: number): number | null => {
-      const others = family && value !== null ? { [family.of.name]: value } : {};
-      const y = ask({ ...others, [against.name]: x });
-      if (!isIssue(y)) return y;
-      reasons.set(x, y.issue);
-      return null;
+      const y = ask(changes(x));
+      if (isIssue(y)) {
+        reasons.set(x, y.issue);
+        return null;
+      }
+      // At the same place: what both were worked out from is worked out once.
+      bounds.set(
+        x,
+        askLimits.map((limit) => limit(changes(x))),
+      );
+      return y;
+    };
+    const limitAt = (x: number, limit: number) => {
+      const bound = bounds.get(x)?.[limit];
+      return typeof bound === 'number' ? bound : null;
     };
     const looking = sampled(at, span, [against.value]);
     let step = looking.next();
     for (; !step.done; step = looking.next()) yield (lines.length + step.value) / values.length;
     const samples = span.whole ? step.value : yield* withTurns(at, step.value);
-    lines.push({ value, runs: runsOf(samples, span), gaps: gapsOf(samples, reasons) });
+    lines.push({
+      value,
+      runs: runsOf(samples, span),
+      gaps: gapsOf(samples, reasons),
+      limits: yield* limitsAlong(limits, samples, at, limitAt, span),
+    });
   }
   return lines;
 }

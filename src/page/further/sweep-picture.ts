@@ -1,15 +1,16 @@
 /** A sweep drawn: both versions, the present point, the limits of the cell's warnings, and the table behind it. */
-import type { SweepAsk } from '../../boat';
+import type { Read, SweepAsk } from '../../boat';
 import type { Chart } from '../../cells';
 import { type Issue, isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Sweep, sweepFrom, swept } from '../../notebook/sweep/sweep';
-import { isDrawn, isSteady, sweepChart } from '../../notebook/sweep/sweep-chart';
+import type { SweptLimit } from '../../notebook/sweep/limits-along';
+import { isDrawn, sweepChart } from '../../notebook/sweep/sweep-chart';
 import { type Bench, sayWith, useBench } from '../bench';
 import { html, use } from '../html';
 import { ChartView } from '../picture/chart-view';
 import { sameData } from '../picture/same-data';
-import { againstLimit } from '../told/limit';
+import { comparisonIn } from '../told/limit';
 import { capital } from '../words';
 import { useSlices } from '../use-slices';
 import './further.css';
@@ -63,32 +64,22 @@ function* drawing(ask: SweepAsk, bench: Bench): Generator<number, Drawn> {
 }
 
 function* charted(sweep: Sweep, graph: Graph, bench: Bench): Generator<number, Chart> {
-  const lines = yield* swept(graph, sweep);
-  return sweepChart(sweep, lines, graph, limitsOf(sweep, graph, bench), sayWith(bench));
+  const limits = limitsOf(sweep, bench);
+  const lines = yield* swept(graph, sweep, limits);
+  return sweepChart(sweep, lines, graph, limits, sayWith(bench));
 }
 
-/** Limits of warnings that are one comparison of a number drawn, and the same from end to end. */
-function limitsOf(
-  { result, against, span }: Sweep,
-  graph: Graph,
-  bench: Bench,
-): NonNullable<Chart['limits']> {
+/** Limits of the cell's warnings that are one comparison of a number drawn. */
+function limitsOf({ result, against }: Sweep, bench: Bench): readonly SweptLimit[] {
   const instance = bench.instances.value.get(result.split('.')[0]!); // split gives at least one
-  if (!instance) return [];
-  const say = sayWith(bench);
-  const at = (when: string, x: number) =>
-    againstLimit(instance, when, (by) => graph.supposing(by)({ [against.name]: x }));
-  const all = instance.cell.warnings.flatMap(({ when }) => {
-    const [low, high] = [at(when, span.low), at(when, span.high)];
-    if (!low || !high || !isSteady(low.limit, high.limit)) return [];
-    const axis = low.name === result ? 'y' : low.name === against.name ? 'x' : null;
-    if (axis === null || (axis === 'x' && (low.limit < span.low || low.limit > span.high))) return [];
-    const word = low.isMost ? 'most' : 'least';
-    return [
-      { at: low.limit, axis, label: `at ${word} ${say(low.limit, low.kind, { bound: word })}` } as const,
-    ];
+  return (instance?.cell.warnings ?? []).flatMap(({ when }): SweptLimit[] => {
+    const found = comparisonIn(instance!, when); // a cell with warnings
+    const axis = found?.name === result ? 'y' : found?.name === against.name ? 'x' : null;
+    if (!found || axis === null) return [];
+    const by = (read: Read) => {
+      const limit = found.limit(read);
+      return isIssue(limit) ? null : limit;
+    };
+    return [{ axis, kind: found.kind, isMost: found.isMost, by }];
   });
-  return all.filter(
-    (one, i) => all.findIndex(({ at: where, axis }) => where === one.at && axis === one.axis) === i,
-  );
 }

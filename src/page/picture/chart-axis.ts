@@ -24,6 +24,7 @@ function extentOf(charts: readonly Chart[], axis: 'x' | 'y', last: Extent | unde
     ...one.lines.flatMap((line) => line.points.map((point) => point[at])),
     ...(one.points ?? []).map((point) => point[axis]),
     ...(one.limits ?? []).filter((limit) => limit.axis === axis).map((limit) => limit.at),
+    ...(axis === 'y' ? nearLimits(one) : []),
   ]);
   const declared = charts[0]?.[axis];
   const low = declared?.from ?? Math.min(...data);
@@ -36,6 +37,18 @@ function extentOf(charts: readonly Chart[], axis: 'x' | 'y', last: Extent | unde
   // An axis that nearly reaches zero begins there.
   const floor = axis === 'y' && low > 0 && low < 0.5 * high ? 0 : low - (low === 0 ? 0 : air);
   return [declared?.from ?? floor, declared?.to ?? high + air];
+}
+
+/** What of the limits that move lies near enough to the lines to be drawn with them; where nothing does, the nearest. */
+function nearLimits({ lines, movingLimits = [] }: Chart): number[] {
+  const ys = lines.flatMap(({ points }) => points.map(([, y]) => y));
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const off = (y: number) => Math.max(0, low - y, y - high);
+  return movingLimits.flatMap(({ points }) => {
+    const all = points.map(([, y]) => y);
+    const near = all.filter((y) => off(y) <= high - low);
+    return near.length > 0 ? near : all.toSorted((a, b) => off(a) - off(b)).slice(0, 1);
+  });
 }
 
 export interface Tick {

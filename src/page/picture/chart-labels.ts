@@ -4,8 +4,8 @@ import { textWidth } from '../../drawing';
 /** What a name belongs to, px from the upper left corner of the graph's field. */
 export interface ChartName {
   readonly text: string;
-  /** A point; a limit drawn across at y; a limit drawn upright at x. */
-  readonly of: 'point' | 'across' | 'upright';
+  /** A point; a place on a curve; a limit drawn across at y; a limit drawn upright at x. */
+  readonly of: 'point' | 'curve' | 'across' | 'upright';
   readonly x: number;
   readonly y: number;
 }
@@ -81,7 +81,8 @@ function candidates(
       const rows = [half + 2, 3 * half + 4, 5 * half + 6, field.height - half - 4];
       return rows.flatMap((row) => [at(x + 5, row, 'start'), at(x - 5, row, 'end')]);
     }
-    case 'point': {
+    case 'point':
+    case 'curve': {
       const rows = [y - GAP - 2, y + GAP + 3, y, y - 3 * GAP, y + 3 * GAP];
       const beside = rows.flatMap((row) => [at(x + GAP, row, 'start'), at(x - GAP, row, 'end')]);
       // Over the point, or under the arch that it is on.

@@ -15,7 +15,7 @@ export function ChartTable({ chart }: { chart: Chart }) {
   const inside = () => html`<div class="table-wrap" tabindex="0" role="region" aria-label=${chart.title}>
     <table>
       <thead>
-        <tr><th scope="col">${chart.x.label}</th>${chart.lines.map((line) => html`<th scope="col">${line.name}</th>`)}</tr>
+        <tr><th scope="col">${chart.x.label}</th>${columnsOf(chart).map(({ name }) => html`<th scope="col">${name}</th>`)}</tr>
       </thead>
       <tbody>${rowsOf(chart).map(
         ({ x, ys }) =>
@@ -26,10 +26,17 @@ export function ChartTable({ chart }: { chart: Chart }) {
   return use(Disclosure, { summary: 'The same as a table', className: 'chart-data', inside });
 }
 
-function rowsOf({ lines, rows }: Chart): { x: number; ys: (number | undefined)[] }[] {
+/** The lines, and the limits that move with what is below. */
+const columnsOf = ({ lines, movingLimits = [] }: Chart) => [
+  ...lines,
+  ...movingLimits.map(({ label, points }) => ({ name: label, points })),
+];
+
+function rowsOf(chart: Chart): { x: number; ys: (number | undefined)[] }[] {
+  const { lines, rows } = chart;
   const xs = rows ?? [...new Set(lines.flatMap((line) => line.points.map(([x]) => x)))].sort((a, b) => a - b);
   const every = rows ? 1 : Math.max(1, Math.ceil(xs.length / ROWS));
   return xs
     .filter((_, index) => index % every === 0 || index === xs.length - 1)
-    .map((x) => ({ x, ys: lines.map((line) => line.points.find(([at]) => at === x)?.[1]) }));
+    .map((x) => ({ x, ys: columnsOf(chart).map(({ points }) => points.find(([at]) => at === x)?.[1]) }));
 }

@@ -1,11 +1,12 @@
 /** A chart's data made into Observable Plot's marks. This module is fetched only when a graph is near. */
 import { areaY, axisX, axisY, dot, gridX, gridY, line, plot, ruleX, ruleY, text } from '@observablehq/plot';
-import type { Chart, ChartLine } from '../../cells';
+import type { Chart } from '../../cells';
 import { textWidth } from '../../drawing';
 import type { Shown } from '../../measure';
 import type { Version } from '../../notebook';
 import { type Extents, extentsOf, ticksOf } from './chart-axis';
-import { type ChartName, placeNames } from './chart-labels';
+import { placeNames } from './chart-labels';
+import { alongLines, limitsOnlyIn, namesIn, runsOfLine } from './chart-names';
 import './chart.css';
 
 export interface ChartPlace {
@@ -43,10 +44,11 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
   const wide = width - left - right;
   const toX = (x: number) => ((x - extents.x[0]) / (extents.x[1] - extents.x[0])) * wide;
   const toY = (y: number) => (1 - (y - extents.y[0]) / (extents.y[1] - extents.y[0])) * high;
+  const field = { width: wide, height: high, toX, toY };
   const names = placeNames(
-    [...namesIn(chart, toX, toY), ...(second ? namesIn(second, toX, toY, chart) : [])],
-    (second ? [chart, second] : [chart]).flatMap((one) => alongLines(one, toX, toY)),
-    { width: wide, height: high },
+    [...namesIn(chart, field), ...(second ? namesIn(limitsOnlyIn(second, chart), field, chart) : [])],
+    (second ? [chart, second] : [chart]).flatMap((one) => alongLines(one, field)),
+    field,
     SIZE,
   );
   const axis = { labelArrow: 'none', tickSize: 4 } as const;
@@ -72,9 +74,12 @@ export function drawChart(chart: Chart, second: Chart | undefined, place: ChartP
         labelOffset: NAME_BELOW,
       }),
       axisY(at(yTicks), { ...axis, tickFormat: textAt(yTicks), label: chart.y.label, labelAnchor: 'top' }),
-      ...limitMarks(chart),
+      ...limitMarks(chart, 'first'),
+      ...(second ? limitMarks(limitsOnlyIn(second, chart), 'second') : []),
       ...lineMarks(chart, 'first'),
       ...(second ? lineMarks(second, 'second') : []),
+      ...crossingMarks(chart),
+      ...(second ? crossingMarks(second) : []),
       ...pointMarks(chart, 'first'),
       ...(second ? pointMarks(second, 'second') : []),
       ...names.map(({ text: words, x, y, anchor }) =>
@@ -110,50 +115,6 @@ const textAt =
   (_: number, index: number): string =>
     ticks[index]?.text ?? '';
 
-/** Names of limits and points; of a second version only those points that lie elsewhere, in brackets as in drawings. */
-function namesIn(
-  chart: Chart,
-  toX: (x: number) => number,
-  toY: (y: number) => number,
-  first?: Chart,
-): ChartName[] {
-  const limits = first ? [] : (chart.limits ?? []);
-  const seen = new Set(first?.points?.map(({ x, y }) => `${x} ${y}`));
-  const points = (chart.points ?? []).filter(({ x, y }) => !seen.has(`${x} ${y}`));
-  const ends = chart.lines.flatMap(({ points: along, end }): ChartName[] => {
-    const last = along.at(-1);
-    if (end === undefined || !last) return [];
-    return [{ text: first ? `[${end}]` : end, of: 'point', x: toX(last[0]), y: toY(last[1]) }];
-  });
-  return [
-    ...limits.map((limit): ChartName =>
-      limit.axis === 'y'
-        ? { text: limit.label, of: 'across', x: 0, y: toY(limit.at) }
-        : { text: limit.label, of: 'upright', x: toX(limit.at), y: 0 },
-    ),
-    ...points.map(({ x, y, label }): ChartName => ({
-      text: first ? `[${label}]` : label,
-      of: 'point',
-      x: toX(x),
-      y: toY(y),
-    })),
-    ...ends,
-  ];
-}
-
-/** Places every few px along the lines, which names keep clear of. */
-function alongLines(chart: Chart, toX: (x: number) => number, toY: (y: number) => number) {
-  return chart.lines.flatMap(runsOfLine).flatMap((points) =>
-    points.flatMap((point, index) => {
-      const [x, y] = [toX(point[0]), toY(point[1])];
-      const next = points[index + 1] ?? point;
-      const [dx, dy] = [toX(next[0]) - x, toY(next[1]) - y];
-      const count = Math.max(1, Math.ceil(Math.hypot(dx, dy) / 6));
-      return Array.from({ length: count }, (_, i) => ({ x: x + (dx * i) / count, y: y + (dy * i) / count }));
-    }),
-  );
-}
-
 /** Dashes of further lines, which tell them apart without colour; the second version has a dash of its own. */
 const DASHES = ['none', '9 3 2 3', '2 3'];
 const SECOND_DASH = '6 4';
@@ -177,17 +138,25 @@ function lineMarks(chart: Chart, version: Version): object[] {
   });
 }
 
-/** The stretches of a line between its gaps and jumps. */
-function runsOfLine({ points, begins = [] }: ChartLine): (readonly (readonly [number, number])[])[] {
-  const starts = [0, ...begins];
-  return starts.map((from, i) => points.slice(from, starts[i + 1]));
-}
-
-function limitMarks(chart: Chart): object[] {
-  const style = { stroke: 'var(--red-lead)', strokeWidth: 1.5, strokeDasharray: '8 3' };
-  return (chart.limits ?? []).map((limit) =>
+function limitMarks(chart: Chart, version: Version): object[] {
+  const style = {
+    stroke: 'var(--red-lead)',
+    strokeWidth: 1.5,
+    strokeDasharray: version === 'first' ? '8 3' : SECOND_DASH,
+  };
+  const straight = (chart.limits ?? []).map((limit) =>
     limit.axis === 'y' ? ruleY([limit.at], style) : ruleX([limit.at], style),
   );
+  const moving = (chart.movingLimits ?? []).flatMap((limit) =>
+    runsOfLine(limit).map((points) => line(points, { ...style, clip: true })),
+  );
+  return [...straight, ...moving];
+}
+
+/** Where a line comes to a limit: an open ring, for a filled one is where it stands. */
+function crossingMarks({ crossings = [] }: Chart): object[] {
+  const ring = { x: 'x', y: 'y', r: 4, fill: 'var(--sheet)', stroke: 'var(--red-lead)', strokeWidth: 2 };
+  return crossings.length > 0 ? [dot(crossings, ring)] : [];
 }
 
 function pointMarks(chart: Chart, version: Version): object[] {
