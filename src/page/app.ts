@@ -16,7 +16,8 @@ export function App({ bench }: { bench: Bench }) {
   };
   return use(
     BenchContext.Provider,
-    { value: bench },
+    // What a question asks for has no value in the page.
+    { value: bench.asked.value?.bench ?? bench },
     html`<a class="skip" href="#notebook-title" onClick=${skip}>To the notebook</a>`,
     use(Masthead, {}),
     html`<div class="layout">${use(Contents, { open })} ${open ? use(Column, { head: open }) : html`<main class="column" id="notebook">${fetching()}</main>`} ${use(Alongside, {})}</div>`,

@@ -73,7 +73,7 @@ export interface Bench {
   /** What covers the answers while the page is on the wall; null at a desk. */
   readonly wall: Signal<Wall | null>;
   /** What questions cover, once a notebook with questions was open. */
-  readonly asked: Signal<AskCover | null>;
+  readonly asked: Signal<AskCover<Bench> | null>;
   /** The cell spoken of: the one with focus, else the one in the middle of the window. */
   readonly inHand: Signal<string | null>;
   /** Whether the boat's own sheet (offsets, scantlings) is open. */

@@ -28,8 +28,14 @@ export interface Wall extends Cover {
 }
 
 /** What the questions of the open notebook cover until their guesses are written. */
-export interface AskCover extends Cover {
-  /** Whether a cell is asked about, by its name in the notebook; tracked. */
+export interface AskCover<Bench> extends Cover {
+  /** The bench as the page sees it: what is covered has no value there. */
+  readonly bench: Bench;
+  /** The same with all its values, for what asks and judges. */
+  readonly bare: Bench;
+  /** The question that asks for just this number, by its name; tracked. */
+  readonly waits: (name: string) => string | undefined;
+  /** Whether a cell, or a formula, has a covered number, by its name in the notebook; tracked. */
   readonly over: (instance: string) => boolean;
   /** What stands below a notebook with questions: what to hand in, and the teacher's keys. */
   readonly Foot: FunctionComponent<FootProps>;

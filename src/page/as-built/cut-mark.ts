@@ -2,6 +2,7 @@
 import { cutAs, givensOf } from '../../notebook/graph/cut-part';
 import { useBench } from '../bench';
 import { html, use } from '../html';
+import { bareOf } from '../bare';
 import { capital } from '../words';
 import { MisfitList } from './misfit-list';
 import { partWords } from './part-words';
@@ -14,12 +15,16 @@ export interface CutMarkProps {
 }
 
 export function CutMark({ part, brief = false }: CutMarkProps) {
-  const { book, instances, misfits } = useBench();
+  const bench = useBench();
+  const { book, instances, misfits } = bench;
   const isCut = Object.hasOwn(book.asBuilt.value.cut, part);
   const { the, areMany } = partWords(part);
   const stays = areMany ? 'They stay as they are' : 'It stays as it is';
   const turn = () =>
-    book.markCut(part, isCut ? null : cutAs(part, book.inHand.peek(), instances.peek().values()));
+    book.markCut(
+      part,
+      isCut ? null : cutAs(part, bareOf(bench).book.inHand.peek(), instances.peek().values()),
+    );
   const own = isCut ? misfits.value.filter((misfit) => misfit.part === part) : [];
   return html`<div class=${`cut-mark${isCut ? ' is-cut' : ''}`}>
     <p role="status">

@@ -26,7 +26,9 @@ export function MisfitList({ misfits }: { misfits: readonly Misfit[] }) {
 function MisfitLine({ misfit }: { misfit: Misfit }) {
   const bench = useBench();
   const label = labelOf(misfit, bench);
-  const says = tell(misfit, bench);
+  const says = bench.asked.value?.hides(misfit.name)
+    ? 'is asked for: write your guess first'
+    : tell(misfit, bench);
   return html`<li>
     ${misfit.quantity ? html`<button type="button" class="jump" onClick=${() => bench.goTo(placeOf(misfit))}>${label}</button>` : label}
     <span> ${says}</span>

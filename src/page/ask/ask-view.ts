@@ -6,9 +6,10 @@ import { keyTo, type Key } from '../../notebook/lesson/key';
 import { gap } from '../../notebook/lesson/judge';
 import { useBench } from '../bench';
 import { html, use } from '../html';
+import { bareOf } from '../bare';
 import { isAllThere } from '../library';
 import { answerWords, type AskProps, guessWords } from './ask-words';
-import { askPlace } from './asks';
+import { askPlace } from '../asks';
 import { Guess } from './guess';
 import { useSaid } from './lesson-in-hand';
 import { Sentence } from './sentence';
@@ -16,7 +17,7 @@ import { Steps } from './steps';
 import './ask.css';
 
 export function AskView({ ask, showing }: AskProps) {
-  const bench = useBench();
+  const bench = bareOf(useBench());
   const id = useId();
   const wall = bench.wall.value;
   const key = keyTo(ask.answer, bench.book.first.value);
@@ -63,7 +64,7 @@ function AtDesk({ ask, showing, answer }: WithAnswer) {
 
 /** The answer, uncovered; what was guessed stands with it. */
 function Shown({ ask, showing, answer }: WithAnswer) {
-  const bench = useBench();
+  const bench = bareOf(useBench());
   const { said } = useSaid(showing.notebook, ask.name);
   const shown = bench.shown.value;
   const last = said.guesses.at(-1);

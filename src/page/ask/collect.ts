@@ -6,12 +6,13 @@ import { type ClassRow, classRow, classRows } from '../../notebook/lesson/class-
 import { type Damaged, type HandedIn, isDamaged, readHandedIn } from '../../notebook/lesson/hand-in';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { bareOf } from '../bare';
 import { offerFile } from '../offer-file';
-import { asksOf } from './asks';
+import { asksOf } from '../asks';
 
 export function Collect({ page }: { page: NotebookPage }) {
   const id = useId();
-  const { book, shelf, shown } = useBench();
+  const { book, shelf, shown } = bareOf(useBench());
   const key = `battenbook class ${page.id}`;
   const [text, setText] = useState(() => kept(() => shelf?.getItem(key)) ?? '');
   const [read, setRead] = useState<readonly (HandedIn | Damaged)[]>([]);

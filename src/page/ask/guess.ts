@@ -7,12 +7,13 @@ import { directionWords, hasUnit, judge } from '../../notebook/lesson/judge';
 import { type Key, unitOf } from '../../notebook/lesson/key';
 import { optionsFor, useBench } from '../bench';
 import { html, use } from '../html';
+import { bareOf } from '../bare';
 import { capital } from '../words';
 import { type AskProps, guessWords } from './ask-words';
 import { useSaid } from './lesson-in-hand';
 
 export function Guess({ ask, showing, answer }: AskProps & { answer: Key | Issue }) {
-  const bench = useBench();
+  const bench = bareOf(useBench());
   const { said, writeDown, put, settle } = useSaid(showing.notebook, ask.name);
   const [says, tell] = useState('');
   const shown = bench.shown.value;

@@ -9,12 +9,13 @@ import { write } from '../../notebook/state/state';
 import { type Bench, useBench } from '../bench';
 import { html } from '../html';
 import { isAllThere, openText } from '../library';
+import { bareOf } from '../bare';
 import { capital } from '../words';
-import { asksOf } from './asks';
+import { asksOf } from '../asks';
 import './ask.css';
 
 export function SeedView({ seed, notebook }: { seed: SeedPlace; notebook: string }) {
-  const bench = useBench();
+  const bench = bareOf(useBench());
   const id = useId();
   const { book } = bench;
   const now = lessonIn(book.state.value, notebook).seed;

@@ -7,19 +7,21 @@ import { judge } from '../../notebook/lesson/judge';
 import { keyTo, type Key } from '../../notebook/lesson/key';
 import { useBench } from '../bench';
 import { html, use } from '../html';
+import { bareOf } from '../bare';
 import { capital } from '../words';
-import { askPlace } from './asks';
+import { askPlace } from '../asks';
 import { type AskProps, keyWords } from './ask-words';
 import { useSaid } from './lesson-in-hand';
 
 export function Steps({ ask, showing }: AskProps) {
   const { said, put } = useSaid(showing.notebook, ask.name);
   const { steps } = ask;
+  const graph = bareOf(useBench()).book.first.value;
   const isFull = ask.blank + said.round >= steps.length;
   const again = () => put({ round: said.round + 1, steps: {} });
   return html`<div class="ask-steps">
     <ol>
-      ${steps.map((step, at) => use(Step, { key: at, ask, showing, step, at, isBlank: isBlank(ask, at, said) }))}
+      ${steps.map((step, at) => use(Step, { key: at, ask, showing, step, at, isBlank: isBlank(ask, at, said, graph) }))}
     </ol>
     ${isFull ? null : html`<button type="button" class="quiet" onClick=${again}>Again, with one step more to fill in</button>`}
   </div>`;
@@ -32,10 +34,15 @@ interface StepProps extends AskProps {
 }
 
 function Step({ ask, showing, step, at, isBlank: blank }: StepProps) {
-  const bench = useBench();
+  const bench = bareOf(useBench());
+  const asked = bench.asked.value;
   const key = keyTo(step.answer, bench.book.first.value);
   const words = html`<span class="ask-step-words">${showing.blocks([{ type: 'paragraph', inside: step.words }])}:</span>`;
   const told = html`<b class="ask-told">${keyWords(key, bench.book.first.value, bench.shown.value)}</b>`;
+  const of = step.answer.is === 'quantity' ? step.answer.of : '';
+  // What another question waits for is not told here either.
+  if (!blank && (asked?.waits(of) ?? ask.name) !== ask.name)
+    return html`<li>${words} ${asked?.blank(of)}</li>`;
   if (!blank) return html`<li>${words} ${told}</li>`;
   if (bench.wall.value)
     return html`<li>${words} ${use(bench.wall.value.Plate, { instance: askPlace(ask.name), part: `step ${at}`, what: 'the step', inside: () => told })}</li>`;

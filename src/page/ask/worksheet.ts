@@ -15,7 +15,8 @@ import { html, use } from '../html';
 import type { FootProps, Wall } from '../plate';
 import { capital } from '../words';
 import { answerWords, keyWords } from './ask-words';
-import { asksOf } from './asks';
+import { asksOf } from '../asks';
+import { coveringIn } from './covering-in';
 import './worksheet.css';
 
 export type Filled = 'blank' | 'part' | 'full';
@@ -57,7 +58,7 @@ function Sheet({ bench, foot: { page, blocks }, filled, word, graph }: SheetProp
   const onPaper: Bench = {
     ...bench,
     book,
-    wall: signal(filled === 'full' ? null : paper(page, bench)),
+    wall: signal(filled === 'full' ? null : paper(page, bench, graph)),
     asked: signal(null),
   };
   const title = filled === 'full' ? `${page.title}: the key` : page.title;
@@ -73,14 +74,12 @@ function Sheet({ bench, foot: { page, blocks }, filled, word, graph }: SheetProp
 }
 
 /** What is asked for stays blank in the text too. */
-function paper(page: NotebookPage, { instances }: Bench): Wall {
-  const asked = asksOf(page).flatMap((ask) => waitsFor(ask, nothingSaid));
-  const hides = (name: string) => {
-    const [instance = '', key = ''] = name.split('.');
-    const cell = instances.peek().get(instance)?.cell;
-    if (!cell) return asked.includes(name);
-    return !Object.hasOwn(cell.inputs, key) && asked.some((of) => of.startsWith(`${instance}.`));
-  };
+function paper(page: NotebookPage, { instances }: Bench, graph: Graph): Wall {
+  const asked = asksOf(page).flatMap((ask) =>
+    waitsFor(ask, nothingSaid, graph).map((of): [string, string] => [of, ask.name]),
+  );
+  const { askOf } = coveringIn(instances, () => new Map(asked));
+  const hides = (name: string) => askOf(name, graph) !== undefined;
   const none = () => null;
   return { Plate: none, Bar: none, blank: () => html`<span class="rule short"></span>`, hides };
 }
@@ -106,7 +105,7 @@ function OnPaper({ ask, blocks, filled }: OnPaperProps) {
   const key = keyTo(ask.answer, graph);
   const isFull = filled === 'full';
   const stepBlank = (at: number) =>
-    filled === 'blank' || (filled === 'part' && isBlank(ask, at, nothingSaid));
+    filled === 'blank' || (filled === 'part' && isBlank(ask, at, nothingSaid, graph));
   return html`<section class="worksheet-ask">
     <div class="ask-question">${blocks(ask.question)}</div>
     ${filled === 'part' ? ask.hints.map((hint) => html`<div class="worksheet-hint"><em>Hint.</em> ${blocks(hint)}</div>`) : null}
@@ -142,14 +141,15 @@ function choices({ answer }: AskPlace, graph: Graph): string | VNode {
 
 /** What the notebook gives of a cell; in the key, what it answers. */
 function CellOnPaper({ shown: { instance: name }, filled }: { shown: CellShown; filled: Filled }) {
-  const { book, shown, instances } = useBench();
+  const { book, shown, instances, wall } = useBench();
   const graph = book.first.value;
   const instance = instances.value.get(name);
   if (!instance) return null;
   const told = (key: string) => sayOf(graph, `${name}.${key}`, graph.value(`${name}.${key}`), shown.value);
-  const given = Object.keys(instance.presets).map(
-    (key) => `${capital(graph.quantity(`${name}.${key}`)?.meaning ?? key)}: ${told(key)}`,
-  );
+  const isOpen = (key: string) => !wall.value?.hides(`${name}.${key}`);
+  const given = Object.keys(instance.presets)
+    .filter(isOpen)
+    .map((key) => `${capital(graph.quantity(`${name}.${key}`)?.meaning ?? key)}: ${told(key)}`);
   const answers =
     filled === 'full'
       ? answersOf(instance, (by) => graph.workOut(by)).map(

@@ -3,6 +3,7 @@ import { useId, useState } from 'preact/hooks';
 import { LONGEST_SEED } from '../../boat';
 import { useBench } from '../bench';
 import { html } from '../html';
+import { bareOf } from '../bare';
 import type { FootProps } from '../plate';
 import type { Filled } from './worksheet';
 
@@ -16,7 +17,7 @@ const keys: readonly (readonly [Filled, string])[] = [
 
 export function Worksheets({ page, blocks }: FootProps) {
   const id = useId();
-  const bench = useBench();
+  const bench = bareOf(useBench());
   const [names, setNames] = useState('');
   const [told, tell] = useState('');
   const hasSeed = page.blocks.some(({ type }) => type === 'seed');

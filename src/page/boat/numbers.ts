@@ -9,11 +9,15 @@ export function Numbers({ names }: { names: readonly string[] }) {
 }
 
 function NumberLine({ name }: { name: string }) {
-  const { book, shown } = useBench();
+  const bench = useBench();
+  const { book, shown } = bench;
   const graph = book.first.value;
   const quantity = graph.quantity(name);
   if (!quantity) return null;
   const { kind } = quantity;
+  const asked = bench.asked.value;
+  if (asked?.hides(name))
+    return html`<div data-quantity=${name} tabindex="-1"><dt>${capital(quantity.meaning)}</dt><dd>${asked.blank(name)}</dd></div>`;
   const first = graph.value(name);
   const second = book.second.value?.value(name);
   const options = optionsFor(graph, name);

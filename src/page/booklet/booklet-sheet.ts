@@ -6,6 +6,7 @@ import { useBench } from '../bench';
 import { bookletOpen } from '../booklet-open';
 import { html } from '../html';
 import { openText } from '../library';
+import { coverOf } from '../on-wall/cover';
 import { cellTitle } from '../log/stages';
 import './booklet.css';
 
@@ -24,7 +25,10 @@ export function BookletSheet() {
   const names = [...new Set(page.places.map(({ instance }) => instance))].filter((name) =>
     bench.instances.value.has(name),
   );
-  const withPatterns = names.filter((name) => bench.instances.value.get(name)?.cell.patterns);
+  // A card, and a pattern, would tell what a question waits for.
+  const open = names.filter((name) => coverOf(bench, name) === null);
+  const withPatterns = open.filter((name) => bench.instances.value.get(name)?.cell.patterns);
+  const stillOpen = (of: readonly string[]) => of.filter((name) => open.includes(name));
   const close = () => {
     bookletOpen.value = false;
     document.getElementById('notebook-title')?.focus();
@@ -32,7 +36,9 @@ export function BookletSheet() {
   const make = () => {
     tell('The pages are being set out …');
     import('./booklet')
-      .then(({ printBooklet }) => printBooklet(page, bench, { paper, cards, patterns }))
+      .then(({ printBooklet }) =>
+        printBooklet(page, bench, { paper, cards: stillOpen(cards), patterns: stillOpen(patterns) }),
+      )
       .then(() => tell(''))
       .catch(() => tell('The booklet could not be made ready. Load the page again when you are online.'));
   };
@@ -63,7 +69,8 @@ export function BookletSheet() {
         ${PAPERS.map((one) => html`<option value=${one} selected=${one === paper}>${one}</option>`)}
       </select>
     </p>
-    ${list('Shop cards', names, cards, setCards)} ${list('Patterns at full size', withPatterns, patterns, setPatterns)}
+    ${list('Shop cards', open, cards, setCards)} ${list('Patterns at full size', withPatterns, patterns, setPatterns)}
+    ${open.length < names.length ? html`<p>What a question still waits for is left blank, and has no card.</p>` : null}
     <p>Print it at 100 %, with no margins of the printer’s own: the pages have theirs.</p>
     <p class="keys"><button type="button" onClick=${make}>Print the booklet</button></p>
     <p role="status">${told}</p>

@@ -2,7 +2,9 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Bench } from '../bench';
 import { formulasIn } from '../../notebook/formulas/formulas-in';
+import { askPlace, asksOf } from '../asks';
 import { html } from '../html';
+import { openText } from '../library';
 import type { PlateProps, Wall } from '../plate';
 import { type CoveredCell, covering, WORKING } from './covered';
 import { keepOnWall } from './kept';
@@ -23,7 +25,14 @@ export function putOnWall(bench: Bench, byHand = false): void {
   const covered = covering(coveredAs);
   const root = document.documentElement;
   const fit = () => root.style.setProperty('--wall-zoom', String(Math.max(1, (2.8 * innerWidth) / WIDE)));
+  /** A number of the boat's that a question asks for lies under the plate of its answer. */
+  const askFor = (name: string): string | undefined =>
+    coveredAs(name.split('.', 1)[0]!) // split gives at least one
+      ? undefined
+      : asksOf(openText()).find(({ answer }) => answer.is === 'quantity' && answer.of === name)?.name;
   const partOf = (name: string): [string, string] => {
+    const ask = askFor(name);
+    if (ask !== undefined) return [askPlace(ask), 'answer'];
     const [instance = '', key = ''] = name.split('.');
     const isAnswer = coveredAs(instance)?.answers.some(({ of }) => of === key);
     return [instance, isAnswer ? key : WORKING];
@@ -71,5 +80,7 @@ export function putOnWall(bench: Bench, byHand = false): void {
   fit();
   addEventListener('resize', fit);
   root.dataset['wall'] = '';
-  bench.wall.value = { Plate, Bar, blank, hides: covered.hides };
+  const hides = (name: string) =>
+    askFor(name) === undefined ? covered.hides(name) : !covered.isShown(...partOf(name));
+  bench.wall.value = { Plate, Bar, blank, hides };
 }

@@ -19,26 +19,27 @@ const TOLD_AT_THE_TABLE: ReadonlySet<string> = new Set(['offsets.missing', 'offs
 /** Puts the ripple into the order it is told in, without moves too small to be read. */
 export function toldRipple(ripple: Ripple<Limit>, bench: Bench): ToldRipple {
   const inView = cellsInView();
+  const isOpen = ({ cell }: Limit) => !bench.asked.peek()?.over(cell);
+  const [nowWarned, nowClear] = [ripple.nowWarned.filter(isOpen), ripple.nowClear.filter(isOpen)];
   const numbers = ripple.moved.filter((moved) => canBeRead(moved, bench));
   const placeOf = (part: string) => placeIn(part, bench, inView);
   const limits = (list: readonly Limit[], kindOf: (limit: Limit) => LineKind) =>
     list.map((limit): ToldLine => ({ ...placeOf(limit.cell), kind: kindOf(limit), size: 0, limit }));
   const lines: ToldLine[] = [
-    ...limits(ripple.nowWarned, ({ weight }) => weight),
-    ...limits(ripple.nowClear, () => 'clear'),
+    ...limits(nowWarned, ({ weight }) => weight),
+    ...limits(nowClear, () => 'clear'),
     ...numbers.map((moved): ToldLine => {
       const [part = ''] = moved.quantity.name.split('.');
       return { ...placeOf(part), kind: kindOf(moved, bench), size: sizeOf(moved), moved };
     }),
   ];
-  return { ...inOrder(lines), hull: ripple.hull, moved: numbers.length, passed: ripple.nowWarned.length };
+  return { ...inOrder(lines), hull: ripple.hull, moved: numbers.length, passed: nowWarned.length };
 }
 
 function canBeRead({ quantity, before, after }: Moved, bench: Bench): boolean {
   const text = (value: Moved['before']) => sayValue(value, quantity.kind, bench.shown.peek());
   // What a question waits for is not given away by what moves.
-  const part = quantity.name.split('.')[0]!; // split gives at least one
-  if (bench.asked.peek()?.over(part) || bench.asked.peek()?.hides(quantity.name)) return false;
+  if (bench.asked.peek()?.hides(quantity.name)) return false;
   return text(before) !== text(after) && !TOLD_AT_THE_TABLE.has(quantity.name);
 }
 

@@ -12,6 +12,7 @@ export interface AskedOf {
   readonly book: Book;
   readonly asks: readonly AskPlace[];
   readonly seed: SeedPlace | undefined;
+  readonly placed: readonly Instance[];
 }
 
 /** @throws Error where something can't be read */
@@ -26,6 +27,7 @@ export function askedOf(text: string, fileName = 'a-page.md'): AskedOf {
   });
   return {
     page,
+    placed,
     book: createBook(freshState(noBoat), () => looseCatalogue(placed)),
     asks: page.blocks.filter((block) => block.type === 'ask'),
     seed: page.blocks.find((block) => block.type === 'seed'),

@@ -51,8 +51,8 @@ test('steps go blank one after another, from the end or from the start; what is 
     'step: three | a.three',
   ];
   const blanks = (round: number, shown: boolean, ...more: string[]) => {
-    const [ask] = askedOf(fence('ask a', ...lines, ...more)).asks;
-    return [0, 1, 2].map((at) => isBlank(ask!, at, { round, shown }));
+    const { asks, book } = askedOf(fence('ask a', ...lines, ...more));
+    return [0, 1, 2].map((at) => isBlank(asks[0]!, at, { round, shown }, book.first.value));
   };
   expect(blanks(0, true)).toStrictEqual([false, false, false]);
   expect(blanks(1, true)).toStrictEqual([false, false, true]);

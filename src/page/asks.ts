@@ -1,5 +1,5 @@
 /** The questions of a notebook, and where they stand on the page. */
-import type { AskPlace, NotebookPage } from '../../notebook';
+import type { AskPlace, NotebookPage } from '../notebook';
 
 /** The questions of a notebook, in their order. */
 export const asksOf = (page: NotebookPage | undefined): readonly AskPlace[] =>
