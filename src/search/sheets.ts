@@ -3,7 +3,7 @@
  * in one: the places of the joints by turns with how the pieces lie. It counts steps and never the time, so that the
  * same problem is answered the same way again.
  */
-import { fewestJoints, shopLayout, waysToJoint } from '../boat/joinery/panel-layouts';
+import { fewestJoints, shopLayouts, waysToJoint } from '../boat/joinery/panel-layouts';
 import {
   type SheetSection,
   sectionsOf,
@@ -11,9 +11,9 @@ import {
   type SheetsProblem,
   timesCut,
 } from '../boat/joinery/sheet-sections';
+import { SHOP_TRIES, shopPlan } from '../boat/joinery/shop-plan';
 import { sheetsCostAtLeast } from '../boat/joinery/sheets-at-least';
 import { type NestPlan, nestCost } from '../kernel/nest';
-import { shopNest } from '../kernel/nest-shop';
 import { isLeast, searchNest } from './nest/search-nest';
 import type { Searcher } from './searcher';
 import { makeLayouts } from './sheets-layouts';
@@ -31,11 +31,10 @@ export const searchSheets: Searcher = async (asked, tell) => {
   const ways = problem.panels.map((panel) => waysToJoint(panel, problem.rules));
   const fewest = fewestJoints(ways);
   const least = problem.panels.length === 0 ? 0 : sheetsCostAtLeast(problem, fewest);
-  const { layout: first } = shopLayout(problem.panels, ways, problem.rules);
-  const tellShop = sectionsOf(problem, first);
-  const shop = tellShop.map(({ problem: section }) => shopNest(section));
+  const { layouts: byRule } = shopLayouts(problem.panels, ways, problem.rules, SHOP_TRIES);
+  const { layout: first, plans: shop } = shopPlan(problem, byRule);
   tell({ layout: first, plans: shop, least } satisfies SheetsAnswer);
-  if (problem.panels.length === 0) return searchGiven(tellShop, shop, tell);
+  if (problem.panels.length === 0) return searchGiven(sectionsOf(problem, first), shop, tell);
 
   const trials = makeTrials(problem);
   let best: SheetsTrial = trials.known(first, shop);

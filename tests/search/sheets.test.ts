@@ -47,6 +47,7 @@ const planks = (spots: readonly number[], width: number, lean = 0): string => {
             [x + lean, width],
           ],
           onFrame: true,
+          byRule: true,
         })),
         turns: [0],
         whole: false,

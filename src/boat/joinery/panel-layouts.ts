@@ -2,7 +2,7 @@
 import type { SheetStock } from '../../kernel/nest';
 import { outlineBox } from '../../kernel/lying-outlines';
 import type { Vec2 } from '../../kernel/vec';
-import { panelPieces } from './panel-pieces';
+import { pieceBetween } from './panel-pieces';
 import type { CutPanel } from './panel-spots';
 
 /** What the pieces and the joints of all panels are held to; lengths in m. */
@@ -38,8 +38,8 @@ const ROUNDING = 1e-6;
 const MOST = 120;
 
 /**
- * All ways to joint a panel so that each piece lies on a sheet, the fewest joints first, and of these the one whose
- * joints stand farthest forward, as a sheet laid on from the stern reaches.
+ * All ways to joint a panel so that each piece lies on a sheet, the fewest joints first, of these the ones with most
+ * joints by the rule, and then the one whose joints stand farthest forward, as a sheet laid on from the stern reaches.
  *
  * @throws a sentence where there is none
  */
@@ -53,10 +53,12 @@ function jointings(panel: CutPanel, rules: LayoutRules, held: number | null): re
     const key = (aft + 1) * (end + 2) + fore;
     const told = known.get(key);
     if (told !== undefined) return told;
-    const bounds = [aft, fore].filter((at) => at > start && at < end);
-    const pieces = panelPieces(panel, bounds);
-    const piece = pieces[aft === start ? 0 : 1]!; // between the bounds, or before the only one, or all
+    const bounds = [aft, fore].map((at) => (at > start && at < end ? at : undefined));
     const whole = aft === start && fore === end;
+    // The piece reaches from line to line at least, which is soon told.
+    const lines = bounds.flatMap((at) => (at === undefined ? [] : spots[at]!.line));
+    const piece =
+      lines.length === 4 && !fitsSome(lines, panel, rules) ? [] : pieceBetween(panel, bounds[0], bounds[1]);
     const is = (whole || lengthOf(piece) >= rules.least - ROUNDING) && fitsSome(piece, panel, rules);
     known.set(key, is);
     return is;
@@ -85,7 +87,8 @@ function jointings(panel: CutPanel, rules: LayoutRules, held: number | null): re
         if (left[fore + 1]! < more && isPiece(aft, fore)) extend([...joints, fore]);
     };
     extend([]);
-    return found;
+    const offRule = (joints: Joints) => joints.filter((joint) => !spots[joint]!.byRule).length;
+    return found.toSorted((a, b) => offRule(a) - offRule(b));
   });
 }
 
@@ -162,59 +165,69 @@ export function agrees(
 }
 
 /** Layouts tried before it is said that there is none. */
-const TRIES = 4000;
+const TRIES = 40_000;
 
 /** Of the distances asked for, as much as is tried, in this order. */
 const SHARES = [1, 0.75, 0.5, 0.25, 0] as const;
 
-export interface ShopLayout {
-  readonly layout: PanelLayout;
+export interface ShopLayouts {
+  /** One at least. */
+  readonly layouts: readonly PanelLayout[];
   /** The rules, with the distances between joints as far as they can be held. */
   readonly rules: LayoutRules;
 }
 
 /**
  * By the rule of the shop: each panel in turn from the keel outward, port before starboard, takes the first of its
- * jointings that agrees with those before. Where none agree the distances give way by quarters, that between the sides
- * first: a boat has her joints somewhere.
+ * jointings that agrees with those before; then the next such layouts, up to a number. Where none agree the distances
+ * give way by quarters, that between the sides first: a boat has her joints somewhere.
  */
-export function shopLayout(
+export function shopLayouts(
   panels: readonly CutPanel[],
   ways: readonly SideWays[],
   asked: LayoutRules,
-): ShopLayout {
+  most: number,
+): ShopLayouts {
   for (const panelShare of SHARES) {
     for (const sideShare of SHARES) {
       const rules = { ...asked, offPanel: panelShare * asked.offPanel, offSide: sideShare * asked.offSide };
-      const layout = firstThatAgrees(panels, ways, rules);
-      if (layout) return { layout, rules };
+      const layouts = firstThatAgree(panels, ways, rules, most);
+      if (layouts.length > 0) return { layouts, rules };
     }
   }
   throw new Error('the joints find no places'); // without distances any do
 }
 
-function firstThatAgrees(
+function firstThatAgree(
   panels: readonly CutPanel[],
   ways: readonly SideWays[],
   rules: LayoutRules,
-): PanelLayout | null {
+  most: number,
+): readonly PanelLayout[] {
   let tries = TRIES;
-  const extend = (layout: PanelLayout): PanelLayout | null => {
+  const found: PanelLayout[] = [];
+  const extend = (layout: PanelLayout): void => {
     const at = layout.length;
-    if (at === panels.length) return layout;
+    if (at === panels.length) {
+      found.push(layout);
+      return;
+    }
+    const panel = panels[at]!;
+    const within = layout.at(-1);
+    const clears = (joints: Joints, inner: Joints | undefined) =>
+      !inner || farApart([panels[at - 1]!, inner], [panel, joints], rules.offPanel);
     for (const port of ways[at]!.port) {
-      for (const starboard of isAlike(panels[at]!, rules) ? [port] : ways[at]!.starboard) {
+      if (!clears(port, within?.port)) continue;
+      for (const starboard of isAlike(panel, rules) ? [port] : ways[at]!.starboard) {
         tries -= 1;
-        if (tries < 0) return null;
+        if (tries < 0 || found.length >= most) return;
         const next = [...layout, { port, starboard }];
-        if (!agrees(panels, next, at, rules)) continue;
-        const whole = extend(next);
-        if (whole) return whole;
+        if (agrees(panels, next, at, rules)) extend(next);
       }
     }
-    return null;
   };
-  return extend([]);
+  extend([]);
+  return found;
 }
 
 /** The fewest joints that each panel can have on one side. */

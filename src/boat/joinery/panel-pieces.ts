@@ -8,16 +8,19 @@ import type { CutPanel, Spot } from './panel-spots';
  *
  * @param joints places of the joints in the panel's spots, from aft forward
  */
-export function panelPieces(
+export function panelPieces(panel: CutPanel, joints: readonly number[]): readonly (readonly Vec2[])[] {
+  return Array.from({ length: joints.length + 1 }, (_, i) => pieceBetween(panel, joints[i - 1], joints[i]));
+}
+
+/** The piece from one joint to the next, or to an end of the panel where there is none. */
+export function pieceBetween(
   { outline, spots, lap }: CutPanel,
-  joints: readonly number[],
-): readonly (readonly Vec2[])[] {
-  const at = joints.map((joint) => spots[joint]!); // a layout is of the panel's own spots
-  return Array.from({ length: at.length + 1 }, (_, i) => {
-    const [aft, fore] = [at[i - 1], at[i]];
-    const forward = aft ? behind(outline, moved(aft, -lap / 2), false) : outline;
-    return fore ? behind(forward, moved(fore, lap / 2), true) : forward;
-  });
+  aft: number | undefined,
+  fore: number | undefined,
+): readonly Vec2[] {
+  const at = (joint: number) => spots[joint]!; // a layout is of the panel's own spots
+  const forward = aft === undefined ? outline : behind(outline, moved(at(aft), -lap / 2), false);
+  return fore === undefined ? forward : behind(forward, moved(at(fore), lap / 2), true);
 }
 
 /** A joint's line moved forward along the panel, square to itself. */

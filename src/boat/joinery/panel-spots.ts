@@ -21,12 +21,16 @@ export interface SpotRules {
   readonly offBend: number;
   /** Scarfs lap by so much; a butt by nothing. m. */
   readonly lap: number;
+  /** What lies behind the joint along the panel, and must find room between the frames too: a lap, or a butt's block. m. */
+  readonly behind: number;
   /** A joint chosen by hand, m forward of the after end of the bottom. */
   readonly held: number | null;
   /** How its pieces may lie on a sheet. */
   readonly turns: readonly Quarter[];
   /** Cut in one width with its mirror image, which only a flat bottom can be: see `isFlatAcross`. */
   readonly whole: boolean;
+  /** Joints may stand clear of frames as well, wherever the rule would have them. */
+  readonly freed: boolean;
 }
 
 /** A place for a joint: its line on the flat panel from the inner edge to the outer; of a whole bottom from chine to chine. */
@@ -38,6 +42,8 @@ export interface Spot {
   readonly line: readonly [inner: Vec2, outer: Vec2];
   /** Stands on a frame, which backs it. */
   readonly onFrame: boolean;
+  /** Stands where the rule would have it, and not merely clear of frames. */
+  readonly byRule: boolean;
 }
 
 export interface CutPanel {
@@ -68,7 +74,13 @@ export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: numbe
   const held = rules.held === null ? null : lineAt(panel, rules.held, whole);
   if (rules.held !== null && !held)
     throw new Error(`the joint chosen by hand does not cross the ${panel.label}`);
-  const mine: Spot | null = held && { x: rules.held!, words: 'chosen by hand', line: held, onFrame: false };
+  const mine: Spot | null = held && {
+    x: rules.held!,
+    words: 'chosen by hand',
+    line: held,
+    onFrame: false,
+    byRule: true,
+  };
   const all = mine
     ? [...spots.filter(({ x }) => Math.abs(x - mine.x) > NEAR), mine].toSorted((a, b) => a.x - b.x)
     : spots;
@@ -137,18 +149,25 @@ function spotsOf(hull: Hull, panel: Panel, rules: SpotRules): readonly Spot[] {
     return { label: station.label.toLowerCase(), from, to };
   });
   const hard = panel.leastRadius?.x ?? null;
-  return placesOf(frames, rules)
-    .filter(({ x }) => hard === null || Math.abs(x - hard) >= rules.offBend)
-    .flatMap(({ x, words, onFrame }): Spot[] => {
-      const line = lineAt(panel, x, rules.whole);
-      return line ? [{ x, words, line, onFrame }] : [];
-    })
-    .toSorted((a, b) => a.x - b.x);
+  const ruled = placesOf(frames, rules);
+  const beside = rules.freed
+    ? placesOf(frames, { ...rules, rule: 'clear' }).filter(({ x }) =>
+        ruled.every((place) => Math.abs(place.x - x) > NEAR),
+      )
+    : [];
+  const spots = (places: readonly Place[], byRule: boolean) =>
+    places
+      .filter(({ x }) => hard === null || Math.abs(x - hard) >= rules.offBend)
+      .flatMap(({ x, words, onFrame }): Spot[] => {
+        const line = lineAt(panel, x, rules.whole);
+        return line ? [{ x, words, line, onFrame, byRule }] : [];
+      });
+  return [...spots(ruled, true), ...spots(beside, false)].toSorted((a, b) => a.x - b.x);
 }
 
 type Place = Pick<Spot, 'x' | 'words' | 'onFrame'>;
 
-function placesOf(frames: readonly Wood[], { rule, clear, lap }: SpotRules): readonly Place[] {
+function placesOf(frames: readonly Wood[], { rule, clear, behind }: SpotRules): readonly Place[] {
   const onFrame = (frame: Wood): Place => ({
     x: (frame.from + frame.to) / 2,
     words: `on ${frame.label}`,
@@ -166,16 +185,19 @@ function placesOf(frames: readonly Wood[], { rule, clear, lap }: SpotRules): rea
     const second = frames[1];
     return [...(second ? [onFrame(second)] : []), ...bays.map(midway)];
   }
-  const kept = clear + lap / 2;
+  const kept = clear + behind / 2;
   return bays.flatMap((bay): Place[] => {
     const [from, to] = [bay.aft.to + kept, bay.fore.from - kept];
     if (from > to) return [];
     const middle = midway(bay);
-    if (to - from < 2 * NEAR) return [middle];
-    return [
-      { x: from, words: `forward of ${bay.aft.label}`, onFrame: false },
-      middle,
-      { x: to, words: `aft of ${bay.fore.label}`, onFrame: false },
-    ];
+    const room = middle.x - from;
+    if (room < NEAR) return [middle];
+    // Quarters of the room only where they are not the same place as its ends.
+    const shares = room < 4 * NEAR ? [0, 1, 2] : [0, 0.5, 1, 1.5, 2];
+    return shares.map((share): Place => {
+      if (share === 1) return middle;
+      const words = share < 1 ? `forward of ${bay.aft.label}` : `aft of ${bay.fore.label}`;
+      return { x: from + share * room, words, onFrame: false };
+    });
   });
 }

@@ -1,5 +1,11 @@
 /** The best plan known for what is cut from sheets, sheet by sheet and piece by piece. */
-import { fewestJoints, shopLayout, waysToJoint } from '../../boat/joinery/panel-layouts';
+import {
+  fewestJoints,
+  type LayoutRules,
+  type PanelLayout,
+  shopLayouts,
+  waysToJoint,
+} from '../../boat/joinery/panel-layouts';
 import {
   isLayout,
   jointCount,
@@ -7,11 +13,12 @@ import {
   sectionsOf,
   type SheetsAnswer,
   type SheetsProblem,
+  timesCut,
 } from '../../boat/joinery/sheet-sections';
+import { SHOP_TRIES, shopPlan } from '../../boat/joinery/shop-plan';
 import { sheetsCostAtLeast } from '../../boat/joinery/sheets-at-least';
 import { faultsOfNest, type NestPlan, nestCost, type SheetStock } from '../../kernel/nest';
 import { nestCostAtLeast } from '../../kernel/nest-bound';
-import { shopNest } from '../../kernel/nest-shop';
 import type { ListRow } from '../form/define';
 import { fact } from '../form/fact';
 import { type SheetsAsked, wanted } from './sheets-problem';
@@ -19,23 +26,46 @@ import { GEOMETRY } from '../../trade/sources';
 
 interface Planned {
   readonly problem: SheetsProblem;
-  readonly layout: SheetsAnswer['layout'];
+  /** Worth a look by the rule of the shop. */
+  readonly layouts: readonly PanelLayout[];
   readonly fewest: readonly number[];
+  /** Whether joints had to be let stand clear of frames beside the places by rule. */
+  readonly freed: boolean;
 }
 
+/** The distances first, for a joint opposite another weakens the boat more than one that is not midway. */
 const laidOut = fact(
-  'a sheet laid on from the stern, joints as far forward as it reaches and as far apart as can be held',
+  'a sheet laid on from the stern, joints as far forward as it reaches and as far apart as can be held; where the rule leaves no places so far apart, clear of frames too',
   'common practice, no source',
   (_: SheetsAsked, { ask }): Planned => {
-    const of = ask(wanted);
-    const ways = of.panels.map((panel) => waysToJoint(panel, of.rules));
-    const { layout, rules } = shopLayout(of.panels, ways, of.rules);
-    return { problem: { ...of, rules }, layout, fewest: fewestJoints(ways) };
+    let best: Planned | null = null;
+    for (const { freed, problem: asFreed } of wanted) {
+      const of = ask(asFreed);
+      const ways = of.panels.map((panel) => waysToJoint(panel, of.rules));
+      const { layouts, rules } = shopLayouts(of.panels, ways, of.rules, SHOP_TRIES);
+      const here = { problem: { ...of, rules }, layouts, fewest: fewestJoints(ways), freed };
+      if (!best || holdsMore(rules, best.problem.rules)) best = here;
+      if (!holdsMore(of.rules, rules)) break;
+    }
+    return best!; // the first is tried
   },
 );
 
+const holdsMore = (one: LayoutRules, other: LayoutRules): boolean =>
+  one.offPanel > other.offPanel || (one.offPanel === other.offPanel && one.offSide > other.offSide);
+
+export const isFreed = fact(
+  laidOut.how,
+  'common practice, no source',
+  (_: SheetsAsked, { ask }) => ask(laidOut).freed,
+);
+
 /** Everything that bears on a plan. */
-export const problem = fact(wanted.how, GEOMETRY, (_: SheetsAsked, { ask }) => ask(laidOut).problem);
+export const problem = fact(
+  wanted[0]!.problem.how,
+  GEOMETRY,
+  (_: SheetsAsked, { ask }) => ask(laidOut).problem,
+);
 
 /** The problem as the searcher takes it. */
 export const asked = fact(problem.how, GEOMETRY, (_: SheetsAsked, { ask }) => JSON.stringify(ask(problem)));
@@ -64,16 +94,17 @@ const planned = (of: SheetsProblem, { layout, plans, least }: SheetsAnswer): Pla
 };
 
 export const shop = fact(
-  'a sheet laid on from the stern, joints as far forward as it reaches; long pieces first, each by its box in the first corner with room',
+  `a sheet laid on from the stern, joints as far forward as it reaches; long pieces first, each by its box in the first corner with room; of ${SHOP_TRIES} layouts of the joints the cheapest`,
   'common practice, no source',
   (_: SheetsAsked, { ask }): PlannedSheets => {
-    const { problem: of, layout, fewest } = ask(laidOut);
+    const { problem: of, layouts, fewest } = ask(laidOut);
+    const { layout, plans } = shopPlan(of, layouts);
     const sections = sectionsOf(of, layout);
     const least =
       of.panels.length > 0
         ? sheetsCostAtLeast(of, fewest)
         : sections.reduce((sum, { times, problem: one }) => sum + times * nestCostAtLeast(one), 0);
-    return planned(of, { layout, plans: sections.map(({ problem: one }) => shopNest(one)), least });
+    return planned(of, { layout, plans, least });
   },
 );
 
@@ -98,6 +129,15 @@ export const best = fact(
 const SAME = 1e-9;
 const isBehind = (one: PlannedSheets, other: PlannedSheets) =>
   one.cost > other.cost + SAME || (one.cost > other.cost - SAME && one.joints > other.joints);
+
+/** Joints that stand merely clear of frames, for the rule has no place for them so far from the others. */
+export const offRule = fact('counted in the plan', GEOMETRY, (_: SheetsAsked, { ask }): number => {
+  const of = ask(problem);
+  return ask(best).layout.reduce((sum, { port, starboard }, at) => {
+    const own = timesCut(of, at) === 2 ? [...port, ...starboard] : port;
+    return sum + own.filter((joint) => !of.panels[at]!.spots[joint]!.byRule).length; // a layout is of its own spots
+  }, 0);
+});
 
 /** Whether no plan costs less in sheets. */
 export const isProved = ({ cost, least }: PlannedSheets): boolean => cost <= least * (1 + SAME) + SAME;

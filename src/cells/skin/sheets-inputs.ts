@@ -8,8 +8,8 @@ import { length, partInputs } from './sheets-parts';
 const PRACTICE = 'common practice, no source';
 
 const SKIN = 'skinSides > 0';
-/** A butt on a frame has the frame behind it; one chosen by hand may stand anywhere. */
-const BLOCKS = `${SKIN} and joint == "butt" and (bottomAt != "frames" or sideAt != "frames" or heldOn != "none")`;
+/** A butt on a frame has the frame behind it; where the frames leave too few places some stand elsewhere. */
+const BLOCKS = `${SKIN} and joint == "butt"`;
 const SECOND = 'otherLength > 0 mm';
 
 export const sheetsInputs = {
@@ -154,7 +154,7 @@ export const sheetsInputs = {
     note: `along the boat: ${PRACTICE}`,
   }),
   clear: fromBoat('pieces.frameClearance', {
-    when: `(bottomAt == "clear" or sideAt == "clear") and ${SKIN}`,
+    when: `(bottomAt == "clear" or sideAt == "clear" or freed == "yes") and ${SKIN}`,
     ofBoat: true,
   }),
   least: fromBoat('pieces.least', { when: SKIN, ofBoat: true }),

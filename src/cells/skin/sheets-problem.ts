@@ -34,73 +34,86 @@ const turnsFor = (grain: 'along' | 'across' | 'either'): readonly Quarter[] => {
 const turnsOf = (v: SheetsAsked, panel: Panel): readonly Quarter[] =>
   turnsFor(v.grain === 'better' ? grainOf(panel, v).better : v.grain);
 
-/** What is asked for: distances between joints may be more than can be held. */
-export const wanted = fact(
-  'the panels laid flat, the places for joints that hold the distances, and the sheets sold',
-  GEOMETRY,
-  (v: SheetsAsked, at): SheetsProblem => {
-    const hull = asksHull(v) ? at.hull : null;
-    const panels = hull ? panelsCut(v, hull.panels) : [];
-    const others = [...(hull ? partsOfBoat(v, hull) : []), ...typedParts(v)];
-    const thicknesses = new Map<number, { panels: number[]; others: OtherPiece[] }>();
-    const of = (thickness: number) => {
-      const key = Math.round(thickness * 1e4);
-      const group = thicknesses.get(key) ?? { panels: [], others: [] };
-      thicknesses.set(key, group);
-      return group;
-    };
-    panels.forEach(({ name }, i) => of(skinOver(v, name)).panels.push(i));
-    for (const { thickness, ...piece } of others) of(thickness).others.push(piece);
-    if (thicknesses.size === 0) throw new Error('nothing is to be cut: give a number of sides or of parts');
-    const sold = stocksOf(v);
-    const { heldAt } = v;
-    const rules: LayoutRules = {
-      stocks: sold,
-      edge: v.edge + v.outside,
-      least: v.least,
-      offPanel: v.offPanel,
-      offSide: v.offSide,
-      more: v.more,
-      alike: v.skinSides < 2 || v.cutting === 'together',
-    };
-    return {
-      panels: panels.map((panel) =>
-        cutPanel(
-          hull!, // panels are of a hull
-          panel,
-          {
-            rule: ruleFor(v, panel),
-            siding: v.siding,
-            stands: v.stands,
-            clear: v.clear,
-            offBend: v.offBend,
-            lap: v.joint === 'scarf' ? v.slope * skinOver(v, panel.name) : 0,
-            held: v.heldOn === panel.name ? heldAt : null,
-            turns: turnsOf(v, panel),
-            whole: v.bottomIn === 'whole' && v.skinSides === 2 && isFlatAcross(panel),
-          },
-          panel.index === 0 ? v.over : 0,
-        ),
+/** Panels whose joints may stand clear of frames too, beside the places by rule: none, those above the bottom, all. */
+const FREED = ['none', 'sides', 'all'] as const;
+type Freed = (typeof FREED)[number];
+
+/** What is asked for, the rules for joints kept to the letter first; distances between joints may be more than can be held. */
+export const wanted = FREED.map((freed) => ({
+  freed: freed !== 'none',
+  problem: fact(
+    'the panels laid flat, the places for joints that hold the distances, and the sheets sold',
+    GEOMETRY,
+    (v: SheetsAsked, at): SheetsProblem => problemOf(v, asksHull(v) ? at.hull : null, freed),
+  ),
+}));
+
+function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProblem {
+  const panels = hull ? panelsCut(v, hull.panels) : [];
+  const others = [...(hull ? partsOfBoat(v, hull) : []), ...typedParts(v)];
+  const thicknesses = new Map<number, { panels: number[]; others: OtherPiece[] }>();
+  const of = (thickness: number) => {
+    const key = Math.round(thickness * 1e4);
+    const group = thicknesses.get(key) ?? { panels: [], others: [] };
+    thicknesses.set(key, group);
+    return group;
+  };
+  panels.forEach(({ name }, i) => of(skinOver(v, name)).panels.push(i));
+  for (const { thickness, ...piece } of others) of(thickness).others.push(piece);
+  if (thicknesses.size === 0) throw new Error('nothing is to be cut: give a number of sides or of parts');
+  const sold = stocksOf(v);
+  const { heldAt } = v;
+  const rules: LayoutRules = {
+    stocks: sold,
+    edge: v.edge + v.outside,
+    least: v.least,
+    offPanel: v.offPanel,
+    offSide: v.offSide,
+    more: v.more,
+    alike: v.skinSides < 2 || v.cutting === 'together',
+  };
+  return {
+    panels: panels.map((panel) =>
+      cutPanel(
+        hull!, // panels are of a hull
+        panel,
+        {
+          rule: ruleFor(v, panel),
+          siding: v.siding,
+          stands: v.stands,
+          clear: v.clear,
+          offBend: v.offBend,
+          lap: lapOf(v, panel),
+          behind: v.joint === 'scarf' ? lapOf(v, panel) : v.blockLength,
+          held: v.heldOn === panel.name ? heldAt : null,
+          turns: turnsOf(v, panel),
+          whole: v.bottomIn === 'whole' && v.skinSides === 2 && isFlatAcross(panel),
+          freed: freed === 'all' || (freed === 'sides' && panel.index > 0),
+        },
+        panel.index === 0 ? v.over : 0,
       ),
-      groups: [...thicknesses.entries()]
-        .toSorted(([a], [b]) => b - a)
-        .map(([key, group]): SheetGroup => {
-          const thickness = key / 1e4;
-          return {
-            thickness,
-            ...group,
-            stocks: sold.map((stock) => ({ ...stock, price: (stock.price * thickness) / v.priced })),
-          };
-        }),
-      rules,
-      gap: v.kerf + 2 * v.outside,
-      mirror: v.faces === 'both',
-      sides: v.skinSides === 1 ? 1 : 2,
-      together: v.skinSides === 2 && v.cutting === 'together',
-      blocks: v.joint === 'butt' && v.blockLength > 0 ? { length: v.blockLength, gap: v.blockGap } : null,
-    };
-  },
-);
+    ),
+    groups: [...thicknesses.entries()]
+      .toSorted(([a], [b]) => b - a)
+      .map(([key, group]): SheetGroup => {
+        const thickness = key / 1e4;
+        return {
+          thickness,
+          ...group,
+          stocks: sold.map((stock) => ({ ...stock, price: (stock.price * thickness) / v.priced })),
+        };
+      }),
+    rules,
+    gap: v.kerf + 2 * v.outside,
+    mirror: v.faces === 'both',
+    sides: v.skinSides === 1 ? 1 : 2,
+    together: v.skinSides === 2 && v.cutting === 'together',
+    blocks: v.joint === 'butt' && v.blockLength > 0 ? { length: v.blockLength, gap: v.blockGap } : null,
+  };
+}
+
+const lapOf = (v: SheetsAsked, { name }: Panel): number =>
+  v.joint === 'scarf' ? v.slope * skinOver(v, name) : 0;
 
 const ruleFor = ({ bottomAt, sideAt }: SheetsAsked, panel: Panel): JointRule =>
   panel.index === 0 ? bottomAt : sideAt;

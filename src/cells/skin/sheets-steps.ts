@@ -9,7 +9,9 @@ import {
   best,
   cutList,
   type CutPiece,
+  isFreed,
   isProved,
+  offRule,
   type PlannedSheet,
   type PlannedSheets,
   problem,
@@ -127,6 +129,16 @@ export const sheetsSteps = {
     ({ panels }) => sum(panels, ({ spots }) => spots.length),
     { how: 'by the rules for bottom and sides, clear of the hardest bend' },
   ),
+  freed: tell(
+    isFreed,
+    'choice',
+    'whether joints may stand clear of frames beside the places by rule',
+    (is) => (is ? 'yes' : 'no'),
+    {
+      how: 'where the rule leaves no places so far apart',
+    },
+  ),
+  offRule: tell(offRule, 'count', 'joints that stand clear of frames and not by the rule', (count) => count),
   keptSide: tell(
     problem,
     'length',

@@ -72,6 +72,10 @@ export const sheets = defineCell({
     { when: 'skinSides > 1 and flatBottom > 0 and bottomIn == "whole"', says: ', the bottom in one width' },
     '; {waste} is left over.',
     {
+      when: 'offRule > 0',
+      says: '{offRule} of the joints {offRule?stands:stand} clear of the frames but not by your rule, which has no place so far from the next.',
+    },
+    {
       when: 'proved == "yes"',
       says: 'No plan costs less in sheets.',
       otherwise: 'There may be a plan with fewer: search for it.',
@@ -102,14 +106,14 @@ export const sheets = defineCell({
       says: [
         'No places are found for joints so far apart:',
         { when: 'skinSides > 1 and cutting == "apart"', says: 'port and starboard are held to {keptSide},' },
-        'bottom and side to {keptPanel}. Let bottom and sides be jointed clear of frames, where there are more places, or ask for less.',
+        'bottom and side to {keptPanel}. Ask for less, or allow shorter pieces or a joint more.',
       ],
       limit: 'the distances asked for',
       weight: 'mind',
     },
     {
       when: 'waste > 0.6',
-      says: '{waste} of the plywood is left over: let the grain run either way, allow joints in other places, or try another size of sheet.',
+      says: '{waste} of the plywood is left over: search for a plan with fewer sheets, let the grain run either way, allow joints in other places, or try another size of sheet.',
       limit: 'six tenths wasted; common practice, no source',
       weight: 'mind',
     },

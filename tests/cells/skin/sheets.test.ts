@@ -191,6 +191,53 @@ describe.each(starters.map(({ id, table }) => [id, table] as const))('%s', (_, t
   });
 });
 
+describe('joints kept apart', () => {
+  test.each(starters.map(({ id, table }) => [id, table] as const))(
+    '%s: at first look all distances are held, and nothing is warned of',
+    (_, table) => {
+      const cell = tryCell(sheets, {}, table);
+      expect(cell.warnings).toStrictEqual([]);
+      expect(cell.number('keptSide')).toBe(cell.number('offSide'));
+      expect(cell.number('keptPanel')).toBe(cell.number('offPanel'));
+    },
+  );
+
+  // Her sides are 5.57 m long, of three pieces; midway in the bays the forward joint has but one place, 3.6 m from aft.
+  test('where midway leaves one place for both sides, one stands clear of the frames, and it is said', () => {
+    const cell = tryCell(sheets);
+    expect(cell.all['freed']).toBe('yes');
+    const { ask } = factsOf(starter('ferry-dory')!, {});
+    const { panels: cut } = ask(problem);
+    const { port, starboard } = ask(best).layout[1]!;
+    const places = [...port, ...starboard].map((joint) => cut[1]!.spots[joint]!);
+    const clear = places.filter(({ words }) => /^(forward|aft) of/.test(words));
+    expect(clear.length).toBeGreaterThan(0);
+    expect(cell.number('offRule')).toBe(clear.length);
+    expect(cell.words).toMatch(/clear of the frames but not by your rule/);
+    // With room for the block between the joint and the frame.
+    const frames = buildHull(offsetsOf(starter('ferry-dory')!)).frames.map(({ x }) => x);
+    for (const { x } of clear)
+      expect(Math.min(...frames.map((at) => Math.abs(at - x)))).toBeGreaterThan(
+        cell.number('clear') + cell.number('blockLength') / 2 - 1e-9,
+      );
+  });
+
+  test('where the rule has places enough all stand by it', () => {
+    const skiff = tryCell(sheets, {}, starter('class-skiff')!);
+    expect([skiff.all['freed'], skiff.number('offRule')]).toStrictEqual(['no', 0]);
+    const near = tryCell(sheets, { offSide: '0 mm' });
+    expect([near.all['freed'], near.number('offRule')]).toStrictEqual(['no', 0]);
+  });
+
+  test('what can’t be held at all is held by quarters, and warned of', () => {
+    const cell = tryCell(sheets, { offSide: '3 m' });
+    expect(cell.warnings.map(({ says }) => says).join()).toMatch(
+      /No places are found for joints so far apart/,
+    );
+    expect([0, 0.75, 1.5, 2.25]).toContain(cell.number('keptSide'));
+  });
+});
+
 describe('a flat bottom in one width', () => {
   const skiff = starter('class-skiff')!;
 
