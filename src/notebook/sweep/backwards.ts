@@ -1,10 +1,11 @@
 /** From a result that is wanted back to what brings it: where, over all that an input may be, it comes to that. */
 import { type Where, type Aim, where } from '../../kernel';
-import { isIssue, type KindId } from '../../measure';
+import { isIssue, type KindId, type Shown } from '../../measure';
 import type { Graph } from '../graph/graph';
 import type { Mover } from './movers';
 import { type SweepSpan, usualSpan, wholeSpan } from './span';
 import type { SayNumber } from './say-number';
+import { type NumberToWrite, numbersToWrite } from './to-write';
 
 export interface Backwards {
   readonly result: string;
@@ -19,16 +20,15 @@ export interface FoundBack extends Where {
   readonly span: SweepSpan;
   /** A sentence why there is no value in some places; empty where there is one everywhere. */
   readonly why: string;
+  readonly writes: readonly NumberToWrite[];
 }
 
 /** Stretches about the number as it is now, which are looked at closely too. */
 const NEAR = 40;
 
 /** @yields how much is done, 0 to 1 */
-export function* foundBackwards(
-  graph: Graph,
-  { result, by, wanted, value }: Backwards,
-): Generator<number, FoundBack> {
+export function* foundBackwards(graph: Graph, asked: Backwards, shown: Shown): Generator<number, FoundBack> {
+  const { result, by, wanted, value } = asked;
   const ask = graph.supposing((read) => read.number(result));
   let why = '';
   const at = (x: number): number | null => {
@@ -41,30 +41,8 @@ export function* foundBackwards(
   const { low, high } = usualSpan(by);
   const near = Array.from({ length: NEAR + 1 }, (_, i) => low + ((high - low) * i) / NEAR);
   const found = yield* where(at, wanted, value, span, [...near, by.value]);
-  return { ...found, span, why };
-}
-
-/** Figures of an entry that a point makes: finer than any tool cuts. */
-const FIGURES = 7;
-const FEW = 4;
-
-/** Numbers to write so that it is as wanted: of each stretch the one nearest to what is written now, rounded inward. */
-export function toWrite({ met }: FoundBack, { by }: Backwards): readonly number[] {
-  return met.map(({ from, to }) => {
-    const near = Math.min(to, Math.max(from, by.value));
-    if (from === to || near === by.value) return Number(near.toPrecision(FIGURES));
-    const rounded = roundedInto(near, from, to);
-    return rounded ?? Number(near.toPrecision(FIGURES));
-  });
-}
-
-function roundedInto(near: number, from: number, to: number): number | null {
-  if (near === 0) return 0;
-  const unit = 10 ** (Math.floor(Math.log10(Math.abs(near))) - FEW + 1);
-  const all = [Math.floor(near / unit) * unit, Math.ceil(near / unit) * unit].map((x) =>
-    Number(x.toPrecision(12)),
-  );
-  return all.find((x) => x >= from && x <= to) ?? null;
+  const manners = { shown, by: graph.mannerOf(by.name), result: graph.mannerOf(result) };
+  return { ...found, span, why, writes: numbersToWrite(found, asked, at, manners) };
 }
 
 /** What was found, in sentences. */
@@ -93,6 +71,19 @@ export function foundInWords(found: FoundBack, asked: Backwards, say: SayNumber)
       ? `It is ${y(least.value)} throughout.`
       : `The least it can be is ${y(least.value)}, ${placeOf(least, x)}; the most is ${y(most.value)}, ${placeOf(most, x)}.`;
   return [first, ...over, ends, ...gaps];
+}
+
+/** What a number to write comes to, where that is not what is wanted; nothing where it is. */
+export function comesToInWords(
+  { comesTo }: NumberToWrite,
+  { kind, wanted, value }: Backwards,
+  say: SayNumber,
+): string {
+  if (comesTo === null) return '';
+  const [is, was] = [say(comesTo, kind), say(value, kind)];
+  const past = wanted === 'at most' ? 'more than' : 'less than';
+  if (wanted !== 'exactly') return is === was ? `gives a hair ${past} ${was}` : `gives ${is}, ${past} ${was}`;
+  return is === was ? '' : `gives ${is}, not ${was}`;
 }
 
 const placeOf = ({ at, turns }: NonNullable<Where['least']>, x: (at: number) => string): string =>

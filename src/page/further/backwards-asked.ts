@@ -2,14 +2,14 @@
 import { useId, useState } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import type { Aim } from '../../kernel';
-import { type Issue, isIssue, read, writeExact } from '../../measure';
+import { type Issue, isIssue, read } from '../../measure';
 import { moversOf } from '../../notebook/sweep/movers';
 import {
   type Backwards,
+  comesToInWords,
   type FoundBack,
   foundBackwards,
   foundInWords,
-  toWrite,
 } from '../../notebook/sweep/backwards';
 import { valueIn } from '../../notebook/sweep/span';
 import { type Bench, sayWith, useBench } from '../bench';
@@ -114,7 +114,7 @@ function Answer({ asked }: { asked: Backwards }) {
     value,
   ];
   const { made, done } = useSlices(function* (): Generator<number, { found: FoundBack; asked: Backwards }> {
-    return { found: yield* foundBackwards(graph, asked), asked };
+    return { found: yield* foundBackwards(graph, asked, shown.value), asked };
   }, on);
   if (!made) return html`<p class="working-out" role="status">Working it out …</p>`;
   const say = sayWith(bench);
@@ -122,13 +122,14 @@ function Answer({ asked }: { asked: Backwards }) {
   return html`<div class=${done === null ? 'found' : 'found stale'}>
     <div role="status">${foundInWords(made.found, made.asked, say).map((sentence) => html`<p>${sentence}</p>`)}</div>
     <ul class="found-answers">
-      ${toWrite(made.found, made.asked).map((number) => {
-        const text = writeExact(number, given.kind, shown.value);
+      ${made.found.writes.map((one) => {
+        const { text } = one;
+        const nearly = comesToInWords(one, made.asked, say);
         const what = `${given.label ?? given.meaning} ${text}`;
         return html`<li>
-          <span>${capital(what)}</span>
+          <span>${capital(what)}${nearly === '' ? '' : html` <span class="nearly">${nearly}</span>`}</span>
           ${
-            graph.entry(name)?.text === text
+            one.value === made.asked.by.value
               ? html`<span class="stands">stands so now</span>`
               : html`<button type="button" aria-label=${`Write it: ${what}`} onClick=${() => {
                   book.settle();

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { SweepAsk } from '../../../src/boat';
 import { isIssue, type KindId, plainShown, writeInPicture } from '../../../src/measure';
 import { moversOf } from '../../../src/notebook/sweep/movers';
-import { type Backwards, foundBackwards, foundInWords, toWrite } from '../../../src/notebook/sweep/backwards';
+import { type Backwards, foundBackwards, foundInWords } from '../../../src/notebook/sweep/backwards';
 import { type Sweep, sweepFrom, swept } from '../../../src/notebook/sweep/sweep';
 import { sweepChart } from '../../../src/notebook/sweep/sweep-chart';
 import { bench, derived, given } from '../small-graph';
@@ -136,8 +136,12 @@ describe('backwards', () => {
     const by = moversOf(graph, result).find(({ name }) => name === 'scarf.thickness')!;
     const kind = graph.quantity(result)!.kind;
     const asked: Backwards = { result, kind, by, wanted: 'exactly', value, ...more };
-    const found = end(foundBackwards(graph, asked));
-    return { found, writes: toWrite(found, asked), says: foundInWords(found, asked, say) };
+    const found = end(foundBackwards(graph, asked, plainShown));
+    return {
+      found,
+      writes: found.writes.map(({ value: written }) => written),
+      says: foundInWords(found, asked, say),
+    };
   };
 
   test('one answer: the thickness of a taper is the taper over the slope', () => {
@@ -169,8 +173,8 @@ describe('backwards', () => {
     expect(found.met[0]!.from).toBeNear(0.015, 0, 1e-9);
     expect(writes).toStrictEqual([0.018]);
     const { writes: thick } = back('scarf.only', 30, { wanted: 'at most' });
-    // 1/30 m = 33.333 mm; no thinner.
-    expect(thick).toStrictEqual([0.03334]);
+    // 1/30 m = 33.333 mm; no thinner, to the tenth.
+    expect(thick).toStrictEqual([0.0334]);
   });
 
   test('a size that is sold: from where to where it stays the same', () => {
