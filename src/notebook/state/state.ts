@@ -12,6 +12,7 @@ import {
   type Log,
   nothingBuilt,
   type OwnNotebooks,
+  type SweepAsk,
   type Sweeps,
   type Table,
 } from '../../boat';
@@ -139,6 +140,13 @@ export function reshape(state: BookState, edit: TableEdit, chooses: (name: strin
     entries: carried(state.entries),
     second: state.second && carried(state.second),
     asBuilt: { measured: carried(state.asBuilt.measured), cut: Object.fromEntries(cut) },
+    sweeps: Object.fromEntries(
+      // What went stays as it was asked, and the graph says that there is no such number.
+      Object.entries(state.sweeps).map(([cell, ask]) => [
+        cell,
+        carried({ ...ask }) as Record<keyof SweepAsk, string>,
+      ]),
+    ),
   };
   return write(next, writes);
 }

@@ -1,19 +1,11 @@
 /** From a result that is wanted back to what brings it: where, over all that an input may be, it comes to that. */
-import { type Where, type Aim, where } from '../../kernel';
-import { isIssue, type KindId, type Shown } from '../../measure';
+import { type Where, where } from '../../kernel';
+import { isIssue, type Shown } from '../../measure';
 import type { Graph } from '../graph/graph';
-import type { Mover } from './movers';
 import { type SweepSpan, usualSpan, wholeSpan } from './span';
 import type { SayNumber } from './say-number';
 import { type NumberToWrite, numbersToWrite } from './to-write';
-
-export interface Backwards {
-  readonly result: string;
-  readonly kind: KindId;
-  readonly by: Mover;
-  readonly wanted: Aim;
-  readonly value: number;
-}
+import type { Backwards } from './wanted';
 
 export interface FoundBack extends Where {
   /** What was looked through: all that the entry takes. */

@@ -38,10 +38,13 @@ export interface Gap {
 
 const MOST_LINES = 6;
 
+/** As when its station was taken out of the table. */
+const noNumber = (name: string): string => `there is no number "${name}" on this boat; choose another`;
+
 /** What is asked, held against the graph. @returns a sweep, or why it is none, as a sentence without its full stop */
 export function sweepFrom(ask: SweepAsk, graph: Graph, shown: Shown): Sweep | Issue {
   const of = graph.quantity(ask.result);
-  if (!of) return issue(`there is no number "${ask.result}"`);
+  if (!of) return issue(noNumber(ask.result));
   if (of.kind === 'choice') return issue(`${of.meaning} is a choice; only numbers can be drawn`);
   const all = moversOf(graph, ask.result);
   const found = (name: string): Mover | Issue =>
@@ -49,7 +52,7 @@ export function sweepFrom(ask: SweepAsk, graph: Graph, shown: Shown): Sweep | Is
     issue(
       graph.has(name)
         ? `${of.meaning} does not hang on ${graph.quantity(name)?.meaning ?? name} as things stand`
-        : `there is no number "${name}"`,
+        : noNumber(name),
     );
   const against = found(ask.against);
   if (isIssue(against)) return against;

@@ -12,7 +12,7 @@ import {
   type WriteOptions,
 } from '../../measure';
 import { shelfOf } from '../../measure/sold';
-import type { Backwards } from './backwards';
+import type { Backwards } from './wanted';
 
 export interface NumberToWrite {
   /** SI: what the text reads back as. */

@@ -4,13 +4,8 @@ import type { Instance } from '../../cells';
 import type { Aim } from '../../kernel';
 import { type Issue, isIssue, read } from '../../measure';
 import { moversOf } from '../../notebook/sweep/movers';
-import {
-  type Backwards,
-  comesToInWords,
-  type FoundBack,
-  foundBackwards,
-  foundInWords,
-} from '../../notebook/sweep/backwards';
+import { comesToInWords, type FoundBack, foundBackwards, foundInWords } from '../../notebook/sweep/backwards';
+import type { Backwards } from '../../notebook/sweep/wanted';
 import { valueIn } from '../../notebook/sweep/span';
 import { type Bench, sayWith, useBench } from '../bench';
 import { TryKey } from '../try-key';

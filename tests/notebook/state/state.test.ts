@@ -210,6 +210,16 @@ describe('stations and edges changed', () => {
       measured: { 'frame3.sheer.height': '300 mm' },
       cut: { frame3: { held: { 'frame3.sheer.x': '1 m' }, numbers: { 'frame3.spacing': 0.5 } } },
     },
+    sweeps: {
+      bend: {
+        result: 'bevels.frame3.chineBevel',
+        against: 'frame3.sheer.x',
+        from: '',
+        to: '2 * frame3.sheer.x',
+        lines: 'keelson.width',
+        at: '20 mm or frame3.sheer.height',
+      },
+    },
   };
   const other = { ...table, name: 'other' };
 
@@ -231,7 +241,16 @@ describe('stations and edges changed', () => {
       notebooks: start.notebooks,
       log: start.log,
       lessons: start.lessons,
-      sweeps: start.sweeps,
+      sweeps: {
+        bend: {
+          result: 'bevels.mould.chineBevel',
+          against: 'mould.sheer.x',
+          from: '',
+          to: '2 * mould.sheer.x',
+          lines: 'keelson.width',
+          at: '20 mm or mould.sheer.height',
+        },
+      },
     });
   });
 
@@ -240,6 +259,7 @@ describe('stations and edges changed', () => {
     expect(gone.entries).toStrictEqual({ 'frame2.sheer.x': 'frame3.sheer.x - 0.5 m', 'bend.edge': 'sheer' });
     expect(gone.second).toStrictEqual({ 'frame2.sheer.height': 'frame3.sheer.height' });
     expect(gone.asBuilt).toStrictEqual({ measured: {}, cut: {} });
+    expect(gone.sweeps).toStrictEqual(start.sweeps);
   });
 
   test('entries may be written with the same stroke, into the version in hand', () => {

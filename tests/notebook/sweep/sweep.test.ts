@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { SweepAsk } from '../../../src/boat';
 import { isIssue, type KindId, plainShown, writeInPicture } from '../../../src/measure';
 import { moversOf } from '../../../src/notebook/sweep/movers';
-import { type Backwards, foundBackwards, foundInWords } from '../../../src/notebook/sweep/backwards';
+import { foundBackwards, foundInWords } from '../../../src/notebook/sweep/backwards';
+import type { Backwards } from '../../../src/notebook/sweep/wanted';
 import { type Sweep, sweepFrom, swept } from '../../../src/notebook/sweep/sweep';
 import { sweepChart } from '../../../src/notebook/sweep/sweep-chart';
 import { bench, derived, given } from '../small-graph';
@@ -121,7 +122,7 @@ describe('a sweep', () => {
   });
 
   test('that can’t be drawn says why', () => {
-    expect(why({ result: 'no.such' })).toBe('there is no number "no.such"');
+    expect(why({ result: 'no.such' })).toBe('there is no number "no.such" on this boat; choose another');
     expect(why({ against: 'scarf.boards' })).toContain('does not hang on');
     expect(why({ from: '30 mm', to: '20 mm' })).toContain('the other way round');
     expect(why({ from: 'thick' })).toContain('thick');
