@@ -39,6 +39,7 @@ export { leastChange } from './least-change';
 export type { LinearCondition } from './least-change';
 export { leastHeight, turned } from './least-height';
 export type { LeastHeight } from './least-height';
+export { bar, block, loft } from './loft';
 export { bridge, joined, mirrored, polygonMesh, reversed } from './mesh';
 export type { Mesh } from './mesh';
 export { meshVolume, surfaceCentroid } from './mesh-measure';

@@ -291,8 +291,9 @@ export const edges: Readonly<Record<string, readonly string[]>> = {
   flotation: [
     'lacks > 0 m^3',
     'foam > fitted',
-    'aim == "level" and where == "under"',
-    'aim == "level" and lacks <= 0 m^3 and abs(ahead) > 0.1 * long',
+    'swampedLies < 1 or swampedLies > 1',
+    'swampedLies == 1 and swampedStiff <= 0 m',
+    'aim == "level" and swampedLies == 1 and (noneHeel > 10° or noneUnder > 152.4 mm or noneOut <= 0 m or middleHeel > 10° or middleUnder > 152.4 mm or middleOut <= 0 m or sideHeel > 30° or sideUnder > 304.8 mm or sideOut <= 0 m)',
   ],
   lift: [
     'people > 2',

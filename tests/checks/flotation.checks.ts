@@ -1,5 +1,7 @@
 /** Flotation: what people, gear and motor weigh in water by the US federal rule, and the foam that holds them up. */
 import { flotation } from '../../src/cells/afloat/flotation';
+import { box } from '../boat/shapes';
+import { tableThrough } from '../cells/shape/table-through';
 import { tryCell } from '../cells/try-cell';
 import type { Check } from './check';
 
@@ -17,6 +19,23 @@ const pounds = (more: Readonly<Record<string, string>>, ...keys: readonly string
 };
 /** Iron that stands for a weight under water, as the weight. */
 const IRON = 1 - (62.4 * LB) / CUBIC_FOOT / 7850;
+/** A box that nothing but foam bears, by hand. */
+const boxTable = tableThrough(box(4, 1.6, 0.6));
+const strips = {
+  drive: 'hand',
+  fills: '100 %',
+  fitted: '0.36 m^3',
+  seat: '200 mm',
+  peopleForward: '2 m',
+  foamDensity: '32 kg/m^3',
+  thick: '150 mm',
+  stripDown: '300 mm',
+  below: '50 mm',
+  hanging: '2',
+  person: '75 kg',
+};
+const onStrips = (more: Readonly<Record<string, string>>) =>
+  tryCell(flotation, { ...bare, ...strips, ...more }, boxTable);
 const outboard = { drive: 'outboard', equipment: '160 lb', rated: '0 hp' };
 
 const law = (
@@ -192,4 +211,41 @@ export const rows: readonly Check[] = [
     'ABYC S-30 Table 1A, as a builders’ page reproduces it; 33 CFR 183.220 for what is counted',
     () => pounds({ ...outboard, rated: `${15 * HP} W` }, 'motorSinks'),
   ),
+  {
+    id: 'Q13',
+    cell: 'flotation',
+    what: 'a box full of water on two strips of foam: sheer out of the water, metacentric height, and heel with all on one side',
+    input:
+      'box 4 m by 1.6 m by 0.6 m; strips 4 m long, 0.15 m broad, 0.25 m to 0.55 m up, 32 kg/m³; two of 75 kg in the water, 2/15 of each at the sheer',
+    // 31.52 kg push aside 31.534 L of 999.552 kg/m3: over 1.2 m2 they stand 26.278 mm in the water.
+    expected: [323.7216, 19809.728, 1.46737],
+    unit: 'mm, mm, °',
+    tolerance: 0.01,
+    source:
+      'Archimedes’ principle; KB + I/V - KG of two strips, I = 2 (4 × 0.15) (0.725² + 0.15²/12) m⁴; tan θ (GM + ½ BM tan² θ) = 20 kg × 0.8 m over 31.52 kg',
+    known: 'closed form',
+    obtain: () => {
+      const round = onStrips({ lying: 'round' });
+      const abeam = onStrips({ lying: 'abeam' });
+      const degrees = (abeam.number('swampedHeel') * 180) / Math.PI;
+      return [1000 * round.number('swampedLow'), 1000 * round.number('swampedStiff'), degrees];
+    },
+  },
+  {
+    id: 'Q14',
+    cell: 'flotation',
+    what: 'a box full of water on two strips of foam, by the test with half of the people on one side: heel, and what of both ends is out in the middle',
+    input:
+      'the same; people 270 kg and 300 kg in all, by hand: 18 kg of them on one side, 6 in from it, 4 in above a seat of 200 mm, and gear of 7.5 kg in the middle',
+    expected: [1.05942, 319.0816],
+    unit: '°, mm',
+    tolerance: 0.01,
+    source:
+      '33 CFR 183.320 and 183.330: 2/15 of the people, halved, and 25 % of the rest; tan θ (GM + ½ BM tan² θ) = 18 kg × 0.6476 m over 37.02 kg',
+    known: 'closed form',
+    obtain: () => {
+      const one = onStrips({ persons: '270 kg', weight: '300 kg' });
+      return [(one.number('sideHeel') * 180) / Math.PI, -1000 * one.number('sideUnder')];
+    },
+  },
 ];

@@ -46,6 +46,24 @@ export const flotationInputs = {
     note: 'what the rule asks, until you type what stands in her',
   }),
   bay: choice('Bay forward of', { options: 'stations', preset: 'frame3' }),
+  lying: choice('Full of water, with', {
+    options: [
+      { id: 'none', label: 'nobody aboard' },
+      { id: 'middle', label: 'people and gear in the middle' },
+      { id: 'side', label: 'half the people to one side' },
+      { id: 'round', label: 'people in the water, all round' },
+      { id: 'abeam', label: 'people in the water, on one side' },
+    ],
+    preset: 'middle',
+  }),
+  hanging: input('count', 'People in the water', {
+    from: 'weights.people',
+    preset: '2',
+    min: '0',
+    max: '20',
+    step: '1',
+    note: 'who hold on to her; no more than she holds up',
+  }),
 
   rated: input('power', 'Power on her plate', {
     from: 'capacity.power',
@@ -205,12 +223,13 @@ export const flotationInputs = {
   peopleForward: place('People sit, forward', 'weights.peopleForward', '1 m', WEIGHTS),
   seat: fromBoat('thwart.height'),
   motorForward: place('Motor, forward', 'weights.motorForward', '1 m', WEIGHTS),
-  long: input('length', 'Length of the boat', {
-    from: 'hull.length',
-    preset: '4.5 m',
-    min: '1 m',
-    max: '40 m',
+  motorHeight: input('length', 'Motor, height', {
+    from: 'weights.motorHeight',
+    preset: '300 mm',
+    min: '-2 m',
+    max: '5 m',
     step: '50 mm',
+    note: 'above the base line',
   }),
   hullForward: place('Hull’s centre, forward', 'weights.hullForward', '1 m', WEIGHTS),
 } as const;

@@ -3,6 +3,7 @@ import { outboardOf, outboardsNow, swampedMotor } from '../../trade/outboard-wei
 import { type CellFunction, step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
 import { here, laid } from './flotation-facts';
+import { swampedSteps } from './swamped-steps';
 import type { flotationInputs } from './flotation-inputs';
 import { GEOMETRY } from '../../trade/sources';
 
@@ -133,6 +134,8 @@ export const flotationSteps = {
     GEOMETRY,
   ),
   aheadBy: step('length', 'abs(ahead)', 'the same, whichever way', GEOMETRY),
+
+  ...swampedSteps,
 
   // To try it in shallow water.
   ironMiddle: step(

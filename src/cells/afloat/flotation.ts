@@ -1,5 +1,6 @@
 /** Flotation: foam to buy so that she floats when she is full of water, where it goes, and how she lies with it. */
 import { defineCell } from '../form/define';
+import { firstOf } from '../form/in-words';
 import { tableOf } from '../form/row-quantities';
 import { drawFlotation } from './flotation-drawing';
 import { flotationInputs } from './flotation-inputs';
@@ -12,11 +13,12 @@ export const flotation = defineCell({
   question: 'How much foam keeps her up when she is full of water, and where does it go?',
   inputs: flotationInputs,
   groups: {
+    'In which bay': ['bay'],
     'What hangs on it': ['rated', 'equipment', 'finish', 'finishDensity', 'metal', 'metalDensity'],
     'Her wood': ['wood', 'wetDensity', 'credit'],
     'Where it goes': ['where', 'below', 'stripDown', 'thick', 'seat', 'fills'],
     'The foam': ['fitted', 'foamDensity', 'soak', 'waste', 'sheetLong', 'sheetWide', 'sheetThick'],
-    'People and motor': ['person', 'peopleForward', 'motorForward', 'hullForward', 'long'],
+    'People and motor': ['hanging', 'person', 'peopleForward', 'motorForward', 'motorHeight', 'hullForward'],
   },
   functions: flotationFunctions,
   steps: flotationSteps,
@@ -27,16 +29,44 @@ export const flotation = defineCell({
   ],
   inWords: [
     'Under water {sinks} must be held up: {peopleSink} for people, {gearSinks} for gear, {motorSinks} for the motor and {partsSink} for what is built in. Buy {toBuy} of foam, {sheets} {sheets?sheet:sheets}.',
-    {
-      when: 'aheadBy < 50 mm',
-      says: 'The foam’s middle lies under theirs, and she floats level fore and aft.',
-      otherwise: {
-        when: 'ahead < 0 mm',
-        says: 'Their middle lies {aheadBy} abaft the foam’s: her stern floats lower.',
-        otherwise: 'Their middle lies {aheadBy} ahead of the foam’s: her bow floats lower.',
-      },
-    },
     'She holds up {hands} {hands?person who hangs:people who hang} on, or {sitting} who {sitting?sits:sit} in her.',
+    firstOf(
+      [
+        { when: 'lying == "none"', says: 'Full of water, with nobody aboard,' },
+        { when: 'lying == "middle"', says: 'Full of water, with people and gear in the middle,' },
+        { when: 'lying == "side"', says: 'Full of water, with half of the people to one side,' },
+        { when: 'lying == "round"', says: 'Full of water, with {hang} in it all round her,' },
+      ],
+      'Full of water, with {hang} in it on one side,',
+    ),
+    firstOf(
+      [
+        { when: 'swampedLies == 0', says: 'she goes down.' },
+        { when: 'swampedLies == 2', says: 'she stands on end.' },
+      ],
+      [
+        firstOf(
+          [
+            { when: 'swampedHeel > 90°', says: 'she turns her keel up,' },
+            { when: 'swampedHeel < 1°', says: 'she lies upright,' },
+          ],
+          'she lies over by {swampedHeel},',
+        ),
+        firstOf(
+          [
+            { when: 'swampedTilt < 1°', says: 'level fore and aft,' },
+            { when: 'swampedTrim > 0°', says: 'her bow {swampedTilt} down,' },
+          ],
+          'her stern {swampedTilt} down,',
+        ),
+        {
+          when: 'swampedLow < 0 mm',
+          says: 'her sheer {swampedBy} under where it is lowest.',
+          otherwise: 'her sheer {swampedBy} out where it is lowest.',
+        },
+        'Her metacentric height is {swampedStiff} then. With her wood counted, {dryHands} in the water can hold on before her sheer goes under.',
+      ],
+    ),
   ],
   table: tableOf({
     caption: 'Foam by the bays, forward of each station, both sides',
@@ -61,19 +91,41 @@ export const flotation = defineCell({
       weight: 'stop',
     },
     {
-      when: 'aim == "level" and where == "under"',
-      says: 'Foam low down under the thwarts holds her up, and lets her roll over once she is swamped: level flotation wants it high, against the sides.',
-      limit: 'Coast Guard, Boatbuilder’s Handbook, chapter on flotation',
-      weight: 'mind',
+      when: 'swampedLies != 1',
+      says: {
+        when: 'swampedLies == 0',
+        says: 'Full of water, so laden, she goes down, her wood’s lift counted.',
+        otherwise:
+          'Full of water, so laden, she stands on end: make room for more foam there, and spread it along her.',
+      },
+      limit: 'balance of weight and buoyancy',
+      weight: 'stop',
     },
     {
-      when: 'aim == "level" and lacks <= 0 m^3 and aheadBy > long / 10',
+      when: 'swampedLies == 1 and swampedStiff <= 0 mm',
+      says: 'Full of water she won’t stay upright: her metacentric height is {swampedStiff}. Foam high up, against the sides, keeps her so.',
+      limit: 'balance of weight and buoyancy',
+      weight: 'stop',
+    },
+    {
+      when: 'aim == "level" and swampedLies == 1 and noneMeets * middleMeets * sideMeets == 0',
       says: [
-        'What hangs on the foam has its middle {aheadBy}',
-        { when: 'ahead < 0 mm', says: 'abaft', otherwise: 'ahead of' },
-        'the foam’s: one end may go under. Make room for more foam at that end.',
+        'By the tests of the US rule',
+        {
+          when: 'noneMeets == 0',
+          says: 'with nobody aboard she heels {noneHeel}, her lower end {noneUnder} under (at most 10° and 6 in, 152 mm);',
+        },
+        {
+          when: 'middleMeets == 0',
+          says: 'with people and gear in the middle she heels {middleHeel}, her lower end {middleUnder} under (at most 10° and 6 in, 152 mm);',
+        },
+        {
+          when: 'sideMeets == 0',
+          says: 'with half of the people to one side she heels {sideHeel}, her lower end {sideUnder} under (at most 30° and 12 in, 305 mm);',
+        },
+        'and the other end is to be out.',
       ],
-      limit: 'a tenth of her length; common practice, no source',
+      limit: '33 CFR 183.225 to 183.235 and 183.325 to 183.335',
       weight: 'mind',
     },
   ],
@@ -83,7 +135,7 @@ export const flotation = defineCell({
     'Foam poured in place gives off isocyanate: the maker’s sheet says which mask and how much air. Sheet foam is cut, not sanded.',
     'Foam in the bilge, or near fuel, must stand petrol, oil and water by the rule, or it is gone when it is needed: ask for its sheet.',
     'Fix it to the boat, not under loose boards: each block pulls upward with nearly its volume in water. Leave a way for air and drain water, or frames rot behind it.',
-    'How far she heels is not worked out here: a wooden hull full of water lies as her wood, her foam and her people have it.',
+    'How she lies counts her wood in full, at its wet density, and the people only as the rule has them; the foam to buy and the people held up count of it what you say. Seats, decks and boxes that hold air or water back are not seen, nor waves.',
   ],
   sources: [
     {

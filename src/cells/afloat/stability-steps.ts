@@ -3,7 +3,7 @@ import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
 import { breadths, byUk, byUs, held, openEdge, own, sheerEdge, upright } from './stability-facts';
 import type { stabilityInputs } from './stability-inputs';
-import { CUSTOM, GEOMETRY } from '../../trade/sources';
+import { CUSTOM } from '../../trade/sources';
 
 const DERRETT = 'D. R. Derrett, Ship Stability for Masters and Mates; from memory';
 const US = '46 CFR 178.330, edition of 2015';
@@ -120,12 +120,13 @@ export const stabilitySteps = {
     '1 where she floats when she is full of water',
     'Archimedes’ principle: what foam and wood hold up less what sinks',
   ),
-  swampedBy: step(
-    'length',
-    'abs(swampedAhead)',
-    'how far off the foam’s middle the weight hangs then, whichever way',
-    GEOMETRY,
+  swampedOver: step(
+    'count',
+    'swampedHeel > 90° ? 1 : 0',
+    '1 where she turns over with them',
+    'nothing but a comparison',
   ),
+  swampedTilt: step('angle', 'abs(swampedTrim)', 'her trim then, whichever way', 'nothing but its size'),
   swampedShort: step(
     'count',
     'max(0, people - swampedHands)',

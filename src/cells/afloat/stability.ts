@@ -17,7 +17,7 @@ export const stability = defineCell({
     'The people and the rules': ['person', 'usPerson', 'breadth'],
     'Deck and cockpit': ['deckLength', 'cockpit', 'sideDeck', 'coaming'],
     'Loose water in the bilge': ['looseLength', 'looseBreadth', 'looseParts'],
-    'Full of water': ['swampedLift', 'swampedHands', 'swampedAhead'],
+    'Full of water': ['swampedLift', 'swampedHands', 'swampedHeel', 'swampedTrim'],
     'All aboard': ['mass', 'centreForward', 'centreHeight', 'density'],
   },
   steps: stabilitySteps,
@@ -75,14 +75,25 @@ export const stability = defineCell({
           { when: 'swampedHands < 1', says: 'Full of water she floats, with nobody hanging on.' },
         ],
         [
-          'Full of water she floats with {swampedHands} {swampedHands?person:people} hanging on,',
-          firstOf(
-            [
-              { when: 'swampedBy < 50 mm', says: 'level fore and aft.' },
-              { when: 'swampedAhead > 0 mm', says: 'her bow lower.' },
+          'Full of water she holds up {swampedHands} {swampedHands?person:people};',
+          {
+            when: 'swampedOver == 1',
+            says: 'with yours she turns over.',
+            otherwise: [
+              {
+                when: 'swampedHeel < 1°',
+                says: 'with yours she lies upright,',
+                otherwise: 'with yours she lies over by {swampedHeel},',
+              },
+              firstOf(
+                [
+                  { when: 'swampedTilt < 1°', says: 'level fore and aft.' },
+                  { when: 'swampedTrim > 0°', says: 'bow {swampedTilt} down.' },
+                ],
+                'stern {swampedTilt} down.',
+              ),
             ],
-            'her stern lower.',
-          ),
+          },
         ],
       ),
     ],
@@ -159,7 +170,7 @@ export const stability = defineCell({
     'Flat water, no wind, people who keep still: nothing here says what waves, wind, a tow or a jump do to her. Whoever carries others for pay, or has doubts, asks a licensed naval architect; local law comes first.',
     'Both rules were written for other boats, with trials and parts that are not reckoned here: of the US rule its wind, and the height that it sets its people at, 30 in (762 mm) above the deck. They are yardsticks, and pass no boat.',
     'Beyond the heel at which water comes in the curve is of a hull that stays closed. An open boat fills there, and her lever is gone.',
-    'Full of water: foam and wood say only whether she stays up, and which end floats lower. Whether she stays upright, and how far she rolls when hands pull at one side, is not worked out. Swamp her in shallow water and see.',
+    'Full of water: whether she stays upright, and how far she rolls when hands pull at one side, the flotation works out for flat water and a hull that hides no air. Swamp her in shallow water and see.',
     'All aboard but the people who move is taken on the centreline, and nothing shifts. Cut-outs of the transom are not seen: water comes in there first.',
   ],
   sources: [

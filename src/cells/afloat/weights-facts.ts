@@ -123,7 +123,7 @@ interface PartAboard {
 const NONE: PartAboard = { mass: 0, x: 0, z: 0 };
 
 /** Every part and all that goes aboard. */
-const partsAboard = fact(
+export const partsAboard = fact(
   'one after the other, each with its mass and its middle',
   GEOMETRY,
   (v: Aboard & GearAboard, { ask }): ReadonlyMap<string, PartAboard> => {

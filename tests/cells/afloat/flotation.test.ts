@@ -121,17 +121,122 @@ describe('a box 4 by 1.6 by 0.6 m, by hand', () => {
   test('says what is amiss', () => {
     expect(says({ fitted: '1 m^3' })).toContain('finds no place');
     expect(says({ fitted: '0.01 m^3' })).toContain('the rule asks for');
-    expect(says({ where: 'under' })).toContain('roll over');
-    expect(says({ peopleForward: '3.9 m', where: 'sides', fitted: '0.28 m^3' })).toContain('ahead of');
-    expect(says({ aim: 'basic', where: 'under' })).toBe('');
+    expect(tried({ aim: 'basic' }).warnings).toStrictEqual([]);
     expect(tried({ weight: '-1 kg' }).issues['weight']).toBeDefined();
   });
 
   test('says which end floats lower', () => {
-    expect(tried({ peopleForward: '3.6 m', fitted: '0.28 m^3' }).words).toContain('her bow floats lower');
-    expect(tried({ drive: 'outboard', fitted: '0.28 m^3', peopleForward: '1 m' }).words).toContain(
-      'her stern floats lower',
+    expect(tried({ peopleForward: '3.2 m', fitted: '0.28 m^3' }).words).toMatch(/her bow [\d.]+° down/);
+    expect(
+      tried({ peopleForward: '0.5 m', weight: '600 kg', persons: '500 kg', fitted: '0.28 m^3' }).words,
+    ).toMatch(/her stern [\d.]+° down/);
+  });
+});
+
+/** Nothing but foam bears her: both strips 4 m long, 0.15 m broad, from 0.25 to 0.55 m up, of 32 kg/m3, full. */
+const strips = {
+  drive: 'hand',
+  finish: '0 kg',
+  metal: '0 kg',
+  wood: '0 kg',
+  soak: '0 %',
+  fills: '100 %',
+  fitted: '0.36 m^3',
+  seat: '200 mm',
+  peopleForward: '2 m',
+  foamDensity: '32 kg/m^3',
+  thick: '150 mm',
+  stripDown: '300 mm',
+  below: '50 mm',
+};
+const onStrips = (entries: Record<string, string>) => tryCell(flotation, { ...strips, ...entries }, boxTable);
+const AREA = 2 * 4 * 0.15;
+/** Of both strips about the centreline. */
+const INERTIA = 2 * (4 * 0.15) * (0.725 ** 2 + 0.15 ** 2 / 12);
+/** So much of it hangs at a height: how deep the strips are in the water, and how stiff she is. */
+const onWater = (hangs: number, at: number) => {
+  const mass = 0.36 * 32 + hangs;
+  const volume = mass / WATER;
+  const deep = volume / AREA;
+  const centre = (0.36 * 32 * 0.4 + hangs * at) / mass;
+  const radius = INERTIA / volume;
+  return { mass, radius, out: 0.35 - deep, stiff: 0.25 + deep / 2 + radius - centre };
+};
+
+describe('full of water, on two strips of foam (closed form)', () => {
+  test('two in the water at her gunwale: how deep, how stiff, level', () => {
+    const one = onStrips({ lying: 'round', hanging: '2', person: '75 kg' });
+    const { out, stiff } = onWater(20, 0.6);
+    expect(one.number('hang')).toBe(2);
+    expect(['fromSide', 'overSeat', 'endReach'].map((key) => one.number(key))).toStrictEqual(
+      [6, 4, 24].map((inches) => expect.closeTo(inches * 0.0254, 9) as number),
     );
+    expect(one.number('swampedLies')).toBe(1);
+    expect(one.number('swampedLow')).toBeCloseTo(out, 6);
+    expect(one.number('swampedBy')).toBeCloseTo(out, 6);
+    expect(one.number('swampedStiff')).toBeCloseTo(stiff, 6);
+    for (const key of ['swampedHeel', 'swampedTrim', 'swampedTilt', 'hangHeel', 'hangTrim'])
+      expect(one.number(key)).toBeCloseTo(0, 6);
+    expect(one.words).toContain('lies upright, level fore and aft');
+  });
+
+  test('on one side they heel her as plumb sides do', () => {
+    const one = onStrips({ lying: 'abeam', hanging: '2', person: '75 kg' });
+    const { mass, radius, stiff } = onWater(20, 0.6);
+    let tan = 0;
+    for (let i = 0; i < 100; i += 1) tan = (20 * 0.8) / mass / (stiff + (radius / 2) * tan ** 2);
+    expect(one.number('swampedHeel')).toBeCloseTo(Math.atan(tan), 5);
+    expect(one.words).toContain('on one side, she lies over by');
+  });
+
+  test('so many leave her gunwale out as the strips bear, and no more', () => {
+    // 0.36 (62.4 lb/ft3 - 32 kg/m3) over 10 kg each, and the strips are under.
+    const one = onStrips({ person: '75 kg' });
+    expect(one.number('hands')).toBe(Math.floor((0.36 * (WATER - 32)) / 10));
+    expect(one.number('dryHands')).toBe(24);
+    expect(onStrips({ person: '200 kg' }).number('dryHands')).toBe(
+      Math.floor((0.36 * (WATER - 32)) / ((2 / 15) * 200)),
+    );
+  });
+
+  test('the three tests of the rule: 10°, 30°, one end out, the other 6 or 12 in under', () => {
+    const load = { persons: '270 kg', weight: '300 kg' };
+    const one = onStrips(load);
+    const seat = 0.2 + 4 * 0.0254;
+    expect(one.number('noneHeel')).toBeCloseTo(0, 6);
+    expect(one.number('noneUnder')).toBeCloseTo(-onWater(0, 0).out, 6);
+    expect(one.number('noneOut')).toBeCloseTo(onWater(0, 0).out, 6);
+    const { out } = onWater(36 + 7.5, seat);
+    expect(one.number('middleHeel')).toBeCloseTo(0, 6);
+    expect([one.number('middleUnder'), one.number('middleOut')].map((v) => v.toFixed(6))).toStrictEqual(
+      [-out, out].map((v) => v.toFixed(6)),
+    );
+    const half = onWater(18 + 7.5, seat);
+    let tan = 0;
+    for (let i = 0; i < 100; i += 1)
+      tan = (18 * (0.8 - 6 * 0.0254)) / half.mass / (half.stiff + (half.radius / 2) * tan ** 2);
+    expect(one.number('sideHeel')).toBeCloseTo(Math.atan(tan), 5);
+    expect(one.number('sideUnder')).toBeCloseTo(-half.out * Math.cos(Math.atan(tan)), 2);
+    expect(one.number('sideOut')).toBeGreaterThan(-one.number('sideUnder'));
+    for (const key of ['noneMeets', 'middleMeets', 'sideMeets']) expect(one.number(key)).toBe(1);
+  });
+
+  test('held up by nothing she goes down; a great weight high up turns her over', () => {
+    const down = onStrips({ fitted: '0.005 m^3', metal: '100 kg' });
+    expect([down.number('swampedLies'), down.number('middleMeets')]).toStrictEqual([0, 0]);
+    expect(down.words).toContain('she goes down');
+    expect(down.warnings.map((one) => one.says).join(' ')).toContain('goes down');
+    const over = onStrips({
+      drive: 'outboard',
+      rated: '90 hp',
+      motorForward: '2 m',
+      motorHeight: '5 m',
+      lying: 'none',
+    });
+    expect(over.number('swampedStiff')).toBeLessThan(0);
+    expect(over.number('swampedHeel')).toBeGreaterThan(Math.PI / 2);
+    expect(over.words).toContain('turns her keel up');
+    expect(over.warnings.map((one) => one.says).join(' ')).toContain('won’t stay upright');
   });
 });
 
@@ -139,4 +244,5 @@ testDrawings(flotation, {
   'along the sides': {},
   'under the thwarts': { where: 'under' },
   none: { fitted: '0 m^3' },
+  'to one side': { lying: 'side' },
 });

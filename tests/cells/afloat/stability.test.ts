@@ -83,7 +83,8 @@ describe('a box 8 by 2 by 1.2 m, half a metre deep (closed form)', () => {
     ['looseLeft', gm - 0.125 / 12 / 8],
     ['swampedFloats', 1],
     ['swampedShort', 0],
-    ['swampedBy', 0],
+    ['swampedTilt', 0],
+    ['swampedOver', 0],
   ])('%s %f', (key, value) => {
     expect(inBox().number(key)).toBeNear(value, 1e-7, 1e-8);
   });
@@ -140,11 +141,14 @@ describe('a box 8 by 2 by 1.2 m, half a metre deep (closed form)', () => {
 
   test('full of water she floats as the flotation has it, or holds nobody up', () => {
     const told = (entries: Readonly<Record<string, string>>) => inBox({ swampedLift: '40 kg', ...entries });
-    expect(told({ swampedHands: '4', swampedAhead: '30 mm' }).words).toContain('4 people hanging on, level');
-    expect(told({ swampedHands: '1', swampedAhead: '60 mm' }).words).toContain(
-      '1 person hanging on, her bow lower',
+    expect(told({ swampedHands: '4', swampedTrim: '0.5°' }).words).toContain(
+      '4 people; with yours she lies upright, level',
     );
-    expect(told({ swampedAhead: '-60 mm' }).words).toContain('her stern lower');
+    expect(told({ swampedHands: '1', swampedTrim: '3°', swampedHeel: '5°' }).words).toContain(
+      '1 person; with yours she lies over by 5°, bow 3° down',
+    );
+    expect(told({ swampedTrim: '-3°' }).words).toContain('upright, stern 3° down');
+    expect(told({ swampedHeel: '170°' }).words).toContain('with yours she turns over.');
     expect(told({ swampedHands: '0' }).words).toContain('nobody hanging on');
     const short = told({ swampedLift: '0 kg', swampedHands: '0' });
     expect(short.number('swampedFloats')).toBe(0);
