@@ -21,22 +21,24 @@ export function useHeld(write: (text: string, run: string) => void): TypedAhead 
   const { keeping } = useBench();
   const latest = useRef(write);
   latest.current = write;
-  const at = useRef({ text: null as string | null, timer: 0, last: 0 });
+  const at = useRef({ text: null as string | null, timer: 0, last: 0, run: 0 });
   const held = useRef<TypedAhead>({
     typed: () => at.current.text,
     type: (text) => {
+      const now = performance.now();
+      // By the letters, not by what is written of them: who types on without a pause takes one step, however long.
+      if (at.current.last === 0 || now - at.current.last > STEP) at.current.run = runs += 1;
       clearTimeout(at.current.timer);
       at.current.text = text;
+      at.current.last = now;
       at.current.timer = window.setTimeout(held.current.flush, PAUSE);
     },
     flush: () => {
-      const { text, timer, last } = at.current;
+      const { text, timer, run } = at.current;
       clearTimeout(timer);
       if (text === null) return;
-      const now = performance.now();
-      if (last === 0 || now - last > STEP) runs += 1;
-      at.current = { text: null, timer: 0, last: now };
-      latest.current(text, `write ${runs}`);
+      at.current.text = null;
+      latest.current(text, `write ${run}`);
     },
   });
   useEffect(() => {
