@@ -2,14 +2,12 @@
  * What a journey needs: pages of the built site in real Chromium, always in the same language
  * and time zone, that fail their test when anything went wrong behind its back.
  *
- * Files of journeys import `openPage` or `onePage`, `shot` and, to stop or restart a server, `serve`.
+ * Files of journeys import `openPage` or `onePage` and, to stop or restart a server, `serve`.
  */
-import { mkdirSync } from 'node:fs';
 import { type Browser, chromium, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll, expect, inject, onTestFinished } from 'vitest';
 import { launchOptions } from '../tools/chromium.mjs';
 import { manifestOf } from '../tools/first-load';
-import { inRoot } from '../tools/root.mjs';
 import { serveSite } from '../tools/site.mjs';
 
 export interface PageOptions {
@@ -206,11 +204,4 @@ function listen(page: Page): readonly string[] {
 /** What went wrong in a page so far. A test that provokes an error reads it here and empties the list. */
 export function troublesOf(page: Page): string[] {
   return troubles.get(page) ?? [];
-}
-
-/** Saves a picture of the whole page as node_modules/.cache/shots/<name>.png, to be looked at. */
-export async function shot(page: Page, name: string): Promise<void> {
-  const dir = inRoot('node_modules/.cache/shots');
-  mkdirSync(dir, { recursive: true });
-  await page.screenshot({ path: `${dir}/${name}.png`, fullPage: true });
 }

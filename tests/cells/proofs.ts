@@ -25,6 +25,23 @@ export function acceptedEntries(cell: Cell): fc.Arbitrary<Readonly<Record<string
   return acceptedValues(cell).map((values) => asEntries(cell, values));
 }
 
+/**
+ * The same for all inputs, or for a few of them while the others stay as they are, since numbers that have to agree
+ * with one another seldom do where each is taken at random.
+ */
+export function someEntries(cell: Cell): fc.Arbitrary<Readonly<Record<string, string>>> {
+  const all = acceptedEntries(cell);
+  const few = fc.tuple(all, fc.array(fc.nat(), { minLength: 1, maxLength: 2 })).map(([entries, chosen]) => {
+    const keys = Object.keys(entries);
+    return Object.fromEntries(
+      chosen
+        .flatMap((at) => keys.slice(at % keys.length, (at % keys.length) + 1))
+        .map((key) => [key, entries[key]!]), // of its own
+    );
+  });
+  return fc.oneof(all, few);
+}
+
 /** Values of the cell's inputs as texts that say exactly them. */
 export const asEntries = (
   cell: Cell,
