@@ -39,7 +39,7 @@ test('the answer is nowhere in the page before the guess, all of it lasts, and w
   await expect.poll(() => code.inputValue()).toMatch(/^BB:.*:BB$/);
   await fold('collect');
   await page.getByLabel('What was handed in').fill(`${await code.inputValue()} BB:cut`);
-  await page.getByRole('region', { name: 'The class', exact: true }).waitFor();
+  await page.getByRole('group', { name: 'The class', exact: true }).waitFor();
   expect(await page.locator('.class-foot tbody').innerText()).toMatch(/Anna\s+Anna\s+5 m too high/);
   expect(await page.locator('.class-faults').innerText()).toMatch(
     /Number 2 can’t be read: its end is missing/,

@@ -1,6 +1,8 @@
 /** What a builder does at the page, and what is seen there, as single steps that journeys are made of. */
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { expect } from 'vitest';
+import { inRoot } from '../tools/root.mjs';
 import { openPage, type PageOptions } from './harness';
 
 export const notebooks = [
@@ -29,6 +31,18 @@ export const lessons: readonly Notebook[] = notebooks.slice(notebooks.indexOf('r
 
 /** Those that are read from top to bottom; of the list of questions one is open at a time (`quick.test.ts`). */
 export const readThrough = notebooks.filter((id) => id !== 'quick-answers' && !lessons.includes(id));
+
+/** The cells of a notebook, as its text places them. */
+const placedIn = (id: string): readonly string[] =>
+  readFileSync(inRoot(`notebooks/${id}.md`), 'utf8').match(/^```cell .+$/gm) ?? [];
+
+/**
+ * Those of them with a cell that the first has not: a cell that both place alike is one and the same, with its drawing,
+ * and what is seen of it in the first need not be seen again.
+ */
+export const withCellsOfTheirOwn: readonly Notebook[] = readThrough.filter(
+  (id, at) => at === 0 || placedIn(id).some((line) => !placedIn(readThrough[0]!).includes(line)),
+);
 
 /**
  * Notebooks made for journeys (`tests/browser/notebooks`): two or three cells under their own names. A page of

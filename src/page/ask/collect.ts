@@ -48,7 +48,7 @@ export function Collect({ page }: { page: NotebookPage }) {
     ${text.trim() !== '' && read.length === 0 ? html`<p>There is nothing in this that was handed in: it begins with BB: and ends with :BB.</p>` : null}
     ${
       rows.length > 0
-        ? html`<div class="table-wrap" tabindex="0" role="region" aria-label="The class">
+        ? html`<div class="table-wrap" tabindex="0" role="group" aria-label="The class">
               <table>
                 <thead><tr><th>Name</th>${seed ? html`<th>Numbers</th>` : null}${asks.map(({ name }) => html`<th key=${name}>${name}</th>`)}</tr></thead>
                 <tbody>${rows.map((row) => html`<tr><th scope="row">${row.name || '(no name)'}</th>${seed ? html`<td>${row.seed}</td>` : null}${row.cells.map(cellWords)}</tr>`)}</tbody>

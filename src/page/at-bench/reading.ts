@@ -8,7 +8,7 @@ import { html, use } from '../html';
 export function Reading({ instance }: { instance: Instance }) {
   const graph = useBench().book.inHand.value;
   const answers = answersOf(instance, (by) => graph.workOut(by));
-  return html`<div class="bench-reading" role="region" tabindex="0" aria-label="Answers">
+  return html`<div class="bench-reading" role="group" tabindex="0" aria-label="Answers">
     <dl class="answers">
       ${answers.map((answer) => use(Answer, { ...answer, name: `${instance.name}.${answer.of}`, key: answer.of }))}
     </dl>

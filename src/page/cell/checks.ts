@@ -24,7 +24,7 @@ export function Checks({ cell, of }: { cell: string; of: string }) {
   }, [cell]);
   if (rows === null) return html`<p>Fetching the checks…</p>`;
   if (rows.length === 0) return html`<p>No check against an outside source is recorded for this cell.</p>`;
-  return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${`Checks: ${of}`}>
+  return html`<div class="table-wrap" tabindex="0" role="group" aria-label=${`Checks: ${of}`}>
     <table>
       <caption>Checked against</caption>
       <thead>

@@ -52,7 +52,7 @@ function Effects({ label, effects, changes }: EffectsProps) {
   const bench = useBench();
   const shown = bench.shown.value;
   const tried = isTried(bench, changes);
-  return html`<div class="table-wrap" tabindex="0" role="region" aria-label=${`What it does: ${label}`}>
+  return html`<div class="table-wrap" tabindex="0" role="group" aria-label=${`What it does: ${label}`}>
     <table class="effects">
       <thead>
         <tr>

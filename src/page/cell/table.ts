@@ -49,7 +49,7 @@ function tableOf(instance: Instance, table: Table, bench: Bench) {
   const most = bench.shown.value.length === 'mm' ? MOST_COLUMNS : MOST_IN_INCHES;
   const parts = partsOf(table.columns.length, most);
   const close = table.columns.length >= Math.min(most, CLOSE_FROM);
-  return html`<div class="table-wrap cell-table" tabindex="0" role="region" aria-label=${table.caption}>
+  return html`<div class="table-wrap cell-table" tabindex="0" role="group" aria-label=${table.caption}>
     ${parts.map(
       ([from, to]) => html`<table class=${close ? 'close' : ''}>
         <caption>${from === 0 ? table.caption : html`<span class="unseen">${table.caption}, further columns</span>`}</caption>

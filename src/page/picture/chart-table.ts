@@ -12,7 +12,7 @@ export function ChartTable({ chart }: { chart: Chart }) {
   const { shown } = useBench();
   const say = (axis: Axis, value: number) => write(value, axis.kind, shown.value).text;
   const none = chart.rows ? '–' : '';
-  const inside = () => html`<div class="table-wrap" tabindex="0" role="region" aria-label=${chart.title}>
+  const inside = () => html`<div class="table-wrap" tabindex="0" role="group" aria-label=${chart.title}>
     <table>
       <thead>
         <tr><th scope="col">${chart.x.label}</th>${columnsOf(chart).map(({ name }) => html`<th scope="col">${name}</th>`)}</tr>
