@@ -1,5 +1,6 @@
 /** A long working of a part of the page, in slices: begun anew when what it hangs on is another, and never waited for. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { toTheEnd } from '../kernel/to-the-end';
 import { printing } from './printing';
 import { inSlices } from './slices';
 
@@ -30,11 +31,4 @@ export function useSlices<T>(make: () => Generator<number, T>, on: readonly unkn
   // Paper waits for nothing.
   if (printing.value && sliced.made === null) return { made: toTheEnd(make()), done: null };
   return sliced;
-}
-
-function toTheEnd<T>(steps: Generator<number, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }

@@ -9,6 +9,7 @@ import { parseNotebook } from '../notebook/markdown';
 import { wholeCatalogue } from '../notebook/graph/whole-catalogue';
 import { type Request, readArguments } from './arguments';
 import { type BoatAsked, boatNamed, type ReadFile } from './boat';
+import { type AskedFurther, askedFurther } from './further';
 import { help } from './help';
 
 export interface Reckoned {
@@ -22,7 +23,7 @@ export interface Reckoned {
 
 /**
  * Runs the command.
- * @param args the words after the command's own name: BOAT NAME... [--set NAME='ENTRY']...
+ * @param args the words after the command's own name: see `help.ts`
  * @param readFile reads a boat file, as text
  */
 export function reckon(args: readonly string[], readFile: ReadFile): Reckoned {
@@ -37,7 +38,18 @@ export function reckon(args: readonly string[], readFile: ReadFile): Reckoned {
     ...faultsOfSet(graph, asked, isLines),
     ...faultsOfNames(graph, asked),
   ];
-  return faults.length > 0 ? refuse(faults) : { out: valuesAsJson(graph, asked.names), err: '', code: 0 };
+  if (faults.length > 0) return refuse(faults);
+  return asked.further ? furtherOf(graph, asked, asked.further) : printed(valuesOf(graph, asked.names));
+}
+
+const printed = (all: object): Reckoned => ({ out: `${JSON.stringify(all, null, 2)}\n`, err: '', code: 0 });
+
+function furtherOf(graph: Graph, { names }: Request, further: AskedFurther): Reckoned {
+  const other = 'against' in further ? further.against : further.by;
+  if (!graph.has(other)) return refuse([unknown(graph, other)]);
+  const all = names.map((name) => [name, askedFurther(graph, name, further)] as const);
+  const amiss = all.flatMap(([, found]) => (isIssue(found) ? [found.issue] : []));
+  return amiss.length > 0 ? refuse(amiss) : printed(Object.fromEntries(all));
 }
 
 function refuse(sentences: readonly string[]): Reckoned {
@@ -132,11 +144,12 @@ function unknown(graph: Graph, name: string): string {
   return unknownName(name, graph.names);
 }
 
-function valuesAsJson(graph: Graph, names: readonly string[]): string {
-  const values = names.map((name) => {
-    const value = graph.value(name);
-    const unit = typeof value === 'number' ? kindOf(graph.quantity(name)!.kind).si : ''; // all names are there
-    return [name, { value, unit }] as const;
-  });
-  return `${JSON.stringify(Object.fromEntries(values), null, 2)}\n`;
+function valuesOf(graph: Graph, names: readonly string[]): object {
+  return Object.fromEntries(
+    names.map((name) => {
+      const value = graph.value(name);
+      const unit = typeof value === 'number' ? kindOf(graph.quantity(name)!.kind).si : ''; // all names are there
+      return [name, { value, unit }];
+    }),
+  );
 }
