@@ -12,7 +12,7 @@ export {
 } from './dimension';
 export { type Kind, type KindId, kindOf, kinds, type Ladder, sayDimension } from './kinds';
 export { plainShown, type Shown, shownUnit } from './shown';
-export { nameOf, nearestNames, unknownName, wordsOf, wrongSort } from './names';
+export { nameOf, nearestNames, unknownName, upToComma, wordsOf, wrongSort } from './names';
 export { type Expression, longestEntry, read, type Reading, type ReadOptions } from './read';
 export { callByNumber, putUp, type SizesSold, shelfOf, type SoldSize } from './sold';
 export { inchText, inchTwin } from './twin';

@@ -118,3 +118,7 @@ export function nameOf(words: string): string {
     .map((part, i) => (i === 0 ? part.charAt(0).toLowerCase() : part.charAt(0).toUpperCase()) + part.slice(1))
     .join('');
 }
+
+/** What a thing is, without what is said of it further; never so short that it leads on to what is left out. */
+export const upToComma = (text: string): string =>
+  (/^.+?(?<!(?:^| )(?:and|or|of|the))(?=\s*[,;:(]|$)/.exec(text)?.[0] ?? text).trim();

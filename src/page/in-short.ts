@@ -1,9 +1,9 @@
 /** What a quantity is, short enough for a line, wherever it is spoken of away from its own field. */
 import type { Instance } from '../cells';
-import { wordsOf } from '../measure';
+import { upToComma, wordsOf } from '../measure';
 import type { Bench } from './bench';
 import { notebookWith, openHead } from './library';
-import { readable, upToComma } from './words';
+import { readable } from './words';
 
 export const small = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;

@@ -1,5 +1,5 @@
 /** Words about quantities that any part of the page may need at once: readable names, and what a missing value waits for. */
-import { type Issue, wordsOf } from '../measure';
+import { type Issue, upToComma, wordsOf } from '../measure';
 import type { Bench } from './bench';
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -20,5 +20,3 @@ export function waitsFor(bench: Bench, why: Issue): string {
   const meaning = upToComma(quantity.meaning);
   return /^(what|how|whether|where) /.test(meaning) ? meaning : `the ${meaning}`;
 }
-
-export const upToComma = (text: string): string => text.split(/[,;:(]/)[0]!.trim(); // split gives at least one

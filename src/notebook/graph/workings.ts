@@ -1,6 +1,6 @@
 /** How the nodes of a graph are worked out: entries by what is written, quantities by their own functions. */
 import type { Derived, Given, Hull, Read, Value } from '../../boat';
-import { type Issue, isIssue, issue, type Shown, unknownName } from '../../measure';
+import { type Issue, isIssue, issue, type Shown, unknownName, upToComma } from '../../measure';
 import type { Findings } from './findings';
 import { chosenBy, linkIn, rangeOf, readBuilt, readGiven, type Surroundings } from './given';
 import { type EntryHeld, FactHeld, finite, type Held } from './held';
@@ -116,11 +116,10 @@ export function workingsOf({ places, now, network: networkNow, shown, findings }
       ask(otherId('names'));
       return now().catalogue.names();
     },
-    meaningOf: (name) =>
-      now()
-        .catalogue.find(name)
-        ?.meaning.split(/[,;:(]/)[0]
-        ?.trim(),
+    meaningOf: (name) => {
+      const of = now().catalogue.find(name);
+      return of && upToComma(of.meaning);
+    },
   };
   const ranges = new WeakMap<Given, ReturnType<typeof rangeOf>>();
   function outOfRange(of: Given): ReturnType<typeof rangeOf> {

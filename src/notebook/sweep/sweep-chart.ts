@@ -1,7 +1,7 @@
 /** A sweep as the data of a graph, with what it shows in words. */
 import type { Chart, ChartLine } from '../../cells';
 import { FIRST_LOOK } from '../../kernel/sampling';
-import { wordsOf } from '../../measure';
+import { upToComma, wordsOf } from '../../measure';
 import type { Graph } from '../graph/graph';
 import type { SweptLimit } from './limits-along';
 import { limitsDrawn, limitsInWords } from './limits-drawn';
@@ -46,10 +46,9 @@ export function sweepChart(
 }
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-const upTo = (text: string) => text.split(/[,;:(]/)[0]!.trim(); // split gives at least one
 
 const titleOf = ({ meaning, against }: Sweep): string =>
-  `${capital(upTo(meaning))}, by ${lower(upTo(against.given.label ?? against.given.meaning))}`;
+  `${capital(upToComma(meaning))}, by ${lower(upToComma(against.given.label ?? against.given.meaning))}`;
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
 function nameOfAxis(name: string, label?: string): string {

@@ -3,7 +3,7 @@ import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Bench, optionsFor } from '../bench';
 import { fieldOf, giverOf } from '../input/owner';
-import { beginning } from '../input/whence';
+import { beginning } from '../input/beginning';
 import { inShortWithin } from '../in-short';
 import { tiedValue } from './versions';
 

@@ -5,7 +5,7 @@ import type { Graph } from '../../notebook';
 import { sayOf, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
 import { html, use } from '../html';
-import { upToComma } from '../words';
+import { upToComma } from '../../measure';
 
 const MOST_OFFERED = 8;
 

@@ -1,54 +1,29 @@
 /** What can be asked further of a cell: its numbers, and the numbers that each hangs on, under names that are read. */
 import type { Instance } from '../../cells';
-import { isIssue, wordsOf } from '../../measure';
+import { isIssue } from '../../measure';
 import type { Graph } from '../../notebook';
 import { type Mover, moversOf } from '../../notebook/sweep/movers';
+import type { Bench } from '../bench';
 import { html } from '../html';
+import { inShort } from '../in-short';
 import { capital, readable } from '../words';
-
-export interface NumberNamed {
-  readonly name: string;
-  readonly label: string;
-}
-export interface NamedGroup {
-  readonly label: string;
-  readonly of: readonly NumberNamed[];
-}
-
-/** Numbers of a cell: its answers, then what it works out on the way. */
-export function resultsOf({ cell, name }: Instance, graph: Graph): readonly NamedGroup[] {
-  const isNumber = (key: string) => {
-    const quantity = graph.quantity(`${name}.${key}`);
-    return quantity !== undefined && quantity.kind !== 'choice' && !('preset' in quantity);
-  };
-  const answers = cell.answers.filter(({ of }) => isNumber(of));
-  const keys = new Set(answers.map(({ of }) => of));
-  const steps = Object.keys(cell.steps).filter((key) => !keys.has(key) && isNumber(key));
-  return [
-    {
-      label: 'Answers',
-      of: answers.map(({ of, label }) => ({ name: `${name}.${of}`, label: capital(label) })),
-    },
-    {
-      label: 'On the way',
-      of: steps.map((key) => ({ name: `${name}.${key}`, label: capital(wordsOf(key)) })),
-    },
-  ].filter(({ of }) => of.length > 0);
-}
+import { type NamedGroup, resultsOf, toldApart } from './named';
 
 /** The numbers that a result hangs on: the cell's own, then those of the boat, the shop and other cells. */
-export function groupsOn(instance: Instance, all: readonly Mover[]): readonly NamedGroup[] {
+export function groupsOn(instance: Instance, all: readonly Mover[], bench: Bench): readonly NamedGroup[] {
   const isOwn = ({ name }: Mover) => name.startsWith(`${instance.name}.`);
   return [
     {
       label: 'Of this cell',
-      of: all
-        .filter(isOwn)
-        .map(({ name, given }) => ({ name, label: given.label ?? capital(given.meaning) })),
+      of: toldApart(
+        all.filter(isOwn).map(({ name, given }) => ({ name, label: given.label ?? capital(given.meaning) })),
+      ),
     },
     {
       label: 'Behind it',
-      of: all.filter((one) => !isOwn(one)).map(({ name }) => ({ name, label: capital(readable(name)) })),
+      of: toldApart(
+        all.filter((one) => !isOwn(one)).map(({ name }) => ({ name, label: capital(inShort(bench, name)) })),
+      ),
     },
   ].filter(({ of }) => of.length > 0);
 }

@@ -11,7 +11,8 @@ import { type Bench, sayWith, useBench } from '../bench';
 import { TryKey } from '../try-key';
 import { html, use } from '../html';
 import { capital } from '../words';
-import { firstAsked, groupsOn, pickOf, resultsOf, textOf } from './asked-of';
+import { firstAsked, groupsOn, pickOf, textOf } from './asked-of';
+import { resultsOf } from './named';
 import { useSlices } from '../use-slices';
 import './further.css';
 
@@ -71,7 +72,7 @@ export function BackwardsAsked({ instance }: { instance: Instance }) {
         type: (text) => ask({ ...asked, text }),
         leave,
       })}
-      ${pickOf({ id: `${id}-by`, label: 'by changing', groups: groupsOn(instance, all), value: by, pick: (next) => ask({ ...asked, by: next }) })}
+      ${pickOf({ id: `${id}-by`, label: 'by changing', groups: groupsOn(instance, all, bench), value: by, pick: (next) => ask({ ...asked, by: next }) })}
     </div>
     ${isIssue(question) ? html`<p class="says" id=${`${id}-says`} role="alert">${capital(question.issue)}.</p>` : null}
     ${question && !isIssue(question) ? use(Answer, { asked: question, key: by }) : null}

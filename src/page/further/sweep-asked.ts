@@ -8,7 +8,8 @@ import { sweepFrom } from '../../notebook/sweep/sweep';
 import { sweepIn, writeSweep } from '../../notebook/sweep/write-sweep';
 import { type Bench, sayWith, useBench } from '../bench';
 import { html, use } from '../html';
-import { groupsOn, pickOf, resultsOf, textOf } from './asked-of';
+import { groupsOn, pickOf, textOf } from './asked-of';
+import { resultsOf } from './named';
 import { SweepPicture } from './sweep-picture';
 
 export function SweepAsked({ instance }: { instance: Instance }) {
@@ -19,7 +20,7 @@ export function SweepAsked({ instance }: { instance: Instance }) {
   if (!ask) return null;
   const graph = book.first.value;
   const all = moversOf(graph, ask.result);
-  const groups = groupsOn(instance, all);
+  const groups = groupsOn(instance, all, bench);
   const sweep = sweepFrom(ask, graph, shown.value);
   const plain = sweepFrom({ ...ask, from: '', to: '', at: '' }, graph, shown.value);
   const say = sayWith(bench);

@@ -4,6 +4,7 @@ import type { Graph } from '../../notebook';
 import { formulasIn } from '../../notebook/formulas/formulas-in';
 import { type Bench, sayOf } from '../bench';
 import { inShortWithin } from '../in-short';
+import { beginning } from './beginning';
 import { inBrief } from './brief';
 import { giverOf } from './owner';
 
@@ -103,14 +104,4 @@ function howBuilt(bench: Bench, graph: Graph, name: string): { mark: string; wor
   return isChoice
     ? { mark: 'used another', words: `used in fact: ${value}` }
     : { mark: 'measured', words: `measured: ${value}` };
-}
-
-/** A longer note than this shows its beginning only, where there is no room for the rest. */
-const LONGEST = 44;
-
-/** The first clause of a note that is too long for a line or two, else as many whole words as fit. */
-export function beginning(note: string): string {
-  if (note.length <= LONGEST) return note;
-  const [clause] = /^.{20,}?(?<!\bNo)(?=[.;:] )/.exec(note.slice(0, LONGEST + 2)) ?? [];
-  return clause ?? note.slice(0, LONGEST).replace(/[\s,.;:(]+\S*$/, '');
 }

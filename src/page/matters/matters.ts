@@ -4,7 +4,7 @@
  */
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Instance } from '../../cells';
-import { type Issue, isIssue, type KindId, write } from '../../measure';
+import { type Issue, isIssue, type KindId, upToComma, write } from '../../measure';
 import { doubtName } from '../../notebook/doubts/doubt-of';
 import { type Group, groupsOf, othersOf, weigh, type Weighing } from '../../notebook/doubts/weigh';
 import { writtenIn } from '../../notebook';
@@ -12,7 +12,7 @@ import { type Bench, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
 import { useSlices } from '../use-slices';
 import { html, use } from '../html';
-import { capital, upToComma } from '../words';
+import { capital } from '../words';
 import { DoubtRow } from './doubt-row';
 import { rangeAsked } from './range-asked';
 import { advice, sayMove } from './words';

@@ -1,9 +1,8 @@
 /** In the middle of a sentence: a name that no quantity has, with the nearest that there are. */
-import { unknownName } from '../../measure';
+import { unknownName, upToComma } from '../../measure';
 import type { Graph } from '../../notebook';
 import { useBench } from '../bench';
 import { html } from '../html';
-import { upToComma } from '../words';
 
 /** Names for which the nearest are looked up; in a text that is wrong all through they help nobody. */
 const MOST = 30;
