@@ -51,6 +51,7 @@ async function lesson(id: string) {
     wall: signal(null),
     asked: signal(null),
     rested: signal(0),
+    table: signal(starter?.table ?? noBoat),
     inHand: signal(null),
     other: signal(null),
     boatless: signal(!starter),

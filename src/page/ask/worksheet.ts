@@ -11,7 +11,9 @@ import { directionWords } from '../../notebook/lesson/judge';
 import { keyTo } from '../../notebook/lesson/key';
 import { clearPlace, printInStead } from '../card/in-stead';
 import { type Bench, BenchContext, optionsFor, sayOf, useBench } from '../bench';
+import { usualNotation } from '../../boat/table/offset-notation';
 import { html, use } from '../html';
+import { TableOnPaper } from '../offsets/print-table';
 import type { FootProps, Wall } from '../plate';
 import { capital } from '../words';
 import { answerWords, keyWords } from './ask-words';
@@ -61,7 +63,7 @@ function Sheet({ bench, foot: { page, blocks }, filled, word, graph }: SheetProp
     wall: signal(filled === 'full' ? null : paper(page, bench, graph)),
     asked: signal(null),
   };
-  const title = filled === 'full' ? `${page.title}: the key` : page.title;
+  const title = filled === 'full' ? `The key: ${page.title}` : page.title;
   return use(
     BenchContext.Provider,
     { value: onPaper },
@@ -141,7 +143,8 @@ function choices({ answer }: AskPlace, graph: Graph): string | VNode {
 
 /** What the notebook gives of a cell; in the key, what it answers. */
 function CellOnPaper({ shown: { instance: name }, filled }: { shown: CellShown; filled: Filled }) {
-  const { book, shown, instances, wall } = useBench();
+  const bench = useBench();
+  const { book, shown, instances, wall } = bench;
   const graph = book.first.value;
   const instance = instances.value.get(name);
   if (!instance) return null;
@@ -156,8 +159,14 @@ function CellOnPaper({ shown: { instance: name }, filled }: { shown: CellShown; 
           ({ of, label }) => `${capital(label)}: ${told(of)}`,
         )
       : [];
+  // Her table is what is read, on paper as on the page.
+  const table =
+    instance.cell.view === 'offsets'
+      ? use(TableOnPaper, { notation: usualNotation(bench.table.value) })
+      : null;
+  if (given.length === 0 && answers.length === 0 && !table) return null;
   return html`<section class="worksheet-cell">
     <p><b>${instance.cell.title}.</b> ${given.length > 0 ? `${given.join('; ')}.` : ''}</p>
-    ${answers.length > 0 ? html`<p><b>${answers.join('; ')}.</b></p>` : null}
+    ${answers.length > 0 ? html`<p><b>${answers.join('; ')}.</b></p>` : null} ${table}
   </section>`;
 }

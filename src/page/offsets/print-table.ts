@@ -1,8 +1,8 @@
 /** The table on paper: a table for each kind of number, whatever columns stand in the grid. Made only while printing. */
 import { type Column, offsetName, offsetsOf } from '../../boat';
-import { notations, writeOffset } from '../../boat/table/offset-notation';
+import { type Notation, notations, writeOffset } from '../../boat/table/offset-notation';
 import { useBench } from '../bench';
-import { html } from '../html';
+import { html, use } from '../html';
 import { printing } from '../printing';
 import { capital } from '../words';
 import type { GridState } from './grid-state';
@@ -16,16 +16,26 @@ const kinds: readonly (readonly [Column, string])[] = [
 
 export function PrintTable({ state }: { state: GridState }) {
   const bench = useBench();
-  const { book, table } = bench;
   if (!printing.value) return null;
+  const held = (name: string) => (heldBy(bench, name) === null ? '' : ` (${heldWords(bench, state, name)})`);
+  return use(TableOnPaper, { notation: state.notation.value, held });
+}
+
+interface TableOnPaperProps {
+  readonly notation: Notation;
+  /** What is said of a number beside it. */
+  readonly held?: (name: string) => string;
+}
+
+export function TableOnPaper({ notation, held }: TableOnPaperProps) {
+  const { book, table } = useBench();
   const graph = book.inHand.value;
-  const notation = state.notation.value;
   const { edges, stations } = offsetsOf(table.value);
   const text = (name: string) => {
     const value = graph.designed(name);
     const text =
       typeof value === 'number' ? writeOffset(value, notation).text : (graph.entry(name)?.text ?? '');
-    return heldBy(bench, name) === null ? text : `${text} (${heldWords(bench, state, name)})`;
+    return `${text}${held?.(name) ?? ''}`;
   };
   return html`<div class="offsets-print">
     ${kinds.map(
