@@ -59,6 +59,13 @@ test('opened from a disk, with no network at all', async () => {
     await holds(page, 'boards.kerf', '9 mm');
     expect(await field(page, 'boards.kerf').inputValue()).toBe('9 mm');
   });
+  await step('what is handed out from a disk says how far it reaches', async () => {
+    await page.evaluate(() => (location.hash = '#/ask'));
+    await page.getByText('For the teacher: hand this out').click();
+    expect(await page.locator('.class-foot .notice').first().innerText()).toMatch(
+      /opened from a disk[\s\S]*same file in the same place[\s\S]*Instead, give each learner the file/,
+    );
+  });
   // The file itself, what it holds, and what the page makes of that: no address of any disk or network.
   const elsewhere = asked.filter(
     (url) => !/^(?:data|blob):/.test(url) && !url.startsWith(pathToFileURL(file).href),
