@@ -447,6 +447,18 @@ export const rows: readonly Check[] = [
     obtain: () => [listOf([4, 1, 1], 400, 0.6, [1, 75, 0.6])],
   },
   {
+    id: 'A30',
+    cell: 'stability',
+    what: 'heel of an inclining trial, by the metacentric height that its pendulum tells',
+    input: '20 kg moved 0.6 m in 400 kg; plumb line 1200 mm long, off by 48 mm: GM 0.750 m',
+    expected: [2.2906],
+    unit: '°',
+    tolerance: 0.001,
+    source: 'a summary of the IS Code, chapter 7: GM = w d L / (W s); the heel is atan (48/1200)',
+    known: 'closed form',
+    obtain: () => [listOf([4, 1, 1], 400, 0.75, [1, 20, 0.6])],
+  },
+  {
     id: 'A21',
     cell: 'stability',
     what: 'list of a ship when a weight is moved across her, at a thousandth of her mass',
@@ -502,6 +514,56 @@ export const rows: readonly Check[] = [
         looseBreadth: '1 m',
       }).number('looseLost'),
     ],
+  },
+  {
+    id: 'A31',
+    cell: 'weights',
+    what: 'height of a ship’s centre before half a double-bottom tank is pumped out, at a tenth of her size',
+    input:
+      '8000 t at 7.6153 m and the 153.75 t pumped out at 1.5 m: 8153.75 t at 7.5 m; here a ten-thousandth of the mass, and a tenth as high',
+    expected: [815.375, 0.75],
+    unit: 'kg, m',
+    tolerance: 1e-4,
+    source: `${DERRETT}, chapter 20, example 1: 8153.75 t, KG 7.5 m, rise 153.75 × 6 / 8000 = 0.1153 m`,
+    known: 'published',
+    obtain: () =>
+      numbers(
+        tryCell(weights, {
+          ...bare,
+          keelsonMass: '0.001 g',
+          gearAMass: '800 kg',
+          gearAHeight: '0.761531 m',
+          gearBMass: '15.375 kg',
+          gearBHeight: '0.15 m',
+        }),
+        'loaded',
+        'centreHeight',
+      ),
+  },
+  {
+    id: 'A32',
+    cell: 'stability',
+    what: 'metacentric height of that ship when it is pumped out, less what the slack tank takes',
+    input: '8000 t, KM 8 m, KG 7.6153 m, surface 15 m by 10 m in salt water; here a box of 8 t and KM 0.8 m',
+    expected: [0.022_45],
+    unit: 'm',
+    tolerance: 1e-4,
+    source: `${DERRETT}, chapter 20, example 1: 8 - 7.6153 - 0.1602 = 0.2245 m`,
+    known: 'published',
+    obtain: () => {
+      // KM of a box half a metre deep: T/2 + B² / 12 T.
+      const beam = Math.sqrt(12 * 0.5 * (0.8 - 0.25));
+      const length = 8000 / (1025 * 0.5 * beam);
+      return [
+        boxHeeled([length, beam, 1], {
+          mass: '8000 kg',
+          centreHeight: '0.76153 m',
+          density: '1025 kg/m3',
+          looseLength: '1.5 m',
+          looseBreadth: '1 m',
+        }).number('looseLeft'),
+      ];
+    },
   },
   ...[
     { id: 'A28', long: 30, broad: 15, gravity: 1.8, tons: 968, lost: [0.437, 0.875] },

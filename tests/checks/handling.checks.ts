@@ -230,6 +230,18 @@ export const rows: readonly Check[] = [
     obtain: () => [1 / behind(0.28, 1.5)],
   },
   {
+    id: 'HL21',
+    cell: 'roll',
+    what: 'load over hand for a rope once round a post, smooth',
+    input: 'friction 0.3, one turn',
+    expected: [6.586],
+    unit: '',
+    tolerance: 0.001,
+    source: 'exp (0.3 × 2π), the belt of Euler and Eytelwein; a teaching page prints 6.6',
+    known: 'published',
+    obtain: () => [1 / behind(0.3, 1)],
+  },
+  {
     id: 'HL15',
     cell: 'roll',
     what: 'load that breaks manila rope, and what is hung on it at a fifth, whole and knotted',

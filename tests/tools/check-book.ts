@@ -3,6 +3,7 @@
  * as data for the notebook to show beside each cell.
  */
 import type { Check } from '../checks/check';
+import { leftOut } from '../checks/left-out';
 
 /** A check as data: everything but the way it is obtained. */
 export interface CheckRow extends Omit<Check, 'obtain'> {
@@ -40,6 +41,10 @@ export function checkBookPage(rows: readonly CheckRow[]): string {
         rows.filter((row) => row.cell === cell),
       ),
     ),
+    '',
+    '## What no row checks',
+    '',
+    ...leftOut.map((reason) => `- ${reason}`),
     '',
   ].join('\n');
 }
