@@ -83,6 +83,7 @@ export const buyList = defineCell({
     'Sheets carried': ['sheetLength', 'sheetWidth', 'sheetThickness', 'plyDensity'],
     'Boards carried': ['woodVolume', 'woodDensity', 'jigBoard'],
   },
+  folded: 'Needs, prices and stock',
   functions: packFunctions,
   steps: buyListSteps,
   answers: [

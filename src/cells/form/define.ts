@@ -139,6 +139,8 @@ export interface CellSpec<I extends Inputs, S extends Steps> {
    * field in no group is one of the deciding ones, in view: five at most, in the order of the inputs.
    */
   readonly groups?: Readonly<Record<string, readonly Extract<keyof I, string>[]>>;
+  /** Where the groups are more than a screen holds: the name under which all of them stand, and open. */
+  readonly folded?: string;
   /** Fields that come first among those in view, in this order, where there is no boat to say the rest. */
   readonly alone?: readonly Extract<keyof I, string>[];
   readonly steps: S;

@@ -28,10 +28,12 @@ export function CellInputs({ instance }: { instance: Instance }) {
       ] as const,
   );
   const { deciding, groups } = grouped<Field>(instance.cell, asked, bench.boatless.value);
+  const { folded } = instance.cell;
+  const keys = folded ? [{ name: folded, fields: groups.flatMap(({ fields }) => fields), groups }] : groups;
   return html`<div class="entries">
     <div class="deciding">${use(Fields, { fields: deciding })}</div>
     <div class="field-groups">
-      ${groups.map(({ name, fields }) => use(FieldGroup, { key: name, name, fields, isNew: seen.current }))}
+      ${keys.map((one) => use(FieldGroup, { key: one.name, ...one, isNew: seen.current }))}
     </div>
   </div>`;
 }

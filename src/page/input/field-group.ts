@@ -21,11 +21,13 @@ export function Fields({ fields }: { fields: readonly Field[] }) {
 export interface FieldGroupProps {
   readonly name: string;
   readonly fields: readonly Field[];
+  /** Groups that the fields stand in again. */
+  readonly groups?: readonly Omit<FieldGroupProps, 'isNew'>[];
   /** Whether the cell's fields have been seen without it. */
   readonly isNew: boolean;
 }
 
-export function FieldGroup({ name, fields, isNew }: FieldGroupProps) {
+export function FieldGroup({ name, fields, groups, isNew }: FieldGroupProps) {
   const graph = useBench().book.inHand.value;
   const group = useRef<HTMLDetailsElement>(null);
   const wrong = fields.filter((field) => isWrong(field, graph));
@@ -46,7 +48,7 @@ export function FieldGroup({ name, fields, isNew }: FieldGroupProps) {
       ${name} <span class="count">${fields.length}</span>
       <span class="stands">${standing(fields, wrong.length, graph)}</span>
     </summary>
-    ${use(Fields, { fields })}
+    ${groups ? groups.map((one) => use(FieldGroup, { key: one.name, ...one, isNew })) : use(Fields, { fields })}
   </details>`;
 }
 

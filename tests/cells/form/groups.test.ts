@@ -59,6 +59,13 @@ describe.each(cells.map((cell) => [cell.id, cell] as const))('%s', (_, cell) => 
   });
 });
 
+// A row of keys is as high as a field on a phone: more of them than fields are a screen of their own.
+test('more than twelve groups stand behind one name, and no fewer', () => {
+  const many = cells.filter(({ groups = {} }) => Object.keys(groups).length > 12).map(({ id }) => id);
+  expect(many).not.toStrictEqual([]);
+  expect(cells.filter(({ folded }) => folded !== undefined).map(({ id }) => id)).toStrictEqual(many);
+});
+
 test('a group is called the same in every cell: no two names differ by an s alone', () => {
   const names = new Set(cells.flatMap(({ groups = {} }) => Object.keys(groups)));
   expect(names.size).toBeGreaterThan(20);
