@@ -8,7 +8,7 @@ export { bendBatten, curvatureAt, derivativeAt, duckJumps, pointAt, pushesOn, vi
 export type { Batten, View } from './batten';
 export { chanceOfBreaking, normalBelow } from './chance';
 export type { Spread } from './chance';
-export { halfOf, isBent, nineteenOfTwenty, type Swing, together, trials } from './doubt';
+export { along, halfOf, isBent, nineteenOfTwenty, type Swing, together, trials } from './doubt';
 export { upOf } from './afloat/attitude';
 export type { Attitude } from './afloat/attitude';
 export { balance } from './afloat/balance';

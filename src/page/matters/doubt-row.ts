@@ -1,7 +1,7 @@
 /** One number, or the plan's offsets together: what it may be out by, and how far the answer goes with that. */
 import { useId, useState } from 'preact/hooks';
 import { isIssue, type KindId } from '../../measure';
-import type { Group } from '../../notebook/doubts/weigh';
+import type { Group } from '../../notebook/doubts/groups';
 import { sayOf, useBench } from '../bench';
 import { html } from '../html';
 import { capital } from '../words';

@@ -6,7 +6,8 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Instance } from '../../cells';
 import { type Issue, isIssue, type KindId, upToComma, write } from '../../measure';
 import { doubtName } from '../../notebook/doubts/doubt-of';
-import { type Group, groupsOf, othersOf, weigh, type Weighing } from '../../notebook/doubts/weigh';
+import { type Group, groupsOf, othersOf } from '../../notebook/doubts/groups';
+import { weigh, type Weighing } from '../../notebook/doubts/weigh';
 import { writtenIn } from '../../notebook';
 import { type Bench, useBench } from '../bench';
 import { Disclosure } from '../disclosure';
@@ -139,8 +140,10 @@ function sayRange({ range: [least, most] }: Weighing, kind: KindId, { shown }: B
   return `from ${say(least)} to ${say(most)}`;
 }
 
-function howFound({ isStraight, tried, silent }: Weighing): string {
+function howFound({ isStraight, tried, silent, added }: Weighing): string {
   if (isStraight) return 'The answer goes straight with them, so their squares are added up.';
+  if (added > 0)
+    return `The answer bends: what each number does to it was put together ${added} times over, and ${tried} trials of all at once came to the same.`;
   const none = silent > 0 ? `, of which ${silent} gave no answer` : '';
   return `The answer bends, so all numbers were tried at once, ${tried} times over${none}.`;
 }

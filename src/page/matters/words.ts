@@ -1,6 +1,6 @@
 /** What is said of what matters. */
 import { isIssue, type KindId, type Shown, write } from '../../measure';
-import type { Group } from '../../notebook/doubts/weigh';
+import type { Group } from '../../notebook/doubts/groups';
 import type { Remedy } from '../../trade/doubts';
 import { capital } from '../words';
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { demoBoat } from '../../../src/boat';
 import { isIssue, plainShown } from '../../../src/measure';
-import { groupsOf, othersOf, weigh, type Weighing } from '../../../src/notebook/doubts/weigh';
+import { groupsOf, othersOf } from '../../../src/notebook/doubts/groups';
+import { weigh, type Weighing } from '../../../src/notebook/doubts/weigh';
 import { createGraph, type Graph } from '../../../src/notebook/graph/graph';
 import { wholeCatalogue } from '../../../src/notebook/graph/whole-catalogue';
 import { bench, derived, given, sum } from '../small-graph';
@@ -72,6 +73,61 @@ describe('weighing', () => {
     expect(found.range[0]).toBeLessThan(0.01);
     expect(found.range[1]).toBeGreaterThan(4.3);
     expect(found.range[1]).toBeLessThan(5.7);
+  });
+
+  test('where each bends by itself they are added up, after a few trials that come to the same', () => {
+    const { graph, worked } = bench(
+      [given('keelson.thickness', '100 mm'), given('keelson.width', '1 m')],
+      [
+        derived('scarf.bent', (read) => {
+          // In tenths of a metre about what stands: x + x²/2 + y/1000, rising where x > -1.
+          const x = (read.number('keelson.thickness') - 0.1) * 10;
+          return x + x ** 2 / 2 + (read.number('keelson.width') - 1) / 1000;
+        }),
+      ],
+    );
+    const found = weighed(graph, 'scarf.bent', { 'keelson.thickness': '40 mm', 'keelson.width': '1 mm' });
+    expect(found.isStraight).toBe(false);
+    expect(found.added).toBeGreaterThan(found.tried);
+    // The bent one both ways, the slight one once, and the trials; else it would be 200 of these.
+    expect(worked()['scarf.bent']).toBeLessThanOrEqual(1 + 2 + 1 + found.tried);
+    // A doubt is two standard deviations, and nineteen of twenty lie within 1.96 of them: x = ±0.392.
+    expect(found.range[0]).toBeCloseTo(-0.392 + 0.392 ** 2 / 2, 2);
+    expect(found.range[1]).toBeCloseTo(0.392 + 0.392 ** 2 / 2, 2);
+  });
+
+  test('where they bend together all are tried: of a product of two the spread is of their squares and their product', () => {
+    const { graph } = bench(
+      [given('keelson.thickness', '1 m'), given('keelson.width', '1 m')],
+      [
+        derived(
+          'scarf.product',
+          (read) => (read.number('keelson.thickness') - 1) * (read.number('keelson.width') - 1),
+        ),
+        derived(
+          'scarf.sum',
+          (read) => read.number('scarf.product') + Math.abs(read.number('keelson.width') - 1) / 50,
+        ),
+      ],
+    );
+    const found = weighed(graph, 'scarf.sum', { 'keelson.thickness': '1 m', 'keelson.width': '1 m' });
+    expect(found).toMatchObject({ isStraight: false, added: 0, tried: 200 });
+  });
+
+  test('a number at its limit is asked to both sides, however little it moves', () => {
+    const { graph } = bench(
+      [given('keelson.thickness', '18 mm', { max: '18 mm' }), given('keelson.width', '1 m')],
+      [
+        derived(
+          'scarf.sum',
+          (read) => read.number('keelson.thickness') + 1000 * read.number('keelson.width'),
+        ),
+      ],
+    );
+    const found = weighed(graph, 'scarf.sum', { 'keelson.thickness': '1 mm', 'keelson.width': '1 m' });
+    const { swing } = found.rows.find(({ number }) => number.quantity.name === 'keelson.thickness')!;
+    expect(swing!.less).toBeCloseTo(-0.001, 9);
+    expect(swing!.more).toBe(0);
   });
 
   test('a jump is not smoothed away', () => {
