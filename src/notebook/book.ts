@@ -4,7 +4,7 @@
  * State is immutable and stepped through by the history; the graphs compare what is written with what was, so
  * that an edit wakes only what depends on it.
  */
-import { batch, computed, type ReadonlySignal, signal } from '@preact/signals-core';
+import { batch, computed, type ReadonlySignal, type Signal, signal } from '@preact/signals-core';
 import { type AsBuilt, builtEntries, type CutPart, type Ends, type Table } from '../boat';
 import type { TableEdit } from '../boat/table/table-edits';
 import { plainShown, type Shown } from '../measure';
@@ -33,6 +33,14 @@ import {
   writeNotebook,
 } from './state/state';
 
+/** Steps done from here on what does not lie on the bench; tracked. Each says whether there was one to go. */
+export interface Elsewhere {
+  readonly canUndo: () => boolean;
+  readonly canRedo: () => boolean;
+  readonly undo: () => boolean;
+  readonly redo: () => boolean;
+}
+
 export interface Book {
   readonly state: ReadonlySignal<BookState>;
   /** Of the version in hand. */
@@ -46,6 +54,8 @@ export interface Book {
   readonly second: ReadonlySignal<Graph | null>;
   /** The graph of the version that edits go into. */
   readonly inHand: ReadonlySignal<Graph>;
+  /** Undo and redo go by these first; null until there are any. */
+  readonly elsewhere: Signal<Elsewhere | null>;
   readonly canUndo: ReadonlySignal<boolean>;
   readonly canRedo: ReadonlySignal<boolean>;
   /** Writes entries into the version in hand; null restores a preset. `run` joins keystrokes into one step. */
@@ -95,6 +105,7 @@ export function createBook(
   // Steps kept with the boat lie ready as they were written, and are read one by one as they are gone back to.
   const earlier = signal<readonly Difference[]>([]);
   const later = signal<readonly Difference[]>([]);
+  const elsewhere = signal<Elsewhere | null>(null);
   const state = computed(() => history.value.present);
   const table = computed(() => state.value.table);
   const asBuilt = computed(() => state.value.asBuilt);
@@ -173,8 +184,13 @@ export function createBook(
     first,
     second,
     inHand,
-    canUndo: computed(() => history.value.past.length > 0 || earlier.value.length > 0),
-    canRedo: computed(() => history.value.future.length > 0 || later.value.length > 0),
+    elsewhere,
+    canUndo: computed(
+      () => elsewhere.value?.canUndo() || history.value.past.length > 0 || earlier.value.length > 0,
+    ),
+    canRedo: computed(
+      () => elsewhere.value?.canRedo() || history.value.future.length > 0 || later.value.length > 0,
+    ),
     write: (changes, run) => change(write(history.peek().present, changes), run),
     measure: (changes, run) => change(measure(history.peek().present, changes), run),
     markCut: (part, as) => change(markCut(history.peek().present, part, as)),
@@ -183,11 +199,13 @@ export function createBook(
     beforeStep: () => history.peek().past.at(-1) ?? null,
     undo: () =>
       batch(() => {
+        if (elsewhere.value?.undo()) return;
         reach('past');
         go(undo(history.peek()));
       }),
     redo: () =>
       batch(() => {
+        if (elsewhere.value?.redo()) return;
         reach('future');
         go(redo(history.peek()));
       }),

@@ -1,4 +1,4 @@
-/** Straight quotes and apostrophes of prose as a printer sets them; the marks of feet and inches stay. */
+/** Prose as a printer sets it: its quotes and apostrophes curled, but for the marks of feet and inches; a slope in one piece. */
 
 /** After these a quote opens. */
 const OPENS = /^$|[\s([{“‘—–/]$/;
@@ -11,7 +11,8 @@ const CLOSES = /\S'(?![\p{Letter}\p{Number}])/u;
  */
 export function curled(words: string, before = ''): string {
   let isOpen = false;
-  return words.replace(/['"]/g, (quote, at: number) => {
+  const tied = words.replace(SLOPE, '$1\u00a0in\u00a0');
+  return tied.replace(/['"]/g, (quote, at: number) => {
     const last = at === 0 ? before : words.charAt(at - 1);
     const rest = words.slice(at + 1);
     const opens = OPENS.test(last);
@@ -24,6 +25,9 @@ export function curled(words: string, before = ''): string {
     return isMeasure(last) && !/^s\b/.test(rest) ? quote : '’';
   });
 }
+
+/** `1 in 8` never breaks at the end of a line. */
+const SLOPE = /\b(\d+) in (?=\d)/g;
 
 /** `5'` and `3 1/2"`, also with a fraction in one letter. */
 const isMeasure = (last: string) => /[\p{Number}]/u.test(last);

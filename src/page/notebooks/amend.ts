@@ -1,18 +1,18 @@
-/** Changes the notebooks of the boat in hand, by a step of hers, whichever sheet lies on the bench. */
-import { demoBoat } from '../../boat';
-import { type BookState, freshState } from '../../notebook';
-// A boat that is not on the bench must be read before she is changed.
-import '../../notebook/keeping/read-saved';
+/** Changes the boat in hand, by a step of hers, whichever sheet lies on the bench. */
+import type { BookState } from '../../notebook';
 import type { Bench } from '../bench';
+import { amendAtRest } from './amend-at-rest';
+import { noteStep } from './steps-elsewhere';
 
-export function amendBoat(bench: Bench, change: (state: BookState) => BookState): void {
-  const { book, keeping, ownBoat, resting, sheet } = bench;
-  const boat = ownBoat.peek();
-  if (sheet.peek().key === boat) {
+/** @param run joins changes to her notebooks into one step for Undo */
+export function amendBoat(bench: Bench, change: (state: BookState) => BookState, run?: string): void {
+  const { book, ownBoat, ownNotebooks, sheet } = bench;
+  if (sheet.peek().key === ownBoat.peek()) {
     book.settle();
     book.open(change(book.state.peek()));
     return;
   }
-  const afresh = () => ({ state: freshState(demoBoat), earlier: [], later: [] });
-  resting.value = { boat, notebooks: keeping.amend(boat, change, afresh).notebooks };
+  const was = ownNotebooks.peek();
+  const is = amendAtRest(bench, change);
+  if (was) noteStep(bench, was, is, run);
 }

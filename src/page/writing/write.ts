@@ -21,6 +21,6 @@ export function writeText(bench: Bench, id: string, text: string, run?: string):
   const full = noRoom({ ...ownNotebooks.peek(), [id]: { text, away: false } });
   if (full !== null) return `The last letters are not kept: ${full}.`;
   if (sheet.peek().key === ownBoat.peek()) book.writeNotebook(id, text, run);
-  else amendBoat(bench, (state) => writeNotebook(state, id, text));
+  else amendBoat(bench, (state) => writeNotebook(state, id, text), run);
   return null;
 }

@@ -12,6 +12,8 @@ test.each([
   ["'tis cut", '’tis cut'],
   ['"Lay it on 12"', '“Lay it on 12”'],
   ["1970's wood", '1970’s wood'],
+  ['Why a scarf is 1 in 8', 'Why a scarf is 1\u00a0in\u00a08'],
+  ['put 1 in each of 8', 'put 1 in each of 8'],
 ])('%s', (typed, set) => {
   expect(curled(typed)).toBe(set);
   expect(curled(set)).toBe(set); // once is enough
