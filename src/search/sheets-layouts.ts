@@ -32,7 +32,7 @@ export function makeLayouts(problem: SheetsProblem, ways: readonly SideWays[]): 
     return { port, starboard: isAlike(panels[at]!, rules) ? port : pick(starboard) }; // ways of each panel
   };
   const agreesAt = (layout: PanelLayout, at: number) =>
-    agrees(panels, layout, at, rules) && (at + 1 >= layout.length || agrees(panels, layout, at + 1, rules));
+    layout.every((_, other) => other < at || agrees(panels, layout, other, rules));
 
   const drawn = (counts: readonly number[]): PanelLayout | null => {
     const withSo = (some: readonly Joints[], joints: number) =>

@@ -33,6 +33,9 @@ const planks = (spots: readonly number[], width: number, lean = 0): string => {
       {
         name: 'side',
         label: 'side',
+        strake: 0,
+        layer: 1,
+        layers: 1,
         outline: [
           [0, 0],
           [3, 0],

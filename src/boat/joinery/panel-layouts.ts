@@ -144,7 +144,7 @@ export function farApart(
   return a.every((i) => b.every((k) => Math.abs(one.spots[i]!.x - other.spots[k]!.x) >= apart - ROUNDING));
 }
 
-/** Whether the joints of a panel may stand as far from each other, and from those of the panel within. */
+/** Whether the joints of a panel may stand as far from each other, and from those of layers and panels before it that it meets. */
 export function agrees(
   panels: readonly CutPanel[],
   layout: PanelLayout,
@@ -155,14 +155,18 @@ export function agrees(
   const panel = panels[at]!;
   const { port, starboard } = layout[at]!;
   if (!isAlike(panel, rules) && !farApart([panel, port], [panel, starboard], offSide)) return false;
-  const within = layout[at - 1];
-  if (!within) return true;
-  const inner = panels[at - 1]!;
-  return (
-    farApart([inner, within.port], [panel, port], offPanel) &&
-    farApart([inner, within.starboard], [panel, starboard], offPanel)
-  );
+  return layout.slice(0, at).every((within, i) => {
+    const inner = panels[i]!; // one a panel
+    return (
+      !meets(inner, panel) ||
+      (farApart([inner, within.port], [panel, port], offPanel) &&
+        farApart([inner, within.starboard], [panel, starboard], offPanel))
+    );
+  });
 }
+
+/** Layers of one panel lie on each other, and panels side by side share an edge. */
+const meets = (one: CutPanel, other: CutPanel) => Math.abs(one.strake - other.strake) <= 1;
 
 /** Layouts tried before it is said that there is none. */
 const TRIES = 40_000;
@@ -213,11 +217,13 @@ function firstThatAgree(
       return;
     }
     const panel = panels[at]!;
-    const within = layout.at(-1);
-    const clears = (joints: Joints, inner: Joints | undefined) =>
-      !inner || farApart([panels[at - 1]!, inner], [panel, joints], rules.offPanel);
+    const isClear = (joints: Joints) =>
+      layout.every(
+        (within, i) =>
+          !meets(panels[i]!, panel) || farApart([panels[i]!, within.port], [panel, joints], rules.offPanel),
+      );
     for (const port of ways[at]!.port) {
-      if (!clears(port, within?.port)) continue;
+      if (!isClear(port)) continue;
       for (const starboard of isAlike(panel, rules) ? [port] : ways[at]!.starboard) {
         tries -= 1;
         if (tries < 0 || found.length >= most) return;

@@ -46,8 +46,14 @@ export interface Spot {
   readonly byRule: boolean;
 }
 
+/** A panel to be cut; of a skin in layers each is one by itself. */
 export interface CutPanel {
   readonly name: string;
+  /** Its place among the panels from the keel outward: those that lie next to each other meet. */
+  readonly strake: number;
+  /** From inside outward, 1 first, and of how many. */
+  readonly layer: number;
+  readonly layers: number;
   readonly label: string;
   /** Laid flat, the outside of the port panel seen, anticlockwise, m. */
   readonly outline: readonly Vec2[];
@@ -68,7 +74,13 @@ const LINE = 2.5e-4;
  * @param over what is left on at the after end, for trimming, m
  * @throws a sentence where a joint chosen by hand is not on the panel
  */
-export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: number): CutPanel {
+export function cutPanel(
+  hull: Hull,
+  panel: Panel,
+  rules: SpotRules,
+  over: number,
+  [layer, layers]: readonly [layer: number, layers: number] = [1, 1],
+): CutPanel {
   const spots = spotsOf(hull, panel, rules);
   const { turns, whole } = rules;
   const held = rules.held === null ? null : lineAt(panel, rules.held, whole);
@@ -86,7 +98,10 @@ export function cutPanel(hull: Hull, panel: Panel, rules: SpotRules, over: numbe
     : spots;
   return {
     name: panel.name,
-    label: panel.label,
+    strake: panel.index,
+    layer,
+    layers,
+    label: layers > 1 ? `${panel.label}, layer ${layer}` : panel.label,
     outline: outlineOf(panel, over, whole),
     turns,
     whole,

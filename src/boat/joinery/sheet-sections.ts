@@ -148,7 +148,8 @@ function blocksOf(
   joints: Joints,
   side: string,
 ): readonly NestPiece[] {
-  if (!blocks) return [];
+  // Where there are layers one carries the other across its joints.
+  if (!blocks || panel.layers > 1) return [];
   return joints.flatMap((joint): NestPiece[] => {
     const { line, onFrame } = panel.spots[joint]!;
     // The keelson parts the block of a whole bottom.

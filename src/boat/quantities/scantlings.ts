@@ -171,6 +171,15 @@ const SKIN_PRESETS: Readonly<Record<string, string>> = { bottom: '9 mm', side: '
 export function skinKind(panel: string, label: string): PartKind {
   return sheet(panel, label, {
     thickness: size('thickness', SKIN_PRESETS[panel] ?? '9 mm', '60 mm', '1 mm'),
+    layers: {
+      kind: 'count',
+      meaning: 'layers, glued in place',
+      preset: '1',
+      min: '1',
+      max: '6',
+      step: '1',
+      source: 'each of its share of the thickness; two thin ones bend tighter than one thick one',
+    },
   });
 }
 

@@ -23,6 +23,15 @@ export const stageInputs = {
     'glue.all.mixed',
     'of all joints, with their waste; 0 of other glues',
   ),
+  layersArea: input('area', 'Between layers of the skin', {
+    from: 'sheets.gluedArea',
+    ofBoat: true,
+    preset: '0 m^2',
+    min: '0 m^2',
+    max: '1000 m^2',
+    step: '0.1 m^2',
+    note: 'glued over all of it; 0 where the skin is of one layer, or of other glue',
+  }),
   filletEpoxy: paste(
     'Epoxy for fillets',
     'fillet.onBoat',
@@ -47,7 +56,7 @@ export const stageSteps = {
     'volume',
     byStage(
       {
-        glue: 'glueEpoxy / mixDensity',
+        glue: 'glueEpoxy / mixDensity + layerGlue',
         fillets: 'filletEpoxy / mixDensity',
         filler: 'fillerEpoxy / mixDensity',
         seal: '(1 + waste) * sealing',

@@ -2,6 +2,7 @@
 import { type CellFunction, step } from '../form/define';
 import { packFunctions } from '../common/sizes/cheapest-packs';
 import { layups, glassDensity, curedResinDensity } from '../../trade/glass';
+import { epoxyLine } from '../../trade/adhesives';
 import { citation } from '../../trade/table';
 import { reachSteps } from './resin-reach';
 import { scatterSteps } from './resin-scatter';
@@ -116,10 +117,16 @@ export const resinSteps = {
     `${NIEDERER}, for the film of a coat`,
   ),
   net: step('volume', 'sealing + wetOut + filling', 'sealing and sheathing, nothing wasted', GEOMETRY),
+  layerGlue: step(
+    'volume',
+    `(1 + waste) * layersArea * ${1000 * epoxyLine.value} mm`,
+    'glue between layers of the skin, with waste',
+    citation(epoxyLine),
+  ),
   pastes: step(
     'volume',
-    '(glueEpoxy + filletEpoxy + fillerEpoxy) / mixDensity',
-    'glue lines, fillets and filler, with what each wastes',
+    '(glueEpoxy + filletEpoxy + fillerEpoxy) / mixDensity + layerGlue',
+    'glue lines, layers, fillets and filler, with what each wastes',
     GEOMETRY,
   ),
   total: step(

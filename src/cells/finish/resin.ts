@@ -22,7 +22,7 @@ export const resin = defineCell({
     'The faces': ['bottomArea', 'bilgeArea', 'sideArea', 'transomArea', 'bowArea', 'flatArea'],
     'The cloth': ['laps', 'layup', 'glassShare'],
     'The coats': ['fillCoats', 'fillFilm', 'sealCoats', 'uptake', 'laterCoat', 'waste'],
-    'Glue and pastes': ['glueEpoxy', 'filletEpoxy', 'fillerEpoxy', 'stage'],
+    'Glue and pastes': ['glueEpoxy', 'layersArea', 'filletEpoxy', 'fillerEpoxy', 'stage'],
     'Resin and hardener': ['basis', 'resinParts', 'hardenerParts', 'resinDensity', 'hardenerDensity'],
     'As the shop sells it': [
       'margin',
@@ -203,7 +203,7 @@ export const resin = defineCell({
   chart: (v, on) => {
     const done = (
       [
-        ['glued', v.glueEpoxy / v.mixDensity],
+        ['glued', v.glueEpoxy / v.mixDensity + v.layerGlue],
         ['filleted', v.filletEpoxy / v.mixDensity],
         ['holes filled', v.fillerEpoxy / v.mixDensity],
         ['sealed', (1 + v.waste) * v.sealing],

@@ -18,13 +18,7 @@ export const panelInputs = {
     preset: 'along',
     note: 'along or across the panel’s length; along it is stiffer and bends less',
   }),
-  skinLayers: input('count', 'Layers, glued in place', {
-    preset: '1',
-    min: '1',
-    max: '6',
-    step: '1',
-    note: 'each of its share of the thickness; two thin ones bend tighter than one thick one',
-  }),
+  skinLayers: fromBoat('{panel}.layers'),
   every: input('length', 'Ordinates every', {
     preset: '300 mm',
     presetInch: '12 in',

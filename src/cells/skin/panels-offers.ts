@@ -11,12 +11,17 @@ interface Turned {
   readonly share: number;
 }
 
-export const panelsOffers = (v: PanelsValues, on: OnHand<PanelsValues>) => turnedOffers(v, v.thickness, on);
+export const panelsOffers = (v: PanelsValues, on: OnHand<PanelsValues>) =>
+  turnedOffers(v, v.thickness, `${v.panel}.layers`, on);
 
-/** @param thickness of all layers together, m */
+/**
+ * @param thickness of all layers together, m
+ * @param layers the name under which their number is written
+ */
 export function turnedOffers<V extends Turned>(
   v: Turned,
   thickness: number,
+  layers: string,
   { say, with: suppose }: Pick<OnHand<V>, 'say' | 'with'>,
 ): readonly Offer[] {
   const offer = (label: string, key: 'grain' | 'skinLayers', to: string | number): readonly Offer[] => {
@@ -25,7 +30,7 @@ export function turnedOffers<V extends Turned>(
     return [
       {
         label,
-        changes: { [`{self}.${key}`]: String(to) },
+        changes: { [key === 'skinLayers' ? layers : `{self}.${key}`]: String(to) },
         effects: [{ label: 'of what it takes', kind: 'share', before: v.share, after: then.share }],
       },
     ];

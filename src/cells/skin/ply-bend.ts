@@ -69,7 +69,14 @@ const inputs = {
     step: '1°',
     note: 'between the faces at its two long edges; 0 where it does not twist',
   }),
-  skinLayers: { ...panelInputs.skinLayers, from: 'panels.skinLayers' },
+  skinLayers: input('count', 'Layers, glued in place', {
+    from: 'panels.skinLayers',
+    preset: '1',
+    min: '1',
+    max: '6',
+    step: '1',
+    note: 'each of its share of the thickness; two thin ones bend tighter than one thick one',
+  }),
   wetness: panelInputs.wetness,
   allowed: { ...panelInputs.allowed, from: 'panels.allowed' },
 } as const;
@@ -214,5 +221,5 @@ export const plyBend = defineCell({
   ],
   about: ['bottom', 'bilge', 'side'],
   draw: plyBendView,
-  offers: (v, on) => turnedOffers(v, v.plyThickness, on),
+  offers: (v, on) => turnedOffers(v, v.plyThickness, '{self}.skinLayers', on),
 });

@@ -21,6 +21,12 @@ type Asked = ValuesOf<typeof sheetsInputs>;
 const HANDBOOK =
   'parallel plies: Wood Handbook, USDA FPL-GTR-190 (2010), ch. 12, a twentieth across the grain; from memory';
 
+/** Layers of a panel's skin; each is of its share of the thickness. */
+export const layersOf = (
+  { bottomLayers, bilgeLayers, sideLayers }: Pick<Asked, 'bottomLayers' | 'bilgeLayers' | 'sideLayers'>,
+  panel: string,
+): number => (panel === 'bottom' ? bottomLayers : panel === 'side' ? sideLayers : bilgeLayers);
+
 interface Way {
   readonly verdict: Verdict;
   /** Of what a common panel takes, where it bends and twists most. */
@@ -30,7 +36,7 @@ interface Way {
 const ORDER: readonly Verdict[] = ['bends', 'marginal', 'untabled', 'refuses'];
 
 function wayOf(panel: Panel, v: Asked, grain: Grain): Way {
-  const thickness = skinOver(v, panel.name);
+  const thickness = skinOver(v, panel.name) / layersOf(v, panel.name);
   const radii = (of: (grain: Grain) => number) => ({ along: of('along'), across: of('across') });
   const sheet = {
     thickness,

@@ -261,6 +261,9 @@ export const sheetsInputs = {
     preset: 'either',
     when: 'partAPieces > 0',
   }),
+  sideLayers: fromBoat('side.layers', { when: SKIN, ofBoat: true }),
+  bottomLayers: fromBoat('bottom.layers', { when: SKIN, ofBoat: true }),
+  bilgeLayers: fromBoat('bilge.layers', { when: 'bilge.thickness', ofBoat: true }),
   sheet: input('count', 'Sheet shown', { preset: '1', min: '1', max: '99', step: '1' }),
   cut: input('count', 'Line of the cut list', { preset: '1', min: '1', max: '999', step: '1' }),
 };

@@ -11,8 +11,8 @@ const HOW = 'counted in the plan; what cloth is lapped over';
 function jointsOf(which: 0 | -1) {
   const spots = fact(HOW, 'geometry', (_: SheetsAsked, { ask, hull }) => {
     const panel = hull.panels.at(which)!; // every hull has a panel
-    const at = ask(problem).panels.findIndex(({ name }) => name === panel.name);
-    // One a panel, each a place in its spots.
+    const at = ask(problem).panels.findLastIndex(({ name }) => name === panel.name);
+    // One a panel, each a place in its spots; of layers the outermost, which cloth lies on.
     const joints = at < 0 ? null : ask(best).layout[at]!.port;
     const cut = at < 0 ? null : ask(problem).panels[at]!;
     const lines = joints?.map((spot) => cut!.spots[spot]!.line) ?? null; // no joints of what is not cut

@@ -12,7 +12,7 @@ import type { Quarter, SheetStock } from '../../kernel/nest';
 import { skinOver } from '../common/frame/frame-facts';
 import type { ValuesOf } from '../form/define';
 import { fact } from '../form/fact';
-import { grainOf, panelsCut } from './sheets-grain';
+import { grainOf, layersOf, panelsCut } from './sheets-grain';
 import type { sheetsInputs } from './sheets-inputs';
 import { partKeys } from './sheets-parts';
 import { GEOMETRY } from '../../trade/sources';
@@ -49,7 +49,7 @@ export const wanted = FREED.map((freed) => ({
 }));
 
 function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProblem {
-  const panels = hull ? panelsCut(v, hull.panels) : [];
+  const layers = hull ? panelsCut(v, hull.panels).flatMap((panel) => layersTo(v, panel)) : [];
   const others = [...(hull ? partsOfBoat(v, hull) : []), ...typedParts(v)];
   const thicknesses = new Map<number, { panels: number[]; others: OtherPiece[] }>();
   const of = (thickness: number) => {
@@ -58,7 +58,7 @@ function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProbl
     thicknesses.set(key, group);
     return group;
   };
-  panels.forEach(({ name }, i) => of(skinOver(v, name)).panels.push(i));
+  layers.forEach(({ panel }, i) => of(layerOf(v, panel)).panels.push(i));
   for (const { thickness, ...piece } of others) of(thickness).others.push(piece);
   if (thicknesses.size === 0) throw new Error('nothing is to be cut: give a number of sides or of parts');
   const sold = stocksOf(v);
@@ -73,7 +73,7 @@ function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProbl
     alike: v.skinSides < 2 || v.cutting === 'together',
   };
   return {
-    panels: panels.map((panel) =>
+    panels: layers.map(({ panel, layer, count }) =>
       cutPanel(
         hull!, // panels are of a hull
         panel,
@@ -84,13 +84,15 @@ function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProbl
           clear: v.clear,
           offBend: v.offBend,
           lap: lapOf(v, panel),
-          behind: v.joint === 'scarf' ? lapOf(v, panel) : v.blockLength,
-          held: v.heldOn === panel.name ? heldAt : null,
+          behind: v.joint === 'scarf' ? lapOf(v, panel) : count > 1 ? 0 : v.blockLength,
+          // Of layers the outermost is the one that is seen.
+          held: v.heldOn === panel.name && layer === count ? heldAt : null,
           turns: turnsOf(v, panel),
           whole: v.bottomIn === 'whole' && v.skinSides === 2 && isFlatAcross(panel),
           freed: freed === 'all' || (freed === 'sides' && panel.index > 0),
         },
         panel.index === 0 ? v.over : 0,
+        [layer, count],
       ),
     ),
     groups: [...thicknesses.entries()]
@@ -112,8 +114,17 @@ function problemOf(v: SheetsAsked, hull: Hull | null, freed: Freed): SheetsProbl
   };
 }
 
-const lapOf = (v: SheetsAsked, { name }: Panel): number =>
-  v.joint === 'scarf' ? v.slope * skinOver(v, name) : 0;
+const lapOf = (v: SheetsAsked, { name }: Pick<Panel, 'name'>): number =>
+  v.joint === 'scarf' ? v.slope * layerOf(v, { name }) : 0;
+
+/** Thickness of one layer of a panel, m. */
+const layerOf = (v: SheetsAsked, { name }: Pick<Panel, 'name'>): number =>
+  skinOver(v, name) / layersOf(v, name);
+
+const layersTo = (v: SheetsAsked, panel: Panel) => {
+  const count = layersOf(v, panel.name);
+  return Array.from({ length: count }, (_, i) => ({ panel, layer: i + 1, count }));
+};
 
 const ruleFor = ({ bottomAt, sideAt }: SheetsAsked, panel: Panel): JointRule =>
   panel.index === 0 ? bottomAt : sideAt;

@@ -18,7 +18,7 @@ import {
   sheetsOf,
   shop,
 } from './sheets-facts';
-import { grainSteps } from './sheets-grain';
+import { grainSteps, layersOf, panelsCut } from './sheets-grain';
 import type { sheetsInputs } from './sheets-inputs';
 import { jointSteps } from './sheets-joints';
 import { bottomSteps } from './sheets-bottom';
@@ -42,6 +42,15 @@ const cutArea = ({ sections }: PlannedSheets) =>
     sum(pieces, ({ outline }) => times * Math.abs(outlineArea(outline))),
   );
 
+const between = fact(
+  'of each panel laid flat one face less than it has layers, both sides',
+  GEOMETRY,
+  (v: SheetsAsked, at) =>
+    v.skinSides > 0
+      ? v.skinSides * sum(panelsCut(v, at.hull.panels), ({ name, area }) => (layersOf(v, name) - 1) * area)
+      : 0,
+);
+
 /** The piece of the cut list that is looked at; undefined where the list is shorter. */
 const cut = fact('of the cut list', GEOMETRY, (v: SheetsAsked, { ask }) => ask(cutList)[v.cut - 1]);
 
@@ -61,9 +70,11 @@ export const sheetsSteps = {
   usualLayers: step(
     'count',
     [
-      ...['2 * bottomThickness', '2 * sideThickness', '3 * sideThickness'].map(
-        (skin) => `abs(transomThickness - ${skin}) < ${SAME_PLY} ? ${skin.charAt(0)}`,
-      ),
+      ...[
+        '2 * bottomThickness / bottomLayers',
+        '2 * sideThickness / sideLayers',
+        '3 * sideThickness / sideLayers',
+      ].map((skin) => `abs(transomThickness - ${skin}) < ${SAME_PLY} ? ${skin.charAt(0)}`),
       '1',
     ].join(' : '),
     'layers of the skin’s own plywood that make up a transom; 1 where none do',
@@ -105,6 +116,12 @@ export const sheetsSteps = {
     how: 'lengths times widths',
     source: GEOMETRY,
   }),
+  gluedArea: tell(
+    between,
+    'area',
+    'face to be glued between layers of the skin, all panels and sides',
+    (area) => area,
+  ),
   needed: tell(best, 'area', 'plywood in the pieces', cutArea, {
     how: 'areas within their lines, laps and what is left over the transom included',
     source: GEOMETRY,

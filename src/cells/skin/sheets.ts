@@ -32,15 +32,14 @@ export const sheets = defineCell({
     Sawing: ['kerf', 'edge', 'outside', 'over'],
     'Places of the joints': ['bottomAt', 'sideAt', 'clear', 'least', 'more', 'slope', 'heldOn', 'heldAt'],
     'Joints kept apart': ['offSide', 'offPanel', 'offBend'],
-    'The panels': [
-      'skinSides',
-      'only',
-      'bottomIn',
-      'sideThickness',
+    'The panels': ['skinSides', 'only', 'bottomIn', 'siding', 'stands'],
+    'Thickness of the skin': [
       'bottomThickness',
+      'bottomLayers',
+      'sideThickness',
+      'sideLayers',
       'bilgeThickness',
-      'siding',
-      'stands',
+      'bilgeLayers',
     ],
     'The bend': ['wetness', 'allowed'],
     'Transoms and gussets': [
@@ -71,6 +70,10 @@ export const sheets = defineCell({
     { when: 'skinSides > 0', says: ', with {joints} {joints?joint:joints} in the skin' },
     { when: 'skinSides > 1 and flatBottom > 0 and bottomIn == "whole"', says: ', the bottom in one width' },
     '; {waste} is left over.',
+    {
+      when: 'gluedArea > 0 m^2',
+      says: 'Layers are cut each by itself, from sheets of its own thickness, their joints {keptPanel} apart.',
+    },
     {
       when: 'offRule > 0',
       says: '{offRule} of the joints {offRule?stands:stand} clear of the frames but not by your rule, which has no place so far from the next.',

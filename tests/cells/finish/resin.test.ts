@@ -34,6 +34,18 @@ describe('resin', () => {
     expect(tried.number('total')).toBeCloseTo(tried.number('wetOut') + tried.number('filling'), 15);
   });
 
+  test('4 m² between layers of the skin, filled to half a millimetre: 2 L more, of the glue', () => {
+    const glue = { ...bottomOnly, glueEpoxy: '0 g', stage: 'glue' };
+    const [one, two] = [tryCell(resin, glue), tryCell(resin, { ...glue, layersArea: '4 m^2' })];
+    expect(two.number('layerGlue') * 1000).toBeCloseTo(2, 9);
+    expect((two.number('total') - one.number('total')) * 1000).toBeCloseTo(2, 9);
+    expect((two.number('stageVolume') - one.number('stageVolume')) * 1000).toBeCloseTo(2, 9);
+    expect(tryCell(resin, { ...glue, layersArea: '4 m^2', waste: '10 %' }).number('layerGlue')).toBeCloseTo(
+      0.0022,
+      9,
+    );
+  });
+
   test('bare wood: a first coat, then two later ones, inside and out', () => {
     const tried = tryCell(resin, {
       ...bottomOnly,

@@ -238,6 +238,54 @@ describe('joints kept apart', () => {
   });
 });
 
+describe('a skin in layers', () => {
+  const layered = { 'bottom.layers': '2' };
+
+  test('is bought layer by layer, each from sheets of its own thickness, its joints off those of the other', () => {
+    for (const { table } of starters) {
+      const [one, two] = [tryCell(sheets, {}, table), tryCell(sheets, layered, table)];
+      const { ask } = factsOf(table, layered);
+      const of = ask(problem);
+      const bottoms = of.panels.flatMap(({ name }, at) => (name === 'bottom' ? [at] : []));
+      expect(bottoms.map((at) => of.panels[at]!.label)).toStrictEqual(['bottom, layer 1', 'bottom, layer 2']);
+      const half = of.groups.find(({ panels: own }) => own.includes(bottoms[0]!))!;
+      expect(half.panels).toStrictEqual(expect.arrayContaining(bottoms));
+      expect(half.thickness).toBeCloseTo(0.0045, 9);
+      const { layout } = ask(best);
+      const places = (at: number) => layout[at]!.port.map((joint) => of.panels[at]!.spots[joint]!.x);
+      for (const x of places(bottoms[0]!))
+        for (const other of places(bottoms[1]!))
+          expect(Math.abs(x - other)).toBeGreaterThanOrEqual(two.number('keptPanel') - 1e-6);
+      expect(two.number('keptPanel')).toBeGreaterThan(0);
+      // One face between the two, port and starboard.
+      expect(two.number('gluedArea')).toBeCloseTo(2 * buildHull(offsetsOf(table)).panel('bottom').area, 9);
+      expect(one.number('gluedArea')).toBe(0);
+      expect(two.number('count')).toBeGreaterThan(one.number('count'));
+      expect(two.words).toMatch(/Layers are cut each by itself/);
+    }
+  });
+
+  test('needs no blocks, for one layer backs the joint of the other', () => {
+    const midway = { bottomAt: 'midway' };
+    const blocks = (entries: Record<string, string>) => {
+      const cell = tryCell(sheets, { ...midway, ...entries });
+      return Array.from({ length: cell.number('pieces') }, (_, i) =>
+        cell.inRow(`cut${i + 1}`, 'name'),
+      ).filter((name) => (name as string).startsWith('butt block, bottom'));
+    };
+    expect(blocks({}).length).toBeGreaterThan(0);
+    expect(blocks(layered)).toStrictEqual([]);
+  });
+
+  test('bends as thin sheets do', () => {
+    const thick = { 'bottom.thickness': '12 mm' };
+    const punt = starter('creek-punt')!;
+    const taken = (entries: Record<string, string>) =>
+      Number(/bottom (\d+) %/.exec(tryCell(sheets, entries, punt).all['takenAlong'] as string)![1]);
+    expect(taken({ ...thick, ...layered })).toBe(taken({ 'bottom.thickness': '6 mm' }));
+  });
+});
+
 describe('a flat bottom in one width', () => {
   const skiff = starter('class-skiff')!;
 
