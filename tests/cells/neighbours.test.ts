@@ -63,8 +63,22 @@ const questions: readonly Question[] = [
   { asks: 'how high it lies', of: ['weights.woodHeight', 'hull.structureCentre.z'] },
   {
     asks: 'what all aboard weigh',
-    of: ['weights.loaded', 'float.mass', 'stability.mass', 'power.laden'],
+    of: ['weights.loaded', 'float.mass', 'stability.mass', 'power.laden', 'curves.laden'],
   },
+  // A level found to a share of her height, and what floats at it.
+  { asks: 'what floats at the level that she floats at', of: ['curves.mass', 'float.mass'], within: 1e-6 },
+  {
+    asks: 'how stiff she stands upright',
+    of: ['stability.metacentricHeight', 'float.stiffness'],
+    within: 1e-6,
+  },
+  { asks: 'what is left of her sides', of: ['stability.freeboard', 'float.leastFreeboard'], within: 1e-6 },
+  { asks: 'what boards and joints cost', of: ['buyList.timbersCost', 'boards.cost'] },
+  { asks: 'what sheets cost', of: ['buyList.sheetsPlan', 'buyList.sheetsCost', 'sheets.cost'] },
+  { asks: 'what epoxy costs', of: ['buyList.epoxyPlan', 'buyList.epoxyCost', 'resin.cost'] },
+  { asks: 'what cloth costs', of: ['buyList.clothPlan', 'buyList.clothCost', 'cloth.cost'] },
+  { asks: 'what paint costs', of: ['buyList.paintPlan', 'paint.cost'] },
+  { asks: 'how many boxes of screws', of: ['buyList.screwsNeed', 'screwCount.boxes'] },
   {
     asks: 'where the middle of all aboard lies, forward',
     of: ['weights.centreForward', 'float.centreForward', 'stability.centreForward'],

@@ -42,16 +42,26 @@ export function heightsOf(hull: Hull): Heights {
   return { lowest, highest, leastSheer };
 }
 
+/** How high the water stands over the base line on an even keel when she pushes aside so much of it, m; over her where she can't. */
+const levelUnder = (hull: Hull, volume: number): number =>
+  volume < hull.volume ? levelFor(hull.body, [0, 0, 1], volume).plane.height : Infinity;
+
 /**
  * How deep she floats when she pushes aside so much water, m from her lowest point.
  * @throws where the water would stand over the sheer before she floated
  */
 export function draughtAt(hull: Hull, volume: number): number {
   const { lowest, leastSheer } = heightsOf(hull);
-  const level = volume < hull.volume ? levelFor(hull.body, [0, 0, 1], volume).plane.height : Infinity;
+  const level = levelUnder(hull, volume);
   if (level > leastSheer)
     throw new Error('so heavy, the water would stand over the sheer before she floated');
   return level - lowest;
+}
+
+/** The same, and no deeper than her sheer where it is lowest, m. */
+export function draughtUpTo(hull: Hull, volume: number): number {
+  const { lowest, leastSheer } = heightsOf(hull);
+  return Math.min(levelUnder(hull, volume), leastSheer) - lowest;
 }
 
 /** The hull floating level at a height above the base line, on an even keel; worked out when first asked for. */

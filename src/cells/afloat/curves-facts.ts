@@ -1,5 +1,5 @@
 /** What the curves of form ask of the hull: her heights, and her form under one level water after the other. */
-import { afloatAt, heightsOf } from '../../boat/hull/afloat';
+import { afloatAt, draughtUpTo, heightsOf } from '../../boat/hull/afloat';
 import { curvesOfForm } from '../../kernel';
 import { fact } from '../form/fact';
 import type { CurvesAsked } from './curves-inputs';
@@ -15,6 +15,12 @@ export const heights = fact(
   'the lowest point of the hull, and the sheer where it is lowest',
   GEOMETRY,
   (_: {}, { hull }) => heightsOf(hull),
+);
+
+export const levelDraught = fact(
+  'the closed hull held level and sunk until she pushes aside what all aboard weigh, to her lowest sheer at most',
+  FORM,
+  ({ laden, density }: CurvesAsked, { hull }) => draughtUpTo(hull, laden / density),
 );
 
 /** Even steps of draught up to the lowest place of the sheer. */

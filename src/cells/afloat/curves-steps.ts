@@ -1,10 +1,11 @@
 /** The working of the curves of form. */
 import { step, type ValuesOf } from '../form/define';
 import { tell } from '../form/fact';
-import { form, FORM, heights } from './curves-facts';
+import { form, FORM, heights, levelDraught } from './curves-facts';
 import type { curvesInputs } from './curves-inputs';
 
 export const curvesSteps = {
+  usualDraught: tell(levelDraught, 'length', 'draught, level, with all aboard'),
   deep: step('length', 'draught', 'draught, level', 'nothing but the draught looked at'),
   lowest: tell(heights, 'length', 'height of her lowest point', ({ lowest }) => lowest),
   leastSheer: tell(

@@ -67,6 +67,11 @@ describe('a box 6 by 2 by 1 m, 0.25 m deep in fresh water (closed form)', () => 
     expect(way * Math.tan(trim)).toBeNear(0.001, 1e-5);
   });
 
+  test('begins at the draught at which all aboard float level, no deeper than her sheer', () => {
+    expect(inBox({ laden: '3000 kg' }).number('usualDraught')).toBeNear(0.25, 1e-9);
+    expect(inBox({ laden: '20 t' }).number('usualDraught')).toBeNear(1, 1e-9);
+  });
+
   test('over her sheer she would fill, and all of her under has no waterline', () => {
     expect(inBox({ draught: '1.2 m' }).words).toContain('the whole hull lies under');
     expect(
