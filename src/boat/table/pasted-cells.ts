@@ -52,7 +52,7 @@ export function textOfCells(rows: readonly (readonly string[])[], as: 'tabs' | '
   const line = (row: readonly string[]) =>
     as === 'tabs'
       ? row.map((cell) => (cell.startsWith('"') ? quoted(cell) : cell)).join('\t')
-      : row.map((cell) => (/[",;\n]/.test(cell) ? quoted(cell) : cell)).join(',');
+      : row.map((cell) => (/[",;\r\n]/.test(cell) ? quoted(cell) : cell)).join(',');
   return `${rows.map(line).join('\n')}\n`;
 }
 

@@ -106,4 +106,8 @@ export function classRows(rows: readonly ClassRow[], asks: readonly AskPlace[]):
   ];
 }
 
-const plain = (text: string): string => (/^[=+@\t\r]|^-(?![\d.])/.test(text) ? `'${text}` : text);
+const plain = (text: string): string =>
+  /^\s*[=+@\-\t\r]/.test(text) && !BELOW_ZERO.test(text) ? `'${text}` : text;
+
+/** A number below zero with its unit, and no more: `-3`, `-50 mm`, `-1/4 in`. */
+const BELOW_ZERO = /^-[\d.,/ ]+[\p{Letter}°%"'/²³·]*$/u;

@@ -56,13 +56,31 @@ export function covering(
       return found;
     }),
   );
+  /** An entry shows what fills it: the number that is asked for, or a sum of what is covered that somebody wrote. */
+  const askOfEntry = (name: string, graph: Graph, way: ReadonlySet<string>): string | undefined => {
+    const { names, written } = graph.entry(name) ?? { names: [], written: false };
+    for (const from of names) {
+      if (way.has(from)) continue;
+      const ask = waiting().get(from) ?? twins(graph).value.get(from);
+      if (ask !== undefined && !isTyped(from)) return ask;
+      const further = isGiven(from, graph)
+        ? askOfEntry(from, graph, new Set([...way, from]))
+        : written
+          ? askOf(from, graph)
+          : undefined;
+      if (further !== undefined) return further;
+    }
+    return undefined;
+  };
   const askOf: Covering['askOf'] = (name, graph) => {
     if (waiting().size === 0) return undefined;
+    if (isGiven(name, graph))
+      return own(name) ?? twins(graph).value.get(name) ?? askOfEntry(name, graph, new Set([name]));
     const alike = twins(graph).value;
     for (const one of followed(name, graph)) {
       const ask = own(one) ?? alike.get(one);
-      // What is reckoned from a size of the boat's tells little of it; an entry that it fills shows it.
-      if (ask !== undefined && (!isGiven(one, graph) || isGiven(name, graph))) return ask;
+      // What is reckoned from a size of the boat's tells little of it.
+      if (ask !== undefined && !isGiven(one, graph)) return ask;
     }
     return undefined;
   };

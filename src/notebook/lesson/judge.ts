@@ -73,9 +73,20 @@ export function gap(text: string, key: Key, within: string, shown: Shown): strin
   if (isIssue(value)) return '';
   const apart = value - key.value;
   if (apart === 0) return 'Your guess was it exactly.';
-  const far = writeDifference(Math.abs(apart), key.kind, units).replace(/^[+−-]\s*/, '');
+  const far = farOff(Math.abs(apart), key, units);
   const side = apart > 0 ? 'too high' : 'too low';
   return is === 'right' ? `Your guess was ${far} ${side}, near enough.` : `Your guess was ${far} ${side}.`;
+}
+
+/** What is asked in metres is so many metres off. */
+const METRES: Readonly<Record<string, number>> = { m: 1, cm: 0.01 };
+
+function farOff(apart: number, key: Extract<Key, { is: 'number' }>, units: Shown): string {
+  const unit = unitOf(key) ?? '';
+  const metres = key.kind === 'length' ? METRES[unit] : undefined;
+  return metres === undefined
+    ? writeDifference(apart, key.kind, units).replace(/^[+−-]\s*/, '')
+    : `${Number((apart / metres).toPrecision(3))}\u00a0${unit}`;
 }
 
 /** Whether a kind can be asked in units: of plain numbers there are none. */

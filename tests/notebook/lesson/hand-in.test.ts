@@ -96,6 +96,14 @@ describe('the table', () => {
     expect(csv).toContain("'@sum(1)");
     expect(csv).toContain(`"'=HYPERLINK(""x"")"`);
     expect(csv).toContain(',-50 mm,');
+    const named = (name: string) =>
+      textOfCells([classRows([{ ...row(lesson('1')), name, cells: [] }], [])[1]!], 'commas'); // after the head
+    // RFC 4180: what has a comma, a quote or the end of a line in it stands in quotes, and its quotes are doubled.
+    expect(named('Lee, Ann')).toBe('"Lee, Ann",\n');
+    expect(named('Ann "the saw"')).toBe('"Ann ""the saw""",\n');
+    expect(named('Ann\r\nLee')).toBe('"Ann\r\nLee",\n');
+    const odd = ['=1', ' =1', '+1', '-2+3', "-2+cmd|'x'!A0", '@a', '\t=1'];
+    expect(odd.filter((name) => !/^"?'/.test(named(name)))).toStrictEqual([]);
     expect(csv.split('\n')[0]).toBe('name,numbers,a: guesses,a: final,a: worth,a: sentence');
   });
 });

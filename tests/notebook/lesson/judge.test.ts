@@ -44,6 +44,8 @@ describe('a guess at a length of 144 mm, within 5 mm', () => {
   test('once the answer is seen, the gap is told in those units', () => {
     expect(gap('100', taper, '5 mm', plainShown)).toBe('Your guess was 44 mm too low.');
     expect(gap('147', taper, '5 mm', plainShown)).toBe('Your guess was 3 mm too high, near enough.');
+    const metres = { is: 'number', value: 3, kind: 'length', text: '3 m' } as const;
+    expect(gap('1', metres, '', plainShown)).toBe('Your guess was 2\u00a0m too low.');
     expect(gap('144 mm', taper, '5 mm', plainShown)).toBe('Your guess was it exactly.');
   });
 });
