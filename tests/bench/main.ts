@@ -1,7 +1,8 @@
 /**
- * `npm run bench`, or `npm run bench -- graph`, `-- finder`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
+ * `npm run bench`, or `npm run bench -- graph`, `-- afloat`, `-- finder`: how fast it is, in one run on one machine. Numbers are for comparing with each other,
  * not with another day or another machine; no test depends on them.
  */
+import { floating } from './afloat';
 import { firstLoad } from './bytes';
 import { finding } from './finder';
 import { graphBesidePeers, twiceBesidePeers } from './peers';
@@ -11,6 +12,7 @@ import { type Section, write } from './table';
 
 const sections: Readonly<Record<string, readonly (() => Section | Promise<Section>)[]>> = {
   graph: [recomputing, graphBesidePeers, twiceBesidePeers],
+  afloat: [floating],
   finder: [finding],
   page: [firstLoad, pageResponse],
 };

@@ -19,7 +19,8 @@ import type { FlotationValues } from './flotation-steps';
 import { fromAstern, stationsAfloat } from './stations-afloat-drawing';
 import { swamped } from './swamped-facts';
 
-const TITLE = 'Where the foam goes, and how she lies full of water';
+const TITLE = 'Where the foam goes';
+const AND_LIES = `${TITLE}, and how she lies full of water`;
 const ALONG = 49;
 const GAP = 0.08;
 
@@ -58,7 +59,7 @@ export function drawFlotation(v: FlotationValues, { hull, say, ask }: On): Drawi
     ];
   });
   return drawing({
-    title: TITLE,
+    title: at ? AND_LIES : TITLE,
     says: `Profile and plan, bow to the right: ${say(v.fitted - v.lacks, 'displacement')} of foam as blocks, ${v.where === 'sides' ? 'along both sides' : 'under the thwarts'}. ${at ? `Below, full of water, from astern: heel ${say(v.swampedHeel, 'angle')}, trim ${say(v.swampedTrim, 'angle')}.` : 'Full of water she finds no rest.'}`,
     shapes: [
       ...hatched,

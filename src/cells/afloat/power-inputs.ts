@@ -18,6 +18,7 @@ export const powerInputs = {
     min: '20 kg',
     max: '20 t',
     step: '10 kg',
+    note: 'the motor is in it once it is typed among the weights',
   }),
   waterLong: input('length', 'Length on the waterline', {
     from: 'lines.waterlineLength',
