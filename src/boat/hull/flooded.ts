@@ -36,9 +36,12 @@ export interface Flooded {
   readonly stiffness: number;
 }
 
+/** Less than this, a gram of water, no level is found for, m3. */
+const NOTHING = 1e-6;
+
 /**
  * @param water density, kg/m3
- * @param from how she may lie, to begin with
+ * @throws a sentence, where she and all that hangs on her weigh nothing
  */
 export function floodedUnder(solids: readonly Solid[], hung: readonly Hung[], water: number): Flooded {
   const mesh = joined(...solids.map((solid) => solid.mesh));
@@ -46,6 +49,7 @@ export function floodedUnder(solids: readonly Solid[], hung: readonly Hung[], wa
   const mass = weights.reduce((sum, one) => sum + one.mass, 0);
   const along = (axis: 0 | 1 | 2) => weights.reduce((sum, one) => sum + one.mass * one.at[axis], 0) / mass;
   const burden = { volume: mass / water, centre: [along(0), along(1), along(2)] as const };
+  if (!(burden.volume > NOTHING)) throw new Error('what weighs nothing has no waterline');
   const upright = balance(mesh, burden, { heel: 0 });
   const stiffness = upright?.metacentric.transverse ?? 0;
   const all = meshVolume(mesh);

@@ -221,6 +221,12 @@ describe('full of water, on two strips of foam (closed form)', () => {
     for (const key of ['noneMeets', 'middleMeets', 'sideMeets']) expect(one.number(key)).toBe(1);
   });
 
+  test('what weighs nothing, foam and all, has no waterline, and the rest stands', () => {
+    const one = onStrips({ fitted: '0 m^3', wood: '68e-323 kg', lying: 'none' });
+    expect(one.issues['swampedHeel']).toBe('what weighs nothing has no waterline');
+    expect(one.number('spare')).toBe(0);
+  });
+
   test('held up by nothing she goes down; a great weight high up turns her over', () => {
     const down = onStrips({ fitted: '0.005 m^3', metal: '100 kg' });
     expect([down.number('swampedLies'), down.number('middleMeets')]).toStrictEqual([0, 0]);
