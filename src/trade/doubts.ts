@@ -18,6 +18,9 @@ export interface UsualDoubt {
   readonly remedy: Remedy;
 }
 
+/** What of a wood a stress is, by which its boards differ: said where it is asked for. */
+export type Doubted = 'stiffness' | 'breaking' | 'shear';
+
 const practice = (entry: string, remedy: Remedy, source: string, entryInch?: string): UsualDoubt => ({
   entry,
   ...(entryInch !== undefined && { entryInch }),
@@ -79,9 +82,11 @@ const poured = practice('5 %', 'measure', 'a label’s ratio, poured by eye in a
 const sheet = practice('2 %', 'weigh', 'a maker’s sheet');
 const dense = wood('20 %', 'density');
 
-const bending = wood('44 %', 'stiffness');
-const shear = wood('28 %', 'shear along the grain');
-const breaking = wood('32 %', 'breaking stress');
+const ofWood: Readonly<Record<Doubted, UsualDoubt>> = {
+  stiffness: wood('44 %', 'stiffness'),
+  shear: wood('28 %', 'shear along the grain'),
+  breaking: wood('32 %', 'breaking stress'),
+};
 
 /** What is weighed by its maker, and no wood. */
 const BOUGHT = /resin|hardener|glue|epoxy|water|filler|glass|paint|bulk|foam|fuel/i;
@@ -89,15 +94,16 @@ const BOUGHT = /resin|hardener|glue|epoxy|water|filler|glass|paint|bulk|foam|fue
 /**
  * The doubt that a number has where nothing is known of how it was found.
  *
- * @param name of the quantity, and what it means: a modulus is no breaking stress, and resin no wood
+ * @param name of the quantity, and what it means: resin is no wood
  * @param value SI: a tape reads what is long, a caliper what is short
+ * @param doubted of which wood's property it is; a stress without it is none of wood's
  */
-export function usualDoubt(name: string, kind: KindId, value: number): UsualDoubt {
+export function usualDoubt(name: string, kind: KindId, value: number, doubted?: Doubted): UsualDoubt {
+  if (doubted) return ofWood[doubted];
   if (kind === 'length') return Math.abs(value) >= TAPED ? TAPE : CALIPER;
   if (kind === 'ratio' && /mix|label/i.test(name)) return poured;
   if (kind === 'density') return BOUGHT.test(name) ? sheet : dense;
   if (/gravity/i.test(name)) return dense;
-  if (kind === 'stress') return /modulus/i.test(name) ? bending : /shear/i.test(name) ? shear : breaking;
   return byKind[kind] ?? RULE;
 }
 

@@ -6,6 +6,7 @@
  * and so does every calculator cell; the notebook's graph links them.
  */
 import type { Issue, KindId, Manner } from '../../measure';
+import type { Doubted } from '../../trade/doubts';
 import type { Hull } from '../hull/hull';
 
 /** What a quantity holds: an SI number, the id of a choice, or why there is none. Never NaN. */
@@ -50,6 +51,8 @@ export interface Given extends Quantity {
   readonly max?: string;
   /** One useful step of the value, as an entry, for the + and - keys. */
   readonly step?: string;
+  /** What of a wood it is, by which boards differ: how far it may be out goes by that. */
+  readonly doubted?: Doubted;
   /** The answers offered when the kind is `choice`. */
   readonly options?: readonly Option[];
   /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */

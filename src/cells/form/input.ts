@@ -31,6 +31,8 @@ export interface InputSpec {
   readonly step?: string;
   /** Where the preset comes from, or what to measure: a short sentence. */
   readonly note?: string;
+  /** What of a wood it is, by which boards differ: how far it may be out goes by that. */
+  readonly doubted?: Given['doubted'];
   /** Offer a slider from min to max. */
   readonly slider?: boolean;
   /** What is asked in its place under another answer of a choice, and how to get there: a price of one board. */

@@ -105,13 +105,14 @@ const saidOf = onceFor((spec: InputSpec | ChoiceSpec) => {
   const meaning = label.charAt(0).toLowerCase() + label.slice(1);
   const said = { kind, meaning, ...(note !== undefined && { source: note }) };
   if (isChoice(spec)) return said;
-  const { min, max, step, otherwise } = spec;
+  const { min, max, step, otherwise, doubted } = spec;
   return {
     ...said,
     ...(min !== undefined && { min }),
     ...(max !== undefined && { max }),
     ...(step !== undefined && { step }),
     ...(otherwise && { otherwise }),
+    ...(doubted && { doubted }),
   };
 });
 

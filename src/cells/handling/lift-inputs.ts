@@ -119,6 +119,7 @@ export const liftInputs = {
     note: 'upright: the lever lies on edge',
   }),
   rupture: input('stress', 'Modulus of rupture', {
+    doubted: 'breaking',
     from: 'timber.{species}.rupture',
     preset: '85 MPa',
     min: '5 MPa',

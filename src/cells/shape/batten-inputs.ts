@@ -65,6 +65,7 @@ export const battenInputs = {
     note: 'common practice, no source: 0.2 to 0.5',
   }),
   modulus: input('stress', 'Bending modulus', {
+    doubted: 'stiffness',
     from: 'timber.{species}.bendingModulus',
     preset: '11.9 GPa',
     min: '1 GPa',
@@ -73,6 +74,7 @@ export const battenInputs = {
     note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
   }),
   rupture: input('stress', 'Modulus of rupture', {
+    doubted: 'breaking',
     from: 'timber.{species}.rupture',
     preset: '70 MPa',
     min: '5 MPa',

@@ -23,7 +23,7 @@ export const doubtName = (name: string): string => `doubtOf.${isOffset(name) ? '
 export function doubtOf(given: Given, value: number, written: string | undefined, shown: Shown): Doubt {
   const usual = isOffset(given.name)
     ? offsetDoubt
-    : usualDoubt(`${given.name} ${given.meaning}`, given.kind, value);
+    : usualDoubt(`${given.name} ${given.meaning}`, given.kind, value, given.doubted);
   const isInches = shown.length !== 'mm';
   const text = written ?? (isInches ? (usual.entryInch ?? usual.entry) : usual.entry);
   return { text, by: readDoubt(text, given, value, shown), usual, isWritten: written !== undefined };

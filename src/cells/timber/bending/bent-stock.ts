@@ -33,6 +33,7 @@ export const bentStock = {
   }),
   species: chosenFromBoat('{part}.timber', { hint: 'dry, 12 % moisture' }),
   modulus: input('stress', 'Bending modulus', {
+    doubted: 'stiffness',
     from: 'timber.{species}.bendingModulus',
     preset: '14.7 GPa',
     min: '1 GPa',
@@ -41,6 +42,7 @@ export const bentStock = {
     note: 'mean of clear wood, Wood Handbook, and a tenth more: the printed value has the shear of a short test beam in it',
   }),
   rupture: input('stress', 'Modulus of rupture', {
+    doubted: 'breaking',
     from: 'timber.{species}.rupture',
     preset: '85 MPa',
     min: '5 MPa',

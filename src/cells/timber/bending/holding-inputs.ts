@@ -28,6 +28,7 @@ export const holdingInputs = {
   rupture: { ...bentStock.rupture, note: STATE },
   allowed: { ...bentStock.allowed, slider: false },
   shear: input('stress', 'Shear strength along the grain', {
+    doubted: 'shear',
     from: 'timber.{species}.shear',
     preset: '7.8 MPa',
     min: '1 MPa',
