@@ -63,8 +63,13 @@ export function spanBetween(
     }
     return at;
   };
-  const low = held(first ?? Math.min(usual.low, (last ?? usual.high) - Math.abs(last ?? 1) / 2));
-  const high = held(last ?? Math.max(usual.high, low + Math.abs(low) / 2));
+  // An end that is left open lies by itself, or far enough from one that is written.
+  const low = held(
+    first ?? (typeof last === 'number' ? Math.min(usual.low, last - Math.abs(last) / 2) : usual.low),
+  );
+  const high = held(
+    last ?? (typeof first === 'number' ? Math.max(usual.high, first + Math.abs(first) / 2) : usual.high),
+  );
   if (!(low < high))
     return issue(
       `${of.given.meaning} is to go from the lesser to the greater value; write them the other way round`,

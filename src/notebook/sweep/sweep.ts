@@ -85,10 +85,11 @@ function familyOf(of: Mover, at: string, graph: Graph, shown: Shown): readonly n
   return [...new Set(values)].toSorted((a, b) => a - b);
 }
 
-/** The value now between a quarter less and a quarter more; of counts, one less and one more. */
+/** The value now between a quarter less and a quarter more, in round figures; of counts, one less and one more. */
 function usualValues({ value, given, least, most }: Mover): readonly number[] {
   const beside = given.kind === 'count' ? 1 : Number((Math.abs(value) / 4).toPrecision(1)) || 1;
-  return [value - beside, value, value + beside].filter((one) => one >= least && one <= most);
+  const round = (one: number) => Number(one.toPrecision(2));
+  return [round(value - beside), value, round(value + beside)].filter((one) => one >= least && one <= most);
 }
 
 /**

@@ -17,9 +17,9 @@ import { useSlices } from '../use-slices';
 import './further.css';
 
 const ways: Readonly<Record<Aim, string>> = {
-  exactly: 'is',
-  'at most': 'is at most',
-  'at least': 'is at least',
+  exactly: 'exactly',
+  'at most': 'at most',
+  'at least': 'at least',
 };
 
 interface Asked {
@@ -51,9 +51,9 @@ export function BackwardsAsked({ instance }: { instance: Instance }) {
   };
   return html`<div class="further-part">
     <div class="further-fields">
-      ${pickOf({ id: `${id}-result`, label: 'When', groups: resultsOf(instance, graph), value: asked.result, pick: (result) => ask({ ...asked, result, text: '' }) })}
+      ${pickOf({ id: `${id}-result`, label: 'I want', groups: resultsOf(instance, graph), value: asked.result, pick: (result) => ask({ ...asked, result, text: '' }) })}
       <div class="further-field">
-        <label for=${`${id}-way`}>must be so</label>
+        <label for=${`${id}-way`}>to be</label>
         <select
           id=${`${id}-way`}
           value=${asked.wanted}

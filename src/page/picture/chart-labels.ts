@@ -29,6 +29,8 @@ const GAP = 10;
 
 /** What a pixel of a name over a line costs against one over another name: it can be read, but not as well. */
 const OVER_LINE = 0.3;
+/** What a pixel of a name's way from its point costs: over a line beside it, it is known whose it is. */
+const AWAY = 4;
 
 /** @param lines places along the lines drawn, close together */
 export function placeNames(
@@ -48,7 +50,11 @@ export function placeNames(
       return { left, right: left + width, top: y - half, bottom: y + half };
     };
     const cost = (box: Box) =>
-      total(box, taken) + total(box, dots) + OVER_LINE * total(box, drawn) + outside(box, field);
+      total(box, taken) +
+      total(box, dots) +
+      OVER_LINE * total(box, drawn) +
+      outside(box, field) +
+      AWAY * away(name, box);
     const [best] = candidates(name, field, half, width)
       .map((placed) => ({ placed, cost: cost(boxOf(placed)) }))
       .toSorted((a, b) => a.cost - b.cost);
@@ -108,6 +114,13 @@ function overlap(a: Box, b: Box): number {
   const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
   const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
   return wide > 0 && high > 0 ? wide * high : 0;
+}
+
+/** How far a name lies from its point, beyond what lies beside it. */
+function away({ of, x, y }: ChartName, { left, right, top, bottom }: Box): number {
+  if (of !== 'point' && of !== 'curve') return 0;
+  const far = Math.hypot(Math.max(0, left - x, x - right), Math.max(0, top - y, y - bottom));
+  return Math.max(0, far - 1.5 * GAP);
 }
 
 /** How much sticks out of the field; a little of it above is no harm. */

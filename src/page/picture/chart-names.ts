@@ -27,9 +27,10 @@ export function namesIn(chart: Chart, field: GraphField, first?: Chart): ChartNa
   const marked = (one: Chart) => [...(one.points ?? []), ...(one.crossings ?? [])];
   const seen = new Set(first && marked(first).map(({ x, y }) => `${x} ${y}`));
   const points = marked(chart).filter(({ x, y, label }) => label !== '' && !seen.has(`${x} ${y}`));
-  const ends = chart.lines.flatMap(({ points: along, end }): ChartName[] => {
-    const last = along.at(-1);
-    return end === undefined || !last ? [] : [pointOf(end, last[0], last[1])];
+  const named = chart.lines.filter(({ end, points: along }) => end !== undefined && along.length > 0);
+  const ends = named.map(({ end = '', points: along }, i): ChartName => {
+    const [x, y] = whereApart(named, field)[i] ?? along[0]!; // those named have points
+    return { ...pointOf(end, x, y), of: 'curve' };
   });
   const moving = (chart.movingLimits ?? []).flatMap(({ label, points: along }): ChartName[] => {
     const inView = along.filter(([, y]) => toY(y) >= 0 && toY(y) <= height);
@@ -46,6 +47,27 @@ export function namesIn(chart: Chart, field: GraphField, first?: Chart): ChartNa
     ...moving,
     ...ends,
   ];
+}
+
+/** Between the names of two lines, px, for both to be read. */
+const CLEAR = 18;
+
+/** A place on each line at which to name it: at their ends, or where these lie too close, where they are farthest apart. */
+function whereApart(lines: readonly ChartLine[], { toX, toY, width }: GraphField) {
+  const at = (share: number) =>
+    lines.map(({ points }) =>
+      points.reduce((near, one) =>
+        Math.abs(toX(one[0]) - share * width) <= Math.abs(toX(near[0]) - share * width) ? one : near,
+      ),
+    );
+  const gap = (share: number): number => {
+    const ys = at(share)
+      .map(([, y]) => toY(y))
+      .toSorted((a, b) => a - b);
+    return Math.min(...ys.slice(1).map((y, i) => y - ys[i]!)); // one before each but the first
+  };
+  const shares = Array.from({ length: 11 }, (_, i) => 1 - i / 10);
+  return at(shares.reduce((best, share) => (gap(best) >= CLEAR || gap(best) >= gap(share) ? best : share)));
 }
 
 /** The second version's graph without the limits that the first one's draws for both. */

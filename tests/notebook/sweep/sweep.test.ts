@@ -89,6 +89,19 @@ describe('a sweep', () => {
     expect(chart.says).toContain('must be at most 40 mm');
   });
 
+  test('about the number now, where its entry takes far more, and nothing is told as cut that nobody asked for', () => {
+    // 18 mm: from half of it to twice; the entry takes 2 to 100 mm and more.
+    const wide = bench(
+      [given('scarf.thickness', '18 mm', { min: '1 mm', max: '3 m' })],
+      [derived('scarf.taper', (read) => 8 * read.number('scarf.thickness'))],
+    );
+    const sweep = of({}, wide.graph);
+    expect(sweep.span).toMatchObject({ low: 0.009, high: 0.036 });
+    expect(sweep.cut).toStrictEqual([]);
+    expect(of({ from: '2 m' }, wide.graph).span).toMatchObject({ low: 2, high: 3 });
+    expect(of({ to: '4 mm' }, wide.graph).span.low).toBeNear(0.002, 1e-12);
+  });
+
   test('has a line for each value of a second number, named at its end', () => {
     const chart = drawn({ lines: 'scarf.slope', at: '6 or 8 or 12' });
     expect(chart.lines.map(({ end: name, points }) => [name, points.at(-1)![1] / 0.04])).toStrictEqual([
@@ -97,6 +110,13 @@ describe('a sweep', () => {
       ['12', expect.closeTo(12, 9)],
     ]);
     expect(of({ lines: 'scarf.slope' }).family?.values).toStrictEqual([6, 8, 10]);
+    // A radius of 10802 mm stands between 8 and 14 m, or nearly.
+    const bend = bench(
+      [given('bend.radius', '10802 mm'), given('bend.thickness', '18 mm')],
+      [derived('bend.share', (read) => read.number('bend.thickness') / read.number('bend.radius'), 'share')],
+    );
+    const asked = { result: 'bend.share', against: 'bend.thickness', lines: 'bend.radius' };
+    expect(of(asked, bend.graph).family?.values).toStrictEqual([7.8, 10.802, 14]);
     expect(of({ lines: 'scarf.boards', result: 'scarf.layers' }).family?.values).toStrictEqual([2, 3, 4]);
   });
 
