@@ -85,9 +85,10 @@ export default defineConfig({
           // The files of a worker share their modules, and so one browser and its pages: see the harness.
           isolate: false,
           sequence: { groupOrder: 2 },
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
-          expect: { poll: { timeout: 15_000 } },
+          // For a slow machine; nothing here is a test of speed.
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          expect: { poll: { timeout: 30_000 } },
           // One more than two cores: each waits for its page now and then, and all of them for frames.
           maxWorkers: 3,
         },

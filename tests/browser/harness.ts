@@ -177,6 +177,7 @@ async function newPage(options: PageOptions): Promise<Page> {
     serviceWorkers: options.offline ? 'allow' : 'block',
     ...(options.storage && { storageState: await storageOf(options) }),
   });
+  context.setDefaultTimeout(60_000);
   return context.newPage();
 }
 

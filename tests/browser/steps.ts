@@ -117,7 +117,7 @@ export async function arrived(page: Page): Promise<void> {
     (waiting) =>
       document.querySelector('.cell[data-cell], .question-list') && !document.querySelector(waiting),
     toCome,
-    { polling: 50, timeout: 30_000 },
+    { polling: 50, timeout: 60_000 },
   );
   await all.catch(async (cause: unknown) => {
     const waiting = await page

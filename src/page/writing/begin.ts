@@ -9,7 +9,7 @@ import { notebooks } from '../library';
 import { amendBoat } from '../notebooks/amend';
 import { keptWith } from '../notebooks/kept-with';
 import { noRoom } from '../notebooks/room';
-import { takeInHand } from './in-hand';
+import { inHand, takeInHand } from './in-hand';
 import { startWriting } from './start';
 
 const texts = import.meta.glob<string>('#notebooks/*.md', { query: '?raw', import: 'default' });
@@ -22,22 +22,24 @@ export function beginNotebook(bench: Bench, typed: string): void {
   if (id === null) return;
   startWriting(id);
   takeInHand({ id, first: 4, last: 3, words: '', from: 0, to: 0 });
-  handOnFocus();
+  handOnFocus(id);
 }
 
-/** A notebook newly opened takes the focus to its title; here it belongs to the first words. */
-function handOnFocus(): void {
+/**
+ * A notebook newly opened takes the focus to its title, however long it takes to open; here it belongs to the first
+ * words, unless the builder goes elsewhere meanwhile.
+ */
+function handOnFocus(id: string): void {
   const over = new AbortController();
+  const { signal } = over;
   const hand = ({ target }: FocusEvent) => {
     if (!(target instanceof Element) || target.id !== 'notebook-title') return;
     over.abort();
-    document.querySelector<HTMLElement>('.piece-editor textarea')?.focus();
+    if (inHand.peek()?.id === id) document.querySelector<HTMLElement>('.piece-editor textarea')?.focus();
   };
-  addEventListener('focusin', hand, { signal: over.signal });
-  setTimeout(() => over.abort(), PATIENCE);
+  addEventListener('focusin', hand, { signal });
+  addEventListener('pointerdown', () => over.abort(), { signal });
 }
-/** How long a notebook may take to open, ms. */
-const PATIENCE = 3000;
 
 /** Copies a notebook that comes along: the copy stands in its place, and is written in. */
 export async function makeOwn(bench: Bench, { id: from, title }: NotebookHead): Promise<void> {

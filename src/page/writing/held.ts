@@ -21,13 +21,13 @@ export function useHeld(write: (text: string, run: string) => void): TypedAhead 
   const { keeping } = useBench();
   const latest = useRef(write);
   latest.current = write;
-  const at = useRef({ text: null as string | null, timer: 0, last: 0, run: 0 });
+  const at = useRef({ text: null as string | null, timer: 0, last: -Infinity, run: 0 });
   const held = useRef<TypedAhead>({
     typed: () => at.current.text,
     type: (text) => {
       const now = performance.now();
       // By the letters, not by what is written of them: who types on without a pause takes one step, however long.
-      if (at.current.last === 0 || now - at.current.last > STEP) at.current.run = runs += 1;
+      if (now - at.current.last > STEP) at.current.run = runs += 1;
       clearTimeout(at.current.timer);
       at.current.text = text;
       at.current.last = now;
