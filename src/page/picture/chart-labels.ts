@@ -89,13 +89,15 @@ function candidates(
     }
     case 'point':
     case 'curve': {
-      const rows = [y - GAP - 2, y + GAP + 3, y, y - 3 * GAP, y + 3 * GAP];
+      // The name of a line stands beside it, or it would be taken for another's.
+      const beyond = of === 'curve' ? [] : [y - 3 * GAP, y + 3 * GAP];
+      const rows = [y - GAP - 2, y + GAP + 3, y, ...beyond];
       const beside = rows.flatMap((row) => [at(x + GAP, row, 'start'), at(x - GAP, row, 'end')]);
       // Over the point, or under the arch that it is on.
       const inLine = [y - 2 * GAP, y + 2 * GAP, y + 4 * GAP, y + 6 * GAP].flatMap((row) =>
         [0.5, 0.65, 0.8, 0.35].map((share) => at(x - share * width, row, 'start')),
       );
-      return [...beside, ...inLine];
+      return of === 'curve' ? beside : [...beside, ...inLine];
     }
   }
 }
