@@ -13,10 +13,9 @@ export const flotation = defineCell({
   question: 'How much foam keeps her up when she is full of water, and where does it go?',
   inputs: flotationInputs,
   groups: {
-    'In which bay': ['bay'],
     'What hangs on it': ['rated', 'equipment', 'finish', 'finishDensity', 'metal', 'metalDensity'],
     'Her wood': ['wood', 'wetDensity', 'credit'],
-    'Where it goes': ['where', 'below', 'stripDown', 'thick', 'seat', 'fills'],
+    'Where it goes': ['bay', 'where', 'below', 'stripDown', 'thick', 'seat', 'fills'],
     'The foam': ['fitted', 'foamDensity', 'soak', 'waste', 'sheetLong', 'sheetWide', 'sheetThick'],
     'People and motor': ['hanging', 'person', 'peopleForward', 'motorForward', 'motorHeight', 'hullForward'],
   },

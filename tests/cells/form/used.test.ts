@@ -7,6 +7,7 @@ const ENOUGH = 3;
 
 /** Fields that fewer cells use, and why they stand. */
 const FEWER: Readonly<Record<string, string>> = {
+  'cell.folded': 'one cell has more than twelve groups, the buying list',
   'cell.leaves':
     'sheets are laid on the bench one by one; what other cells cut has its patterns at full size',
   'cell.search': 'two cells ask for a search that takes longer than an edit: boards and sheets to buy',
