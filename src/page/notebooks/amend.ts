@@ -14,5 +14,6 @@ export function amendBoat(bench: Bench, change: (state: BookState) => BookState,
   }
   const was = ownNotebooks.peek();
   const is = amendAtRest(bench, change);
-  if (was) noteStep(bench, was, is, run);
+  // What led back to her is a step of hers alone.
+  if (was && sheet.peek().key !== ownBoat.peek()) noteStep(bench, was, is, run);
 }

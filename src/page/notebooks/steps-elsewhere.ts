@@ -38,12 +38,13 @@ export function noteStep(bench: Bench, was: OwnNotebooks, is: OwnNotebooks, run?
 }
 
 function goingBy(bench: Bench) {
-  const { book, ownBoat, resting } = bench;
+  const { book, ownBoat, resting, sheet } = bench;
   /** The step that is next, if nothing was done here or there since. Tracked. */
   const next = (from: typeof done, stands: (step: Step) => OwnNotebooks): Step | null => {
     const step = from.value.at(-1);
     const fits =
       step !== undefined &&
+      sheet.value.key !== step.boat &&
       step.at === book.state.value &&
       step.boat === ownBoat.value &&
       resting.value?.boat === step.boat &&
