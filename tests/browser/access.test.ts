@@ -283,6 +283,8 @@ describe('by the pointer', () => {
     const page = await openNotebook('quick-scarf');
     const thickness = field(page, 'quickScarf.thickness');
     await thickness.scrollIntoViewIfNeeded();
+    // Letters of another face would lie elsewhere under the mouse.
+    await page.evaluate(() => document.fonts.ready.then(() => {}));
     const box = (await thickness.boundingBox())!;
     await page.mouse.move(box.x + 3, box.y + box.height / 2);
     await page.mouse.down();

@@ -326,7 +326,7 @@ test('the way to a source lands on it with focus: same page, boat’s sheet, oth
   await type(page, 'bend.radius', 'chineBend.leastRadius');
   await (await moreAbout(page, 'bend.radius')).locator('.jump').first().click();
   await expect.poll(() => new URL(page.url()).hash).toMatch(/^#\/one-thick-or-two-thin/);
-  await expect.poll(() => isFocused(cell(page, 'chineBend')), { timeout: 10_000 }).toBe(true);
+  await expect.poll(() => isFocused(cell(page, 'chineBend'))).toBe(true);
   const there = await cell(page, 'chineBend').boundingBox();
   expect(there!.y).toBeLessThan(900);
 });

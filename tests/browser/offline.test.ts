@@ -31,7 +31,7 @@ test('a new page opens after the server is gone, with a query too', async () => 
       },
       ['highs', hull],
     );
-  await expect.poll(isAllKept, { timeout: 20_000 }).toBe(true);
+  await expect.poll(isAllKept).toBe(true);
   await site.close();
 
   // A page of its own: a reload might be answered from the browser's other cache.
@@ -46,9 +46,7 @@ test('a new page opens after the server is gone, with a query too', async () => 
   await later.keyboard.press('/');
   await later.getByRole('combobox', { name: 'A word of the trade' }).fill('gunwale');
   const found = later.getByRole('listbox').getByRole('option');
-  await expect
-    .poll(() => found.allInnerTexts(), { timeout: 20_000 })
-    .toContainEqual(expect.stringMatching(/sheer clamp/));
+  await expect.poll(() => found.allInnerTexts()).toContainEqual(expect.stringMatching(/sheer clamp/));
 });
 
 test('a new build waits until it is asked in, then drops the old files', async () => {
@@ -69,13 +67,11 @@ test('a new build waits until it is asked in, then drops the old files', async (
   });
   const isWaiting = () =>
     page.evaluate(async () => Boolean((await navigator.serviceWorker.getRegistration())?.waiting));
-  await expect.poll(isWaiting, { timeout: 15_000 }).toBe(true);
+  await expect.poll(isWaiting).toBe(true);
   expect(await page.evaluate(() => caches.keys())).toContain(old);
 
   await page.evaluate(async () => {
     (await navigator.serviceWorker.getRegistration())?.waiting?.postMessage('skip-waiting');
   });
-  await expect
-    .poll(() => page.evaluate(() => caches.keys()), { timeout: 15_000 })
-    .toStrictEqual(['battenbook-next']);
+  await expect.poll(() => page.evaluate(() => caches.keys())).toStrictEqual(['battenbook-next']);
 });

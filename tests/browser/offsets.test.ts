@@ -93,7 +93,7 @@ test('by keyboard alone, from a blank table to the class skiff', { timeout: 180_
   await strike(page, 'Tab');
   await page.keyboard.type('3');
   await strike(page, 'Enter');
-  await expect.poll(() => inFocus(page), { timeout: 15_000 }).toBe('transom.keel.x');
+  await expect.poll(() => inFocus(page)).toBe('transom.keel.x');
   await reads(cell(page, 'offsets').locator('.in-words'), /^55 numbers are still missing|^56 numbers/);
   expect(await page.locator('.new-table').count()).toBe(0);
   expect(await leftovers(page)).toStrictEqual([]);

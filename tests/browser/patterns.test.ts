@@ -17,7 +17,7 @@ test('a frame is saved as sheets of either paper, PDF and SVG alike, and whole a
   const save = async (label: string) => {
     saved.length = 0;
     await row.getByRole('button', { name: label }).click();
-    await expect.poll(() => row.getByRole('status').innerText(), { timeout: 20_000 }).toMatch(/^Saved as/);
+    await expect.poll(() => row.getByRole('status').innerText()).toMatch(/^Saved as/);
     await expect.poll(() => saved.length).toBeGreaterThan(0);
     return [...saved];
   };
