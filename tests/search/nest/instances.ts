@@ -142,6 +142,13 @@ export const strips: readonly {
     turned: 20,
   },
   {
+    id: 'C1-3',
+    source: HOPPER,
+    width: 20,
+    list: '4x14 5x2 2x2 9x7 5x5 2x5 7x7 3x5 6x5 3x2 6x2 4x6 6x3:2 10x3:2',
+    fixed: 20,
+  },
+  {
     id: 'CGCUT1',
     source: 'N. Christofides and C. Whitlock, Operations Research 25 (1977)',
     width: 10,
@@ -161,6 +168,15 @@ export const strips: readonly {
   { id: 'NGCUT4', source: SPP, width: 10, list: '2x15:2 3x7 1x9 3x8 2x12:2', fixed: 20, turned: 18 },
   { id: 'NGCUT5', source: SPP, width: 10, list: '3x10:2 3x9 2x12:3 3x11 3x12:3 1x11:3 10x2', fixed: 36 },
 ];
+
+/** A strip that its pieces fill whole, which takes longer to find than a builder waits. */
+export const hardStrip = {
+  id: 'C2-1',
+  source: HOPPER,
+  width: 40,
+  height: 15,
+  list: '11x3:2 13x3 9x2 7x2 9x3 7x3 11x2:2 13x2 11x4 13x4 3x5:2 2x2 2x3 5x4 6x4 12x2 1x2 13x5 12x4 1x4 5x2 6x2',
+};
 
 /** One-dimensional: lengths into the fewest bins of one length, and what the longest first into the first that holds it takes. */
 export const bins: readonly {

@@ -5,7 +5,7 @@ import { nestCostAtLeast } from '../../../src/kernel/nest-bound';
 import { shopNest } from '../../../src/kernel/nest-shop';
 import { layTogether } from '../../../src/search/nest/rectangles';
 import { isLeast, searchNest } from '../../../src/search/nest/search-nest';
-import { BEASLEY, problemOf, rectangles, sheets, strips } from './instances';
+import { BEASLEY, hardStrip, problemOf, rectangles, sheets, strips } from './instances';
 
 const EFFORT = 2400;
 
@@ -47,7 +47,7 @@ describe('least height of a strip', () => {
         : [[w, h]],
     );
     const counts = sizes.map(({ count }) => count);
-    const found = layTogether(lyings, counts, { length: width, width: height }, { left: 400_000 });
+    const found = layTogether(lyings, counts, { length: width, width: height }, { left: 600_000 });
     return { found, lyings };
   };
 
@@ -96,6 +96,21 @@ describe('strips of which one side only is told in the steps allowed', () => {
   test('ngcut11 lies in 52', () => {
     expect(found(NGCUT11!, 30, 52, false)).toHaveLength(15);
   });
+});
+
+test(`what is not found in the steps allowed is not said to be impossible: ${hardStrip.id} (${hardStrip.source})`, () => {
+  const sizes = rectangles(hardStrip.list);
+  const inHeight = (height: number) =>
+    layTogether(
+      sizes.map(({ width, height: tall }): (readonly [number, number])[] => [[width, tall]]),
+      sizes.map(({ count }) => count),
+      { length: hardStrip.width, width: height },
+      { left: 20_000 },
+    );
+  expect(inHeight(hardStrip.height)).toBeUndefined();
+  // Their area fills the strip to the last corner: in less height none could lie.
+  expect(sizes.reduce((sum, { width, height, count }) => sum + width * height * count, 0)).toBe(40 * 15);
+  expect(inHeight(hardStrip.height - 1)).toBeNull();
 });
 
 describe('sheets of the shop', () => {
