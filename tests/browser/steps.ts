@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright';
 import { expect } from 'vitest';
+import { lessons } from '../notebook/lesson/six-lessons';
 import { inRoot } from '../tools/root.mjs';
 import { openPage, type PageOptions } from './harness';
 
@@ -17,20 +18,17 @@ export const notebooks = [
   'on-the-water-on-paper',
   'over-out-and-home',
   'the-list',
-  'reading-offsets',
-  'is-it-fair',
-  'why-one-in-eight',
-  'two-for-one',
-  'mix-what-you-can-spread',
-  'where-the-weight-goes',
+  ...lessons,
 ] as const;
 export type Notebook = (typeof notebooks)[number];
 
 /** Lessons: what is in their cells is seen where the work is, but not what they ask. */
-export const lessons: readonly Notebook[] = notebooks.slice(notebooks.indexOf('reading-offsets'));
+export { lessons };
 
 /** Those that are read from top to bottom; of the list of questions one is open at a time (`quick.test.ts`). */
-export const readThrough = notebooks.filter((id) => id !== 'quick-answers' && !lessons.includes(id));
+export const readThrough = notebooks.filter(
+  (id) => id !== 'quick-answers' && !lessons.some((one) => one === id),
+);
 
 /** The cells of a notebook, as its text places them. */
 const placedIn = (id: string): readonly string[] =>

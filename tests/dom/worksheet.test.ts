@@ -18,15 +18,7 @@ import { type Filled, printWorksheets } from '../../src/page/ask/worksheet';
 import { asksOf } from '../../src/page/asks';
 import type { Bench } from '../../src/page/bench';
 import { blockViews } from '../../src/page/blocks/kinds';
-
-const lessons = [
-  'reading-offsets',
-  'is-it-fair',
-  'why-one-in-eight',
-  'two-for-one',
-  'mix-what-you-can-spread',
-  'where-the-weight-goes',
-];
+import { lessons } from '../notebook/lesson/six-lessons';
 
 const print = vi.spyOn(globalThis, 'print').mockImplementation(() => {});
 afterEach(() => {

@@ -60,8 +60,8 @@ export const flotation = defineCell({
         ),
         {
           when: 'swampedLow < 0 mm',
-          says: 'her sheer {swampedBy} under where it is lowest.',
-          otherwise: 'her sheer {swampedBy} out where it is lowest.',
+          says: 'her sheer {swampedBy} under water where it is lowest.',
+          otherwise: 'her sheer {swampedBy} out of the water where it is lowest.',
         },
         'Her metacentric height is {swampedStiff} then. With her wood counted, {dryHands} in the water can hold on before her sheer goes under.',
       ],

@@ -8,7 +8,8 @@ import { waitsFor } from '../../../src/notebook/lesson/blanks';
 import { covering } from '../../../src/notebook/lesson/covered';
 import type { AskPlace } from '../../../src/notebook/text/page-text';
 import { askedOf, fence, SCARF } from './asked-of';
-import { lesson, lessons } from './lesson-at';
+import { lesson } from './lesson-at';
+import { lessons } from './six-lessons';
 
 function coverOf(asks: readonly AskPlace[], placed: readonly Instance[], graph: Graph) {
   const instances = new Map(placed.map((one) => [one.name, one]));

@@ -10,15 +10,7 @@ import { judge } from '../../../src/notebook/lesson/judge';
 import { keyTo } from '../../../src/notebook/lesson/key';
 import { freshState } from '../../../src/notebook/state/state';
 import { askedOf } from './asked-of';
-
-export const lessons = [
-  'reading-offsets',
-  'is-it-fair',
-  'why-one-in-eight',
-  'two-for-one',
-  'mix-what-you-can-spread',
-  'where-the-weight-goes',
-] as const;
+import type { lessons } from './six-lessons';
 
 export function lesson(id: (typeof lessons)[number]) {
   const text = readFileSync(new URL(`../../../notebooks/${id}.md`, import.meta.url), 'utf8');

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { isIssue } from '../../../src/measure';
 import { draw } from '../../../src/notebook/lesson/draw';
 import { keyTo } from '../../../src/notebook/lesson/key';
-import { lesson, lessons } from './lesson-at';
+import { lesson } from './lesson-at';
+import { lessons } from './six-lessons';
 
 describe.each(lessons)('%s', (id) => {
   const { asks, page, keyOf, seed, book } = lesson(id);
