@@ -2,7 +2,18 @@
 import { expect, test } from 'vitest';
 import { violations } from './axe';
 import { onePage } from './harness';
-import { arrived, cell, field, placeOf, reload, tooWide, turnTo, turnToQuestion, type } from './steps';
+import {
+  arrived,
+  cell,
+  field,
+  notebooks,
+  placeOf,
+  reload,
+  tooWide,
+  turnTo,
+  turnToQuestion,
+  type,
+} from './steps';
 
 const page = onePage({
   ...placeOf('short-build', {}),
@@ -100,10 +111,7 @@ test('it is kept, and left by its key', async () => {
   await expect.poll(() => page().locator('.answer').count()).toBe(answers.length);
 });
 
-/** Of each make one: the list of questions, all cells, two boats side by side, what a lesson asks. */
-const makes = ['quick-answers', 'the-build', 'one-thick-or-two-thin', 'where-the-weight-goes'] as const;
-
-test.each(makes)('by its link every answer of %s is covered', async (notebook) => {
+test.each([...notebooks])('by its link every answer of %s is covered', async (notebook) => {
   await turnTo(every(), notebook);
   // Of the quick answers one is open at a time.
   if (notebook === 'quick-answers') await turnToQuestion(every(), 'quickBend');

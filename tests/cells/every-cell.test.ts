@@ -65,7 +65,7 @@ const everywhere = new Set(boats.flatMap(({ graph }) => graph.names));
 /** No sentence holds any of it: no number where one should be, or a place left empty. */
 const NONSENSE = /NaN|Infinity|undefined|[{}]/;
 /** Times that a cell is filled in at random. */
-const RUNS = 20;
+const RUNS = 25;
 /** Of a picture on a phone and in a wide window, px: one after the other. */
 const WIDTHS = [340, 700] as const;
 const keysOf = ({ inputs, steps }: Cell) => [...Object.keys(inputs), ...Object.keys(steps)];
